@@ -1,0 +1,2 @@
+// Runs after `npm ci`: builds the command line.
+import './build.mjs';

@@ -1,0 +1,243 @@
+/**
+ * The notes that can be read from one memo. These are the words the whole project shares: the language
+ * pipeline makes them, the model reconciles them, the reports print them.
+ */
+
+/** Character offsets into the memo's text, end exclusive. `text.slice(start, end)` is the quote. */
+export interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+export const BOUNDS = ['exact', 'about', 'at-least', 'at-most', 'between'] as const;
+export type Bound = (typeof BOUNDS)[number];
+
+export const DIMENSIONS = [
+  'length',
+  'angle',
+  'temperature',
+  'mass',
+  'volume',
+  'area',
+  'voltage',
+  'current',
+  'charge',
+  'power',
+  'energy',
+  'pressure',
+  'torque',
+  'time',
+  'ratio',
+  'frequency',
+  'speed',
+  'money',
+  'count',
+] as const;
+export type Dimension = (typeof DIMENSIONS)[number];
+
+export const ATTRIBUTES = [
+  'height',
+  'width',
+  'length',
+  'depth',
+  'thickness',
+  'diameter',
+  'radius',
+  'clearance',
+  'gap',
+  'offset',
+  'size',
+  'angle',
+  'temperature',
+  'weight',
+  'volume',
+  'area',
+  'voltage',
+  'current',
+  'power',
+  'pressure',
+  'torque',
+  'time',
+  'ratio',
+  'speed',
+  'money',
+  'count',
+  'other',
+] as const;
+export type Attribute = (typeof ATTRIBUTES)[number];
+
+/** What the speaker was doing when the figure was said. */
+export const STATES = [
+  'measured',
+  'calculated',
+  'target',
+  'assumed',
+  'quoted',
+  'copied',
+  'decided',
+  'made',
+  'ordered',
+  'received',
+] as const;
+export type FigureState = (typeof STATES)[number];
+
+export const SIZE_KINDS = ['finished', 'oversize', 'clear', 'nominal', 'envelope'] as const;
+export type SizeKind = (typeof SIZE_KINDS)[number];
+
+/**
+ * Spelling of a unit: mm cm m km in ft yd thou deg degC degF g kg t oz lb mL L gal qt floz m3 mm2 cm2 m2 ft2
+ * mV V kV mA A Ah W kW VA kVA hp Wh kWh Pa kPa bar psi N.m ft.lbf s min h d % rpm kn m/s km/h mph, ISO 4217
+ * codes for money, `1` for counts and plain ratios.
+ */
+export type UnitName = string;
+
+/** A value in a unit. Never pass one without the other across a function border. */
+export interface Quantity {
+  readonly value: number;
+  readonly unit: UnitName;
+}
+
+/** Why a figure differs from what was said before, when the speaker says so in the same breath. */
+export type ChangeCue = 'decided' | 'remeasured' | 'corrected';
+
+interface NoteBase {
+  /** Verbatim substring of the memo's text. */
+  readonly quote: string;
+  readonly span: Span;
+}
+
+/** A quantity said of an item. */
+export interface FigureNote extends NoteBase, Quantity {
+  readonly kind: 'figure';
+  readonly item: string;
+  readonly attribute: Attribute;
+  readonly bound: Bound;
+  readonly dimension: Dimension;
+  /** Upper end, in `unit`, when `bound` is `between`. */
+  readonly high?: number;
+  readonly plusMinus?: number;
+  readonly plusMinusUnit?: UnitName;
+  readonly state?: FigureState;
+  /** Circumstance that the figure holds in: "bare floor, no lining". */
+  readonly condition?: string;
+  /** What it is measured from: "above the finished floor". */
+  readonly datum?: string;
+  readonly sizeKind?: SizeKind;
+  /** Expression over item names, as in "bench top height - 18 mm". */
+  readonly formula?: string;
+  /** True when the figure binds other things ("nothing wider than 740 comes in"). */
+  readonly limit?: LimitScope;
+  /** The speaker's own word that this replaces an older figure. */
+  readonly change?: ChangeCue;
+  /** The old value when it is spoken beside the new one ("not 905, 915"; "it was 70, now it's 75"). */
+  readonly replaces?: Quantity;
+  /** Names of fields that were filled in and not said: `unit`, `item`, `attribute`. */
+  readonly assumed?: readonly string[];
+  /** Other readings that fit the words, best first ("mil" as mm or 0.001 in). */
+  readonly alternatives?: readonly Quantity[];
+}
+
+/** What a stated limit binds. */
+export interface LimitScope {
+  /** Words for what must respect it: "machine", "anything through the door"; empty means the item itself. */
+  readonly about: string;
+}
+
+export interface DecisionNote extends NoteBase {
+  readonly kind: 'decision';
+  readonly gist: string;
+  readonly reason?: string;
+  /** What was turned down ("not the acrylic"). */
+  readonly turnedDown?: string;
+}
+
+export interface TaskNote extends NoteBase {
+  readonly kind: 'task';
+  readonly gist: string;
+  /** ISO date in the memo's own zone. */
+  readonly due?: string;
+  /** What must come first, in short phrases: "flashing arrives". */
+  readonly waitsFor: readonly string[];
+}
+
+export interface DoneNote extends NoteBase {
+  readonly kind: 'done';
+  readonly gist: string;
+}
+
+export interface ArrivalNote extends NoteBase {
+  readonly kind: 'arrival';
+  readonly item: string;
+  /** ISO date when it is expected; absent once received. */
+  readonly expected?: string;
+  readonly received: boolean;
+}
+
+export interface ProblemNote extends NoteBase {
+  readonly kind: 'problem';
+  readonly gist: string;
+  readonly cause?: string;
+}
+
+export interface PromiseNote extends NoteBase {
+  readonly kind: 'promise';
+  readonly gist: string;
+  /** ISO date when the speaker named one. */
+  readonly due?: string;
+}
+
+/** "Last week I said 905; it's 915": a correction of something viewers were told. */
+export interface CorrectionNote extends NoteBase {
+  readonly kind: 'correction';
+  readonly gist: string;
+}
+
+export type Note =
+  | FigureNote
+  | DecisionNote
+  | TaskNote
+  | DoneNote
+  | ArrivalNote
+  | ProblemNote
+  | PromiseNote
+  | CorrectionNote;
+
+/** Everything read from one memo, each list in the order of speech. */
+export interface MemoNotes {
+  readonly figures: readonly FigureNote[];
+  readonly decisions: readonly DecisionNote[];
+  readonly tasks: readonly TaskNote[];
+  readonly done: readonly DoneNote[];
+  readonly arrivals: readonly ArrivalNote[];
+  readonly problems: readonly ProblemNote[];
+  readonly promises: readonly PromiseNote[];
+  readonly corrections: readonly CorrectionNote[];
+}
+
+/** One step of the pipeline, for `hearwright read --trace`. */
+export interface TraceStep {
+  readonly stage: string;
+  readonly rule: string;
+  readonly span: Span;
+  readonly outcome: 'read' | 'merged' | 'dropped' | 'lost';
+  readonly why: string;
+}
+
+export interface Reading {
+  readonly notes: MemoNotes;
+  readonly trace: readonly TraceStep[];
+}
+
+/** House convention of a project: which system bare numbers belong to. */
+export type HouseUnits = 'metric' | 'us' | 'mixed';
+
+/** What the reader may lean on beside the text. */
+export interface ReadContext {
+  readonly units: HouseUnits;
+  /** ISO 3166 country code; settles gallon, pint, ton, dollar, date order and mil where the words do not. */
+  readonly region?: string;
+  /** When the memo was recorded: ISO 8601 with its own offset. Relative dates count from here. */
+  readonly recordedAt: string;
+  /** Names of items that the project knows already. Helps only to name things, never to invent a figure. */
+  readonly knownItems?: readonly string[];
+}

@@ -1,0 +1,277 @@
+/**
+ * What the project looks like from outside: plain data for the command line, the screen and the pages.
+ * Every view is a projection of the event log; none is a source of truth.
+ */
+import type {
+  Attribute,
+  Bound,
+  Dimension,
+  FigureNote,
+  FigureState,
+  HouseUnits,
+  MemoNotes,
+  Quantity,
+  UnitName,
+} from '../language/notes.ts';
+
+/** Where in the talk something was said. */
+export interface Source {
+  readonly memoId: string;
+  /** ISO 8601 with the memo's own offset. */
+  readonly recordedAt: string;
+  /** Verbatim words. */
+  readonly quote: string;
+  /** Seconds into the recording; absent for text memos and hand-set facts. */
+  readonly startSeconds?: number;
+}
+
+export interface Utterance {
+  readonly startSeconds: number;
+  readonly endSeconds: number;
+  readonly text: string;
+}
+
+/** A note as the project keeps it: what was read, its id, its place in the recording, and what became of it. */
+export type Kept<N> = N & {
+  /** Stable id: memo id, a letter for the kind, a number in order of speech: `m1.t2`. */
+  readonly id: string;
+  readonly startSeconds?: number;
+  readonly endSeconds?: number;
+  /** Set when a person went over it; `amended` means the fields are theirs. */
+  readonly review?: 'accepted' | 'amended' | 'rejected';
+};
+
+export interface MemoSource {
+  /** File name as given, without its folder. */
+  readonly name: string;
+  readonly kind: 'text' | 'recording';
+  /** Of the original bytes. */
+  readonly sha256: string;
+  readonly bytes: number;
+  readonly durationSeconds?: number;
+}
+
+export interface MemoSummary {
+  readonly id: string;
+  readonly recordedAt: string;
+  /** How `recordedAt` is known. */
+  readonly recordedAtFrom: 'given' | 'container' | 'file';
+  readonly source: MemoSource;
+  /** `kept`: original saved, not yet transcribed; `read`: notes stand. */
+  readonly status: 'kept' | 'read';
+  readonly words: number;
+  readonly noteCount: number;
+  readonly findingCount: number;
+}
+
+type KeptNotes = {
+  readonly [K in keyof MemoNotes]: readonly Kept<MemoNotes[K][number]>[];
+};
+
+export interface MemoView extends MemoSummary {
+  readonly text: string;
+  readonly utterances?: readonly Utterance[];
+  readonly notes: KeptNotes;
+  /** Recogniser output that was dropped for want of speech, with its time. */
+  readonly droppedSpeech?: readonly Utterance[];
+}
+
+export const FINDING_KINDS = [
+  'decided',
+  'remeasured',
+  'slip',
+  'stale',
+  'limit',
+  'cycle',
+  'unit-clash',
+  'not-run',
+] as const;
+export type FindingKind = (typeof FINDING_KINDS)[number];
+
+/** A quantity with the words it came from. */
+export interface SourcedQuantity extends Quantity {
+  readonly bound?: Bound;
+  readonly state?: FigureState;
+  /** Absent when it was worked out and never spoken. */
+  readonly source?: Source;
+}
+
+export interface Tolerance extends Quantity {
+  /** Where the tolerance comes from: said with the figure, set by the project, or how finely it was said. */
+  readonly from: 'said' | 'project' | 'precision';
+}
+
+/** Something already done on the strength of a figure. */
+export interface Consequence {
+  readonly act: 'ordered' | 'made' | 'closed-in' | 'filmed' | 'promised' | 'derived';
+  readonly what: string;
+  readonly source?: Source;
+  /** For a derived figure: before and after. */
+  readonly before?: Quantity;
+  readonly after?: Quantity;
+}
+
+export interface FindingView {
+  readonly id: string;
+  readonly kind: FindingKind;
+  /** The memo that brought it to light. */
+  readonly memoId: string;
+  readonly foundAt: string;
+  readonly item: string;
+  readonly attribute: Attribute;
+  readonly was: SourcedQuantity;
+  readonly now: SourcedQuantity;
+  readonly difference?: Quantity;
+  readonly tolerance?: Tolerance;
+  /** For a slip: which likeness, as in "fifteen and fifty sound alike". */
+  readonly likeness?: string;
+  /** One sentence: why this kind. */
+  readonly why: string;
+  /** What to do next, one sentence. */
+  readonly next: string;
+  readonly consequences: readonly Consequence[];
+  readonly status: 'open' | 'settled';
+  readonly settledBy?: { readonly choice: string; readonly at: string; readonly reason?: string };
+  /** Higher is dearer to get wrong: orders first, irreversible before reversible. */
+  readonly cost: number;
+}
+
+export interface ClaimView extends SourcedQuantity {
+  readonly id: string;
+  readonly item: string;
+  readonly attribute: Attribute;
+  readonly bound: Bound;
+  readonly high?: number;
+  readonly plusMinus?: number;
+  readonly plusMinusUnit?: UnitName;
+  readonly datum?: string;
+  readonly condition?: string;
+  readonly status: 'standing' | 'superseded' | 'doubted' | 'rejected' | 'series';
+}
+
+export interface StandingFigure {
+  readonly item: string;
+  readonly attribute: Attribute;
+  readonly dimension: Dimension;
+  readonly value: number;
+  readonly unit: UnitName;
+  readonly bound: Bound;
+  readonly high?: number;
+  readonly state?: FigureState;
+  readonly tolerance?: Tolerance;
+  readonly formula?: string;
+  readonly status: 'stands' | 'in-doubt' | 'stale' | 'series';
+  /** The rule that chose this claim: "measured beats assumed". */
+  readonly rule: string;
+  readonly source?: Source;
+  readonly history: readonly ClaimView[];
+  /** Items and attributes whose formulas read this figure. */
+  readonly dependents: readonly string[];
+}
+
+export interface LimitView {
+  readonly id: string;
+  readonly item: string;
+  readonly attribute: Attribute;
+  readonly about: string;
+  readonly bound: 'at-least' | 'at-most' | 'between';
+  readonly value: number;
+  readonly high?: number;
+  readonly unit: UnitName;
+  readonly source: Source;
+}
+
+export interface TaskView {
+  readonly id: string;
+  readonly gist: string;
+  readonly status: 'ready' | 'waiting' | 'done';
+  readonly due?: string;
+  readonly waitsFor: readonly string[];
+  readonly source: Source;
+  /** Whole days since it was opened, at the time asked about; 0 on its own day. */
+  readonly carriedDays: number;
+  readonly closedBy?: Source;
+}
+
+export interface PromiseView {
+  readonly id: string;
+  readonly gist: string;
+  readonly due?: string;
+  readonly status: 'open' | 'kept';
+  readonly source: Source;
+  readonly keptBy?: Source;
+}
+
+export interface ExpectedArrival {
+  readonly item: string;
+  readonly expected?: string;
+  readonly status: 'expected' | 'received';
+  readonly source: Source;
+  readonly receivedBy?: Source;
+}
+
+export interface Caution {
+  readonly id: string;
+  readonly caution: string;
+  readonly defer: string;
+  readonly source: string;
+}
+
+/** One day of talk, in the zone of its memos. */
+export interface DayView {
+  /** YYYY-MM-DD */
+  readonly date: string;
+  readonly memos: readonly MemoView[];
+  readonly findings: readonly FindingView[];
+  readonly tasksOpened: readonly TaskView[];
+  readonly tasksClosed: readonly TaskView[];
+  readonly openTasksBefore: readonly TaskView[];
+  readonly changes: readonly FigureChange[];
+  readonly cautions: readonly Caution[];
+}
+
+/** What a day did to the figures. */
+export interface FigureChange {
+  readonly kind: 'new' | 'changed' | 'confirmed';
+  readonly figure: Kept<FigureNote>;
+  readonly memoId: string;
+  readonly old?: SourcedQuantity;
+}
+
+/** What is open now, for next steps and "where was I". */
+export interface NextView {
+  /** YYYY-MM-DD the view is made for. */
+  readonly date: string;
+  readonly ready: readonly TaskView[];
+  readonly waiting: readonly TaskView[];
+  readonly arrivals: readonly ExpectedArrival[];
+  readonly promises: readonly PromiseView[];
+  /** Open findings worth asking about today, dearest first, at most five. */
+  readonly questions: readonly FindingView[];
+  readonly cautions: readonly Caution[];
+}
+
+/** The days between two dates, for an episode outline. */
+export interface SpanView {
+  readonly from: string;
+  readonly to: string;
+  readonly days: readonly DayView[];
+  readonly promises: readonly PromiseView[];
+  readonly next: NextView;
+}
+
+export interface ProjectInfo {
+  readonly name: string;
+  readonly units: HouseUnits;
+  readonly region?: string;
+  /** Per dimension: the difference that is let pass. */
+  readonly tolerances: Readonly<Record<string, Quantity>>;
+}
+
+export interface Answer {
+  readonly question: string;
+  readonly figures: readonly StandingFigure[];
+  /** Talk that holds the words, best first. */
+  readonly said: readonly (Source & { readonly rank: number })[];
+  readonly findings: readonly FindingView[];
+}

@@ -1,0 +1,68 @@
+/** What the shells may ask of a project. `project.ts` implements it over the store, the reader and the speech. */
+import type { Quantity } from './language/notes.ts';
+import type {
+  Answer,
+  DayView,
+  FindingView,
+  LimitView,
+  MemoSummary,
+  MemoView,
+  NextView,
+  ProjectInfo,
+  PromiseView,
+  SpanView,
+  StandingFigure,
+  TaskView,
+} from './model/views.ts';
+import type { Result } from './problem.ts';
+import type { TakeProgress } from './speech/transcript.ts';
+
+export interface TakeOptions {
+  /** ISO 8601 of the recording. Without it: the container's creation time, else the file's modification time. */
+  readonly at?: string;
+  readonly onProgress?: (progress: TakeProgress) => void;
+  readonly signal?: AbortSignal;
+}
+
+export interface Taken {
+  readonly memoId: string;
+  /** True when the same bytes were taken before: nothing was added. */
+  readonly already: boolean;
+  readonly memo: MemoView;
+  readonly findings: readonly FindingView[];
+}
+
+export type SettleChoice = 'keep-old' | 'take-new' | 'both-right' | 'correct';
+
+export interface ProjectApi {
+  readonly folder: string;
+  readonly info: ProjectInfo;
+  /** Takes one file in: original bytes kept first, then heard, read and reconciled. */
+  take(file: string, options?: TakeOptions): Promise<Result<Taken>>;
+  /** Hears and reads memos that were kept but not finished (a kill, a crash). */
+  resume(options?: Pick<TakeOptions, 'onProgress' | 'signal'>): Promise<readonly Result<Taken>[]>;
+  memos(): readonly MemoSummary[];
+  memo(id: string): MemoView | undefined;
+  findings(filter?: {
+    readonly status?: 'open' | 'settled';
+    readonly memoId?: string;
+  }): readonly FindingView[];
+  figures(item?: string): readonly StandingFigure[];
+  limits(): readonly LimitView[];
+  tasks(now: string): readonly TaskView[];
+  promises(): readonly PromiseView[];
+  /** Dates with talk, ascending. */
+  days(): readonly string[];
+  day(date: string): DayView | undefined;
+  next(now: string): NextView;
+  span(from: string, to: string): SpanView;
+  ask(question: string): Answer;
+  settle(
+    findingId: string,
+    choice: SettleChoice,
+    details?: { readonly reason?: string; readonly value?: Quantity },
+  ): void;
+  /** The contract's JSON document. */
+  exportDocument(): unknown;
+  close(): void;
+}
