@@ -1,5 +1,9 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'], testTimeout: 20_000 },
+  test: {
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    globalSetup: ['tests/setup/weights.ts'],
+    testTimeout: 20_000,
+  },
 });

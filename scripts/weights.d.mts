@@ -1,0 +1,2 @@
+/** Makes models/ complete; resolves to the names of the files written. */
+export function prepareWeights(): Promise<string[]>;
