@@ -1,0 +1,68 @@
+/** The standing figures and the limits, for the terminal. */
+import type { HouseUnits } from '../language/notes.ts';
+import type { ClaimView, LimitView, StandingFigure } from '../model/views.ts';
+import { subjectOf } from './finding-text.ts';
+import { oneLine } from './plain-text.ts';
+import { boundedText, figureText, quantityText } from './quantity-text.ts';
+import { dayOf, placeOf } from './source-text.ts';
+import { textTable } from './text-table.ts';
+
+const STATUS: Readonly<Record<StandingFigure['status'], string>> = {
+  stands: '',
+  'in-doubt': 'in doubt',
+  stale: 'stale',
+  series: 'series',
+};
+
+/** One row each: item and attribute, value, state, place, doubt. */
+export function figureTable(figures: readonly StandingFigure[], units: HouseUnits): string {
+  if (figures.length === 0) return 'No figure stands yet.\n';
+  return textTable(
+    figures.map((figure) => [
+      subjectOf(figure),
+      figureText(figure, units),
+      figure.state ?? '',
+      figure.source ? `${placeOf(figure.source)}, ${dayOf(figure.source.recordedAt)}` : 'worked out',
+      STATUS[figure.status],
+    ]),
+  );
+}
+
+function claimLine(claim: ClaimView): string {
+  const when = claim.source ? `${dayOf(claim.source.recordedAt)}  ${placeOf(claim.source)}` : 'not spoken';
+  const words = claim.source ? `  "${oneLine(claim.source.quote)}"` : '';
+  const state = claim.state ? `  ${claim.state}` : '';
+  return `  ${when}  ${boundedText(claim)}${state}  ${claim.status}${words}`;
+}
+
+/** One figure with everything known of it: why it stands, its tolerance, formula, history and dependents. */
+export function figureHistory(figure: StandingFigure, units: HouseUnits): string {
+  const lines = [`${subjectOf(figure)}: ${figureText(figure, units)}`];
+  const doubt = STATUS[figure.status];
+  lines.push(`  rule      ${figure.rule}${doubt ? ` (${doubt})` : ''}`);
+  if (figure.tolerance)
+    lines.push(`  tolerance ${quantityText(figure.tolerance)} (${figure.tolerance.from})`);
+  if (figure.formula) lines.push(`  formula   ${oneLine(figure.formula)}`);
+  if (figure.dependents.length > 0) lines.push(`  feeds     ${figure.dependents.map(oneLine).join(', ')}`);
+  if (figure.history.length > 0)
+    lines.push('  history', ...figure.history.map((claim) => `  ${claimLine(claim)}`));
+  return `${lines.join('\n')}\n`;
+}
+
+/** The figures of one item at length. */
+export function figuresOfItem(figures: readonly StandingFigure[], units: HouseUnits): string {
+  return figures.map((figure) => figureHistory(figure, units)).join('\n');
+}
+
+/** Limits that figures must respect. */
+export function limitTable(limits: readonly LimitView[], units: HouseUnits): string {
+  if (limits.length === 0) return 'No limit has been stated yet.\n';
+  return textTable(
+    limits.map((limit) => [
+      subjectOf(limit),
+      figureText(limit, units),
+      limit.about,
+      `${placeOf(limit.source)}, ${dayOf(limit.source.recordedAt)}`,
+    ]),
+  );
+}

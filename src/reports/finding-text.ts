@@ -1,0 +1,116 @@
+/** Findings in words. Findings are data everywhere else; these are the only sentences made of them. */
+import type { Consequence, FindingKind, FindingView, SourcedQuantity } from '../model/views.ts';
+import { oneLine } from './plain-text.ts';
+import { boundedText, quantityText } from './quantity-text.ts';
+import { age, daysBetween, placeOf } from './source-text.ts';
+
+const HEADLINES: Readonly<Record<FindingKind, string>> = {
+  decided: 'changed on purpose',
+  remeasured: 'measured anew',
+  slip: 'a slip is likely',
+  stale: 'no longer agrees with what it came from',
+  limit: 'breaks a stated limit',
+  cycle: 'its formulas go round in a circle',
+  'unit-clash': 'two kinds of quantity',
+  'not-run': 'could not be checked',
+};
+
+/** What a finding says of its item, in a few words: "a slip is likely". */
+export function findingHeadline(kind: FindingKind): string {
+  return HEADLINES[kind];
+}
+
+/** "heddle gap", or the item alone where the attribute says nothing more. */
+export function subjectOf({
+  item,
+  attribute,
+}: {
+  readonly item: string;
+  readonly attribute: string;
+}): string {
+  const name = oneLine(item);
+  return attribute === 'other' || name.toLowerCase().split(/\s+/).includes(attribute)
+    ? name
+    : `${name} ${attribute}`;
+}
+
+const ACTS: Readonly<Record<Consequence['act'], string>> = {
+  ordered: 'ordered',
+  made: 'made',
+  'closed-in': 'closed in',
+  filmed: 'filmed',
+  promised: 'promised',
+  derived: 'derived',
+};
+
+/** One thing that was done on the strength of the older value: "ordered: glass lens (memo 3, 00:41)". */
+export function consequenceText(consequence: Consequence): string {
+  const change =
+    consequence.before && consequence.after
+      ? ` ${quantityText(consequence.before)} → ${quantityText(consequence.after)}`
+      : '';
+  const place = consequence.source ? ` (${placeOf(consequence.source)})` : '';
+  return `${ACTS[consequence.act]}: ${oneLine(consequence.what)}${change}${place}`;
+}
+
+/** The row label and the words for the two values: what limits is not what stood before. */
+function labels(kind: FindingKind): { readonly now: string; readonly was: string } {
+  if (kind === 'limit') return { now: 'said', was: 'limit' };
+  return kind === 'stale' ? { now: 'now', was: 'made on' } : { now: 'said', was: 'stands' };
+}
+
+function valueText(quantity: SourcedQuantity, other: SourcedQuantity): string {
+  const words = [boundedText(quantity)];
+  const { source } = quantity;
+  words.push(source ? placeOf(source) : 'worked out');
+  if (quantity.state) words.push(quantity.state);
+  if (source && other.source) {
+    const days = daysBetween(source.recordedAt, other.source.recordedAt);
+    if (days > 0) words.push(`${age(days)} earlier`);
+  }
+  if (source) words.push(`"${oneLine(source.quote)}"`);
+  return words.join('   ');
+}
+
+function rows(finding: FindingView): readonly (readonly [string, string])[] {
+  const label = labels(finding.kind);
+  const list: [string, string][] = [
+    [label.now, valueText(finding.now, finding.was)],
+    [label.was, valueText(finding.was, finding.now)],
+  ];
+  if (finding.difference) {
+    const { tolerance } = finding;
+    const allowed = tolerance ? `   tolerance ${quantityText(tolerance)} (${tolerance.from})` : '';
+    list.push(['differs', `${quantityText(finding.difference)}${allowed}`]);
+  }
+  list.push(['why', oneLine(finding.why)]);
+  for (const consequence of finding.consequences) list.push(['on it', consequenceText(consequence)]);
+  if (finding.settledBy) {
+    const { choice, at, reason } = finding.settledBy;
+    list.push(['settled', `${choice}, ${at.slice(0, 10)}${reason ? `: ${oneLine(reason)}` : ''}`]);
+  } else if (finding.next) list.push(['next', oneLine(finding.next)]);
+  return list;
+}
+
+/**
+ * One finding as a block of lines: what is said, what stands, how far apart, why, what was done on the older
+ * value, what to do next. Plain text without control characters, no line feed at the end.
+ */
+export function findingText(finding: FindingView): string {
+  const head = `${subjectOf(finding)}: ${HEADLINES[finding.kind]}   [${oneLine(finding.id)}]`;
+  return [head, ...rows(finding).map(([label, text]) => `  ${label.padEnd(8)} ${text}`)].join('\n');
+}
+
+/** One line: "heddle gap 50 mm → 15 mm: a slip is likely [f3]". */
+export function findingLine(finding: FindingView): string {
+  const change = `${quantityText(finding.was)} → ${quantityText(finding.now)}`;
+  return `${subjectOf(finding)} ${change}: ${HEADLINES[finding.kind]} [${oneLine(finding.id)}]`;
+}
+
+/** All findings, open ones first and dearest first among them; a sentence when there are none. */
+export function findingsText(findings: readonly FindingView[]): string {
+  if (findings.length === 0) return 'No clash is on record. That means only that nothing was found.\n';
+  const order = (finding: FindingView) => (finding.status === 'open' ? 0 : 1);
+  const sorted = [...findings].sort((a, b) => order(a) - order(b) || b.cost - a.cost);
+  return `${sorted.map(findingText).join('\n\n')}\n`;
+}

@@ -1,0 +1,53 @@
+/** The little Markdown that the pages are made of. Source: CommonMark 0.31.2, section 2.4 (backslash escapes). */
+import { oneLine } from './plain-text.ts';
+
+/** Characters that start or end something anywhere in a line. */
+const ACTIVE = /[\\`*_[\]<>|~#]/g;
+/** A list marker, a setext underline or a thematic break, at the start of a line only. */
+const LINE_START = /^([-+=]|\d{1,9}(?=[.)]))/;
+
+/**
+ * Returns `text` on one line, escaped so that a CommonMark reader shows exactly these words: no emphasis, link,
+ * image, code, heading, list, entity or HTML can come of it.
+ */
+export function escapeMarkdown(text: string): string {
+  return (
+    oneLine(text)
+      .replace(ACTIVE, '\\$&')
+      .replace(/&(?=#|[a-z])/gi, '\\&')
+      // Not CommonMark, but many readers make links of bare addresses.
+      .replace(/:(?=\/\/)/g, '\\:')
+      .replace(/\bwww\./gi, (www) => `${www.slice(0, -1)}\\.`)
+      .replace(/@(?=\w)/g, '\\@')
+      .replace(LINE_START, (mark) => (/\d/.test(mark) ? `${mark}\\` : `\\${mark}`))
+  );
+}
+
+/** Spoken words between quotation marks, escaped. */
+export function quoted(words: string): string {
+  return `“${escapeMarkdown(words)}”`;
+}
+
+/** A heading with its lines, or nothing when there are no lines. */
+export function section(level: 1 | 2 | 3, title: string, lines: readonly string[]): string[] {
+  if (lines.length === 0) return [];
+  return [`${'#'.repeat(level)} ${title}`, '', ...lines, ''];
+}
+
+/** A list entry; further parts go on indented lines beneath it. */
+export function bullet(first: string, ...more: readonly (string | undefined)[]): string {
+  return [`- ${first}`, ...more.filter((line) => line).map((line) => `  - ${line}`)].join('\n');
+}
+
+/** A page from its lines: no blank line twice, one line feed at the end. */
+export function page(lines: readonly string[]): string {
+  return `${lines
+    .join('\n')
+    .replace(/\n{3,}/g, '\n\n')
+    .trim()}\n`;
+}
+
+/** First letter as a capital, for a gist that starts an entry. */
+export function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,148 @@
+/** Quantities in print: the value as it stands, rounded only here, and the other system beside it where asked. */
+import type { Bound, HouseUnits, Quantity, UnitName } from '../language/notes.ts';
+
+const SIGNS: Readonly<Record<string, string>> = {
+  deg: '°',
+  degC: '°C',
+  degF: '°F',
+  m3: 'm³',
+  mm2: 'mm²',
+  cm2: 'cm²',
+  m2: 'm²',
+  ft2: 'ft²',
+  'N.m': 'N·m',
+  'ft.lbf': 'ft·lbf',
+  floz: 'fl oz',
+  '1': '',
+};
+
+/** How a unit is printed. */
+export function unitSign(unit: UnitName): string {
+  return SIGNS[unit] ?? unit;
+}
+
+/** Common fraction of an inch, sixty-fourths at finest: 48.5 gives "48 1/2"; nothing when it is none. */
+function inchFraction(value: number, parts = 64): string | undefined {
+  const sign = value < 0 ? '-' : '';
+  const size = Math.abs(value);
+  let top = Math.round(size * parts);
+  if (Math.abs(top / parts - size) > 1e-9) return undefined;
+  const whole = Math.floor(top / parts);
+  top -= whole * parts;
+  if (top === 0) return `${sign}${whole}`;
+  let bottom = parts;
+  while (top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
+  return `${sign}${whole > 0 ? `${whole} ` : ''}${top}/${bottom}`;
+}
+
+/** A bare number as printed beside its unit. */
+export function numberText(value: number, unit: UnitName): string {
+  if (unit === 'in' || unit === 'ft') {
+    const fraction = inchFraction(value);
+    if (fraction !== undefined) return fraction;
+  }
+  if (/^[A-Z]{3}$/.test(unit)) return Number.isInteger(value) ? String(value) : value.toFixed(2);
+  return String(Number(value.toPrecision(8)));
+}
+
+const joined = (number: string, unit: UnitName) => {
+  const sign = unitSign(unit);
+  return sign === '' || sign === '°' ? `${number}${sign}` : `${number} ${sign}`;
+};
+
+/** "905 mm", "48 1/2 in", "20 °C", "137.50 USD", "12". */
+export function quantityText({ value, unit }: Quantity): string {
+  return joined(numberText(value, unit), unit);
+}
+
+export interface BoundedQuantity extends Quantity {
+  readonly bound?: Bound | undefined;
+  readonly high?: number | undefined;
+  readonly plusMinus?: number | undefined;
+  readonly plusMinusUnit?: UnitName | undefined;
+}
+
+const BOUND_WORDS: Readonly<Record<Bound, string>> = {
+  exact: '',
+  about: 'about ',
+  'at-least': 'at least ',
+  'at-most': 'at most ',
+  between: '',
+};
+
+/** A quantity with its bound and its spoken tolerance: "about 905 mm", "10 to 12 mm", "40 mm ± 1 mm". */
+export function boundedText(figure: BoundedQuantity): string {
+  const range =
+    figure.high === undefined
+      ? quantityText(figure)
+      : joined(
+          `${numberText(figure.value, figure.unit)} to ${numberText(figure.high, figure.unit)}`,
+          figure.unit,
+        );
+  const spread =
+    figure.plusMinus === undefined
+      ? ''
+      : ` ± ${quantityText({ value: figure.plusMinus, unit: figure.plusMinusUnit ?? figure.unit })}`;
+  return `${BOUND_WORDS[figure.bound ?? 'exact']}${range}${spread}`;
+}
+
+interface Conversion {
+  readonly to: UnitName;
+  readonly factor: number;
+  /** Finest step printed in the unit converted to. */
+  readonly step: number;
+}
+
+/** Factors are exact definitions: 1 in = 25.4 mm, 1 lb = 0.45359237 kg (NIST SP 811, appendix B). */
+const COUNTERPARTS: Readonly<Record<string, Conversion>> = {
+  mm: { to: 'in', factor: 1 / 25.4, step: 1 / 16 },
+  cm: { to: 'in', factor: 10 / 25.4, step: 1 / 16 },
+  m: { to: 'ft', factor: 1 / 0.3048, step: 0.01 },
+  km: { to: 'mi', factor: 1 / 1.609344, step: 0.01 },
+  in: { to: 'mm', factor: 25.4, step: 0.1 },
+  ft: { to: 'm', factor: 0.3048, step: 0.001 },
+  yd: { to: 'm', factor: 0.9144, step: 0.001 },
+  thou: { to: 'mm', factor: 0.0254, step: 0.001 },
+  kg: { to: 'lb', factor: 1 / 0.45359237, step: 0.1 },
+  g: { to: 'oz', factor: 1 / 28.349523125, step: 0.1 },
+  lb: { to: 'kg', factor: 0.45359237, step: 0.1 },
+  oz: { to: 'g', factor: 28.349523125, step: 1 },
+  m2: { to: 'ft2', factor: 1 / 0.09290304, step: 0.1 },
+  ft2: { to: 'm2', factor: 0.09290304, step: 0.01 },
+  bar: { to: 'psi', factor: 14.503773773, step: 0.1 },
+  psi: { to: 'bar', factor: 1 / 14.503773773, step: 0.01 },
+  'N.m': { to: 'ft.lbf', factor: 1 / 1.3558179483314004, step: 0.1 },
+  'ft.lbf': { to: 'N.m', factor: 1.3558179483314004, step: 0.1 },
+  'km/h': { to: 'mph', factor: 1 / 1.609344, step: 0.1 },
+  mph: { to: 'km/h', factor: 1.609344, step: 0.1 },
+};
+
+/** The same quantity in the other system, rounded for print and marked "≈" when rounding changed it. */
+export function counterpartText({ value, unit }: Quantity): string | undefined {
+  const exact = converted(value, unit);
+  if (!exact) return undefined;
+  const rounded = Math.round(exact.value / exact.step) * exact.step;
+  const mark = Math.abs(rounded - exact.value) > 1e-9 ? '≈ ' : '';
+  return `${mark}${quantityText({ value: Number(rounded.toPrecision(12)), unit: exact.unit })}`;
+}
+
+function converted(value: number, unit: UnitName) {
+  if (unit === 'degC') return { value: value * 1.8 + 32, unit: 'degF', step: 0.1 };
+  if (unit === 'degF') return { value: (value - 32) / 1.8, unit: 'degC', step: 0.1 };
+  const conversion = COUNTERPARTS[unit];
+  return conversion && { value: value * conversion.factor, unit: conversion.to, step: conversion.step };
+}
+
+/** A figure for a page: in a project of mixed units with its counterpart in brackets. */
+export function figureText(figure: BoundedQuantity, units: HouseUnits): string {
+  const text = boundedText(figure);
+  if (units !== 'mixed') return text;
+  const other = counterpartText(figure);
+  if (other === undefined) return text;
+  const high =
+    figure.high === undefined ? undefined : counterpartText({ value: figure.high, unit: figure.unit });
+  return `${text} (${high === undefined ? other : `${other} to ${high}`})`;
+}
