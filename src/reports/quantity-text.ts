@@ -114,8 +114,8 @@ const COUNTERPARTS: Readonly<Record<string, Conversion>> = {
   ft2: { to: 'm2', factor: 0.09290304, step: 0.01 },
   bar: { to: 'psi', factor: 14.503773773, step: 0.1 },
   psi: { to: 'bar', factor: 1 / 14.503773773, step: 0.01 },
-  'N.m': { to: 'ft.lbf', factor: 1 / 1.3558179483314004, step: 0.1 },
-  'ft.lbf': { to: 'N.m', factor: 1.3558179483314004, step: 0.1 },
+  'N.m': { to: 'ft.lbf', factor: 1 / 1.3558179483314003, step: 0.1 },
+  'ft.lbf': { to: 'N.m', factor: 1.3558179483314003, step: 0.1 },
   'km/h': { to: 'mph', factor: 1 / 1.609344, step: 0.1 },
   mph: { to: 'km/h', factor: 1.609344, step: 0.1 },
 };
