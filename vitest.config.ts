@@ -5,5 +5,6 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     globalSetup: ['tests/setup/weights.ts'],
     testTimeout: 20_000,
+    env: { FORCE_COLOR: '0' },
   },
 });

@@ -1,0 +1,145 @@
+/** Joins keys, reducer and project. */
+import { useApp, useInput, useStdout } from 'ink';
+import { useCallback, useEffect, useRef, useState } from 'react';
+import type { Problem } from '../problem.ts';
+import type { ProjectApi, Taken } from '../project-api.ts';
+import { Screen } from './screen.tsx';
+import { reduce } from './state/reduce.ts';
+import {
+  type Effect,
+  type KeyPress,
+  openingState,
+  type ScreenData,
+  type ScreenEvent,
+} from './state/screen-state.ts';
+
+interface AppProps {
+  readonly project: ProjectApi;
+  /** ISO 8601, asked anew whenever the data is read. */
+  readonly now: () => string;
+}
+
+/** What the screen shows of a project at a moment. */
+export function readData(project: ProjectApi, now: string): ScreenData {
+  return {
+    projectName: project.info.name,
+    memos: [...project.memos()].reverse(),
+    findings: [...project.findings({ status: 'open' })].sort((a, b) => b.cost - a.cost),
+    next: project.next(now),
+  };
+}
+
+const problemLines = (problem: Problem) =>
+  [problem.message, problem.kept && `kept  ${problem.kept}`, problem.next && `next  ${problem.next}`].filter(
+    (line): line is string => Boolean(line),
+  );
+
+const takenLines = ({ memoId, already, findings }: Taken) => {
+  if (already) return [`${memoId} holds these same bytes: nothing was added`];
+  const clash = findings.length === 0 ? 'nothing clashes' : `${findings.length} to settle: press c`;
+  return [`${memoId} is taken in, ${clash}`];
+};
+
+const SETTLED = {
+  'keep-old': 'the old figure holds',
+  'take-new': 'the new figure holds',
+  'both-right': 'both are right',
+  correct: 'the figure is put right',
+} as const;
+
+export function App({ project, now }: AppProps) {
+  const [state, setState] = useState(() => openingState(readData(project, now())));
+  const current = useRef(state);
+  const abort = useRef<AbortController>(undefined);
+  const { exit } = useApp();
+  const size = useSize();
+
+  const send = useCallback(
+    (event: ScreenEvent) => {
+      const step = reduce(current.current, event);
+      current.current = step.state;
+      setState(step.state);
+      for (const effect of step.effects) run(effect);
+
+      function run(effect: Effect): void {
+        switch (effect.do) {
+          case 'open-memo': {
+            const memo = project.memo(effect.id);
+            if (memo) send({ kind: 'memo', memo });
+            return;
+          }
+          case 'settle':
+            project.settle(effect.id, effect.choice);
+            send({ kind: 'settled', lines: [`settled: ${SETTLED[effect.choice]}`] });
+            send({ kind: 'data', data: readData(project, now()) });
+            return;
+          case 'take':
+            void take(effect.file);
+            return;
+          case 'cancel':
+            abort.current?.abort();
+            return;
+          case 'leave':
+            abort.current?.abort();
+            exit();
+        }
+      }
+
+      async function take(file: string): Promise<void> {
+        abort.current = new AbortController();
+        try {
+          const result = await project.take(file, {
+            onProgress: (progress) => send({ kind: 'progress', progress }),
+            signal: abort.current.signal,
+          });
+          send(
+            result.ok
+              ? { kind: 'taken', lines: takenLines(result.value) }
+              : { kind: 'failed', lines: problemLines(result.problem) },
+          );
+        } catch (error) {
+          send({ kind: 'failed', lines: [error instanceof Error ? error.message : String(error)] });
+        }
+        send({ kind: 'data', data: readData(project, now()) });
+      }
+    },
+    [exit, now, project],
+  );
+
+  useInput((input, key) => send({ kind: 'key', key: pressed(input, key) }));
+  return <Screen state={state} columns={size.columns} rows={size.rows} />;
+}
+
+type InkKey = Parameters<Parameters<typeof useInput>[0]>[1];
+
+/** Ink's key as one of ours. */
+function pressed(input: string, key: InkKey): KeyPress {
+  const named = (
+    [
+      [key.upArrow, 'up'],
+      [key.downArrow, 'down'],
+      [key.pageUp, 'page-up'],
+      [key.pageDown, 'page-down'],
+      [key.return, 'enter'],
+      [key.escape, 'back'],
+      [key.backspace || key.delete, 'erase'],
+      [key.ctrl && input === 'c', 'interrupt'],
+    ] as const
+  ).find(([is]) => is);
+  if (named) return { text: '', name: named[1] };
+  return { text: key.ctrl || key.meta ? '' : input };
+}
+
+function useSize() {
+  const { stdout } = useStdout();
+  const read = useCallback(() => ({ columns: stdout.columns ?? 80, rows: stdout.rows ?? 24 }), [stdout]);
+  const [size, setSize] = useState(read);
+  useEffect(() => {
+    const onResize = () => setSize(read());
+    stdout.on('resize', onResize);
+    return () => {
+      stdout.off('resize', onResize);
+    };
+  }, [stdout, read]);
+  return size;
+}

@@ -1,0 +1,45 @@
+/** The bottom lines: what just happened, what is being typed, and the keys of this view. */
+import { Box, Text } from 'ink';
+import { plainText } from '../../plain-text.ts';
+import { keysOf } from '../keys.ts';
+import type { ScreenState } from '../state/screen-state.ts';
+
+/** Moving about is left out of the footer; `?` lists every key. */
+const COMMON = new Set(['up', 'down', 'page-up', 'page-down', 'interrupt']);
+
+/** The keys that fit the width, in their order, ending with the way to the whole list. */
+export function keyLine(state: ScreenState, columns: number): string {
+  const shown = keysOf(state.view).filter(
+    (binding) =>
+      !COMMON.has(binding.key) &&
+      binding.key !== '?' &&
+      !(binding.intent === 'cancel' && state.jobs.length === 0),
+  );
+  const tail = '? keys';
+  let line = '';
+  for (const binding of shown) {
+    const next = `${line}${binding.shown} ${binding.words}   `;
+    if (next.length + tail.length > columns) break;
+    line = next;
+  }
+  return line + tail;
+}
+
+export function Foot({ state, columns }: { readonly state: ScreenState; readonly columns: number }) {
+  return (
+    <Box flexDirection="column">
+      {state.message?.lines.map((line) => (
+        <Text key={line} wrap="truncate-end" {...(state.message?.tone === 'bad' ? { color: 'red' } : {})}>
+          {plainText(line)}
+        </Text>
+      ))}
+      {state.typed === undefined ? (
+        <Text wrap="truncate-end" dimColor>
+          {keyLine(state, columns)}
+        </Text>
+      ) : (
+        <Text wrap="truncate-start">{`file to take in (Enter takes it, Esc leaves it): ${plainText(state.typed)}_`}</Text>
+      )}
+    </Box>
+  );
+}

@@ -1,0 +1,60 @@
+/** Which key does what in which view, and the words for it. The one place: reducer, footer and `?` read this. */
+import type { KeyPress, View } from './state/screen-state.ts';
+
+export type Intent =
+  | 'up'
+  | 'down'
+  | 'page-up'
+  | 'page-down'
+  | 'open'
+  | 'back'
+  | 'take'
+  | 'cancel'
+  | 'see-memos'
+  | 'see-clashes'
+  | 'see-next'
+  | 'see-keys'
+  | 'old-holds'
+  | 'new-holds'
+  | 'both-right'
+  | 'leave';
+
+export interface KeyBinding {
+  /** A character, or the name of a key. */
+  readonly key: string;
+  readonly shown: string;
+  readonly intent: Intent;
+  readonly words: string;
+  readonly views: readonly View[] | 'all';
+}
+
+export const KEYS: readonly KeyBinding[] = [
+  { key: 'up', shown: '↑', intent: 'up', words: 'up', views: 'all' },
+  { key: 'down', shown: '↓', intent: 'down', words: 'down', views: 'all' },
+  { key: 'page-up', shown: 'PgUp', intent: 'page-up', words: 'a page up', views: 'all' },
+  { key: 'page-down', shown: 'PgDn', intent: 'page-down', words: 'a page down', views: 'all' },
+  { key: 'enter', shown: 'Enter', intent: 'open', words: 'open', views: ['memos'] },
+  { key: '1', shown: '1', intent: 'old-holds', words: 'old holds', views: ['clashes'] },
+  { key: '2', shown: '2', intent: 'new-holds', words: 'new holds', views: ['clashes'] },
+  { key: '3', shown: '3', intent: 'both-right', words: 'both right', views: ['clashes'] },
+  { key: 't', shown: 't', intent: 'take', words: 'take a file in', views: 'all' },
+  { key: 'x', shown: 'x', intent: 'cancel', words: 'stop taking in', views: 'all' },
+  { key: 'm', shown: 'm', intent: 'see-memos', words: 'memos', views: 'all' },
+  { key: 'c', shown: 'c', intent: 'see-clashes', words: 'clashes', views: 'all' },
+  { key: 'n', shown: 'n', intent: 'see-next', words: 'next', views: 'all' },
+  { key: '?', shown: '?', intent: 'see-keys', words: 'keys', views: 'all' },
+  { key: 'back', shown: 'Esc', intent: 'back', words: 'back', views: ['heard', 'clashes', 'next', 'keys'] },
+  { key: 'q', shown: 'q', intent: 'leave', words: 'leave', views: 'all' },
+  { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'leave', views: 'all' },
+];
+
+/** The bindings that count in a view. */
+export function keysOf(view: View): readonly KeyBinding[] {
+  return KEYS.filter((binding) => binding.views === 'all' || binding.views.includes(view));
+}
+
+/** What a key press means in a view; undefined when it means nothing there. */
+export function intentOf(view: View, key: KeyPress): Intent | undefined {
+  const pressed = key.name ?? key.text.toLowerCase();
+  return keysOf(view).find((binding) => binding.key === pressed)?.intent;
+}

@@ -1,0 +1,51 @@
+/** Draws one state. No effects here: the app around it hears keys and does the work. */
+import { Box, Text } from 'ink';
+import { Foot } from './components/foot.tsx';
+import { Head } from './components/head.tsx';
+import { ClashesScreen } from './screens/clashes-screen.tsx';
+import { HeardScreen } from './screens/heard-screen.tsx';
+import { KeysScreen } from './screens/keys-screen.tsx';
+import { MemosScreen } from './screens/memos-screen.tsx';
+import { NextScreen } from './screens/next-screen.tsx';
+import type { ScreenState, View } from './state/screen-state.ts';
+
+const SCREENS = {
+  memos: MemosScreen,
+  heard: HeardScreen,
+  clashes: ClashesScreen,
+  next: NextScreen,
+  keys: KeysScreen,
+} as const;
+
+const TITLES: Readonly<Record<View, string>> = {
+  memos: 'Memos',
+  heard: 'What was heard',
+  clashes: 'What clashes',
+  next: 'What is next',
+  keys: 'Keys here',
+};
+
+export interface ScreenSize {
+  readonly columns: number;
+  readonly rows: number;
+}
+
+export function Screen({ state, columns, rows }: { readonly state: ScreenState } & ScreenSize) {
+  const View = SCREENS[state.view];
+  const headRows = state.jobs.length > 0 ? 2 : 1;
+  const footRows = 1 + (state.message?.lines.length ?? 0);
+  // Title and the blank line above the footer. One row stays free: a full last row makes terminals scroll.
+  const height = Math.max(1, rows - headRows - footRows - 3);
+  return (
+    <Box flexDirection="column" width={columns} height={rows - 1}>
+      <Head state={state} />
+      <Text bold underline>
+        {TITLES[state.view]}
+      </Text>
+      <Box flexGrow={1} flexDirection="column" height={height} overflow="hidden">
+        <View state={state} height={height} />
+      </Box>
+      <Foot state={state} columns={columns} />
+    </Box>
+  );
+}

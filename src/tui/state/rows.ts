@@ -1,0 +1,105 @@
+/** The rows of each list, as plain words. Pure, so that they are tested without a terminal. */
+import type { FindingView, MemoSummary, MemoView, NextView } from '../../model/views.ts';
+import { plainText } from '../../plain-text.ts';
+import { KEYS } from '../keys.ts';
+import type { ScreenState } from './screen-state.ts';
+import { clock, dayAndClock, quantityWords } from './words.ts';
+
+export interface NoteLine {
+  readonly id: string;
+  /** One word for the kind of note. */
+  readonly kind: string;
+  readonly what: string;
+  readonly quote: string;
+  /** `m:ss` into the recording; empty for text memos. */
+  readonly at: string;
+}
+
+/** Every note of a memo in the order of speech. */
+export function noteLines(memo: MemoView): readonly NoteLine[] {
+  const { figures, decisions, tasks, done, arrivals, problems, promises, corrections } = memo.notes;
+  const all = [
+    ...figures.map((note) => ({
+      note,
+      kind: 'figure',
+      what: `${note.item} ${note.attribute === 'other' ? '' : `${note.attribute} `}${quantityWords(note)}`,
+    })),
+    ...decisions.map((note) => ({ note, kind: 'decided', what: note.gist })),
+    ...tasks.map((note) => ({
+      note,
+      kind: 'to do',
+      what: note.due ? `${note.gist}, by ${note.due}` : note.gist,
+    })),
+    ...done.map((note) => ({ note, kind: 'done', what: note.gist })),
+    ...arrivals.map((note) => ({
+      note,
+      kind: note.received ? 'here' : 'coming',
+      what: note.expected ? `${note.item}, ${note.expected}` : note.item,
+    })),
+    ...problems.map((note) => ({ note, kind: 'snag', what: note.gist })),
+    ...promises.map((note) => ({ note, kind: 'promise', what: note.gist })),
+    ...corrections.map((note) => ({ note, kind: 'put right', what: note.gist })),
+  ];
+  return all
+    .sort((a, b) => a.note.span.start - b.note.span.start)
+    .map(({ note, kind, what }) => ({
+      id: note.id,
+      kind,
+      what: plainText(what),
+      quote: plainText(note.quote),
+      at: note.startSeconds === undefined ? '' : clock(note.startSeconds),
+    }));
+}
+
+/** One line for a memo in the list. */
+export function memoLine(memo: MemoSummary): string {
+  const length = memo.source.durationSeconds === undefined ? 'text' : clock(memo.source.durationSeconds);
+  const state =
+    memo.status === 'kept'
+      ? 'kept, not heard yet'
+      : `${memo.noteCount} notes${memo.findingCount > 0 ? `, ${memo.findingCount} CLASH${memo.findingCount > 1 ? 'ES' : ''}` : ''}`;
+  return `${memo.id.padEnd(4)} ${dayAndClock(memo.recordedAt)}  ${plainText(memo.source.name)}  ${length}  ${state}`;
+}
+
+/** One line for a finding in the list. */
+export function findingLine(finding: FindingView): string {
+  return plainText(
+    `${finding.kind.padEnd(10)} ${finding.item} ${finding.attribute}: ${quantityWords(finding.was)} → ${quantityWords(finding.now)}`,
+  );
+}
+
+/** The next steps, one line each, with a word for the state. */
+export function nextLines(next: NextView): readonly string[] {
+  return [
+    ...next.ready.map(
+      (task) => `ready    ${task.gist}${task.due ? `, by ${task.due}` : ''}${carried(task.carriedDays)}`,
+    ),
+    ...next.waiting.map(
+      (task) => `waiting  ${task.gist}: ${task.waitsFor.join('; ')}${carried(task.carriedDays)}`,
+    ),
+    ...next.arrivals
+      .filter((arrival) => arrival.status === 'expected')
+      .map((arrival) => `coming   ${arrival.item}${arrival.expected ? `, ${arrival.expected}` : ''}`),
+    ...next.promises
+      .filter((promise) => promise.status === 'open')
+      .map((promise) => `promised ${promise.gist}${promise.due ? `, by ${promise.due}` : ''}`),
+  ].map(plainText);
+}
+
+const carried = (days: number) => (days > 0 ? ` (open ${days} ${days === 1 ? 'day' : 'days'})` : '');
+
+/** How many rows the list of the present view has. */
+export function listLength(state: ScreenState): number {
+  switch (state.view) {
+    case 'memos':
+      return state.data.memos.length;
+    case 'heard':
+      return state.memo ? noteLines(state.memo).length : 0;
+    case 'clashes':
+      return state.data.findings.length;
+    case 'next':
+      return nextLines(state.data.next).length;
+    case 'keys':
+      return KEYS.length;
+  }
+}
