@@ -1,0 +1,174 @@
+/**
+ * The project's log: what happened, in order, never changed or deleted. Everything else is rebuilt from it.
+ * Undo is an event too: it takes an earlier one out of the replay and both stay in the log.
+ */
+import type { Attribute, HouseUnits, MemoNotes, Quantity } from '../language/notes.ts';
+import type { MemoSource, MemoSummary, Utterance } from './views.ts';
+
+interface EventBase {
+  /** Position in the log, from 1, without gaps. */
+  readonly seq: number;
+  /** ISO 8601 instant at which it was written. */
+  readonly at: string;
+}
+
+export interface ProjectMade extends EventBase {
+  readonly kind: 'project-made';
+  readonly name: string;
+  readonly units: HouseUnits;
+  readonly region?: string;
+}
+
+/** The original bytes are safe in the project's folder. */
+export interface RecordingKept extends EventBase {
+  readonly kind: 'recording-kept';
+  readonly memoId: string;
+  readonly source: MemoSource;
+  /** Path of the kept original, relative to the project folder. */
+  readonly file: string;
+  readonly recordedAt: string;
+  readonly recordedAtFrom: MemoSummary['recordedAtFrom'];
+}
+
+/** The words of a memo; for a text memo the text itself, without utterances. */
+export interface SpokenText {
+  readonly text: string;
+  /** Engine and model that heard it; absent for text memos. */
+  readonly engine?: string;
+  readonly utterances?: readonly Utterance[];
+  /** Recogniser output that was dropped for want of speech. */
+  readonly dropped?: readonly Utterance[];
+}
+
+export interface TranscriptMade extends EventBase {
+  readonly kind: 'transcript-made';
+  readonly memoId: string;
+  readonly transcript: SpokenText;
+}
+
+export interface NotesRead extends EventBase {
+  readonly kind: 'notes-read';
+  readonly memoId: string;
+  readonly notes: MemoNotes;
+  /** Version of the reader that made them. */
+  readonly reader: string;
+}
+
+/** A person agreed with a note. */
+export interface NoteAccepted extends EventBase {
+  readonly kind: 'note-accepted';
+  readonly noteId: string;
+}
+
+/** A person put some of a note's fields right; the quote stays as it was said. */
+export interface NoteAmended extends EventBase {
+  readonly kind: 'note-amended';
+  readonly noteId: string;
+  readonly fields: Readonly<Record<string, unknown>>;
+}
+
+export interface NoteRejected extends EventBase {
+  readonly kind: 'note-rejected';
+  readonly noteId: string;
+}
+
+/** Two names mean one thing; `from` becomes another name of `into`. */
+export interface ItemsMerged extends EventBase {
+  readonly kind: 'items-merged';
+  readonly from: string;
+  readonly into: string;
+}
+
+/** The name stands for a thing of its own from now on, whatever words it shares. */
+export interface ItemsSplit extends EventBase {
+  readonly kind: 'items-split';
+  readonly name: string;
+}
+
+export interface FigureSet extends EventBase {
+  readonly kind: 'figure-set';
+  readonly item: string;
+  readonly attribute: Attribute;
+  readonly quantity: Quantity;
+  readonly reason?: string;
+}
+
+export interface FormulaSet extends EventBase {
+  readonly kind: 'formula-set';
+  readonly item: string;
+  readonly attribute: Attribute;
+  /** Expression over item names; empty takes the formula away. */
+  readonly formula: string;
+}
+
+export interface LimitSet extends EventBase {
+  readonly kind: 'limit-set';
+  readonly item: string;
+  readonly attribute: Attribute;
+  readonly about: string;
+  readonly bound: 'at-least' | 'at-most' | 'between';
+  readonly quantity: Quantity;
+  readonly high?: number;
+}
+
+export interface TaskAdded extends EventBase {
+  readonly kind: 'task-added';
+  readonly gist: string;
+  readonly due?: string;
+  readonly waitsFor?: readonly string[];
+}
+
+export interface TaskClosed extends EventBase {
+  readonly kind: 'task-closed';
+  readonly taskId: string;
+}
+
+export interface TaskReopened extends EventBase {
+  readonly kind: 'task-reopened';
+  readonly taskId: string;
+}
+
+export interface FindingSettled extends EventBase {
+  readonly kind: 'finding-settled';
+  readonly findingId: string;
+  readonly choice: 'keep-old' | 'take-new' | 'both-right' | 'correct';
+  readonly reason?: string;
+  /** The right value, for `correct`. */
+  readonly value?: Quantity;
+}
+
+export interface ToleranceSet extends EventBase {
+  readonly kind: 'tolerance-set';
+  readonly dimension: string;
+  readonly quantity: Quantity;
+}
+
+export interface Undone extends EventBase {
+  readonly kind: 'undone';
+  /** The event that no longer counts. */
+  readonly undoes: number;
+}
+
+export type ProjectEvent =
+  | ProjectMade
+  | RecordingKept
+  | TranscriptMade
+  | NotesRead
+  | NoteAccepted
+  | NoteAmended
+  | NoteRejected
+  | ItemsMerged
+  | ItemsSplit
+  | FigureSet
+  | FormulaSet
+  | LimitSet
+  | TaskAdded
+  | TaskClosed
+  | TaskReopened
+  | FindingSettled
+  | ToleranceSet
+  | Undone;
+
+type WithoutSeq<E> = E extends ProjectEvent ? Omit<E, 'seq'> : never;
+/** An event before the log has given it its place. */
+export type NewEvent = WithoutSeq<ProjectEvent>;

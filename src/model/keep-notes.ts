@@ -1,0 +1,69 @@
+import type { MemoNotes, Span } from '../language/notes.ts';
+import type { Kept, MemoView, Utterance } from './views.ts';
+
+/** Letter of each kind of note in its id: the second figure of memo `m1` is `m1.f2`. */
+export const NOTE_LETTERS = {
+  figures: 'f',
+  decisions: 'd',
+  tasks: 't',
+  done: 'x',
+  arrivals: 'a',
+  problems: 'p',
+  promises: 'v',
+  corrections: 'c',
+} as const satisfies Readonly<Record<keyof MemoNotes, string>>;
+
+/** What a person said of a note, by note id. */
+export interface NoteReview {
+  readonly review: 'accepted' | 'amended' | 'rejected';
+  readonly fields?: Readonly<Record<string, unknown>>;
+}
+
+/** Gives each note its id, its place in the recording and what became of it. Rejected notes stay, marked. */
+export function keepNotes(
+  memoId: string,
+  notes: MemoNotes,
+  utterances: readonly Utterance[] | undefined,
+  reviews: ReadonlyMap<string, NoteReview> = new Map(),
+): MemoView['notes'] {
+  const place = utterances ? placer(utterances) : () => ({});
+  const keep = <N extends { readonly span: Span }>(list: readonly N[], letter: string): Kept<N>[] =>
+    list.map((note, index) => {
+      const id = `${memoId}.${letter}${index + 1}`;
+      const said = reviews.get(id);
+      return {
+        ...note,
+        ...(said?.fields ?? {}),
+        id,
+        ...place(note.span),
+        ...(said ? { review: said.review } : {}),
+      } as Kept<N>;
+    });
+  return {
+    figures: keep(notes.figures, NOTE_LETTERS.figures),
+    decisions: keep(notes.decisions, NOTE_LETTERS.decisions),
+    tasks: keep(notes.tasks, NOTE_LETTERS.tasks),
+    done: keep(notes.done, NOTE_LETTERS.done),
+    arrivals: keep(notes.arrivals, NOTE_LETTERS.arrivals),
+    problems: keep(notes.problems, NOTE_LETTERS.problems),
+    promises: keep(notes.promises, NOTE_LETTERS.promises),
+    corrections: keep(notes.corrections, NOTE_LETTERS.corrections),
+  };
+}
+
+/** Finds the seconds of a span. The memo's text is the utterances' texts joined by one space. */
+function placer(utterances: readonly Utterance[]) {
+  let offset = 0;
+  const placed = utterances.map((utterance) => {
+    const start = offset;
+    offset += utterance.text.length + 1;
+    return { start, end: offset - 1, utterance };
+  });
+  return (span: Span): { startSeconds?: number; endSeconds?: number } => {
+    const touched = placed.filter((one) => one.start < span.end && one.end > span.start);
+    const first = touched[0];
+    const last = touched[touched.length - 1];
+    if (!first || !last) return {};
+    return { startSeconds: first.utterance.startSeconds, endSeconds: last.utterance.endSeconds };
+  };
+}

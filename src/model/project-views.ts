@@ -1,0 +1,199 @@
+/** Views of the rows: what the command line, the screen and the pages ask for. Nothing here changes anything. */
+import { keepNotes } from './keep-notes.ts';
+import { nameStems } from './names.ts';
+import { reviewsOf } from './replay.ts';
+import type { ClaimRow, FindingRow, ProjectRows, StandingRow, TaskRow } from './rows.ts';
+import type {
+  ClaimView,
+  ExpectedArrival,
+  FindingView,
+  LimitView,
+  MemoSummary,
+  MemoView,
+  ProjectInfo,
+  PromiseView,
+  StandingFigure,
+  TaskView,
+} from './views.ts';
+import { workingOrder } from './working-order.ts';
+
+export function projectInfo(rows: ProjectRows): ProjectInfo {
+  const row = rows.get('project', 'project');
+  if (!row) return { name: '', units: 'metric', tolerances: {} };
+  const { id: _id, madeAt: _madeAt, ...info } = row;
+  return info;
+}
+
+export function memoViews(rows: ProjectRows): readonly MemoView[] {
+  return rows.all('memos').flatMap((memo) => memoView(rows, memo.id) ?? []);
+}
+
+export function memoView(rows: ProjectRows, id: string): MemoView | undefined {
+  const memo = rows.get('memos', id);
+  if (!memo) return undefined;
+  const read = memo.notes ?? EMPTY_NOTES;
+  const notes = keepNotes(id, read, memo.utterances, reviewsOf(rows, memo));
+  const text = memo.text ?? '';
+  const summary: MemoSummary = {
+    id,
+    recordedAt: memo.recordedAt,
+    recordedAtFrom: memo.recordedAtFrom,
+    source: memo.source,
+    status: memo.notes ? 'read' : 'kept',
+    words: text.split(/\s+/).filter((word) => word !== '').length,
+    noteCount: Object.values(notes).reduce((sum, list) => sum + list.length, 0),
+    findingCount: rows.all('findings').filter((finding) => finding.memoId === id).length,
+  };
+  return {
+    ...summary,
+    text,
+    notes,
+    ...(memo.utterances ? { utterances: memo.utterances } : {}),
+    ...(memo.dropped ? { droppedSpeech: memo.dropped } : {}),
+  };
+}
+
+const EMPTY_NOTES = {
+  figures: [],
+  decisions: [],
+  tasks: [],
+  done: [],
+  arrivals: [],
+  problems: [],
+  promises: [],
+  corrections: [],
+} as const;
+
+/** Findings in the order in which they were made. */
+export function findingViews(
+  rows: ProjectRows,
+  filter: { readonly status?: 'open' | 'settled'; readonly memoId?: string } = {},
+): readonly FindingView[] {
+  return rows
+    .all('findings')
+    .filter((finding) => filter.status === undefined || finding.status === filter.status)
+    .filter((finding) => filter.memoId === undefined || finding.memoId === filter.memoId)
+    .map(viewOfFinding);
+}
+
+function viewOfFinding({ slot: _slot, ...view }: FindingRow): FindingView {
+  return view;
+}
+
+/** Standing figures, or those of the things whose names hold every word of `item`. */
+export function standingFigures(rows: ProjectRows, item?: string): readonly StandingFigure[] {
+  const stems = item === undefined ? [] : nameStems(item);
+  return rows
+    .all('standing')
+    .filter((row) => {
+      const known = rows.item(row.itemId);
+      if (item === undefined) return true;
+      return [known?.name ?? '', ...(known?.aliases ?? [])].some((name) => {
+        const words = nameStems(name);
+        return stems.every((stem) => words.includes(stem));
+      });
+    })
+    .map((row) => standingFigure(rows, row));
+}
+
+function standingFigure(rows: ProjectRows, row: StandingRow): StandingFigure {
+  const claim = row.claimId ? rows.claim(row.claimId) : undefined;
+  const formula = rows.formula(row.slot);
+  return {
+    item: rows.item(row.itemId)?.name ?? '',
+    attribute: row.attribute,
+    dimension: row.dimension,
+    value: row.value,
+    unit: row.unit,
+    bound: row.bound,
+    ...(row.high === undefined ? {} : { high: row.high }),
+    ...(row.state === undefined ? {} : { state: row.state }),
+    ...(row.tolerance === undefined ? {} : { tolerance: row.tolerance }),
+    ...(formula === undefined ? {} : { formula: formula.text }),
+    status: row.status,
+    rule: row.rule,
+    ...(claim === undefined ? {} : { source: claim.source }),
+    history: rows
+      .claimsOf(row.itemId)
+      .filter((other) => other.slot === row.slot)
+      .map((other) => claimView(rows, other)),
+    dependents: rows.formulasReading(row.slot).map((reading) => {
+      const name = rows.item(reading.itemId)?.name ?? '';
+      return `${name} ${reading.attribute}`;
+    }),
+  };
+}
+
+function claimView(rows: ProjectRows, claim: ClaimRow): ClaimView {
+  const {
+    itemId,
+    memoId: _memoId,
+    slot: _slot,
+    said: _said,
+    dimension: _d,
+    formula: _f,
+    sizeKind: _s,
+    ...rest
+  } = claim;
+  return { ...rest, item: rows.item(itemId)?.name ?? claim.said };
+}
+
+export function limitViews(rows: ProjectRows): readonly LimitView[] {
+  return rows
+    .all('limits')
+    .filter((limit) => limit.active)
+    .map((limit) => ({
+      id: limit.id,
+      item: rows.item(limit.itemId)?.name ?? limit.said,
+      attribute: limit.attribute,
+      about: limit.about,
+      bound: limit.bound,
+      value: limit.value,
+      ...(limit.high === undefined ? {} : { high: limit.high }),
+      unit: limit.unit,
+      source: limit.source,
+    }));
+}
+
+/** Open tasks in working order, then the done ones. `now` is an ISO instant with the zone to count days in. */
+export function taskViews(rows: ProjectRows, now: string): readonly TaskView[] {
+  const tasks = rows.all('tasks');
+  const open = workingOrder(tasks.filter((task) => task.status === 'open'));
+  const done = tasks.filter((task) => task.status === 'done');
+  return [...open.order, ...done].map((task) => taskView(task, open.waiting.has(task.id), now));
+}
+
+function taskView(task: TaskRow, isWaiting: boolean, now: string): TaskView {
+  return {
+    id: task.id,
+    gist: task.gist,
+    status: task.status === 'done' ? 'done' : isWaiting ? 'waiting' : 'ready',
+    ...(task.due === undefined ? {} : { due: task.due }),
+    waitsFor: task.waitsFor,
+    source: task.source,
+    carriedDays: Math.max(0, daysBetween(task.source.recordedAt, now)),
+    ...(task.closedBy === undefined ? {} : { closedBy: task.closedBy }),
+  };
+}
+
+const MS_PER_DAY = 86_400_000;
+
+/** Whole days between the calendar dates of two instants, each in its own zone. */
+export function daysBetween(from: string, to: string): number {
+  return Math.round(
+    (Date.parse(`${to.slice(0, 10)}T00:00:00Z`) - Date.parse(`${from.slice(0, 10)}T00:00:00Z`)) / MS_PER_DAY,
+  );
+}
+
+export function promiseViews(rows: ProjectRows): readonly PromiseView[] {
+  return rows.all('promises');
+}
+
+export function arrivalViews(rows: ProjectRows): readonly ExpectedArrival[] {
+  return rows.all('arrivals').map(({ id: _id, ...view }) => view);
+}
+
+/** Which task each `done` note closed, by the done note's id. */
+export function closings(rows: ProjectRows): ReadonlyMap<string, string> {
+  return new Map(rows.all('closings').map((row) => [row.id, row.taskId]));
+}

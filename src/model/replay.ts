@@ -1,0 +1,195 @@
+import type { NewEvent, ProjectEvent } from './events.ts';
+import type { NoteReview } from './keep-notes.ts';
+import { keepNotes } from './keep-notes.ts';
+import { nameKey } from './names.ts';
+import type { ModelSettings } from './reconcile.ts';
+import { reconcileMemo } from './reconcile.ts';
+import type { MemoRow, ModelChange, ProjectRow, ProjectRows } from './rows.ts';
+import { changesOfHand } from './set-by-hand.ts';
+
+/** Kinds of event that reach back into what earlier memos gave: the projections are built anew for them. */
+const REACHING_BACK: ReadonlySet<ProjectEvent['kind']> = new Set([
+  'note-accepted',
+  'note-amended',
+  'note-rejected',
+  'items-merged',
+  'items-split',
+  'tolerance-set',
+  'undone',
+]);
+
+/** Kinds that a person may take back. What was said and kept stays. */
+const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
+  'note-accepted',
+  'note-amended',
+  'note-rejected',
+  'items-merged',
+  'items-split',
+  'figure-set',
+  'formula-set',
+  'limit-set',
+  'task-added',
+  'task-closed',
+  'task-reopened',
+  'finding-settled',
+  'tolerance-set',
+  'undone',
+]);
+
+/** Whether this event changes what earlier ones gave. */
+export function reachesBack(event: Pick<NewEvent, 'kind'>): boolean {
+  return REACHING_BACK.has(event.kind);
+}
+
+/** Whether undo may take this event out of the replay. */
+export function isUndoable(event: Pick<NewEvent, 'kind'>): boolean {
+  return UNDOABLE.has(event.kind);
+}
+
+/** Events that count: undo, and the undo of an undo, are worked out. */
+export function eventsThatCount(events: readonly ProjectEvent[]): readonly ProjectEvent[] {
+  const out = new Set<number>();
+  for (let index = events.length - 1; index >= 0; index--) {
+    const event = events[index] as ProjectEvent;
+    if (event.kind === 'undone' && !out.has(event.seq)) out.add(event.undoes);
+  }
+  return events.filter((event) => event.kind !== 'undone' && !out.has(event.seq));
+}
+
+/** Rows that must stand before the first memo is replayed: what a person said of names, notes and tolerances. */
+export function foundations(events: readonly ProjectEvent[]): readonly ModelChange[] {
+  const rows = new Map<string, ModelChange>();
+  for (const event of events) {
+    switch (event.kind) {
+      case 'items-merged':
+      case 'items-split': {
+        const name = event.kind === 'items-merged' ? event.from : event.name;
+        const into = event.kind === 'items-merged' ? { into: event.into } : {};
+        const id = nameKey(name);
+        rows.set(`name ${id}`, { table: 'names', row: { id, name, ...into } });
+        break;
+      }
+      case 'note-accepted':
+      case 'note-amended':
+      case 'note-rejected': {
+        const review = event.kind.slice('note-'.length) as NoteReview['review'];
+        const fields = event.kind === 'note-amended' ? { fields: event.fields } : {};
+        rows.set(`note ${event.noteId}`, { table: 'reviews', row: { id: event.noteId, review, ...fields } });
+        break;
+      }
+    }
+  }
+  return [...rows.values()];
+}
+
+/** Tolerances as the log leaves them: one holds for the whole project, also for what was said before it was set. */
+export function tolerancesOf(events: readonly ProjectEvent[]): ProjectRow['tolerances'] {
+  const tolerances: Record<string, ProjectRow['tolerances'][string]> = {};
+  for (const event of events)
+    if (event.kind === 'tolerance-set') tolerances[event.dimension] = event.quantity;
+  return tolerances;
+}
+
+/** The whole log as changes, each handed to `put` as soon as it is known, because later events read them. */
+export function replay(
+  rows: ProjectRows,
+  events: readonly ProjectEvent[],
+  put: (change: ModelChange) => void,
+): void {
+  const counted = eventsThatCount(events);
+  for (const change of foundations(counted)) put(change);
+  const tolerances = tolerancesOf(counted);
+  for (const event of counted) for (const change of changesOf(rows, event, tolerances)) put(change);
+}
+
+/** What one event changes, given the rows before it. */
+export function changesOf(
+  rows: ProjectRows,
+  event: ProjectEvent,
+  tolerances?: ProjectRow['tolerances'],
+): readonly ModelChange[] {
+  switch (event.kind) {
+    case 'project-made': {
+      const region = event.region === undefined ? {} : { region: event.region };
+      const row = {
+        id: 'project',
+        name: event.name,
+        units: event.units,
+        ...region,
+        madeAt: event.at,
+      } as const;
+      return [{ table: 'project', row: { ...row, tolerances: tolerances ?? {} } }];
+    }
+    case 'recording-kept': {
+      const { memoId: id, recordedAt, recordedAtFrom, source, file } = event;
+      return [{ table: 'memos', row: { id, recordedAt, recordedAtFrom, source, file } }];
+    }
+    case 'transcript-made':
+      return withMemo(rows, event.memoId, (memo) => [
+        { table: 'memos', row: { ...memo, ...event.transcript } },
+      ]);
+    case 'notes-read':
+      return withMemo(rows, event.memoId, (memo) =>
+        changesOfNotes(rows, { ...memo, notes: event.notes, reader: event.reader }),
+      );
+    case 'note-accepted':
+    case 'note-amended':
+    case 'note-rejected':
+    case 'items-merged':
+    case 'items-split':
+    case 'tolerance-set':
+    case 'undone':
+      return [];
+    default:
+      return changesOfHand(rows, event, settingsOf(rows));
+  }
+}
+
+function withMemo(
+  rows: ProjectRows,
+  memoId: string,
+  changes: (memo: MemoRow) => readonly ModelChange[],
+): readonly ModelChange[] {
+  const memo = rows.get('memos', memoId);
+  return memo ? changes(memo) : [];
+}
+
+function changesOfNotes(rows: ProjectRows, memo: MemoRow): readonly ModelChange[] {
+  const filed: ModelChange = { table: 'memos', row: memo };
+  // A second reading of a memo keeps its notes and leaves the model: what was reconciled once stands.
+  if (rows.get('memos', memo.id)?.notes || !memo.notes) return [filed];
+  const notes = keepNotes(memo.id, memo.notes, memo.utterances, reviewsOf(rows, memo));
+  const text = memo.text ?? '';
+  return [
+    filed,
+    ...reconcileMemo(rows, { id: memo.id, recordedAt: memo.recordedAt, text, notes }, settingsOf(rows)),
+  ];
+}
+
+/** What a person said of one memo's notes. */
+export function reviewsOf(rows: ProjectRows, memo: MemoRow): ReadonlyMap<string, NoteReview> {
+  const reviews = new Map<string, NoteReview>();
+  for (const id of noteIds(memo)) {
+    const row = rows.get('reviews', id);
+    if (row) reviews.set(id, row);
+  }
+  return reviews;
+}
+
+function noteIds(memo: MemoRow): readonly string[] {
+  if (!memo.notes) return [];
+  const kept = keepNotes(memo.id, memo.notes, undefined);
+  return Object.values(kept).flatMap((list: readonly { readonly id: string }[]) =>
+    list.map((note) => note.id),
+  );
+}
+
+/** The project's settings, as reconciling wants them. */
+export function settingsOf(rows: ProjectRows): ModelSettings {
+  const project = rows.get('project', 'project');
+  return {
+    units: project?.units ?? 'metric',
+    ...(project?.region ? { region: project.region } : {}),
+    tolerances: project?.tolerances ?? {},
+  };
+}

@@ -1,0 +1,279 @@
+/**
+ * The model as rows: every projection of the log is a set of these, and the pure core reads them through
+ * `ModelReader`, so that the cost of a memo grows with the memo and not with the project.
+ */
+import type {
+  Attribute,
+  Bound,
+  Dimension,
+  FigureState,
+  MemoNotes,
+  Quantity,
+  SizeKind,
+  UnitName,
+} from '../language/notes.ts';
+import type { NoteReview } from './keep-notes.ts';
+import type {
+  ClaimView,
+  FindingView,
+  MemoSource,
+  MemoSummary,
+  ProjectInfo,
+  Source,
+  Tolerance,
+  Utterance,
+} from './views.ts';
+
+/** The project itself; its one row has the key `project`. */
+export interface ProjectRow extends ProjectInfo {
+  readonly id: 'project';
+  readonly madeAt: string;
+}
+
+/** A memo: its original, its words, and its notes as read. */
+export interface MemoRow {
+  readonly id: string;
+  readonly recordedAt: string;
+  readonly recordedAtFrom: MemoSummary['recordedAtFrom'];
+  readonly source: MemoSource;
+  /** Path of the kept original, relative to the project folder. */
+  readonly file: string;
+  readonly text?: string;
+  readonly engine?: string;
+  readonly utterances?: readonly Utterance[];
+  readonly dropped?: readonly Utterance[];
+  /** Absent until the memo was read. */
+  readonly notes?: MemoNotes;
+  readonly reader?: string;
+}
+
+/** What a person said of a name: another name of something, or a thing of its own. */
+export interface NameRow {
+  /** The name's stems, sorted, joined by a space. */
+  readonly id: string;
+  readonly name: string;
+  /** The name it stands for; absent when the name is a thing of its own. */
+  readonly into?: string;
+}
+
+/** What a person said of a note. */
+export interface ReviewRow extends NoteReview {
+  readonly id: string;
+}
+
+/** A thing that figures are said of. */
+export interface ItemRow {
+  /** `i1`, `i2`... in order of first mention. */
+  readonly id: string;
+  /** As first said. */
+  readonly name: string;
+  /** Stems that make its identity, sorted. */
+  readonly words: readonly string[];
+  /** Other names, joined by a person or by the talk. */
+  readonly aliases: readonly string[];
+  /** Set by a person: shares no figures with things of similar name. */
+  readonly apart?: boolean;
+}
+
+/** What is measured of what: one attribute and dimension of one item. See `slotOf`. */
+export type Slot = string;
+
+export interface ClaimRow extends Quantity {
+  /** The note's id (`m1.f3`), or `s<seq>` for a figure set by hand. */
+  readonly id: string;
+  readonly memoId: string;
+  readonly itemId: string;
+  readonly slot: Slot;
+  /** The item in the speaker's words. */
+  readonly said: string;
+  readonly attribute: Attribute;
+  readonly dimension: Dimension;
+  readonly bound: Bound;
+  readonly high?: number;
+  readonly plusMinus?: number;
+  readonly plusMinusUnit?: UnitName;
+  readonly state?: FigureState;
+  readonly condition?: string;
+  readonly datum?: string;
+  readonly sizeKind?: SizeKind;
+  readonly formula?: string;
+  readonly source: Source;
+  readonly status: ClaimView['status'];
+}
+
+/** The figure that holds now. Worked-out figures have no claim. */
+export interface StandingRow extends Quantity {
+  readonly slot: Slot;
+  readonly itemId: string;
+  readonly attribute: Attribute;
+  readonly dimension: Dimension;
+  readonly bound: Bound;
+  readonly high?: number;
+  readonly claimId?: string;
+  readonly state?: FigureState;
+  readonly tolerance?: Tolerance;
+  /** Other values that a person found right beside this one. */
+  readonly also?: readonly Quantity[];
+  readonly status: 'stands' | 'in-doubt' | 'stale' | 'series';
+  readonly rule: string;
+}
+
+export interface LimitRow {
+  readonly id: string;
+  readonly itemId: string;
+  readonly slot: Slot;
+  /** The item in the speaker's words. */
+  readonly said: string;
+  readonly attribute: Attribute;
+  readonly dimension: Dimension;
+  /** Words for what must respect it; empty means the item itself. */
+  readonly about: string;
+  /** Sentence that stated it. */
+  readonly sentence: string;
+  readonly bound: 'at-least' | 'at-most' | 'between';
+  readonly value: number;
+  readonly high?: number;
+  readonly unit: UnitName;
+  readonly source: Source;
+  /** False once a later limit took its place. */
+  readonly active: boolean;
+}
+
+/** How a figure follows from others. */
+export interface FormulaRow {
+  /** The slot it gives. */
+  readonly slot: Slot;
+  readonly itemId: string;
+  readonly attribute: Attribute;
+  readonly dimension: Dimension;
+  /** The expression over slots in brackets: `[i1|width|length] + 2 * 30 mm`. */
+  readonly expression: string;
+  /** The expression in words, for people. */
+  readonly text: string;
+  readonly inputs: readonly Slot[];
+  /** The size as made or worked out, which later values are held against. */
+  readonly was: Quantity;
+  readonly source: Source;
+  readonly from: 'said' | 'arithmetic' | 'set';
+}
+
+export interface TaskRow {
+  readonly id: string;
+  readonly gist: string;
+  readonly quote: string;
+  /** Sentence around the quote, and the thing the talk was about: helps to match what is said done later. */
+  readonly around: string;
+  readonly due?: string;
+  readonly waitsFor: readonly string[];
+  readonly source: Source;
+  readonly status: 'open' | 'done';
+  /** Id of the note that closed it, or `s<seq>` for a person's own word. */
+  readonly closedById?: string;
+  readonly closedBy?: Source;
+}
+
+export interface PromiseRow {
+  readonly id: string;
+  readonly gist: string;
+  readonly due?: string;
+  readonly source: Source;
+  readonly status: 'open' | 'kept';
+  readonly keptBy?: Source;
+}
+
+export interface ArrivalRow {
+  readonly id: string;
+  readonly item: string;
+  readonly expected?: string;
+  readonly source: Source;
+  readonly status: 'expected' | 'received';
+  readonly receivedBy?: Source;
+}
+
+/** What an act (ordered, made, closed in) was done on the strength of. */
+export interface ActRow {
+  /** Id of the note that says it. */
+  readonly id: string;
+  readonly act: 'ordered' | 'made' | 'closed-in' | 'filmed' | 'promised';
+  readonly what: string;
+  readonly words: readonly string[];
+  readonly itemIds: readonly string[];
+  readonly source: Source;
+}
+
+/** Which task a `done` note closed. */
+export interface ClosingRow {
+  /** The done note's id. */
+  readonly id: string;
+  readonly taskId: string;
+}
+
+/** A finding as the project keeps it. `settledBy` comes from a later event. */
+export interface FindingRow extends FindingView {
+  readonly slot?: Slot;
+}
+
+export interface ModelRows {
+  readonly project: ProjectRow;
+  readonly memos: MemoRow;
+  readonly names: NameRow;
+  readonly reviews: ReviewRow;
+  readonly items: ItemRow;
+  readonly claims: ClaimRow;
+  readonly standing: StandingRow;
+  readonly limits: LimitRow;
+  readonly formulas: FormulaRow;
+  readonly tasks: TaskRow;
+  readonly promises: PromiseRow;
+  readonly arrivals: ArrivalRow;
+  readonly acts: ActRow;
+  readonly closings: ClosingRow;
+  readonly findings: FindingRow;
+}
+export type TableName = keyof ModelRows;
+
+/** Puts one row: a row with the same key gives way to it. Nothing is ever deleted by reconciling. */
+export type ModelChange = {
+  readonly [T in TableName]: { readonly table: T; readonly row: ModelRows[T] };
+}[TableName];
+
+/** A row's key in its table. */
+export function keyOf(change: ModelChange): string {
+  return change.table === 'standing' || change.table === 'formulas' ? change.row.slot : change.row.id;
+}
+
+/** What the pure core may ask while it reconciles one memo. Every answer is in order of first writing. */
+export interface ModelReader {
+  /** What a person said of a name with these stems. */
+  nameRule(key: string): NameRow | undefined;
+  item(id: string): ItemRow | undefined;
+  /** Items whose name or another name shares at least one of these stems. */
+  itemsSharing(stems: readonly string[]): readonly ItemRow[];
+  itemCount(): number;
+  claim(id: string): ClaimRow | undefined;
+  claimsOf(itemId: string): readonly ClaimRow[];
+  standing(slot: Slot): StandingRow | undefined;
+  standingOf(itemId: string): readonly StandingRow[];
+  /** Active limits of this dimension. */
+  limitsIn(dimension: Dimension): readonly LimitRow[];
+  formula(slot: Slot): FormulaRow | undefined;
+  formulasReading(slot: Slot): readonly FormulaRow[];
+  openTasks(): readonly TaskRow[];
+  openPromises(): readonly PromiseRow[];
+  expectedArrivals(): readonly ArrivalRow[];
+  /** Acts whose words share at least one of these stems. */
+  actsSharing(stems: readonly string[]): readonly ActRow[];
+  /** Open findings on this slot. */
+  findingsOn(slot: Slot): readonly FindingRow[];
+}
+
+/** All rows, for views and exports. */
+export interface ProjectRows extends ModelReader {
+  all<T extends TableName>(table: T): readonly ModelRows[T][];
+  get<T extends TableName>(table: T, key: string): ModelRows[T] | undefined;
+}
+
+/** The slot of an attribute. The dimension is part of it: "voltage" of a battery is no "current". */
+export function slotOf(itemId: string, attribute: Attribute, dimension: Dimension): Slot {
+  return `${itemId}|${attribute}|${dimension}`;
+}

@@ -1,0 +1,159 @@
+import type { Database, Statement } from 'better-sqlite3';
+import type { Dimension } from '../language/notes.ts';
+import { itemStems } from '../model/items.ts';
+import type {
+  ActRow,
+  ArrivalRow,
+  ClaimRow,
+  FindingRow,
+  FormulaRow,
+  ItemRow,
+  LimitRow,
+  ModelChange,
+  ModelRows,
+  NameRow,
+  ProjectRows,
+  PromiseRow,
+  Slot,
+  StandingRow,
+  TableName,
+  TaskRow,
+} from '../model/rows.ts';
+import { keyOf } from '../model/rows.ts';
+import { SEARCHED, TABLES, type WORD_TABLES } from './schema.ts';
+
+type Words = (typeof WORD_TABLES)[number];
+interface Body {
+  readonly body: string;
+}
+
+/** The model's rows in SQLite: the same port that the in-memory model has. */
+export class SqliteRows implements ProjectRows {
+  readonly #db: Database;
+  readonly #statements = new Map<string, Statement>();
+
+  constructor(db: Database) {
+    this.#db = db;
+  }
+
+  all<T extends TableName>(table: T): readonly ModelRows[T][] {
+    return this.#rows(`SELECT body FROM ${known(table)} ORDER BY ord`);
+  }
+
+  get<T extends TableName>(table: T, key: string): ModelRows[T] | undefined {
+    return this.#rows<ModelRows[T]>(`SELECT body FROM ${known(table)} WHERE key = ?`, key)[0];
+  }
+
+  nameRule(key: string): NameRow | undefined {
+    return this.get('names', key);
+  }
+  item(id: string): ItemRow | undefined {
+    return this.get('items', id);
+  }
+  itemsSharing(stems: readonly string[]): readonly ItemRow[] {
+    return this.#sharing('items', 'item_words', stems);
+  }
+  itemCount(): number {
+    return (this.#statement('SELECT count(*) AS n FROM items').get() as { n: number }).n;
+  }
+  claim(id: string): ClaimRow | undefined {
+    return this.get('claims', id);
+  }
+  claimsOf(itemId: string): readonly ClaimRow[] {
+    return this.#rows('SELECT body FROM claims WHERE itemId = ? ORDER BY ord', itemId);
+  }
+  standing(slot: Slot): StandingRow | undefined {
+    return this.get('standing', slot);
+  }
+  standingOf(itemId: string): readonly StandingRow[] {
+    return this.#rows('SELECT body FROM standing WHERE itemId = ? ORDER BY ord', itemId);
+  }
+  limitsIn(dimension: Dimension): readonly LimitRow[] {
+    return this.#rows(
+      "SELECT body FROM limits WHERE dimension = ? AND active = 'true' ORDER BY ord",
+      dimension,
+    );
+  }
+  formula(slot: Slot): FormulaRow | undefined {
+    return this.get('formulas', slot);
+  }
+  formulasReading(slot: Slot): readonly FormulaRow[] {
+    return this.#sharing('formulas', 'formula_inputs', [slot]);
+  }
+  openTasks(): readonly TaskRow[] {
+    return this.#rows("SELECT body FROM tasks WHERE status = 'open' ORDER BY ord");
+  }
+  openPromises(): readonly PromiseRow[] {
+    return this.#rows("SELECT body FROM promises WHERE status = 'open' ORDER BY ord");
+  }
+  expectedArrivals(): readonly ArrivalRow[] {
+    return this.#rows("SELECT body FROM arrivals WHERE status = 'expected' ORDER BY ord");
+  }
+  actsSharing(stems: readonly string[]): readonly ActRow[] {
+    return this.#sharing('acts', 'act_words', stems);
+  }
+  findingsOn(slot: Slot): readonly FindingRow[] {
+    return this.#rows("SELECT body FROM findings WHERE slot = ? AND status = 'open' ORDER BY ord", slot);
+  }
+
+  /** Puts one row; a row with the same key gives way to it and keeps its place in the order. */
+  put(change: ModelChange): void {
+    const { table, row } = change;
+    const key = keyOf(change);
+    const columns = SEARCHED[table];
+    const values = columns.map((column) => columnOf(column, row));
+    const names = ['key', ...columns, 'body'];
+    const sets = [...columns, 'body'].map((name) => `${name} = excluded.${name}`).join(', ');
+    this.#statement(
+      `INSERT INTO ${known(table)} (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})
+       ON CONFLICT (key) DO UPDATE SET ${sets}`,
+    ).run(key, ...values, JSON.stringify(row));
+    if (change.table === 'items') this.#index('item_words', key, itemStems(change.row));
+    if (change.table === 'acts') this.#index('act_words', key, change.row.words);
+    if (change.table === 'formulas') this.#index('formula_inputs', key, change.row.inputs);
+  }
+
+  #index(table: Words, key: string, words: readonly string[]): void {
+    this.#statement(`DELETE FROM ${table} WHERE key = ?`).run(key);
+    const insert = this.#statement(`INSERT OR IGNORE INTO ${table} (word, key) VALUES (?, ?)`);
+    for (const word of words) insert.run(word, key);
+  }
+
+  #sharing<T extends 'items' | 'acts' | 'formulas'>(
+    table: T,
+    words: Words,
+    wanted: readonly string[],
+  ): readonly ModelRows[T][] {
+    return this.#rows(
+      `SELECT body FROM ${table} WHERE key IN
+         (SELECT key FROM ${words} WHERE word IN (SELECT value FROM json_each(?)))
+       ORDER BY ord`,
+      JSON.stringify(wanted),
+    );
+  }
+
+  #rows<R>(sql: string, ...bound: readonly string[]): R[] {
+    return (this.#statement(sql).all(...bound) as Body[]).map((row) => JSON.parse(row.body) as R);
+  }
+
+  #statement(sql: string): Statement {
+    let statement = this.#statements.get(sql);
+    if (!statement) {
+      statement = this.#db.prepare(sql);
+      this.#statements.set(sql, statement);
+    }
+    return statement;
+  }
+}
+
+/** Table names are ours and never the user's: anything else is a bug. */
+function known(table: TableName): TableName {
+  if (!TABLES.includes(table)) throw new TypeError(`no table ${table}`);
+  return table;
+}
+
+function columnOf(column: string, row: ModelRows[TableName]): string | null {
+  if (column === 'sha256') return (row as ModelRows['memos']).source.sha256;
+  const value = (row as unknown as Record<string, unknown>)[column];
+  return value === undefined || value === null ? null : String(value);
+}

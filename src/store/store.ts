@@ -1,0 +1,102 @@
+import type { Database } from 'better-sqlite3';
+import type { HouseUnits } from '../language/notes.ts';
+import type { NewEvent, ProjectEvent } from '../model/events.ts';
+import { changesOf, reachesBack } from '../model/replay.ts';
+import type { MemoRow, ProjectRows } from '../model/rows.ts';
+import { appendToLog, readLog } from './log.ts';
+import { asProblem, createDatabase, openDatabase } from './open.ts';
+import { putChange, rebuild } from './rebuild.ts';
+import { SqliteRows } from './rows.ts';
+import { type Said, searchSaid } from './search.ts';
+import { type Verdict, verifyDatabase } from './verify.ts';
+
+export interface NewProject {
+  readonly name: string;
+  readonly units: HouseUnits;
+  readonly region?: string;
+  /** ISO 8601 instant of making. */
+  readonly at: string;
+}
+
+/** Makes a project's database at `file` (or `:memory:`). */
+export function createStore(file: string, project: NewProject): ProjectStore {
+  const store = new ProjectStore(createDatabase(file), file);
+  store.append([{ kind: 'project-made', ...project }]);
+  return store;
+}
+
+/** Opens a project's database; throws a Problem with exit code 4 when it cannot be. */
+export function openStore(file: string): ProjectStore {
+  return new ProjectStore(openDatabase(file), file);
+}
+
+/** A project on disk: the log, and the model rebuilt from it. */
+export class ProjectStore {
+  readonly file: string;
+  readonly rows: ProjectRows;
+  readonly #db: Database;
+  readonly #rows: SqliteRows;
+
+  constructor(db: Database, file: string) {
+    this.#db = db;
+    this.file = file;
+    this.#rows = new SqliteRows(db);
+    this.rows = this.#rows;
+  }
+
+  /** Writes events and what they change, all or nothing, and gives them back with their places in the log. */
+  append(events: readonly NewEvent[]): readonly ProjectEvent[] {
+    return this.#guarded(() =>
+      this.#db.transaction(() => events.map((event) => this.#write(event))).immediate(),
+    );
+  }
+
+  #write(event: NewEvent): ProjectEvent {
+    const written = appendToLog(this.#db, event);
+    if (reachesBack(written)) rebuild(this.#db, this.#rows, readLog(this.#db));
+    else for (const change of changesOf(this.#rows, written)) putChange(this.#db, this.#rows, change);
+    return written;
+  }
+
+  log(): readonly ProjectEvent[] {
+    return this.#guarded(() => readLog(this.#db));
+  }
+
+  /** The memo that was taken from these bytes, if any. */
+  memoWithHash(sha256: string): MemoRow | undefined {
+    return this.#guarded(() => {
+      const row = this.#db.prepare('SELECT body FROM memos WHERE sha256 = ? ORDER BY ord').get(sha256) as
+        | { body: string }
+        | undefined;
+      return row && (JSON.parse(row.body) as MemoRow);
+    });
+  }
+
+  /** Talk that holds these words, best first. */
+  search(words: readonly string[], limit = 20): readonly Said[] {
+    return this.#guarded(() => searchSaid(this.#db, words, limit));
+  }
+
+  /** Builds the model anew from the log, in one transaction. */
+  rebuild(): void {
+    this.#guarded(() =>
+      this.#db.transaction(() => rebuild(this.#db, this.#rows, readLog(this.#db))).immediate(),
+    );
+  }
+
+  verify(): Verdict {
+    return this.#guarded(() => verifyDatabase(this.#db));
+  }
+
+  close(): void {
+    this.#db.close();
+  }
+
+  #guarded<T>(work: () => T): T {
+    try {
+      return work();
+    } catch (error) {
+      throw asProblem(error, this.file);
+    }
+  }
+}

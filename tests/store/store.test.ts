@@ -1,0 +1,80 @@
+import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Sqlite from 'better-sqlite3';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { Problem } from '../../src/problem.ts';
+import { createStore, openStore } from '../../src/store/store.ts';
+
+let folder: string;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'store-'));
+});
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+const made = { name: 'loom', units: 'metric', at: '2026-03-01T08:00:00Z' } as const;
+
+function problemOf(work: () => unknown): Problem {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof Problem) return error;
+    throw error;
+  }
+  throw new Error('nothing was thrown');
+}
+
+test('a project can be closed and opened again, and only its owner may read the file', () => {
+  const file = join(folder, 'project.db');
+  createStore(file, made).close();
+  const store = openStore(file);
+  expect(store.rows.get('project', 'project')).toMatchObject({ name: 'loom', units: 'metric' });
+  expect(store.verify()).toMatchObject({ ok: true, faults: [] });
+  store.close();
+  expect(statSync(file).mode & 0o777).toBe(0o600);
+});
+
+test('a second project in the same place is refused and the first one stays', () => {
+  const file = join(folder, 'project.db');
+  createStore(file, made).close();
+  expect(problemOf(() => createStore(file, { ...made, name: 'other' }))).toMatchObject({
+    code: 'project-exists',
+    exitCode: 2,
+  });
+  const store = openStore(file);
+  expect(store.rows.get('project', 'project')?.name).toBe('loom');
+  store.close();
+});
+
+test('a file that is no database, a stranger`s database and a newer format are told apart', () => {
+  const text = join(folder, 'text.db');
+  writeFileSync(text, 'not a database at all, only some words');
+  const stranger = join(folder, 'stranger.db');
+  const other = new Sqlite(stranger);
+  other.exec('CREATE TABLE recipes (name TEXT)');
+  other.close();
+  const newer = join(folder, 'newer.db');
+  createStore(newer, made).close();
+  const raised = new Sqlite(newer);
+  raised.pragma('user_version = 99');
+  raised.close();
+  const found = [text, stranger, newer, join(folder, 'none.db')].map((file) => {
+    const { code, exitCode } = problemOf(() => openStore(file));
+    return [code, exitCode];
+  });
+  expect(found).toEqual([
+    ['not-a-project', 4],
+    ['not-a-project', 4],
+    ['format-too-new', 4],
+    ['project-missing', 4],
+  ]);
+});
+
+test('the log can be neither changed nor shortened', () => {
+  const file = join(folder, 'project.db');
+  createStore(file, made).close();
+  const db = new Sqlite(file);
+  expect(() => db.exec("UPDATE log SET kind = 'other'")).toThrow('never changed');
+  expect(() => db.exec('DELETE FROM log')).toThrow('never deleted');
+  db.close();
+});
