@@ -1,0 +1,158 @@
+/** Opens a sound or video file by its content, whatever its name ends in. */
+import { open, stat } from 'node:fs/promises';
+import {
+  ADTS,
+  type AudioCodec,
+  FilePathSource,
+  FLAC,
+  Input,
+  type InputAudioTrack,
+  Logging,
+  LogLevel,
+  MATROSKA,
+  MP3,
+  MP4,
+  MPEG_TS,
+  OGG,
+  QTFF,
+  WAVE,
+  WEBM,
+} from 'mediabunny';
+import type { Problem, Result } from '../../problem.ts';
+import type { MediaFacts } from '../transcript.ts';
+import { type ContainerOutline, readOutline, timeFromTag } from './container-outline.ts';
+import { codecName, containerName, formatBySignature } from './known-formats.ts';
+import { formatProblem, mediaProblem } from './media-problems.ts';
+import { outsideFacts } from './outside-decoder.ts';
+
+Logging.level = LogLevel.Silent;
+
+/** Play lists are left out: they name other files. */
+const FORMATS = [MP4, QTFF, MATROSKA, WEBM, MP3, WAVE, OGG, FLAC, ADTS, MPEG_TS];
+
+export interface BundledRecording {
+  readonly decoder: 'bundled';
+  readonly facts: MediaFacts;
+  readonly track: InputAudioTrack;
+  readonly codec: AudioCodec;
+  close(): void;
+}
+
+/** Only the system's ffmpeg reads it. */
+export interface OutsideRecording {
+  readonly decoder: 'outside';
+  readonly facts: MediaFacts;
+  close(): void;
+}
+
+export type OpenRecording = BundledRecording | OutsideRecording;
+
+/** Opens `file` and says what it is. Close the recording when done. Every fault of the file is a problem. */
+export async function openRecording(file: string): Promise<Result<OpenRecording>> {
+  const fault = await ordinaryFileFault(file);
+  if (fault) return { ok: false, problem: fault };
+  const outline = await readOutline(file);
+  const input = new Input({
+    source: new FilePathSource(file, { handleUnhandledError: () => {} }),
+    formats: FORMATS,
+  });
+  try {
+    const result = await recognise(file, input, outline);
+    if (!result.ok || result.value.decoder === 'outside') input.dispose();
+    return result;
+  } catch (cause) {
+    input.dispose();
+    if (outline.lacksIndex || outline.endsEarly) {
+      return { ok: false, problem: mediaProblem(file, 'file-cut-off', cause) };
+    }
+    return { ok: false, problem: mediaProblem(file, 'sound-damaged', cause) };
+  }
+}
+
+async function ordinaryFileFault(file: string): Promise<Problem | undefined> {
+  try {
+    const found = await stat(file);
+    if (found.isDirectory()) return mediaProblem(file, 'file-folder');
+    if (!found.isFile()) return mediaProblem(file, 'file-special');
+    if (found.size === 0) return mediaProblem(file, 'file-empty');
+    await (await open(file, 'r')).close();
+    return undefined;
+  } catch (cause) {
+    const { code } = cause as NodeJS.ErrnoException;
+    const missing = code === 'ENOENT' || code === 'ENOTDIR';
+    return mediaProblem(file, missing ? 'file-missing' : 'file-unreadable', cause);
+  }
+}
+
+async function recognise(
+  file: string,
+  input: Input,
+  outline: ContainerOutline,
+): Promise<Result<OpenRecording>> {
+  if (!(await input.canRead())) return await unreadContainer(file);
+  if (outline.lacksIndex) return { ok: false, problem: mediaProblem(file, 'file-cut-off') };
+  const track = await input.getPrimaryAudioTrack();
+  if (!track) return { ok: false, problem: mediaProblem(file, 'no-audio') };
+  const container = containerName((await input.getFormat()).name);
+  const codec = await track.getCodec();
+  if (!codec || !isBundled(codec)) {
+    const name = codecName(codec ?? String((await track.getInternalCodecId()) ?? ''));
+    return await outside(file, name, formatWords(container, name));
+  }
+  const duration = await durationSeconds(input, track);
+  const facts: MediaFacts = {
+    format: formatWords(container, codecName(codec)),
+    durationSeconds: duration ?? 0,
+    ...(await createdAt(input, outline)),
+    ...(outline.endsEarly || duration === undefined ? { endsEarly: true } : {}),
+  };
+  return { ok: true, value: { decoder: 'bundled', facts, track, codec, close: () => input.dispose() } };
+}
+
+function isBundled(codec: AudioCodec): boolean {
+  return !['ac3', 'eac3', 'dts'].includes(codec);
+}
+
+async function unreadContainer(file: string): Promise<Result<OpenRecording>> {
+  const handle = await open(file, 'r');
+  const head = Buffer.alloc(64);
+  await handle.read(head, 0, 64, 0).finally(() => handle.close());
+  const name = formatBySignature(head);
+  // Anything else is kept from the outside program: it would try to read text and play lists too.
+  if (!name) return { ok: false, problem: mediaProblem(file, 'not-media') };
+  return await outside(file, name, name);
+}
+
+async function outside(file: string, name: string, format: string): Promise<Result<OpenRecording>> {
+  const found = await outsideFacts(file);
+  if (!found) return { ok: false, problem: formatProblem(file, name) };
+  const facts = { ...found, format };
+  return { ok: true, value: { decoder: 'outside', facts, close: () => {} } };
+}
+
+/** Undefined when the file breaks off before the packet that would tell. */
+async function durationSeconds(input: Input, track: InputAudioTrack): Promise<number | undefined> {
+  try {
+    const end = (await input.getDurationFromMetadata([track])) ?? (await input.computeDuration([track]));
+    return Math.max(0, end - Math.max(0, await input.getFirstTimestamp()));
+  } catch {
+    return undefined;
+  }
+}
+
+function formatWords(container: string, codec: string): string {
+  return container === codec ? codec : `${container}, ${codec}`;
+}
+
+const DATE_TAGS = ['com.apple.quicktime.creationdate', 'creation_time', 'DATE', 'TDRC', '©day', 'ICRD'];
+
+/** A tag that states its own zone says more than the container's clock in UTC. */
+async function createdAt(input: Input, outline: ContainerOutline): Promise<{ createdAt?: string }> {
+  const raw = (await input.getMetadataTags()).raw ?? {};
+  const tagged = DATE_TAGS.map((name) => raw[name])
+    .map((value) => (typeof value === 'string' ? timeFromTag(value) : undefined))
+    .filter((time) => time !== undefined);
+  const zoned = tagged.find((time) => /[+-]\d\d:\d\d$/.test(time));
+  const time = zoned ?? outline.createdAt ?? tagged[0];
+  return time ? { createdAt: time } : {};
+}
