@@ -1,0 +1,118 @@
+import type { Dimension, Quantity } from '../language/notes.ts';
+import { difference, unitKind } from './units.ts';
+import type { Tolerance } from './views.ts';
+
+/** A claim, as far as its tolerance goes. */
+interface Toleranced extends Quantity {
+  readonly bound?: string;
+  readonly high?: number;
+  readonly plusMinus?: number;
+  readonly plusMinusUnit?: string;
+  readonly dimension: Dimension;
+}
+
+/** Without a word about tolerance: a millimetre, half a per cent, whichever is more. Common practice, no source. */
+const LEAST_MM = 1;
+const LEAST_SHARE = 0.005;
+/** "About" lets a twentieth pass. Common practice, no source. */
+const ABOUT_SHARE = 0.05;
+
+/**
+ * The difference that is let pass between two claims, in the newer one's unit: as said with either, else as the
+ * project has it for the dimension, else by how finely they were said. Never zero.
+ */
+export function toleranceBetween(
+  older: Toleranced,
+  newer: Toleranced,
+  project: Readonly<Record<string, Quantity>>,
+  region?: string,
+): Tolerance {
+  const said = [newer, older]
+    .map((claim) => saidTolerance(claim, newer.unit, region))
+    .filter((value) => value !== undefined)
+    .filter((value) => value > 0);
+  if (said.length > 0) return { value: Math.max(...said), unit: newer.unit, from: 'said' };
+  const set = project[newer.dimension];
+  const own = set && spanIn(set, newer.unit, region);
+  if (own !== undefined && own > 0) return { value: own, unit: newer.unit, from: 'project' };
+  return { value: precisionOf(older, newer, region), unit: newer.unit, from: 'precision' };
+}
+
+function saidTolerance(claim: Toleranced, unit: string, region?: string): number | undefined {
+  if (claim.plusMinus !== undefined) {
+    return spanIn({ value: claim.plusMinus, unit: claim.plusMinusUnit ?? claim.unit }, unit, region);
+  }
+  return undefined;
+}
+
+/** The size of a difference in another unit: offsets of temperature scales do not count. */
+function spanIn(span: Quantity, unit: string, region?: string): number | undefined {
+  const [from, to] = [unitKind(span.unit, region), unitKind(unit, region)];
+  if (!from || !to || from.kind !== to.kind) return undefined;
+  return Math.abs(span.value) * from.factor.div(to.factor).valueOf();
+}
+
+function precisionOf(older: Toleranced, newer: Toleranced, region?: string): number {
+  const share = [older, newer].some((claim) => claim.bound === 'about') ? ABOUT_SHARE : LEAST_SHARE;
+  const size = Math.max(Math.abs(newer.value), Math.abs(inUnitOf(older, newer.unit, region)));
+  const least = newer.dimension === 'length' ? (spanIn({ value: LEAST_MM, unit: 'mm' }, newer.unit) ?? 0) : 0;
+  const rounding = isCustomary(older.unit) === isCustomary(newer.unit) ? [] : [older, newer].map(roundingOf);
+  const steps = rounding.map((step) => spanIn(step, newer.unit, region) ?? 0);
+  return Math.max(size * share, least, ...steps, Number.EPSILON);
+}
+
+function inUnitOf(claim: Toleranced, unit: string, region?: string): number {
+  const apart = difference({ value: 0, unit }, claim, region);
+  return apart === undefined ? claim.value : -apart;
+}
+
+const CUSTOMARY = new Set([
+  'in',
+  'ft',
+  'yd',
+  'thou',
+  'lb',
+  'oz',
+  'gal',
+  'qt',
+  'pt',
+  'floz',
+  'degF',
+  'psi',
+  'ft.lbf',
+  'hp',
+  'mph',
+  'ft2',
+  'in2',
+]);
+const isCustomary = (unit: string) => CUSTOMARY.has(unit);
+
+/** Nobody rounds further than this share when saying a figure again in the other system. */
+const ROUNDING_SHARE = 0.02;
+
+/**
+ * How far a figure said again in the other system may have been rounded: whole inches to an eighth, fractions to a
+ * thirty-second, anything else to half of its last place ("35 newton metres, call it 26 foot pounds").
+ */
+function roundingOf({ value, unit }: Quantity): Quantity {
+  if (unit === 'in') return { value: Number.isInteger(value) ? 1 / 8 : 1 / 32, unit };
+  const half = lastPlace(value) / 2;
+  return { value: Math.min(half, Math.abs(value) * ROUNDING_SHARE), unit };
+}
+
+/** 240 counts in tens, 26 in ones, 2.45 in hundredths. */
+function lastPlace(value: number): number {
+  const text = String(Math.abs(value));
+  const [whole = '', decimals = ''] = text.split('.');
+  if (decimals !== '') return 10 ** -decimals.length;
+  const zeros = /0*$/.exec(whole)?.[0].length ?? 0;
+  return 10 ** Math.min(zeros, whole.length - 1);
+}
+
+/** Whether two claims agree within the tolerance; undefined when they do not compare. */
+export function agree(a: Quantity, b: Quantity, tolerance: Quantity, region?: string): boolean | undefined {
+  const apart = difference({ ...a }, b, region);
+  if (apart === undefined) return undefined;
+  const allowed = spanIn(tolerance, a.unit, region) ?? 0;
+  return Math.abs(apart) <= allowed * (1 + 1e-9);
+}

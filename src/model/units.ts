@@ -1,0 +1,204 @@
+/**
+ * Units in exact rationals. Every quantity has a kind: figures of different kinds are never added or compared, even
+ * where their SI dimensions agree (torque and energy, a temperature and a difference of temperatures).
+ */
+import Fraction from 'fraction.js';
+import type { Quantity, UnitName } from '../language/notes.ts';
+
+export interface UnitKind {
+  /** `length`, `torque`... or `money:GBP`: money of different currencies does not convert. */
+  readonly kind: string;
+  /** One of this unit in the kind's base unit. */
+  readonly factor: Fraction;
+  /** Base value of zero in this unit, for temperatures. */
+  readonly offset?: Fraction;
+}
+
+/** Definitions that are exact: 1959 yard and pound agreement, US gallon 231 in3, standard gravity 9.80665 m/s2. */
+const INCH = '0.0254';
+const POUND = '0.45359237';
+const US_GALLON = '0.003785411784';
+/** Weights and Measures Act 1985 (UK): one gallon is 4.54609 cubic decimetres. */
+const IMPERIAL_GALLON = '0.00454609';
+/** Pound-force in newtons: the pound times standard gravity. */
+const POUND_FORCE = new Fraction(POUND).mul('9.80665');
+const FOOT = new Fraction(INCH).mul(12);
+
+type Row = readonly [unit: string, factor: Fraction | string | number];
+const TABLE: Readonly<Record<string, readonly Row[]>> = {
+  length: [
+    ['m', 1],
+    ['mm', '0.001'],
+    ['cm', '0.01'],
+    ['km', 1000],
+    ['in', INCH],
+    ['ft', FOOT],
+    ['yd', FOOT.mul(3)],
+    ['thou', new Fraction(INCH).div(1000)],
+    ['mi', FOOT.mul(5280)],
+    ['nmi', 1852],
+  ],
+  angle: [['deg', 1]],
+  mass: [
+    ['kg', 1],
+    ['g', '0.001'],
+    ['t', 1000],
+    ['lb', POUND],
+    ['oz', new Fraction(POUND).div(16)],
+  ],
+  area: [
+    ['m2', 1],
+    ['mm2', '0.000001'],
+    ['cm2', '0.0001'],
+    ['ft2', FOOT.mul(FOOT)],
+    ['in2', new Fraction(INCH).mul(INCH)],
+  ],
+  volume: [
+    ['m3', 1],
+    ['L', '0.001'],
+    ['mL', '0.000001'],
+    ['gal', US_GALLON],
+    ['qt', new Fraction(US_GALLON).div(4)],
+    ['pt', new Fraction(US_GALLON).div(8)],
+    ['floz', new Fraction(US_GALLON).div(128)],
+  ],
+  voltage: [
+    ['V', 1],
+    ['mV', '0.001'],
+    ['kV', 1000],
+  ],
+  current: [
+    ['A', 1],
+    ['mA', '0.001'],
+  ],
+  charge: [
+    ['Ah', 1],
+    ['mAh', '0.001'],
+  ],
+  power: [
+    ['W', 1],
+    ['kW', 1000],
+    ['VA', 1],
+    ['kVA', 1000],
+    // Mechanical horsepower: 550 foot pounds-force a second.
+    ['hp', POUND_FORCE.mul(FOOT).mul(550)],
+  ],
+  energy: [
+    ['Wh', 1],
+    ['kWh', 1000],
+  ],
+  pressure: [
+    ['Pa', 1],
+    ['kPa', 1000],
+    ['bar', 100_000],
+    ['psi', POUND_FORCE.div(new Fraction(INCH).mul(INCH))],
+  ],
+  torque: [
+    ['N.m', 1],
+    ['ft.lbf', POUND_FORCE.mul(FOOT)],
+  ],
+  time: [
+    ['s', 1],
+    ['min', 60],
+    ['h', 3600],
+    ['d', 86_400],
+  ],
+  ratio: [
+    ['1', 1],
+    ['%', '0.01'],
+  ],
+  // A figure in rpm is a speed in the trade's mouth and a frequency in a physicist's; it compares with itself alone.
+  frequency: [
+    ['rpm', 1],
+    ['Hz', 60],
+  ],
+  speed: [
+    ['m/s', 1],
+    ['km/h', new Fraction(5, 18)],
+    ['mph', FOOT.mul(5280).div(3600)],
+    ['kn', new Fraction(1852, 3600)],
+  ],
+  'temperature difference': [
+    ['K', 1],
+    ['degC diff', 1],
+    ['degF diff', new Fraction(5, 9)],
+  ],
+};
+
+const UNITS = new Map<string, UnitKind>();
+for (const [kind, rows] of Object.entries(TABLE)) {
+  for (const [unit, factor] of rows) UNITS.set(unit, { kind, factor: new Fraction(factor) });
+}
+UNITS.set('degC', { kind: 'temperature', factor: new Fraction(1), offset: new Fraction('273.15') });
+UNITS.set('degF', {
+  kind: 'temperature',
+  factor: new Fraction(5, 9),
+  offset: new Fraction('459.67').mul(5).div(9),
+});
+
+/** Countries where a spoken gallon is the imperial one. */
+const IMPERIAL_REGIONS = new Set(['GB', 'IE', 'AU', 'NZ', 'ZA', 'IN']);
+const IMPERIAL = new Map<string, UnitKind>(
+  (
+    [
+      ['gal', 1],
+      ['qt', 4],
+      ['pt', 8],
+      ['floz', 160],
+    ] as const
+  ).map(([unit, share]) => [unit, { kind: 'volume', factor: new Fraction(IMPERIAL_GALLON).div(share) }]),
+);
+
+/** What a unit measures and how much of it; undefined for a spelling that is not known. */
+export function unitKind(unit: UnitName, region?: string): UnitKind | undefined {
+  if (region !== undefined && IMPERIAL_REGIONS.has(region)) {
+    const imperial = IMPERIAL.get(unit);
+    if (imperial) return imperial;
+  }
+  const known = UNITS.get(unit);
+  if (known) return known;
+  return /^[A-Z]{3}$/.test(unit) ? { kind: `money:${unit}`, factor: new Fraction(1) } : undefined;
+}
+
+/** A number as the exact rational that it was said as: 0.1 is one tenth. */
+export function exactly(value: number): Fraction {
+  // The shortest decimal that reads back as this number is what was written or said.
+  const text = String(value);
+  return text.includes('e') ? new Fraction(value) : new Fraction(text);
+}
+
+export interface Exact {
+  readonly kind: string;
+  /** In the kind's base unit. */
+  readonly base: Fraction;
+}
+
+/** A quantity in its kind's base unit, exact; undefined for an unknown unit or a value that is no number. */
+export function exactQuantity(quantity: Quantity, region?: string): Exact | undefined {
+  const unit = unitKind(quantity.unit, region);
+  if (!unit || !Number.isFinite(quantity.value)) return undefined;
+  const scaled = exactly(quantity.value).mul(unit.factor);
+  return { kind: unit.kind, base: unit.offset ? scaled.add(unit.offset) : scaled };
+}
+
+/** A base value said in a unit of its kind. Throws a TypeError on a unit of another kind: a bug, not a slip. */
+export function inUnit(exact: Exact, unit: UnitName, region?: string): Fraction {
+  const target = unitKind(unit, region);
+  if (target?.kind !== exact.kind) throw new TypeError(`${exact.kind} cannot be said in ${unit}`);
+  return (target.offset ? exact.base.sub(target.offset) : exact.base).div(target.factor);
+}
+
+/** The same quantity in another unit; undefined when the units do not convert. */
+export function convert(quantity: Quantity, unit: UnitName, region?: string): Quantity | undefined {
+  const exact = exactQuantity(quantity, region);
+  if (!exact || unitKind(unit, region)?.kind !== exact.kind) return undefined;
+  return { value: inUnit(exact, unit, region).valueOf(), unit };
+}
+
+/** `a - b` in `a`'s unit; undefined when they do not compare. For temperatures it is a difference in `a`'s degrees. */
+export function difference(a: Quantity, b: Quantity, region?: string): number | undefined {
+  const [left, right] = [exactQuantity(a, region), exactQuantity(b, region)];
+  const unit = unitKind(a.unit, region);
+  if (!left || !right || !unit || left.kind !== right.kind) return undefined;
+  return left.base.sub(right.base).div(unit.factor).valueOf();
+}
