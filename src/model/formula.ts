@@ -45,7 +45,8 @@ export function readFormula(text: string): FormulaReading {
   }
 }
 
-const NUMBER = /^(?:\d+\s+)?\d+\s*\/\s*\d+(?![\d/])|^\d+(?:\.\d+)?/;
+// A fraction has no spaces ("3/8"): "a / 3 / 8" divides twice.
+const NUMBER = /^(?:\d+\s+)?\d+\/\d+(?![\d/])|^\d+(?:\.\d+)?/;
 const WORD = /^[\p{L}_'’%°][\p{L}\p{N}_'’.%°-]*/u;
 const MARKS = new Map([
   ['×', '*'],
@@ -92,7 +93,7 @@ function numberAt(rest: string, said: string): readonly [Token, number] {
 }
 
 function fractionOf(said: string): Fraction {
-  const parts = /^(?:(\d+)\s+)?(\d+)\s*\/\s*(\d+)$/.exec(said);
+  const parts = /^(?:(\d+)\s+)?(\d+)\/(\d+)$/.exec(said);
   if (!parts) return new Fraction(said);
   const denominator = Number(parts[3]);
   if (denominator === 0) throw new Unreadable('a fraction over nought');
