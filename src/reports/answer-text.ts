@@ -3,8 +3,8 @@ import type { HouseUnits } from '../language/notes.ts';
 import type { Answer } from '../model/views.ts';
 import { figuresOfItem } from './figure-table.ts';
 import { findingLine } from './finding-text.ts';
-import { oneLine } from './plain-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
+import { oneLine } from './words.ts';
 
 /** The answer in three parts, each left out when it is empty. */
 export function answerText(answer: Answer, units: HouseUnits): string {

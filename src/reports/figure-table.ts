@@ -2,10 +2,10 @@
 import type { HouseUnits } from '../language/notes.ts';
 import type { ClaimView, LimitView, StandingFigure } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
-import { oneLine } from './plain-text.ts';
 import { boundedText, figureText, quantityText } from './quantity-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
 import { textTable } from './text-table.ts';
+import { oneLine } from './words.ts';
 
 const STATUS: Readonly<Record<StandingFigure['status'], string>> = {
   stands: '',

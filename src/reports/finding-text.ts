@@ -1,8 +1,8 @@
 /** Findings in words. Findings are data everywhere else; these are the only sentences made of them. */
 import type { Consequence, FindingKind, FindingView, SourcedQuantity } from '../model/views.ts';
-import { oneLine } from './plain-text.ts';
 import { boundedText, quantityText } from './quantity-text.ts';
 import { age, daysBetween, placeOf } from './source-text.ts';
+import { oneLine } from './words.ts';
 
 const HEADLINES: Readonly<Record<FindingKind, string>> = {
   decided: 'changed on purpose',

@@ -1,5 +1,5 @@
 /** The little Markdown that the pages are made of. Source: CommonMark 0.31.2, section 2.4 (backslash escapes). */
-import { oneLine } from './plain-text.ts';
+import { oneLine } from './words.ts';
 
 /** Characters that start or end something anywhere in a line. */
 const ACTIVE = /[\\`*_[\]<>|~#]/g;
@@ -35,7 +35,7 @@ export function section(level: 1 | 2 | 3, title: string, lines: readonly string[
 }
 
 /** A list entry; further parts go on indented lines beneath it. */
-export function bullet(first: string, ...more: readonly (string | undefined)[]): string {
+export function bullet(first: string, ...more: readonly (string | false | undefined)[]): string {
   return [`- ${first}`, ...more.filter((line) => line).map((line) => `  - ${line}`)].join('\n');
 }
 
@@ -45,9 +45,4 @@ export function page(lines: readonly string[]): string {
     .join('\n')
     .replace(/\n{3,}/g, '\n\n')
     .trim()}\n`;
-}
-
-/** First letter as a capital, for a gist that starts an entry. */
-export function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

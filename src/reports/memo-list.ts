@@ -2,10 +2,10 @@
 import type { MemoNotes } from '../language/notes.ts';
 import type { MemoSummary, MemoView } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
-import { oneLine } from './plain-text.ts';
 import { boundedText } from './quantity-text.ts';
 import { counted, duration, memoName } from './source-text.ts';
 import { textTable } from './text-table.ts';
+import { oneLine } from './words.ts';
 
 const KINDS: readonly (readonly [keyof MemoNotes, string, string?])[] = [
   ['figures', 'figure'],

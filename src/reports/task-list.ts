@@ -1,7 +1,7 @@
 /** Tasks for the terminal, in working order. */
 import type { TaskView } from '../model/views.ts';
-import { oneLine } from './plain-text.ts';
 import { age, placeOf } from './source-text.ts';
+import { oneLine } from './words.ts';
 
 /** What a task waits for, when it is due and how long it has been carried, as short phrases. */
 export function taskDetails(task: TaskView): readonly string[] {

@@ -1,5 +1,5 @@
 /** Columns of plain text for the terminal. */
-import { oneLine } from './plain-text.ts';
+import { oneLine } from './words.ts';
 
 /** Rows with columns padded to the widest cell; the last column is left as it is. Ends with a line feed. */
 export function textTable(rows: readonly (readonly string[])[]): string {

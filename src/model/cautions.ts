@@ -1,0 +1,47 @@
+/**
+ * Hazards that a memo touches on. A caution is printed beside the work as it stands, with whoever decides after it:
+ * it never blocks, never says that a job is safe, and its absence means nothing.
+ *
+ * The data names the public authority or standard behind each caution. Entries with `fromMemory: true` hold at least
+ * one number in `source` that was not checked against the page: check it before quoting it. Ambiguous words are left
+ * out on purpose ("lead" is also a cable, "mould" also a tool, "torch" also a flashlight).
+ */
+
+import data from './cautions-data.json' with { type: 'json' };
+import type { Caution } from './views.ts';
+
+interface CautionEntry extends Caution {
+  readonly triggers: readonly string[];
+  /** Part of `source` was written from memory and not seen on the page. */
+  readonly fromMemory: boolean;
+}
+
+export const CAUTIONS: readonly CautionEntry[] = data;
+
+const escaped = (word: string) => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** Whole words only, in any case, with any space or hyphen between the words of a phrase. */
+function wholeWords(triggers: readonly string[]): RegExp {
+  const phrases = triggers.map((trigger) =>
+    trigger
+      .split(/[\s-]+/)
+      .map(escaped)
+      .join('[\\s-]+'),
+  );
+  return new RegExp(`(?<![\\p{L}\\p{N}])(?:${phrases.join('|')})(?![\\p{L}\\p{N}])`, 'iu');
+}
+
+const TRIGGERS: ReadonlyMap<string, RegExp> = new Map(
+  CAUTIONS.map((entry) => [entry.id, wholeWords(entry.triggers)]),
+);
+
+/**
+ * Returns the cautions that the texts of one day touch on, each hazard once, in the order of the data.
+ * Matches whole words: "mains" does not fire on "remains".
+ */
+export function cautionsFor(texts: readonly string[]): readonly Caution[] {
+  return CAUTIONS.filter((entry) => {
+    const trigger = TRIGGERS.get(entry.id);
+    return trigger !== undefined && texts.some((text) => trigger.test(text));
+  }).map(({ id, caution, defer, source }) => ({ id, caution, defer, source }));
+}

@@ -1,0 +1,81 @@
+/** What to do next, and where one was: made for the start of a day or the return after weeks. */
+import type { NextView, ProjectInfo, TaskView } from '../model/views.ts';
+import { bullet, escapeMarkdown, page, section } from './markdown.ts';
+import {
+  arrivalEntry,
+  cautionEntry,
+  findingEntry,
+  NO_CAUTION_IS_NOT_SAFE,
+  oldestFirst,
+  promiseEntry,
+  statement,
+  taskEntry,
+} from './page-notes.ts';
+import { dayName, daysBetween, placeOf } from './source-text.ts';
+
+/** Questions a day: more would not be answered. Common practice, no source. */
+const MOST_QUESTIONS = 5;
+
+interface Dated {
+  readonly date: string;
+  readonly text: string;
+}
+
+/** Everything with a date, nearest first; what is past is said to be. */
+function dates(next: NextView): string[] {
+  const task = (entry: TaskView): Dated[] =>
+    entry.due ? [{ date: entry.due, text: statement(entry.gist, placeOf(entry.source)) }] : [];
+  const all: Dated[] = [
+    ...next.ready.flatMap(task),
+    ...next.waiting.flatMap(task),
+    ...next.arrivals.flatMap((arrival) =>
+      arrival.expected && arrival.status === 'expected'
+        ? [{ date: arrival.expected, text: `arrival: ${statement(arrival.item, placeOf(arrival.source))}` }]
+        : [],
+    ),
+    ...next.promises.flatMap((promise) =>
+      promise.due && promise.status === 'open'
+        ? [{ date: promise.due, text: `promise: ${statement(promise.gist, placeOf(promise.source))}` }]
+        : [],
+    ),
+  ];
+  return all
+    .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0))
+    .map(({ date, text }) => {
+      const away = daysBetween(next.date, date);
+      const late = away < 0 ? `, ${-away} ${away === -1 ? 'day' : 'days'} ago` : away === 0 ? ', today' : '';
+      return bullet(`${dayName(date)}${late}: ${text}`);
+    });
+}
+
+/** Returns the next steps as CommonMark; says so where nothing is open. */
+export function nextStepsPage(next: NextView, project: ProjectInfo): string {
+  const open = next.promises.filter((promise) => promise.status === 'open');
+  const numbered = next.ready.map((task, index) => taskEntry(task).replace(/^- /, `${index + 1}. `));
+  const body = [
+    ...section(2, 'Ready, in working order', numbered),
+    ...section(2, 'Waiting', next.waiting.map(taskEntry)),
+    ...section(2, 'Dates', dates(next)),
+    ...section(
+      2,
+      'Expected',
+      next.arrivals.filter((arrival) => arrival.status === 'expected').map(arrivalEntry),
+    ),
+    ...section(2, 'Promised to viewers', oldestFirst(open).map(promiseEntry)),
+    ...section(
+      2,
+      'Questions',
+      next.questions.slice(0, MOST_QUESTIONS).map((finding) => findingEntry(finding, project.units)),
+    ),
+    ...section(
+      2,
+      'Cautions',
+      next.cautions.length > 0 ? [NO_CAUTION_IS_NOT_SAFE, '', ...next.cautions.map(cautionEntry)] : [],
+    ),
+  ];
+  return page([
+    `# Next steps for ${dayName(next.date)}: ${escapeMarkdown(project.name)}`,
+    '',
+    ...(body.length > 0 ? body : ['Nothing is open.']),
+  ]);
+}

@@ -1,0 +1,145 @@
+/** Entries that several pages share: a note with its place, a finding, a task, a promise, a caution. */
+import type { HouseUnits } from '../language/notes.ts';
+import type {
+  Caution,
+  ExpectedArrival,
+  FigureChange,
+  FindingView,
+  MemoView,
+  PromiseView,
+  SourcedQuantity,
+  TaskView,
+} from '../model/views.ts';
+import { consequenceText, findingHeadline, subjectOf } from './finding-text.ts';
+import { bullet, escapeMarkdown, quoted } from './markdown.ts';
+import { boundedText, figureText, quantityText } from './quantity-text.ts';
+import { age, dayOf, daysBetween, placeOf } from './source-text.ts';
+import { taskDetails } from './task-list.ts';
+import { sentence } from './words.ts';
+
+/** A note as a page shows it: escaped gist, then where it was said. */
+export function statement(gist: string, place: string): string {
+  return `${escapeMarkdown(sentence(gist))} (${escapeMarkdown(place)})`;
+}
+
+/** Every note of one kind over several memos, each with its place. */
+export function notesOf<K extends keyof MemoView['notes']>(memos: readonly MemoView[], kind: K) {
+  return memos.flatMap((memo) =>
+    (memo.notes[kind] as readonly (MemoView['notes'][K][number] & { readonly startSeconds?: number })[])
+      .filter((note) => note.review !== 'rejected')
+      .map((note) => ({ memo, note, place: placeOf({ memoId: memo.id, ...startOf(note) }) })),
+  );
+}
+
+const startOf = (note: { readonly startSeconds?: number }) =>
+  note.startSeconds === undefined ? {} : { startSeconds: note.startSeconds };
+
+/** A decision with its reason and what was turned down. */
+export function decisionEntry({ note, place }: ReturnType<typeof notesOf<'decisions'>>[number]): string {
+  return bullet(
+    statement(note.gist, place),
+    note.reason && `because ${escapeMarkdown(note.reason)}`,
+    note.turnedDown && `turned down: ${escapeMarkdown(note.turnedDown)}`,
+  );
+}
+
+/** A problem with its cause, where one was said. */
+export function problemEntry({ note, place }: ReturnType<typeof notesOf<'problems'>>[number]): string {
+  return bullet(statement(note.gist, place), note.cause && `cause: ${escapeMarkdown(note.cause)}`);
+}
+
+/** "905 mm, measured, memo 3, 00:12, “nine oh five”". */
+function sourcedText(quantity: SourcedQuantity, units: HouseUnits): string {
+  const { source, state } = quantity;
+  return [
+    figureText(quantity, units),
+    ...(state ? [state] : []),
+    source ? `${placeOf(source)} on ${dayOf(source.recordedAt)}` : 'worked out',
+    ...(source ? [quoted(source.quote)] : []),
+  ].join(', ');
+}
+
+/** What a day did to one figure: old and new value, state, circumstance, place and words. */
+export function changeEntry(change: FigureChange, units: HouseUnits): string {
+  const { figure, old } = change;
+  const arrow = change.kind === 'changed' && old ? `${quantityText(old)} → ` : '';
+  const details = [figure.state, figure.condition, figure.datum, figure.sizeKind].filter(Boolean) as string[];
+  const place = placeOf({ memoId: change.memoId, ...startOf(figure) });
+  return bullet(
+    `${escapeMarkdown(subjectOf(figure))}: ${arrow}${figureText(figure, units)}${details.map((detail) => `, ${escapeMarkdown(detail)}`).join('')}; ${quoted(figure.quote)} (${place})`,
+    change.kind === 'changed' && old?.source && `before: ${sourcedText(old, units)}`,
+  );
+}
+
+/** A clash with both values, their words and ages, and what was done on the older one. */
+export function findingEntry(finding: FindingView, units: HouseUnits): string {
+  const { was, now, difference, tolerance, settledBy } = finding;
+  const days =
+    was.source && now.source ? daysBetween(was.source.recordedAt, now.source.recordedAt) : undefined;
+  const older = days !== undefined && days > 0 ? `, ${age(days)} earlier` : '';
+  const allowed = tolerance ? `, tolerance ${quantityText(tolerance)} (${tolerance.from})` : '';
+  return bullet(
+    `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)} (${escapeMarkdown(finding.id)})`,
+    `said: ${sourcedText(now, units)}`,
+    `${finding.kind === 'limit' ? 'limit' : 'stands'}: ${sourcedText(was, units)}${older}`,
+    difference && `differs by ${quantityText(difference)}${allowed}`,
+    `why: ${escapeMarkdown(finding.why)}`,
+    ...finding.consequences.map((consequence) => escapeMarkdown(consequenceText(consequence))),
+    settledBy
+      ? `settled on ${dayOf(settledBy.at)}: ${settledBy.choice}${settledBy.reason ? `, ${escapeMarkdown(settledBy.reason)}` : ''}`
+      : `next: ${escapeMarkdown(finding.next)}`,
+  );
+}
+
+/** A task with what it waits for, when it is due and how long it has been carried. */
+export function taskEntry(task: TaskView): string {
+  const details = taskDetails(task).map((detail) => `; ${escapeMarkdown(detail)}`);
+  return bullet(`${statement(task.gist, placeOf(task.source))}${details.join('')}`);
+}
+
+/** A promise with the day it was made, when it was due, and where it was kept. */
+export function promiseEntry(promise: PromiseView): string {
+  const due = promise.due ? `; due ${promise.due}` : '';
+  const kept = promise.keptBy
+    ? `; kept on ${dayOf(promise.keptBy.recordedAt)} (${placeOf(promise.keptBy)})`
+    : '';
+  return bullet(
+    `${statement(promise.gist, placeOf(promise.source))}, said on ${dayOf(promise.source.recordedAt)}${due}${kept}`,
+  );
+}
+
+/** Promises, those made longest ago first. */
+export function oldestFirst(promises: readonly PromiseView[]): readonly PromiseView[] {
+  return [...promises].sort((a, b) => {
+    const [x, y] = [Date.parse(a.source.recordedAt), Date.parse(b.source.recordedAt)];
+    return x === y ? (a.source.startSeconds ?? 0) - (b.source.startSeconds ?? 0) : x - y;
+  });
+}
+
+/** A delivery that is looked for, or has come. */
+export function arrivalEntry(arrival: ExpectedArrival): string {
+  const when = arrival.expected ? `expected ${arrival.expected}` : 'no date said';
+  const come = arrival.receivedBy
+    ? `received on ${dayOf(arrival.receivedBy.recordedAt)} (${placeOf(arrival.receivedBy)})`
+    : when;
+  return bullet(`${statement(arrival.item, placeOf(arrival.source))}: ${come}`);
+}
+
+/** A caution as it stands, with whoever decides after it. */
+export function cautionEntry(caution: Caution): string {
+  return bullet(`${escapeMarkdown(caution.caution)} Who decides: ${escapeMarkdown(caution.defer)}`);
+}
+
+/** Said wherever cautions could stand, so that silence is not read as safety. */
+export const NO_CAUTION_IS_NOT_SAFE =
+  'Picked by words alone: a hazard that is not listed here is not thereby safe.';
+
+/** A figure that names what was made, ordered or received against it. */
+export function actEntry(
+  { note, place }: ReturnType<typeof notesOf<'figures'>>[number],
+  units: HouseUnits,
+): string {
+  return bullet(
+    `${escapeMarkdown(subjectOf(note))}: ${note.state} at ${units === 'mixed' ? figureText(note, units) : boundedText(note)}; ${quoted(note.quote)} (${place})`,
+  );
+}
