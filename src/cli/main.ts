@@ -1,2 +1,4 @@
 #!/usr/bin/env node
-process.exitCode = 0;
+import { runCommandLine } from './run.ts';
+
+await runCommandLine(process.argv.slice(2));

@@ -3,7 +3,6 @@ import type { DayView, MemoView, ProjectInfo } from '../model/views.ts';
 import { bullet, escapeMarkdown, page, section } from './markdown.ts';
 import {
   actEntry,
-  arrivalEntry,
   cautionEntry,
   changeEntry,
   decisionEntry,
@@ -11,7 +10,6 @@ import {
   NO_CAUTION_IS_NOT_SAFE,
   notesOf,
   problemEntry,
-  promiseEntry,
   statement,
   taskEntry,
 } from './page-notes.ts';

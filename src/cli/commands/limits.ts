@@ -1,0 +1,18 @@
+import { Command } from 'commander';
+import { limitTable } from '../../reports/figure-table.ts';
+import { print, printJson } from '../print.ts';
+import { withProject } from '../project-of.ts';
+
+/** `limits`: bounds that figures must respect. */
+export function limitsCommand(): Command {
+  return new Command('limits')
+    .description('show the limits that figures must respect')
+    .option('--json', 'print JSON')
+    .action((options: { json?: boolean }, command: Command) =>
+      withProject(command, (project) => {
+        const limits = project.limits();
+        if (options.json) printJson(limits);
+        else print(limitTable(limits, project.info.units));
+      }),
+    );
+}

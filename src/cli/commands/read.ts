@@ -1,0 +1,55 @@
+import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import { Command } from 'commander';
+import { now } from '../../instant.ts';
+import type { HouseUnits } from '../../language/notes.ts';
+import { notesText } from '../../reports/memo-list.ts';
+import { traceText } from '../../reports/trace-text.ts';
+import { print, printJson } from '../print.ts';
+import { instantValue, regionValue, unitsValue } from '../values.ts';
+
+interface Options {
+  readonly units?: HouseUnits;
+  readonly region?: string;
+  readonly at?: string;
+  readonly json?: boolean;
+  readonly trace?: boolean;
+}
+
+/** `read`: reads one text without a project. */
+export function readCommand(): Command {
+  return new Command('read')
+    .description('read one text without a project and show its notes')
+    .argument('<file>', 'a text file, or - for standard input')
+    .option('--units <system>', 'which system bare numbers belong to: metric, us or mixed', unitsValue)
+    .option('--region <cc>', 'country code: settles gallon, ton, dollar and the order of dates', regionValue)
+    .option('--at <instant>', 'when it was said, ISO 8601', instantValue)
+    .option('--json', 'print one memo object')
+    .option('--trace', 'show which rules read, merged and dropped what')
+    .action(async (file: string, options: Options) => {
+      const { decodeText, readProblem } = await import('../../text-file.ts');
+      const { readMemo } = await import('../../language/pipeline.ts');
+      const { memoObject } = await import('../../model/export.ts');
+      const name = file === '-' ? 'standard input' : file;
+      const bytes = read(file, readProblem);
+      const text = decodeText(bytes, name);
+      const recordedAt = options.at ?? now();
+      const { notes, trace } = readMemo(text, {
+        units: options.units ?? 'metric',
+        ...(options.region ? { region: options.region } : {}),
+        recordedAt,
+      });
+      if (options.json) {
+        const memo = memoObject({ id: 'm1', recordedAt, source: basename(name), text, notes });
+        printJson(options.trace ? { ...memo, trace } : memo);
+      } else print(options.trace ? `${notesText(notes)}\n${traceText(trace, text)}` : notesText(notes));
+    });
+}
+
+function read(file: string, problemOf: (error: unknown, file: string) => Error): Buffer {
+  try {
+    return readFileSync(file === '-' ? 0 : file);
+  } catch (error) {
+    throw problemOf(error, file);
+  }
+}

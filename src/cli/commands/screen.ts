@@ -1,0 +1,20 @@
+import { Command } from 'commander';
+import { now } from '../../instant.ts';
+import { overviewText } from '../../reports/overview-text.ts';
+import { print } from '../print.ts';
+import { withProject } from '../project-of.ts';
+
+/** `screen`: opens the screen on a terminal; elsewhere prints a short overview. */
+export function screenCommand(): Command {
+  return new Command('screen')
+    .description('open the screen; where there is no terminal, print an overview')
+    .action((_options: object, command: Command) =>
+      withProject(command, async (project) => {
+        if (!process.stdout.isTTY || !process.stdin.isTTY) {
+          return print(overviewText(project.info, project.memos(), project.next(now())));
+        }
+        const { openScreen } = await import('../../tui/open.tsx');
+        await openScreen(project, now);
+      }),
+    );
+}

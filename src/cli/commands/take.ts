@@ -1,0 +1,51 @@
+import { Command } from 'commander';
+import type { ProjectApi, Taken } from '../../project-api.ts';
+import { EXIT, type Result } from '../../problem.ts';
+import { findingText } from '../../reports/finding-text.ts';
+import { memoLine } from '../../reports/memo-list.ts';
+import { memoName } from '../../reports/source-text.ts';
+import { oneLine } from '../../reports/words.ts';
+import { interruptSignal } from '../interrupt.ts';
+import { print } from '../print.ts';
+import { progressOnTerminal } from '../progress.ts';
+import { withProject } from '../project-of.ts';
+import { printProblem } from '../report-problem.ts';
+import { instantValue } from '../values.ts';
+
+/** What one taking gave, in words: the memo, what was read from it, what clashes. */
+export function takenText({ already, memo, findings }: Taken, file: string): string {
+  if (already) return `${memoName(memo.id)}  ${oneLine(file)} was taken already: nothing was added`;
+  return [memoLine(memo), ...findings.map((finding) => `\n${findingText(finding)}`)].join('\n');
+}
+
+async function takeAll(project: ProjectApi, files: readonly string[], at: string | undefined): Promise<void> {
+  const line = progressOnTerminal();
+  const signal = interruptSignal();
+  let failed = 0;
+  for (const file of files) {
+    const result: Result<Taken> = await project.take(file, {
+      ...(at === undefined ? {} : { at }),
+      onProgress: (progress) => line.show(file, progress),
+      signal,
+    });
+    line.clear();
+    if (result.ok) print(takenText(result.value, file));
+    else {
+      failed++;
+      printProblem(result.problem);
+    }
+    if (signal.aborted) break;
+  }
+  if (failed > 0) process.exitCode = EXIT.partly;
+}
+
+/** `take`: takes memos in, in the order given. One that cannot be taken hinders no other. */
+export function takeCommand(): Command {
+  return new Command('take')
+    .description('take memos in: text, sound or video')
+    .argument('<file...>', '.txt and .md as text, anything else through the recogniser')
+    .option('--at <instant>', 'when it was recorded, ISO 8601', instantValue)
+    .action((files: string[], options: { at?: string }, command: Command) =>
+      withProject(command, (project) => takeAll(project, files, options.at)),
+    );
+}

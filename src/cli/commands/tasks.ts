@@ -1,0 +1,26 @@
+import { Command } from 'commander';
+import { now } from '../../instant.ts';
+import { taskList } from '../../reports/task-list.ts';
+import { printBlocks, printJson } from '../print.ts';
+import { withProject } from '../project-of.ts';
+import { dayValue } from '../values.ts';
+
+interface Options {
+  readonly on?: string;
+  readonly json?: boolean;
+}
+
+/** `tasks`: ready, waiting and done. */
+export function tasksCommand(): Command {
+  return new Command('tasks')
+    .description('show the tasks in working order')
+    .option('--on <date>', 'as of that day instead of today, YYYY-MM-DD', (value) => dayValue('--on', value))
+    .option('--json', 'print JSON')
+    .action((options: Options, command: Command) =>
+      withProject(command, (project) => {
+        const tasks = project.tasks(options.on ?? now());
+        if (options.json) printJson(tasks);
+        else printBlocks(taskList(tasks));
+      }),
+    );
+}

@@ -1,0 +1,103 @@
+/** Writes pages to files: whole or not at all, and never over what a person has changed. */
+import { createHash, randomBytes } from 'node:crypto';
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { dirname, extname, join, relative, resolve } from 'node:path';
+import { EXIT, Problem } from '../problem.ts';
+
+/** Pages that were written, by path, with the hash of what was written. */
+type PageRecord = Record<string, string>;
+
+const hashOf = (bytes: string | Buffer) => createHash('sha256').update(bytes).digest('hex');
+
+/** Writes a whole file by way of a temporary name beside it. */
+export function writeWhole(file: string, text: string): void {
+  const temporary = `${file}.${randomBytes(4).toString('hex')}.tmp`;
+  try {
+    const handle = openSync(temporary, 'wx');
+    try {
+      writeFileSync(handle, text);
+      fsyncSync(handle);
+    } finally {
+      closeSync(handle);
+    }
+    renameSync(temporary, file);
+  } catch (error) {
+    rmSync(temporary, { force: true });
+    throw error;
+  }
+}
+
+function readRecord(file: string): PageRecord {
+  try {
+    return JSON.parse(readFileSync(file, 'utf8')) as PageRecord;
+  } catch {
+    // Without a record every existing page counts as the person's own, which loses nothing.
+    return {};
+  }
+}
+
+/** The first name of the kind `page.1.md` that is free, or holds what was written there before. */
+function besideName(file: string, mayReplace: (candidate: string) => boolean): string {
+  const extension = extname(file);
+  const stem = file.slice(0, file.length - extension.length);
+  for (let number = 1; ; number++) {
+    const candidate = `${stem}.${number}${extension}`;
+    if (mayReplace(candidate)) return candidate;
+  }
+}
+
+export interface WrittenPage {
+  readonly file: string;
+  /** The page that was asked for is the person's own by now, and this one stands beside it. */
+  readonly beside: boolean;
+}
+
+/**
+ * Writes `text` to `file`. Where the file holds anything but what was last written there, the page goes beside it.
+ * `recordFile` remembers what was written. Throws a Problem when the folder cannot be written to.
+ */
+export function writePage(file: string, text: string, recordFile: string): WrittenPage {
+  const wanted = resolve(file);
+  if (!relative(dirname(recordFile), wanted).startsWith('..')) {
+    throw new Problem(`cannot write ${file}: that folder is the project's own`, {
+      code: 'page-inside-project',
+      exitCode: EXIT.usage,
+      next: 'name a file outside of it',
+    });
+  }
+  const record = readRecord(recordFile);
+  const mayReplace = (candidate: string) =>
+    !existsSync(candidate) ||
+    (statSync(candidate).isFile() && [record[candidate], hashOf(text)].includes(hashOf(readFileSync(candidate))));
+  try {
+    mkdirSync(dirname(wanted), { recursive: true });
+    const target = mayReplace(wanted) ? wanted : besideName(wanted, mayReplace);
+    writeWhole(target, text);
+    writeWhole(recordFile, JSON.stringify({ ...record, [target]: hashOf(text) }, null, 1));
+    return { file: target, beside: target !== wanted };
+  } catch (error) {
+    throw new Problem(`cannot write ${file}: ${(error as NodeJS.ErrnoException).code ?? error}`, {
+      code: 'page-unwritable',
+      exitCode: EXIT.unexpected,
+      kept: 'the project, and any file of that name',
+      next: 'name another file with --out',
+      cause: error,
+    });
+  }
+}
+
+/** Where a project remembers the pages it wrote. */
+export function pageRecordOf(projectFolder: string): string {
+  return join(projectFolder, '.hearwright', 'pages.json');
+}

@@ -1,0 +1,66 @@
+/** The commands, their shared options and the way they fail. */
+import { Command } from 'commander';
+import { askCommand } from './commands/ask.ts';
+import { episodeCommand } from './commands/episode.ts';
+import { exportCommand } from './commands/export.ts';
+import { figuresCommand } from './commands/figures.ts';
+import { findingsCommand } from './commands/findings.ts';
+import { initCommand } from './commands/init.ts';
+import { journalCommand } from './commands/journal.ts';
+import { limitsCommand } from './commands/limits.ts';
+import { memosCommand } from './commands/memos.ts';
+import { nextCommand } from './commands/next.ts';
+import { readCommand } from './commands/read.ts';
+import { resumeCommand } from './commands/resume.ts';
+import { screenCommand } from './commands/screen.ts';
+import { settleCommand } from './commands/settle.ts';
+import { takeCommand } from './commands/take.ts';
+import { tasksCommand } from './commands/tasks.ts';
+import { undoCommand } from './commands/undo.ts';
+import { verifyCommand } from './commands/verify.ts';
+import { VERSION } from './version.ts';
+
+/** In the order of a project's life: this is the order of the help page. */
+const COMMANDS = [
+  initCommand,
+  takeCommand,
+  resumeCommand,
+  readCommand,
+  memosCommand,
+  journalCommand,
+  nextCommand,
+  episodeCommand,
+  findingsCommand,
+  settleCommand,
+  undoCommand,
+  figuresCommand,
+  limitsCommand,
+  tasksCommand,
+  askCommand,
+  exportCommand,
+  verifyCommand,
+  screenCommand,
+] as const;
+
+/** Lets failures come out as exceptions, so that one place prints them all. */
+function quiet(command: Command): Command {
+  return command.exitOverride().configureOutput({ writeErr: () => {} });
+}
+
+/** Builds the command line anew; nothing is read or opened yet. */
+export function buildProgram(): Command {
+  const program = quiet(new Command('hearwright'))
+    .description(
+      'Turns talk from a build into figures, decisions and tasks, finds where they clash, and writes the journal.',
+    )
+    .version(VERSION, '--version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand('help [command]', 'print the help of a command')
+    .option('--project <dir>', 'the project folder; without it the nearest one upward')
+    .option('--verbose', 'print the stack of an unexpected failure')
+    .addHelpText('after', '\nWithout a command the screen opens.');
+  for (const make of COMMANDS) {
+    program.addCommand(quiet(make()).helpOption('-h, --help', 'print this help'));
+  }
+  return program;
+}

@@ -1,0 +1,27 @@
+/** Finds and opens the project that a call is about. */
+import type { Command } from 'commander';
+import type { ProjectApi } from '../project-api.ts';
+
+export interface GlobalOptions {
+  readonly project?: string;
+  readonly verbose?: boolean;
+}
+
+/** The options that stand before or after any command. */
+export function globalsOf(command: Command): GlobalOptions {
+  return command.optsWithGlobals() as GlobalOptions;
+}
+
+/** Opens the named project, else the nearest one upward, does the work and closes it whatever happens. */
+export async function withProject<T>(
+  command: Command,
+  work: (project: ProjectApi) => T | Promise<T>,
+): Promise<T> {
+  const { openNearestProject } = await import('../project.ts');
+  const project = await openNearestProject(globalsOf(command).project);
+  try {
+    return await work(project);
+  } finally {
+    project.close();
+  }
+}

@@ -1,0 +1,28 @@
+/** Runs one call of the command line and sets the exit code. */
+import { EXIT } from '../problem.ts';
+import { reportProblem } from './report-problem.ts';
+import { buildProgram } from './program.ts';
+
+/** A reader that has seen enough (`| head`) is no error. */
+function stopQuietlyWhenNobodyReads(): void {
+  for (const stream of [process.stdout, process.stderr]) {
+    stream.on('error', (error: NodeJS.ErrnoException) => {
+      if (error.code === 'EPIPE') process.exit(EXIT.done);
+      throw error;
+    });
+  }
+}
+
+/** Runs the words of one call; every failure ends here, is printed once and becomes an exit code. */
+export async function runCommandLine(words: readonly string[]): Promise<void> {
+  stopQuietlyWhenNobodyReads();
+  process.exitCode = EXIT.done;
+  try {
+    const program = buildProgram();
+    const { operands, unknown } = program.parseOptions([...words]);
+    const plain = operands.length === 0 && unknown.length === 0;
+    await program.parseAsync(plain ? [...words, 'screen'] : [...words], { from: 'user' });
+  } catch (error) {
+    process.exitCode = reportProblem(error, words.includes('--verbose'));
+  }
+}

@@ -1,0 +1,148 @@
+/** The beats of an episode: what each memo tells, its best line, and where the clip is. */
+
+import { splitSentences } from '../language/sentences.ts';
+import type { Kept, MemoView } from '../model/views.ts';
+import { clipTime } from './source-text.ts';
+import { oneLine } from './words.ts';
+
+/** A stretch of a recording, or the written memo where there is none. */
+export interface Clip {
+  readonly file: string;
+  readonly startSeconds?: number;
+  readonly endSeconds?: number;
+}
+
+/** "deck.m4a at 02:17 to 02:31"; a written memo has no clip. */
+export function clipText(clip: Clip): string {
+  const file = oneLine(clip.file);
+  if (clip.startSeconds === undefined) return `no clip, written in ${file}`;
+  const end = clip.endSeconds === undefined ? '' : ` to ${clipTime(clip.endSeconds)}`;
+  return `${file} at ${clipTime(clip.startSeconds)}${end}`;
+}
+
+interface NoteFields {
+  readonly quote: string;
+  readonly span: { readonly start: number };
+  readonly startSeconds?: number;
+  readonly endSeconds?: number;
+  readonly review?: string;
+}
+
+/** Where a note of a memo is to be found. */
+export function clipOf(memo: MemoView, note: Pick<NoteFields, 'startSeconds' | 'endSeconds'>): Clip {
+  return {
+    file: memo.source.name,
+    ...(note.startSeconds === undefined ? {} : { startSeconds: note.startSeconds }),
+    ...(note.endSeconds === undefined ? {} : { endSeconds: note.endSeconds }),
+  };
+}
+
+export type HappeningKind = 'done' | 'problem' | 'decision' | 'arrival';
+
+export interface Happening {
+  readonly kind: HappeningKind;
+  readonly gist: string;
+  readonly quote: string;
+  readonly clip: Clip;
+}
+
+/** What a memo tells of, in the order of speech. */
+function happeningsOf(memo: MemoView): readonly Happening[] {
+  const { done, problems, decisions, arrivals } = memo.notes;
+  const all: (NoteFields & { readonly kind: HappeningKind; readonly gist: string })[] = [
+    ...done,
+    ...problems,
+    ...decisions,
+    ...arrivals.filter((note) => note.received).map((note) => ({ ...note, gist: `${note.item} arrived` })),
+  ];
+  return all
+    .filter((note) => note.review !== 'rejected')
+    .sort((a, b) => a.span.start - b.span.start)
+    .map((note) => ({ kind: note.kind, gist: note.gist, quote: note.quote, clip: clipOf(memo, note) }));
+}
+
+export interface Line {
+  readonly text: string;
+  readonly clip: Clip;
+}
+
+/** Words of hesitation. A line full of them is not one to quote. */
+const HESITATION = /\b(?:u[hm]+|er+m?|you know|i mean|sort of|kind of|so yeah|right so)\b/giu;
+const FEELING =
+  /\b(?:love|hate|proud|happy|gutted|finally|can't believe|never again|lesson|best|worst|mistake|beautiful|ugly|laughed|swore|scared|relief|relieved|chuffed|delighted|annoyed|stupid|perfect)\b/iu;
+
+/** Higher is better to hear: of a speakable length, near what happened, with some feeling, without hesitation. */
+function lineWorth(
+  text: string,
+  told: readonly { readonly quote: string; readonly weight: number }[],
+): number {
+  const words = text.split(/\s+/).filter(Boolean).length;
+  const length = words < 5 ? -4 : words <= 28 ? 2 : words <= 45 ? 0 : -3;
+  const tells = told.reduce((sum, { quote, weight }) => sum + (text.includes(quote) ? weight : 0), 0);
+  const hesitations = text.match(HESITATION)?.length ?? 0;
+  return length + tells + (FEELING.test(text) ? 3 : 0) - hesitations;
+}
+
+const WEIGHTS: Readonly<Record<HappeningKind, number>> = { problem: 3, decision: 2, done: 2, arrival: 1 };
+
+/** Sentences of a memo with the stretch of recording that holds them. */
+function sentencesOf(memo: MemoView): readonly Line[] {
+  if (memo.utterances) {
+    return memo.utterances.flatMap((utterance) =>
+      splitSentences(utterance.text).map(({ start, end }) => ({
+        text: utterance.text.slice(start, end).trim(),
+        clip: clipOf(memo, utterance),
+      })),
+    );
+  }
+  return splitSentences(memo.text).map(({ start, end }) => ({
+    text: memo.text.slice(start, end).trim(),
+    clip: clipOf(memo, {}),
+  }));
+}
+
+/** The sentence of a memo that is best to hear, verbatim; the earlier one on a tie. */
+function bestLine(memo: MemoView, happenings: readonly Happening[]): Line | undefined {
+  const told = [
+    ...happenings.map(({ quote, kind }) => ({ quote, weight: WEIGHTS[kind] })),
+    ...memo.notes.promises.map(({ quote }) => ({ quote, weight: 2 })),
+  ];
+  let best: Line | undefined;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const line of sentencesOf(memo)) {
+    const worth = lineWorth(line.text, told);
+    if (worth > most) [best, most] = [line, worth];
+  }
+  return best;
+}
+
+export type BeatFigure = Kept<MemoView['notes']['figures'][number]>;
+
+export interface Beat {
+  readonly memo: MemoView;
+  readonly title: string;
+  readonly happenings: readonly Happening[];
+  readonly line?: Line;
+  readonly figures: readonly BeatFigure[];
+}
+
+/** What a beat is called after: first what was done, then what went wrong, was decided, arrived, or was measured. */
+function titleOf(happenings: readonly Happening[], figures: readonly BeatFigure[]): string | undefined {
+  for (const kind of ['done', 'problem', 'decision', 'arrival'] as const) {
+    const first = happenings.find((happening) => happening.kind === kind);
+    if (first) return first.gist;
+  }
+  return figures[0] && `Measuring the ${figures[0].item}`;
+}
+
+/** One beat for each memo that has something to show, in the order of the talk. */
+export function beatsOf(memos: readonly MemoView[]): readonly Beat[] {
+  return memos.flatMap((memo) => {
+    const happenings = happeningsOf(memo);
+    const figures = memo.notes.figures.filter((note) => note.review !== 'rejected');
+    const title = titleOf(happenings, figures);
+    if (title === undefined) return [];
+    const line = bestLine(memo, happenings);
+    return [{ memo, title, happenings, figures, ...(line ? { line } : {}) }];
+  });
+}
