@@ -14,9 +14,7 @@ export function isInstant(text: string): boolean {
 
 function normal(parts: RegExpExecArray): string {
   const [, day, minutes = '00:00', seconds = ':00', offset = ''] = parts;
-  const full = /^[+-]\d{2}$/.test(offset)
-    ? `${offset}:00`
-    : offset.replace(/^([+-]\d{2})(\d{2})$/, '$1:$2');
+  const full = /^[+-]\d{2}$/.test(offset) ? `${offset}:00` : offset.replace(/^([+-]\d{2})(\d{2})$/, '$1:$2');
   return `${day}T${minutes}${seconds}${full}`;
 }
 

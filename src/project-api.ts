@@ -34,6 +34,14 @@ export interface Taken {
 
 export type SettleChoice = 'keep-old' | 'take-new' | 'both-right' | 'correct';
 
+/** What `verify` found. */
+export interface ProjectCheck {
+  /** One line per fault, plain words. */
+  readonly faults: readonly string[];
+  readonly events: number;
+  readonly originals: number;
+}
+
 export interface ProjectApi {
   readonly folder: string;
   readonly info: ProjectInfo;
@@ -62,6 +70,10 @@ export interface ProjectApi {
     choice: SettleChoice,
     details?: { readonly reason?: string; readonly value?: Quantity },
   ): void;
+  /** Takes back the last thing a person set or settled; says what it was, or nothing when there is none. */
+  undo(): string | undefined;
+  /** Checks the log, the model that follows from it, and the kept originals. Changes nothing. */
+  verify(): Promise<ProjectCheck>;
   /** The contract's JSON document. */
   exportDocument(): unknown;
   close(): void;

@@ -79,7 +79,8 @@ export function writePage(file: string, text: string, recordFile: string): Writt
   const record = readRecord(recordFile);
   const mayReplace = (candidate: string) =>
     !existsSync(candidate) ||
-    (statSync(candidate).isFile() && [record[candidate], hashOf(text)].includes(hashOf(readFileSync(candidate))));
+    (statSync(candidate).isFile() &&
+      [record[candidate], hashOf(text)].includes(hashOf(readFileSync(candidate))));
   try {
     mkdirSync(dirname(wanted), { recursive: true });
     const target = mayReplace(wanted) ? wanted : besideName(wanted, mayReplace);

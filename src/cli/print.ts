@@ -31,6 +31,8 @@ function hasColour(stream: { readonly isTTY?: boolean }): boolean {
 
 /** Prints blocks of lines; on a terminal with colour, lines that start at the margin stand out. */
 export function printBlocks(text: string): void {
-  if (!hasColour(process.stdout)) return print(text);
-  print(text.replace(/^(?=\S).*$/gm, (line) => `\u001b[1m${line}\u001b[22m`));
+  const shown = hasColour(process.stdout)
+    ? text.replace(/^(?=\S).*$/gm, (line) => `\u001b[1m${line}\u001b[22m`)
+    : text;
+  print(shown);
 }

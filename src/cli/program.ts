@@ -1,5 +1,6 @@
 /** The commands, their shared options and the way they fail. */
 import { Command } from 'commander';
+import { VERSION } from '../version.ts';
 import { askCommand } from './commands/ask.ts';
 import { episodeCommand } from './commands/episode.ts';
 import { exportCommand } from './commands/export.ts';
@@ -18,7 +19,6 @@ import { takeCommand } from './commands/take.ts';
 import { tasksCommand } from './commands/tasks.ts';
 import { undoCommand } from './commands/undo.ts';
 import { verifyCommand } from './commands/verify.ts';
-import { VERSION } from './version.ts';
 
 /** In the order of a project's life: this is the order of the help page. */
 const COMMANDS = [

@@ -15,9 +15,13 @@ export function progressLine(name: string, progress: TakeProgress, columns: numb
   const fraction = Math.min(1, Math.max(0, progress.fraction));
   const full = Math.round(fraction * BAR_CELLS);
   const bar = `${'█'.repeat(full)}${'░'.repeat(BAR_CELLS - full)}`;
-  const left = progress.remainingSeconds === undefined ? '' : `  ${Math.ceil(progress.remainingSeconds)} s left`;
+  const left =
+    progress.remainingSeconds === undefined ? '' : `  ${Math.ceil(progress.remainingSeconds)} s left`;
   const words = progress.words ? `  ${progress.words}` : '';
-  return shortLine(`${name}  ${STAGES[progress.stage]}  ${bar} ${Math.floor(fraction * 100)} %${left}${words}`, columns);
+  return shortLine(
+    `${name}  ${STAGES[progress.stage]}  ${bar} ${Math.floor(fraction * 100)} %${left}${words}`,
+    columns,
+  );
 }
 
 export interface ProgressLine {

@@ -1,7 +1,7 @@
 /** Runs one call of the command line and sets the exit code. */
 import { EXIT } from '../problem.ts';
-import { reportProblem } from './report-problem.ts';
 import { buildProgram } from './program.ts';
+import { reportProblem } from './report-problem.ts';
 
 /** A reader that has seen enough (`| head`) is no error. */
 function stopQuietlyWhenNobodyReads(): void {

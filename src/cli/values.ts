@@ -1,6 +1,7 @@
 /** Reads the values of options. Each throws a Problem that quotes the value and says what was expected. */
-import type { HouseUnits } from '../language/notes.ts';
+
 import { isInstant, withOffset } from '../instant.ts';
+import type { HouseUnits } from '../language/notes.ts';
 import { EXIT, Problem } from '../problem.ts';
 
 function invalid(what: string, expected: string, got: string): Problem {

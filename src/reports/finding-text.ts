@@ -56,7 +56,7 @@ export function consequenceText(consequence: Consequence): string {
 /** The row label and the words for the two values: what limits is not what stood before. */
 function labels(kind: FindingKind): { readonly now: string; readonly was: string } {
   if (kind === 'limit') return { now: 'said', was: 'limit' };
-  return kind === 'stale' ? { now: 'now', was: 'made on' } : { now: 'said', was: 'stands' };
+  return kind === 'stale' ? { now: 'should', was: 'made at' } : { now: 'said', was: 'stands' };
 }
 
 function valueText(quantity: SourcedQuantity, other: SourcedQuantity): string {

@@ -14,7 +14,9 @@ export function overviewText(info: ProjectInfo, memos: readonly MemoSummary[], n
   return [
     `${oneLine(info.name)}: ${counted(memos.length, 'memo')}, ${counted(notes, 'note')}`,
     ...(unread > 0 ? [`${counted(unread, 'memo')} kept and not read yet: hearwright resume`] : []),
-    ...(next.questions.length > 0 ? ['Clashes', ...next.questions.map((finding) => `  ${findingLine(finding)}`)] : []),
+    ...(next.questions.length > 0
+      ? ['Clashes', ...next.questions.map((finding) => `  ${findingLine(finding)}`)]
+      : []),
     ...(ready.length > 0 ? ['Ready', ...ready] : []),
     `${counted(next.waiting.length, 'task')} waiting, ${counted(next.promises.filter((promise) => promise.status === 'open').length, 'promise')} open`,
     '',

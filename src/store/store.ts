@@ -44,10 +44,20 @@ export class ProjectStore {
     this.rows = this.#rows;
   }
 
-  /** Writes events and what they change, all or nothing, and gives them back with their places in the log. */
-  append(events: readonly NewEvent[]): readonly ProjectEvent[] {
+  /**
+   * Writes events and what they change, all or nothing, and gives them back with their places in the log. Events
+   * that depend on the model, such as a new memo's id, are made inside: no other process writes in between.
+   */
+  append(
+    events: readonly NewEvent[] | ((rows: ProjectRows) => readonly NewEvent[]),
+  ): readonly ProjectEvent[] {
     return this.#guarded(() =>
-      this.#db.transaction(() => events.map((event) => this.#write(event))).immediate(),
+      this.#db
+        .transaction(() => {
+          const made = typeof events === 'function' ? events(this.rows) : events;
+          return made.map((event) => this.#write(event));
+        })
+        .immediate(),
     );
   }
 

@@ -27,7 +27,8 @@ function daysOf(project: ProjectApi, from: string | undefined, to: string | unde
       next: `hearwright episode ${last} ${first}`,
     });
   }
-  if (!days.some((day) => day >= first && day <= last)) throw nothingSaid(`any day from ${first} to ${last}`, days);
+  if (!days.some((day) => day >= first && day <= last))
+    throw nothingSaid(`any day from ${first} to ${last}`, days);
   return [first, last];
 }
 
@@ -38,12 +39,11 @@ export function episodeCommand(): Command {
     .argument('[from]', 'first day, YYYY-MM-DD; without it the week up to the latest talk')
     .argument('[to]', 'last day; without it the latest day with talk')
     .option('--out <file>', 'write a file instead of printing')
-    .action(
-      (from: string | undefined, to: string | undefined, options: { out?: string }, command: Command) =>
-        withProject(command, async (project) => {
-          const [first, last] = daysOf(project, from, to);
-          const page = episodePage(project.span(first, last), project.info, project.figures());
-          await givePage(project, page, options.out);
-        }),
+    .action((from: string | undefined, to: string | undefined, options: { out?: string }, command: Command) =>
+      withProject(command, async (project) => {
+        const [first, last] = daysOf(project, from, to);
+        const page = episodePage(project.span(first, last), project.info, project.figures());
+        await givePage(project, page, options.out);
+      }),
     );
 }

@@ -1,5 +1,5 @@
-import { Command } from 'commander';
 import { resolve } from 'node:path';
+import { Command } from 'commander';
 import { counted } from '../../reports/source-text.ts';
 import { oneLine } from '../../reports/words.ts';
 import { print } from '../print.ts';

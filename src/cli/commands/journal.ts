@@ -29,7 +29,10 @@ export function nothingSaid(asked: string | undefined, days: readonly string[]):
     {
       code: 'day-empty',
       exitCode: EXIT.usage,
-      next: last === undefined ? 'take a memo in: hearwright take FILE' : `days with talk run from ${days[0]} to ${last}`,
+      next:
+        last === undefined
+          ? 'take a memo in: hearwright take FILE'
+          : `days with talk run from ${days[0]} to ${last}`,
     },
   );
 }

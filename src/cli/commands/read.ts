@@ -31,8 +31,8 @@ export function readCommand(): Command {
       const { readMemo } = await import('../../language/pipeline.ts');
       const { memoObject } = await import('../../model/export.ts');
       const name = file === '-' ? 'standard input' : file;
-      const bytes = read(file, readProblem);
-      const text = decodeText(bytes, name);
+      const bytes = bytesOf(file, (error) => readProblem(error, file, 'read'));
+      const text = decodeText(bytes, name, 'read');
       const recordedAt = options.at ?? now();
       const { notes, trace } = readMemo(text, {
         units: options.units ?? 'metric',
@@ -46,10 +46,10 @@ export function readCommand(): Command {
     });
 }
 
-function read(file: string, problemOf: (error: unknown, file: string) => Error): Buffer {
+function bytesOf(file: string, problemOf: (error: unknown) => Error): Buffer {
   try {
     return readFileSync(file === '-' ? 0 : file);
   } catch (error) {
-    throw problemOf(error, file);
+    throw problemOf(error);
   }
 }

@@ -61,6 +61,10 @@ function unknownFinding(id: string): Problem {
 function valueMismatch(choice: SettleChoice): Problem {
   return new Problem(
     choice === 'correct' ? 'correct: no value was given' : `${choice}: a value goes with correct only`,
-    { code: 'value-mismatch', exitCode: EXIT.usage, next: 'hearwright settle FINDING correct --value "915 mm"' },
+    {
+      code: 'value-mismatch',
+      exitCode: EXIT.usage,
+      next: 'hearwright settle FINDING correct --value "915 mm"',
+    },
   );
 }

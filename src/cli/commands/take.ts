@@ -1,6 +1,6 @@
 import { Command } from 'commander';
-import type { ProjectApi, Taken } from '../../project-api.ts';
 import { EXIT, type Result } from '../../problem.ts';
+import type { ProjectApi, Taken } from '../../project-api.ts';
 import { findingText } from '../../reports/finding-text.ts';
 import { memoLine } from '../../reports/memo-list.ts';
 import { memoName } from '../../reports/source-text.ts';

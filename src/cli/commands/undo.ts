@@ -10,7 +10,9 @@ export function undoCommand(): Command {
     .action((_options: object, command: Command) =>
       withProject(command, (project) => {
         const undone = project.undo();
-        print(undone === undefined ? 'Nothing was set by hand: nothing to undo.' : `Undone: ${oneLine(undone)}.`);
+        print(
+          undone === undefined ? 'Nothing was set by hand: nothing to undo.' : `Undone: ${oneLine(undone)}.`,
+        );
       }),
     );
 }

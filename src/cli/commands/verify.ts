@@ -10,8 +10,8 @@ export function verifyCommand(): Command {
   return new Command('verify')
     .description('check that nothing in the project is damaged')
     .action((_options: object, command: Command) =>
-      withProject(command, (project) => {
-        const { faults, events, originals } = project.verify();
+      withProject(command, async (project) => {
+        const { faults, events, originals } = await project.verify();
         if (faults.length === 0) {
           return print(`Whole: ${counted(events, 'event')}, ${counted(originals, 'original')}.`);
         }

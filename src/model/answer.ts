@@ -1,0 +1,97 @@
+/** Finds what a question is about by its words. */
+import type { Attribute } from '../language/notes.ts';
+import { nameStems, wordsOf } from './names.ts';
+import { findingViews, standingFigures } from './project-views.ts';
+import type { ProjectRows } from './rows.ts';
+import type { Answer, StandingFigure } from './views.ts';
+
+/** Words that ask and name nothing. */
+const ASKING = new Set(
+  'a about am an and any are at be can did do does for from had has have how i in is it its me much many of on or our say said should so that the their there they this to was we were what when where which who why will with you'.split(
+    ' ',
+  ),
+);
+
+/** Words that ask for an attribute. */
+const ATTRIBUTE_WORDS: Readonly<Record<string, Attribute>> = {
+  high: 'height',
+  height: 'height',
+  tall: 'height',
+  wide: 'width',
+  width: 'width',
+  long: 'length',
+  length: 'length',
+  deep: 'depth',
+  depth: 'depth',
+  thick: 'thickness',
+  thickness: 'thickness',
+  diameter: 'diameter',
+  radius: 'radius',
+  clearance: 'clearance',
+  gap: 'gap',
+  offset: 'offset',
+  big: 'size',
+  size: 'size',
+  angle: 'angle',
+  steep: 'angle',
+  hot: 'temperature',
+  cold: 'temperature',
+  warm: 'temperature',
+  temperature: 'temperature',
+  heavy: 'weight',
+  weight: 'weight',
+  weigh: 'weight',
+  volume: 'volume',
+  area: 'area',
+  voltage: 'voltage',
+  volts: 'voltage',
+  current: 'current',
+  amps: 'current',
+  power: 'power',
+  watts: 'power',
+  pressure: 'pressure',
+  torque: 'torque',
+  tight: 'torque',
+  fast: 'speed',
+  speed: 'speed',
+  cost: 'money',
+  price: 'money',
+  money: 'money',
+};
+
+/** How much of a thing's name the question holds, 0 to 1. */
+function likeness(figure: StandingFigure, stems: ReadonlySet<string>): number {
+  const name = nameStems(figure.item);
+  const shared = name.filter((stem) => stems.has(stem)).length;
+  return name.length === 0 ? 0 : shared / name.length;
+}
+
+/** A name that shares fewer than half of its words with the question is another thing. */
+const LEAST_LIKENESS = 0.5;
+
+function figuresFor(rows: ProjectRows, words: readonly string[]): readonly StandingFigure[] {
+  const stems = new Set(nameStems(words.join(' ')));
+  const rated = standingFigures(rows)
+    .map((figure) => ({ figure, rate: likeness(figure, stems) }))
+    .filter(({ rate }) => rate >= LEAST_LIKENESS);
+  const best = Math.max(0, ...rated.map(({ rate }) => rate));
+  const likest = rated.filter(({ rate }) => rate === best).map(({ figure }) => figure);
+  const attributes = new Set(words.map((word) => ATTRIBUTE_WORDS[word]));
+  const asked = likest.filter((figure) => attributes.has(figure.attribute));
+  return asked.length > 0 ? asked : likest;
+}
+
+/** The words of a question that can be looked for. A question of nothing else keeps them all. */
+export function tellingWords(question: string): readonly string[] {
+  const words = wordsOf(question);
+  const telling = words.filter((word) => !ASKING.has(word));
+  return telling.length > 0 ? telling : words;
+}
+
+/** Figures and clashes that a question is about; `said` is the talk that holds its words, best first. */
+export function answerOf(rows: ProjectRows, question: string, said: Answer['said']): Answer {
+  const figures = figuresFor(rows, tellingWords(question));
+  const subjects = new Set(figures.map(({ item, attribute }) => `${item}|${attribute}`));
+  const findings = findingViews(rows).filter(({ item, attribute }) => subjects.has(`${item}|${attribute}`));
+  return { question, figures, said, findings };
+}

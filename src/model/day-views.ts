@@ -1,0 +1,130 @@
+/** Views of a day, of what is next, and of the days between two dates. Nothing here changes anything. */
+import { cautionsFor } from './cautions.ts';
+import { arrivalViews, findingViews, memoView, promiseViews, taskViews } from './project-views.ts';
+import type { ClaimRow, ProjectRows } from './rows.ts';
+import type { DayView, FigureChange, FindingView, MemoView, NextView, SpanView, TaskView } from './views.ts';
+
+const dayOf = (instant: string) => instant.slice(0, 10);
+
+/** Dates with talk, ascending, each in the zone of its own memos. */
+export function daysWithTalk(rows: ProjectRows): readonly string[] {
+  return [...new Set(rows.all('memos').map((memo) => dayOf(memo.recordedAt)))].sort();
+}
+
+/** Memos of one date in the order in which they were recorded. */
+function memosOf(rows: ProjectRows, date: string): readonly MemoView[] {
+  return rows
+    .all('memos')
+    .filter((memo) => dayOf(memo.recordedAt) === date)
+    .sort((a, b) => Date.parse(a.recordedAt) - Date.parse(b.recordedAt))
+    .flatMap((memo) => memoView(rows, memo.id) ?? []);
+}
+
+/** Tasks as they stood at the end of a date: what was said later is left out, what was closed later is open. */
+function tasksAsOf(rows: ProjectRows, date: string): readonly TaskView[] {
+  return taskViews(rows, date)
+    .filter((task) => dayOf(task.source.recordedAt) <= date)
+    .map((task) => {
+      if (task.status !== 'done' || !task.closedBy || dayOf(task.closedBy.recordedAt) <= date) return task;
+      const { closedBy: _later, ...open } = task;
+      return { ...open, status: task.waitsFor.length > 0 ? 'waiting' : 'ready' };
+    });
+}
+
+/** One day of talk; nothing when no memo is of that date. */
+export function dayView(rows: ProjectRows, date: string): DayView | undefined {
+  const memos = memosOf(rows, date);
+  if (memos.length === 0) return undefined;
+  const ids = new Set(memos.map((memo) => memo.id));
+  const tasks = tasksAsOf(rows, date);
+  const closedOn = (task: TaskView) => task.closedBy && dayOf(task.closedBy.recordedAt);
+  return {
+    date,
+    memos,
+    findings: findingViews(rows).filter((finding) => ids.has(finding.memoId)),
+    tasksOpened: tasks.filter((task) => dayOf(task.source.recordedAt) === date),
+    tasksClosed: tasks.filter((task) => closedOn(task) === date),
+    openTasksBefore: tasks.filter(
+      (task) => dayOf(task.source.recordedAt) < date && (task.status !== 'done' || closedOn(task) === date),
+    ),
+    changes: memos.flatMap((memo) => changesOfMemo(rows, memo)),
+    cautions: cautionsFor(memos.map((memo) => memo.text)),
+  };
+}
+
+/** Findings that mean a new value took the place of an old one, or would. */
+const REPLACING: ReadonlySet<FindingView['kind']> = new Set(['decided', 'remeasured', 'slip']);
+
+/** What one memo did to the figures, in the order of speech. */
+function changesOfMemo(rows: ProjectRows, memo: MemoView): readonly FigureChange[] {
+  const findings = findingViews(rows, { memoId: memo.id });
+  return memo.notes.figures
+    .filter((figure) => figure.review !== 'rejected')
+    .map((figure) => {
+      const finding = findings.find(
+        ({ kind, now }) =>
+          REPLACING.has(kind) && now.source?.quote === figure.quote && now.value === figure.value,
+      );
+      if (finding) return { kind: 'changed', figure, memoId: memo.id, old: finding.was };
+      const before = claimBefore(rows, figure.id);
+      if (!before) return { kind: 'new', figure, memoId: memo.id };
+      const same = before.value === figure.value && before.unit === figure.unit;
+      return same
+        ? { kind: 'confirmed', figure, memoId: memo.id }
+        : { kind: 'changed', figure, memoId: memo.id, old: before };
+    });
+}
+
+/** The last claim on the same thing before this one; a series keeps no old value. */
+function claimBefore(rows: ProjectRows, claimId: string): ClaimRow | undefined {
+  const claim = rows.claim(claimId);
+  if (!claim || claim.status === 'series') return undefined;
+  const claims = rows.claimsOf(claim.itemId).filter(({ slot }) => slot === claim.slot);
+  const index = claims.findIndex(({ id }) => id === claimId);
+  return claims.slice(0, Math.max(0, index)).findLast(({ status }) => status !== 'rejected');
+}
+
+/** Questions a day: more would not be answered. Common practice, no source. */
+const MOST_QUESTIONS = 5;
+
+/** Clashes worth asking about: what was changed on purpose is one only when something was done on the old value. */
+function questionsOf(rows: ProjectRows): readonly FindingView[] {
+  return findingViews(rows, { status: 'open' })
+    .filter(
+      ({ kind, consequences }) =>
+        (kind !== 'decided' && kind !== 'remeasured') || consequences.some(({ act }) => act !== 'derived'),
+    )
+    .sort((a, b) => b.cost - a.cost)
+    .slice(0, MOST_QUESTIONS);
+}
+
+function nextOf(rows: ProjectRows, date: string, tasks: readonly TaskView[]): NextView {
+  const open = tasks.filter((task) => task.status !== 'done');
+  return {
+    date,
+    ready: open.filter((task) => task.status === 'ready'),
+    waiting: open.filter((task) => task.status === 'waiting'),
+    arrivals: arrivalViews(rows).filter((arrival) => arrival.status === 'expected'),
+    promises: promiseViews(rows).filter((promise) => promise.status === 'open'),
+    questions: questionsOf(rows),
+    cautions: cautionsFor(open.map((task) => `${task.gist}\n${task.source.quote}`)),
+  };
+}
+
+/** What is open now. `now` is an ISO 8601 day or instant: days are counted to it. */
+export function nextView(rows: ProjectRows, now: string): NextView {
+  return nextOf(rows, dayOf(now), taskViews(rows, now));
+}
+
+/** The days from `from` to `to`, both included, and what was open at the end of them. */
+export function spanView(rows: ProjectRows, from: string, to: string): SpanView {
+  return {
+    from,
+    to,
+    days: daysWithTalk(rows)
+      .filter((date) => date >= from && date <= to)
+      .flatMap((date) => dayView(rows, date) ?? []),
+    promises: promiseViews(rows).filter((promise) => dayOf(promise.source.recordedAt) <= to),
+    next: nextOf(rows, to, tasksAsOf(rows, to)),
+  };
+}

@@ -1,0 +1,132 @@
+/** The whole project as one JSON document. The shape is described in docs/export.md. */
+import type { MemoNotes } from '../language/notes.ts';
+import { keepNotes } from './keep-notes.ts';
+import {
+  closings,
+  findingViews,
+  limitViews,
+  memoViews,
+  projectInfo,
+  standingFigures,
+  taskViews,
+} from './project-views.ts';
+import type { ProjectRows } from './rows.ts';
+import type { FindingView, MemoView } from './views.ts';
+
+/** Number of the document's format; it grows when a reader of the old one would be misled. */
+const FORMAT = 1;
+
+/** Kinds of finding that are a clash of two figures. */
+const CONFLICTS: ReadonlySet<FindingView['kind']> = new Set([
+  'decided',
+  'remeasured',
+  'slip',
+  'stale',
+  'limit',
+]);
+
+interface Placed {
+  readonly startSeconds?: number;
+  readonly endSeconds?: number;
+  readonly span: unknown;
+  readonly kind: string;
+}
+
+/** Without the fields that are only for this program; seconds get their short names. */
+function exported<N extends Placed>({ startSeconds, endSeconds, span: _span, kind: _kind, ...note }: N) {
+  return {
+    ...note,
+    ...(startSeconds === undefined ? {} : { start: startSeconds }),
+    ...(endSeconds === undefined ? {} : { end: endSeconds }),
+  };
+}
+
+const isKept = (note: { readonly review?: string }) => note.review !== 'rejected';
+
+type ExportedNotes = Pick<MemoView, 'notes'>;
+
+function notesObject({ notes }: ExportedNotes, closed: ReadonlyMap<string, string>) {
+  return {
+    figures: notes.figures.filter(isKept).map(exported),
+    decisions: notes.decisions.filter(isKept).map(exported),
+    tasks: notes.tasks.filter(isKept).map(exported),
+    done: notes.done.filter(isKept).map((note) => {
+      const closes = closed.get(note.id);
+      return { ...exported(note), ...(closes === undefined ? {} : { closes }) };
+    }),
+    arrivals: notes.arrivals.filter(isKept).map(exported),
+    problems: notes.problems.filter(isKept).map(exported),
+    promises: notes.promises.filter(isKept).map(exported),
+    corrections: notes.corrections.filter(isKept).map(exported),
+  };
+}
+
+function conflictOf({ id, item, attribute, was, now, kind, why, status }: FindingView) {
+  return {
+    id,
+    item,
+    attribute,
+    was: { value: was.value, unit: was.unit },
+    now: { value: now.value, unit: now.unit },
+    kind,
+    why,
+    status,
+  };
+}
+
+function memoOf(memo: MemoView, findings: readonly FindingView[], closed: ReadonlyMap<string, string>) {
+  return {
+    id: memo.id,
+    recordedAt: memo.recordedAt,
+    source: memo.source.name,
+    sha256: memo.source.sha256,
+    text: memo.text,
+    ...(memo.utterances
+      ? {
+          utterances: memo.utterances.map(({ startSeconds, endSeconds, text }) => ({
+            start: startSeconds,
+            end: endSeconds,
+            text,
+          })),
+        }
+      : {}),
+    ...notesObject(memo, closed),
+    conflicts: findings
+      .filter((finding) => finding.memoId === memo.id && CONFLICTS.has(finding.kind))
+      .map(conflictOf),
+  };
+}
+
+/** One text read without a project, in the shape of a memo of the document. */
+export function memoObject(memo: {
+  readonly id: string;
+  readonly recordedAt: string;
+  readonly source: string;
+  readonly text: string;
+  readonly notes: MemoNotes;
+}) {
+  const { notes, ...rest } = memo;
+  return {
+    ...rest,
+    ...notesObject({ notes: keepNotes(memo.id, notes, undefined) }, new Map()),
+    conflicts: [],
+  };
+}
+
+/** The project as the document that `export --json` prints. */
+export function exportDocument(rows: ProjectRows): unknown {
+  const { name, units, region, tolerances } = projectInfo(rows);
+  const findings = findingViews(rows);
+  const closed = closings(rows);
+  return {
+    format: FORMAT,
+    project: { name, units, ...(region ? { region } : {}), tolerances },
+    memos: memoViews(rows).map((memo) => memoOf(memo, findings, closed)),
+    figures: standingFigures(rows),
+    limits: limitViews(rows),
+    // The date counts only for the days a task was carried, which are not part of the document.
+    open: taskViews(rows, '1970-01-01')
+      .filter((task) => task.status !== 'done')
+      .map((task) => task.id),
+  };
+}

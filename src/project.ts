@@ -1,0 +1,222 @@
+/** Wires the shells to the core: one project on disk, its memos taken in, its views given out. */
+import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
+import { now } from './instant.ts';
+import type { HouseUnits } from './language/notes.ts';
+import { answerOf, tellingWords } from './model/answer.ts';
+import { daysWithTalk, dayView, nextView, spanView } from './model/day-views.ts';
+import { exportDocument } from './model/export.ts';
+import {
+  findingViews,
+  limitViews,
+  memoView,
+  memoViews,
+  projectInfo,
+  promiseViews,
+  standingFigures,
+  taskViews,
+} from './model/project-views.ts';
+import type { ProjectInfo } from './model/views.ts';
+import { EXIT, Problem, type Result } from './problem.ts';
+import type { ProjectApi, ProjectCheck, SettleChoice, Taken, TakeOptions } from './project-api.ts';
+import { checkOriginals } from './project-check.ts';
+import { createStore, openStore, type ProjectStore } from './store/store.ts';
+import { MemoTaking } from './taking.ts';
+import { lastByHand } from './undo.ts';
+
+/** The folder inside a project folder that is the program's own. */
+const HOME = '.hearwright';
+const DATABASE = 'project.db';
+
+const databaseOf = (folder: string) => join(folder, HOME, DATABASE);
+
+/** The nearest folder from `start` upward that holds a project. */
+export function findProject(start: string): string | undefined {
+  for (let folder = resolve(start); ; folder = dirname(folder)) {
+    if (existsSync(databaseOf(folder))) return folder;
+    if (dirname(folder) === folder) return undefined;
+  }
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
+}
+
+/** Opens the project in `folder`, or the nearest one upward when none is named. Throws a Problem, exit code 4. */
+export async function openNearestProject(folder: string | undefined): Promise<ProjectApi> {
+  if (folder !== undefined && !isFolder(folder)) {
+    throw new Problem(`cannot open ${folder}: there is no such folder`, {
+      code: 'folder-missing',
+      exitCode: EXIT.damaged,
+      next: `make a project there: hearwright --project ${folder} init`,
+    });
+  }
+  const found = folder === undefined ? findProject('.') : resolve(folder);
+  if (found === undefined || !existsSync(databaseOf(found))) {
+    throw new Problem(
+      folder === undefined
+        ? 'no project is in this folder or above it'
+        : `cannot open ${folder}: no project is in it`,
+      {
+        code: 'project-missing',
+        exitCode: EXIT.damaged,
+        next:
+          folder === undefined
+            ? 'make one: hearwright init'
+            : `make one: hearwright --project ${folder} init`,
+      },
+    );
+  }
+  return new Project(found, openStore(databaseOf(found)));
+}
+
+export interface NewProjectOptions {
+  readonly units?: HouseUnits;
+  readonly region?: string;
+  readonly name?: string;
+}
+
+export interface MadeProject {
+  /** False when a project was there already: nothing was changed. */
+  readonly made: boolean;
+  readonly info: ProjectInfo;
+  readonly memos: number;
+}
+
+/** Makes a project in `folder`, which is made too where it is missing. */
+export async function makeProject(folder: string, options: NewProjectOptions): Promise<MadeProject> {
+  const database = databaseOf(folder);
+  if (existsSync(database)) {
+    const project = await openNearestProject(folder);
+    try {
+      return { made: false, info: project.info, memos: project.memos().length };
+    } finally {
+      project.close();
+    }
+  }
+  try {
+    mkdirSync(join(folder, HOME), { recursive: true, mode: 0o700 });
+  } catch (error) {
+    throw cannotMake(folder, error);
+  }
+  const store = createStore(database, {
+    name: options.name ?? basename(resolve(folder)),
+    units: options.units ?? 'metric',
+    ...(options.region ? { region: options.region } : {}),
+    at: now(),
+  });
+  try {
+    return { made: true, info: projectInfo(store.rows), memos: 0 };
+  } finally {
+    store.close();
+  }
+}
+
+function cannotMake(folder: string, error: unknown): Problem {
+  const code = (error as NodeJS.ErrnoException).code;
+  const reason =
+    code === 'EACCES' || code === 'EPERM' || code === 'EROFS'
+      ? 'the folder may not be written to'
+      : code === 'ENOTDIR' || code === 'EEXIST'
+        ? 'a file is in the way'
+        : String((error as Error).message);
+  return new Problem(`cannot make a project in ${folder}: ${reason}`, {
+    code: 'project-not-made',
+    exitCode: EXIT.damaged,
+    kept: 'nothing was changed',
+    next: 'choose another folder with --project, or see its rights',
+    cause: error,
+  });
+}
+
+/** A project on disk. Close it when done. */
+class Project implements ProjectApi {
+  readonly folder: string;
+  readonly #home: string;
+  readonly #store: ProjectStore;
+  readonly #taking: MemoTaking;
+
+  constructor(folder: string, store: ProjectStore) {
+    this.folder = folder;
+    this.#home = join(folder, HOME);
+    this.#store = store;
+    this.#taking = new MemoTaking(this.#home, store);
+  }
+
+  get info(): ProjectInfo {
+    return projectInfo(this.#store.rows);
+  }
+  take(file: string, options: TakeOptions = {}): Promise<Result<Taken>> {
+    return this.#taking.take(file, options);
+  }
+  resume(options: Pick<TakeOptions, 'onProgress' | 'signal'> = {}): Promise<readonly Result<Taken>[]> {
+    return this.#taking.resume(options);
+  }
+  memos() {
+    return memoViews(this.#store.rows).map(
+      ({ text: _text, notes: _notes, utterances: _utterances, droppedSpeech: _dropped, ...summary }) =>
+        summary,
+    );
+  }
+  memo(id: string) {
+    return memoView(this.#store.rows, id);
+  }
+  findings(filter: Parameters<ProjectApi['findings']>[0] = {}) {
+    return findingViews(this.#store.rows, filter);
+  }
+  figures(item?: string) {
+    return standingFigures(this.#store.rows, item);
+  }
+  limits() {
+    return limitViews(this.#store.rows);
+  }
+  tasks(at: string) {
+    return taskViews(this.#store.rows, at);
+  }
+  promises() {
+    return promiseViews(this.#store.rows);
+  }
+  days() {
+    return daysWithTalk(this.#store.rows);
+  }
+  day(date: string) {
+    return dayView(this.#store.rows, date);
+  }
+  next(at: string) {
+    return nextView(this.#store.rows, at);
+  }
+  span(from: string, to: string) {
+    return spanView(this.#store.rows, from, to);
+  }
+  ask(question: string) {
+    return answerOf(this.#store.rows, question, this.#store.search(tellingWords(question)));
+  }
+
+  settle(findingId: string, choice: SettleChoice, details: Parameters<ProjectApi['settle']>[2] = {}): void {
+    this.#store.append([{ kind: 'finding-settled', at: now(), findingId, choice, ...details }]);
+  }
+
+  undo(): string | undefined {
+    const last = lastByHand(this.#store.log());
+    if (!last) return undefined;
+    this.#store.append([{ kind: 'undone', at: now(), undoes: last.seq }]);
+    return last.words;
+  }
+
+  async verify(): Promise<ProjectCheck> {
+    const { faults, events } = this.#store.verify();
+    const originals = await checkOriginals(this.#home, this.#store.rows.all('memos'));
+    return { faults: [...faults, ...originals.faults], events, originals: originals.count };
+  }
+
+  exportDocument(): unknown {
+    return exportDocument(this.#store.rows);
+  }
+  close(): void {
+    this.#store.close();
+  }
+}

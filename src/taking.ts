@@ -1,0 +1,227 @@
+/** Takes memos in: the original is kept first, then heard, then read and worked into the model. */
+import { readFileSync } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { basename, extname, join } from 'node:path';
+import { loadHearing } from './hearing.ts';
+import { inLocalZone, localInstant, now, withOffset } from './instant.ts';
+import type { MemoNotes } from './language/notes.ts';
+import type { NewEvent, SpokenText } from './model/events.ts';
+import { findingViews, memoView, projectInfo } from './model/project-views.ts';
+import type { MemoRow } from './model/rows.ts';
+import type { MemoSource, MemoSummary } from './model/views.ts';
+import { hashFile, type KeptOriginal, keepOriginal } from './originals.ts';
+import { EXIT, Problem, type Result } from './problem.ts';
+import type { Taken, TakeOptions } from './project-api.ts';
+import type { MediaFacts } from './speech/transcript.ts';
+import type { ProjectStore } from './store/store.ts';
+import { decodeText, readProblem } from './text-file.ts';
+import { VERSION } from './version.ts';
+
+const TEXT_ENDINGS = new Set(['.txt', '.md']);
+
+/** Goes with every reading, so that a later reader can tell which memos an older one read. */
+const READER = `reader ${VERSION}`;
+
+type Watch = Pick<TakeOptions, 'onProgress' | 'signal'>;
+
+/** A file that may be taken: what it is, and when it was recorded. */
+interface Candidate {
+  readonly name: string;
+  readonly kind: MemoSource['kind'];
+  readonly media?: MediaFacts;
+  readonly recordedAt: string;
+  readonly recordedAtFrom: MemoSummary['recordedAtFrom'];
+}
+
+export class MemoTaking {
+  readonly #home: string;
+  readonly #store: ProjectStore;
+
+  /** `home` is the project's own folder. */
+  constructor(home: string, store: ProjectStore) {
+    this.#home = home;
+    this.#store = store;
+  }
+
+  /** Takes one file in. A file that is no memo is refused before anything is written. */
+  take(file: string, options: TakeOptions): Promise<Result<Taken>> {
+    return asResult(async () => {
+      const candidate = await examine(file, options.at);
+      const { sha256 } = await hashFile(file).catch((error) => {
+        throw readProblem(error, file);
+      });
+      const known = this.#store.memoWithHash(sha256);
+      if (known) {
+        if (!known.notes) await this.#finish(known, options);
+        return { ...this.#taken(known.id), already: true };
+      }
+      const original = await keepOriginal(this.#home, file, candidate.name);
+      const memo = this.#file(candidate, original);
+      await this.#finish(memo, options);
+      return this.#taken(memo.id);
+    });
+  }
+
+  /** Finishes memos that were kept but not read, in the order in which they were taken. */
+  async resume(watch: Watch): Promise<readonly Result<Taken>[]> {
+    const results: Result<Taken>[] = [];
+    for (const memo of this.#store.rows.all('memos')) {
+      if (memo.notes) continue;
+      results.push(
+        await asResult(async () => {
+          await this.#finish(memo, watch);
+          return this.#taken(memo.id);
+        }),
+      );
+      if (watch.signal?.aborted) break;
+    }
+    return results;
+  }
+
+  /** Writes the memo into the log. Its number is given inside the transaction, so that two takers never share one. */
+  #file(candidate: Candidate, original: KeptOriginal): MemoRow {
+    const { media, ...facts } = candidate;
+    const source: MemoSource = {
+      name: facts.name,
+      kind: facts.kind,
+      sha256: original.sha256,
+      bytes: original.bytes,
+      ...(media ? { durationSeconds: media.durationSeconds } : {}),
+    };
+    let memoId = '';
+    this.#store.append((rows) => {
+      memoId = `m${rows.all('memos').length + 1}`;
+      const { recordedAt, recordedAtFrom } = facts;
+      return [
+        {
+          kind: 'recording-kept',
+          at: now(),
+          memoId,
+          source,
+          file: original.file,
+          recordedAt,
+          recordedAtFrom,
+        },
+      ];
+    });
+    return this.#row(memoId);
+  }
+
+  #row(memoId: string): MemoRow {
+    const row = this.#store.rows.get('memos', memoId);
+    if (!row) throw new Error(`memo ${memoId} is not in the model`);
+    return row;
+  }
+
+  /** Hears the memo if need be, then reads it. Each step is in the log before the next begins. */
+  async #finish(memo: MemoRow, watch: Watch): Promise<void> {
+    let { text } = memo;
+    if (text === undefined) {
+      const transcript = await this.#hear(memo, watch);
+      this.#store.append([{ kind: 'transcript-made', at: now(), memoId: memo.id, transcript }]);
+      text = transcript.text;
+    }
+    watch.onProgress?.({ stage: 'reading', fraction: 0 });
+    const notes = await this.#read(text, memo.recordedAt);
+    const event: NewEvent = { kind: 'notes-read', at: now(), memoId: memo.id, notes, reader: READER };
+    // Another taker may have read it meanwhile: a memo is read once.
+    this.#store.append((rows) => (rows.get('memos', memo.id)?.notes ? [] : [event]));
+  }
+
+  async #hear(memo: MemoRow, watch: Watch): Promise<SpokenText> {
+    const file = join(this.#home, memo.file);
+    if (memo.source.kind === 'text') return { text: decodeText(readFileSync(file), memo.source.name) };
+    const hearing = await loadHearing();
+    const heard = await hearing.transcribe(file, watch);
+    if (!heard.ok) throw keptButNotHeard(heard.problem, memo);
+    const { utterances, dropped, engine } = heard.value;
+    return {
+      text: utterances.map((utterance) => utterance.text).join(' '),
+      engine,
+      utterances,
+      ...(dropped.length > 0 ? { dropped } : {}),
+    };
+  }
+
+  async #read(text: string, recordedAt: string): Promise<MemoNotes> {
+    const { readMemo } = await import('./language/pipeline.ts');
+    const { units, region } = projectInfo(this.#store.rows);
+    const knownItems = this.#store.rows.all('items').flatMap((item) => [item.name, ...item.aliases]);
+    return readMemo(text, { units, ...(region ? { region } : {}), recordedAt, knownItems }).notes;
+  }
+
+  #taken(memoId: string): Taken {
+    const memo = memoView(this.#store.rows, memoId);
+    if (!memo) throw new Error(`memo ${memoId} is not in the model`);
+    return { memoId, already: false, memo, findings: findingViews(this.#store.rows, { memoId }) };
+  }
+}
+
+/** What the file is and when it was recorded; throws a Problem when it is no memo. */
+async function examine(file: string, at: string | undefined): Promise<Candidate> {
+  const facts = await stat(file).catch((error) => {
+    throw readProblem(error, file);
+  });
+  if (!facts.isFile()) throw readProblem(Object.assign(new Error('it is no file'), { code: 'EISDIR' }), file);
+  const name = basename(file);
+  const given =
+    at === undefined ? undefined : { recordedAt: withOffset(at), recordedAtFrom: 'given' as const };
+  const fromFile = { recordedAt: localInstant(facts.mtime), recordedAtFrom: 'file' as const };
+  if (TEXT_ENDINGS.has(extname(name).toLowerCase())) {
+    decodeText(readText(file), file);
+    return { name, kind: 'text', ...(given ?? fromFile) };
+  }
+  if (facts.size === 0) throw emptyFile(file);
+  const media = await (await loadHearing()).probe(file);
+  if (!media.ok) throw media.problem;
+  return {
+    name,
+    kind: 'recording',
+    media: media.value,
+    ...(given ?? fromContainer(media.value) ?? fromFile),
+  };
+}
+
+function readText(file: string): Uint8Array {
+  try {
+    return readFileSync(file);
+  } catch (error) {
+    throw readProblem(error, file);
+  }
+}
+
+function fromContainer({ createdAt }: MediaFacts) {
+  return createdAt === undefined || Number.isNaN(Date.parse(createdAt))
+    ? undefined
+    : { recordedAt: inLocalZone(createdAt), recordedAtFrom: 'container' as const };
+}
+
+function emptyFile(file: string): Problem {
+  return new Problem(`cannot take ${file}: it is empty`, {
+    code: 'file-empty',
+    exitCode: EXIT.partly,
+    kept: 'the file was left as it was',
+    next: 'copy it again from the recorder',
+  });
+}
+
+/** The recording is safe although it was not heard. */
+function keptButNotHeard(problem: Problem, memo: MemoRow): Problem {
+  return new Problem(problem.message, {
+    code: problem.code,
+    exitCode: EXIT.partly,
+    kept: `${memo.source.name} is kept as memo ${memo.id.slice(1)}`,
+    next: problem.next ?? 'hearwright resume',
+    cause: problem.cause ?? problem,
+  });
+}
+
+/** A Problem about the input becomes a value; one about the project itself is thrown on. */
+async function asResult<T>(work: () => Promise<T>): Promise<Result<T>> {
+  try {
+    return { ok: true, value: await work() };
+  } catch (error) {
+    if (error instanceof Problem && error.exitCode === EXIT.partly) return { ok: false, problem: error };
+    throw error;
+  }
+}

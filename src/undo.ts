@@ -1,0 +1,43 @@
+/** What undo takes back. */
+import type { ProjectEvent } from './model/events.ts';
+import { eventsThatCount, isUndoable } from './model/replay.ts';
+
+/** What a person did, in a few words. */
+function wordsFor(event: ProjectEvent): string {
+  switch (event.kind) {
+    case 'finding-settled':
+      return `settling ${event.findingId} with ${event.choice}`;
+    case 'note-accepted':
+    case 'note-amended':
+    case 'note-rejected':
+      return `the word on note ${event.noteId}`;
+    case 'items-merged':
+      return `"${event.from}" as another name of "${event.into}"`;
+    case 'items-split':
+      return `"${event.name}" as a thing of its own`;
+    case 'figure-set':
+      return `the ${event.attribute} set for "${event.item}"`;
+    case 'formula-set':
+      return `the formula for the ${event.attribute} of "${event.item}"`;
+    case 'limit-set':
+      return `the limit on the ${event.attribute} of "${event.item}"`;
+    case 'task-added':
+      return `the task "${event.gist}"`;
+    case 'task-closed':
+      return `closing task ${event.taskId}`;
+    case 'task-reopened':
+      return `reopening task ${event.taskId}`;
+    case 'tolerance-set':
+      return `the tolerance on ${event.dimension}`;
+    default:
+      return event.kind;
+  }
+}
+
+/** The last thing done by hand that still counts, if any. */
+export function lastByHand(
+  log: readonly ProjectEvent[],
+): { readonly seq: number; readonly words: string } | undefined {
+  const last = eventsThatCount(log).findLast(isUndoable);
+  return last && { seq: last.seq, words: wordsFor(last) };
+}
