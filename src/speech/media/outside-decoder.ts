@@ -2,6 +2,7 @@
 import { execFile, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { promisify } from 'node:util';
+import { floatsFrom } from '../float-stream.ts';
 import type { MediaFacts } from '../transcript.ts';
 import { timeFromTag } from './container-outline.ts';
 import { SAMPLE_RATE } from './steady-sound.ts';
@@ -55,14 +56,7 @@ export async function* outsideSound(path: string): AsyncGenerator<Float32Array> 
     complaint = (complaint + bytes.toString('utf8')).slice(-2000);
   });
   try {
-    let rest = Buffer.alloc(0);
-    for await (const bytes of child.stdout) {
-      const all = rest.length > 0 ? Buffer.concat([rest, bytes]) : bytes;
-      const whole = all.length - (all.length % 4);
-      // Copied: a Float32Array must begin at a multiple of four bytes.
-      yield new Float32Array(all.buffer.slice(all.byteOffset, all.byteOffset + whole));
-      rest = all.subarray(whole);
-    }
+    yield* floatsFrom(child.stdout);
     const [exitCode] = await closed;
     if (exitCode !== 0) throw new Error(`ffmpeg ended with ${exitCode}: ${complaint.trim()}`);
   } finally {

@@ -1,0 +1,41 @@
+/**
+ * The recogniser's own process. Native code that prints, grows or crashes does so here: the parent only loses
+ * this child. Reads samples on standard input until its end, answers over the message channel.
+ */
+import { floatsFrom } from './float-stream.ts';
+import { Listener } from './recogniser/listener.ts';
+import type { RecogniserMessage, RecogniserSetup } from './recogniser/messages.ts';
+import { SAMPLE_RATE } from './recogniser/sample-rate.ts';
+
+async function main(): Promise<void> {
+  const { models, threads } = JSON.parse(process.argv[2] ?? '') as RecogniserSetup;
+  const listener = await Listener.load(models, threads);
+  await tell({ kind: 'ready' });
+  let samplesHeard = 0;
+  const progress = () => ({ kind: 'progress', secondsHeard: samplesHeard / SAMPLE_RATE }) as const;
+  for await (const samples of floatsFrom(process.stdin)) {
+    samplesHeard += samples.length;
+    for await (const heard of listener.accept(samples)) await tell({ ...progress(), heard });
+    await tell(progress());
+    // Streams of the native library are freed by garbage collection only.
+    globalThis.gc?.();
+  }
+  for await (const heard of listener.finish()) await tell({ ...progress(), heard });
+  await tell({ kind: 'done' });
+}
+
+function tell(message: RecogniserMessage): Promise<void> {
+  return new Promise((resolve, reject) => {
+    process.send?.(message, (error: Error | null) => (error ? reject(error) : resolve()));
+  });
+}
+
+// A parent that is gone needs no answer.
+process.on('disconnect', () => process.exit(0));
+try {
+  await main();
+  process.disconnect();
+} catch (error) {
+  await tell({ kind: 'failed', reason: String(error) }).catch(() => {});
+  process.exit(1);
+}

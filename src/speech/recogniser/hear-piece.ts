@@ -1,0 +1,46 @@
+/** Hears one piece of sound, and its halves where the recogniser stumbles. */
+import { isLoop, tooFast } from './evidence.ts';
+import { quietestPlace } from './quiet-place.ts';
+import { SAMPLE_RATE } from './sample-rate.ts';
+
+/** Text of one run of the recogniser, with its place inside the piece. */
+export interface HeardPart {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+export type Recognise = (samples: Float32Array) => Promise<string>;
+
+const DEEPEST_HALVING = 3;
+/** Shorter halves hold no whole words. */
+const SHORTEST_HALF = SAMPLE_RATE;
+
+/**
+ * Hears `samples`. The recogniser sometimes returns nothing, or loops, on sound that is plainly speech; in halves
+ * it hears the same sound well.
+ */
+export async function hearPiece(
+  samples: Float32Array,
+  recognise: Recognise,
+  offset = 0,
+  depth = 0,
+): Promise<HeardPart[]> {
+  const text = tidy(await recognise(samples));
+  const stumbled = text === '' || tooFast(text, samples.length / SAMPLE_RATE) || isLoop(text);
+  if (!stumbled || depth === DEEPEST_HALVING || samples.length < 2 * SHORTEST_HALF) {
+    return [{ start: offset, end: offset + samples.length, text }];
+  }
+  const cut = quietestPlace(samples, Math.floor(samples.length * 0.3), Math.ceil(samples.length * 0.7));
+  const left = await hearPiece(samples.subarray(0, cut), recognise, offset, depth + 1);
+  const right = await hearPiece(samples.subarray(cut), recognise, offset + cut, depth + 1);
+  return [...left, ...right];
+}
+
+/** Only what is certain: white space, and control characters that no speech holds. Words and numbers stay. */
+function tidy(text: string): string {
+  return text
+    .replace(/\p{Cc}+/gu, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+}

@@ -1,0 +1,165 @@
+/** Hears a stream of samples: voice activity, pieces, words, times. Runs in the recogniser's own process. */
+import type { OfflineRecognizer, Vad } from 'sherpa-onnx-node';
+import type { Utterance } from '../../model/views.ts';
+import type { ModelFiles } from '../model-folder.ts';
+import { backgroundLevel, level, whyNoSpeech } from './evidence.ts';
+import { type HeardPart, hearPiece } from './hear-piece.ts';
+import { placeUtterances } from './place-utterances.ts';
+import { SAMPLE_RATE } from './sample-rate.ts';
+import { SoundWindow } from './sound-window.ts';
+import { type Piece, type Stretch, StretchJoiner, spoken, within } from './stretches.ts';
+
+export interface Heard {
+  readonly utterances: readonly Utterance[];
+  readonly dropped: readonly (Utterance & { readonly why: string })[];
+}
+
+const VAD_WINDOW = 512;
+/** Voice activity cuts tight: the sound around a stretch still belongs to its words. */
+const PAD = 0.2 * SAMPLE_RATE;
+const LONGEST_GAP = 3 * SAMPLE_RATE;
+const LONGEST_PIECE = 15 * SAMPLE_RATE;
+/** Sound kept for stretches that voice activity has not finished. */
+const KEPT_BACK = 60 * SAMPLE_RATE;
+const BACKGROUND_SPAN = 20 * SAMPLE_RATE;
+
+export class Listener {
+  readonly #recogniser: OfflineRecognizer;
+  readonly #vad: Vad;
+  readonly #window = new SoundWindow();
+  readonly #joiner = new StretchJoiner({ longestGap: LONGEST_GAP, longestPiece: LONGEST_PIECE });
+  #rest = new Float32Array();
+
+  private constructor(recogniser: OfflineRecognizer, vad: Vad) {
+    this.#recogniser = recogniser;
+    this.#vad = vad;
+  }
+
+  /** Loads the models. The files must have been checked: a damaged one ends the process. */
+  static async load(models: ModelFiles, threads: number): Promise<Listener> {
+    const { default: sherpa } = await import('sherpa-onnx-node');
+    const recogniser = new sherpa.OfflineRecognizer({
+      featConfig: { sampleRate: SAMPLE_RATE, featureDim: 80 },
+      modelConfig: {
+        moonshine: { encoder: models.encoder, mergedDecoder: models.decoder },
+        tokens: models.tokens,
+        numThreads: threads,
+        provider: 'cpu',
+        debug: 0,
+      },
+    });
+    const vad = new sherpa.Vad(
+      {
+        sileroVad: {
+          model: models.voiceActivity,
+          threshold: 0.5,
+          minSilenceDuration: 0.25,
+          minSpeechDuration: 0.25,
+          maxSpeechDuration: 15,
+          windowSize: VAD_WINDOW,
+        },
+        sampleRate: SAMPLE_RATE,
+        numThreads: 1,
+        provider: 'cpu',
+        debug: 0,
+      },
+      60,
+    );
+    return new Listener(recogniser, vad);
+  }
+
+  /** Takes the next samples and yields what was understood meanwhile. */
+  async *accept(samples: Float32Array): AsyncGenerator<Heard> {
+    this.#window.append(samples);
+    const pieces: Piece[] = [];
+    for (const frame of this.#frames(samples)) {
+      this.#vad.acceptWaveform(frame);
+      pieces.push(...this.#drain());
+    }
+    if (!this.#vad.isDetected()) pieces.push(...this.#joiner.silentUntil(this.#window.end - SAMPLE_RATE));
+    yield* this.#hearAll(pieces);
+    this.#window.forgetBefore(
+      Math.min(this.#joiner.openFrom ?? this.#window.end, this.#window.end - KEPT_BACK) - PAD,
+    );
+  }
+
+  /** Ends the stream and yields the rest. */
+  async *finish(): AsyncGenerator<Heard> {
+    if (this.#rest.length > 0) {
+      const frame = new Float32Array(VAD_WINDOW);
+      frame.set(this.#rest);
+      this.#vad.acceptWaveform(frame);
+    }
+    this.#vad.flush();
+    yield* this.#hearAll([...this.#drain(), ...this.#joiner.finish()]);
+  }
+
+  *#frames(samples: Float32Array): Generator<Float32Array> {
+    const all = new Float32Array(this.#rest.length + samples.length);
+    all.set(this.#rest);
+    all.set(samples, this.#rest.length);
+    let at = 0;
+    for (; at + VAD_WINDOW <= all.length; at += VAD_WINDOW) yield all.subarray(at, at + VAD_WINDOW);
+    this.#rest = all.slice(at);
+  }
+
+  #drain(): Piece[] {
+    const pieces: Piece[] = [];
+    while (!this.#vad.isEmpty()) {
+      const { start, samples } = this.#vad.front(false);
+      this.#vad.pop();
+      pieces.push(...this.#joiner.add({ start, end: start + samples.length }));
+    }
+    return pieces;
+  }
+
+  async *#hearAll(pieces: readonly Piece[]): AsyncGenerator<Heard> {
+    for (const piece of pieces) yield await this.#hear(piece);
+  }
+
+  async #hear(piece: Piece): Promise<Heard> {
+    const start = Math.max(0, (piece[0]?.start ?? 0) - PAD);
+    const samples = this.#window.slice(start, (piece.at(-1)?.end ?? 0) + PAD);
+    const background = backgroundLevel(this.#window.slice(start - BACKGROUND_SPAN, start + samples.length));
+    const utterances: Utterance[] = [];
+    const dropped: (Utterance & { why: string })[] = [];
+    for (const part of await hearPiece(samples, (sound) => this.#recognise(sound))) {
+      if (part.text === '') continue;
+      const stretches = partStretches(piece, part, start);
+      const why = whyNoSpeech({
+        text: part.text,
+        seconds: (part.end - part.start) / SAMPLE_RATE,
+        spokenSeconds: spoken(stretches) / SAMPLE_RATE,
+        rise: level(joinedSound(this.#window, stretches)) - background,
+      });
+      if (why) dropped.push(...placeUtterances(part.text, stretches).map((words) => ({ ...words, why })));
+      else utterances.push(...placeUtterances(part.text, stretches));
+    }
+    return { utterances, dropped };
+  }
+
+  async #recognise(samples: Float32Array): Promise<string> {
+    const stream = this.#recogniser.createStream();
+    stream.acceptWaveform({ samples, sampleRate: SAMPLE_RATE });
+    await this.#recogniser.decodeAsync(stream);
+    return this.#recogniser.getResult(stream).text;
+  }
+}
+
+/** The stretches that a part was heard from; a part between two of them stands for itself. */
+function partStretches(piece: Piece, part: HeardPart, start: number): Piece {
+  const whole: Stretch = { start: start + part.start, end: start + part.end };
+  const found = within(piece, whole.start, whole.end);
+  return found.length > 0 ? found : [whole];
+}
+
+function joinedSound(window: SoundWindow, stretches: Piece): Float32Array {
+  const sound = new Float32Array(spoken(stretches));
+  let at = 0;
+  for (const { start, end } of stretches) {
+    const part = window.slice(start, end);
+    sound.set(part, at);
+    at += part.length;
+  }
+  return sound;
+}

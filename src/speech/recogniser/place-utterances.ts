@@ -1,0 +1,78 @@
+/** Gives each sentence of a heard text its time. */
+import type { Utterance } from '../../model/views.ts';
+import { SAMPLE_RATE } from './sample-rate.ts';
+import { type Piece, spoken } from './stretches.ts';
+
+/** A sentence end this near to a pause is put there. */
+const SNAP_SECONDS = 0.8;
+
+/**
+ * Splits a text at its sentence ends and spreads the sentences over the speech it was heard from, in proportion
+ * to their length: the recogniser gives no times. Times rise and do not overlap.
+ */
+export function placeUtterances(text: string, piece: Piece): Utterance[] {
+  const sentences = splitSentences(text);
+  const total = sentences.reduce((sum, sentence) => sum + sentence.length, 0);
+  const length = spoken(piece);
+  let done = 0;
+  let from = piece[0]?.start ?? 0;
+  return sentences.map((sentence, place) => {
+    done += sentence.length;
+    const last = place === sentences.length - 1;
+    const border = last ? end(piece) : borderAt((done / total) * length, piece, from);
+    const utterance = { startSeconds: seconds(from), endSeconds: seconds(border.end), text: sentence };
+    from = border.next;
+    return utterance;
+  });
+}
+
+/** At full stops, question and exclamation marks before white space, so that "2.4" and "a.m." hold together. */
+export function splitSentences(text: string): string[] {
+  return text
+    .split(/(?<=[\p{L}\p{N}%"')][.?!]+["')]?)\s+(?=["'(]?[\p{Lu}\p{N}$£€])/u)
+    .map((sentence) => sentence.trim())
+    .filter((sentence) => sentence !== '');
+}
+
+interface Border {
+  readonly end: number;
+  /** Where the next sentence begins: after the pause. */
+  readonly next: number;
+}
+
+function end(piece: Piece): Border {
+  const at = piece.at(-1)?.end ?? 0;
+  return { end: at, next: at };
+}
+
+function borderAt(spokenSamples: number, piece: Piece, from: number): Border {
+  let left = spokenSamples;
+  let at = piece[0]?.start ?? 0;
+  for (const stretch of piece) {
+    const length = stretch.end - stretch.start;
+    at = stretch.start + Math.min(left, length);
+    if (left <= length) break;
+    left -= length;
+  }
+  return nearestPause(at, piece, from) ?? { end: Math.max(at, from), next: Math.max(at, from) };
+}
+
+function nearestPause(at: number, piece: Piece, from: number): Border | undefined {
+  let best: Border | undefined;
+  let nearest = SNAP_SECONDS * SAMPLE_RATE;
+  for (let place = 1; place < piece.length; place++) {
+    const before = piece[place - 1];
+    const after = piece[place];
+    if (!before || !after || before.end <= from) continue;
+    const distance = Math.min(Math.abs(at - before.end), Math.abs(at - after.start));
+    if (distance < nearest) {
+      nearest = distance;
+      best = { end: before.end, next: after.start };
+    }
+  }
+  return best;
+}
+
+function seconds(sample: number): number {
+  return Math.round((sample / SAMPLE_RATE) * 100) / 100;
+}
