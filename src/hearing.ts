@@ -1,22 +1,20 @@
 /** The recogniser, loaded only when a recording is to be heard. */
-import { EXIT, Problem, type Result } from './problem.ts';
-import type { MediaFacts, TakeProgress, Transcript } from './speech/transcript.ts';
+
+import type { Result } from './problem.ts';
+import type { HeardRecording, HearOptions } from './speech/engine.ts';
+import type { MediaFacts } from './speech/transcript.ts';
 
 export interface Hearing {
   /** What the file says of itself, without hearing it. */
   probe(file: string): Promise<Result<MediaFacts>>;
-  transcribe(
-    file: string,
-    options: { readonly onProgress?: (progress: TakeProgress) => void; readonly signal?: AbortSignal },
-  ): Promise<Result<Transcript>>;
+  transcribe(file: string, options: HearOptions): Promise<Result<HeardRecording>>;
 }
 
-/** Loads the recogniser. */
+/** Loads the decoders and the bundled recogniser; the recogniser's own process starts with the first recording. */
 export async function loadHearing(): Promise<Hearing> {
-  const problem = new Problem('recordings cannot be heard yet', {
-    code: 'speech-missing',
-    exitCode: EXIT.partly,
-  });
-  const refuse = async () => ({ ok: false as const, problem });
-  return { probe: refuse, transcribe: refuse };
+  const [{ probe }, { transcribe }] = await Promise.all([
+    import('./speech/decode.ts'),
+    import('./speech/moonshine-engine.ts'),
+  ]);
+  return { probe, transcribe };
 }

@@ -3,6 +3,7 @@ import { open, stat } from 'node:fs/promises';
 import {
   ADTS,
   type AudioCodec,
+  EncodedPacketSink,
   FilePathSource,
   FLAC,
   Input,
@@ -99,6 +100,7 @@ async function recognise(
     const name = codecName(codec ?? String((await track.getInternalCodecId()) ?? ''));
     return await outside(file, name, formatWords(container, name));
   }
+  if (!(await hasPackets(track))) return { ok: false, problem: mediaProblem(file, 'sound-empty') };
   const duration = await durationSeconds(input, track);
   const facts: MediaFacts = {
     format: formatWords(container, codecName(codec)),
@@ -128,6 +130,11 @@ async function outside(file: string, name: string, format: string): Promise<Resu
   if (!found) return { ok: false, problem: formatProblem(file, name) };
   const facts = { ...found, format };
   return { ok: true, value: { decoder: 'outside', facts, close: () => {} } };
+}
+
+/** A recorder that lost power leaves a header alone. */
+async function hasPackets(track: InputAudioTrack): Promise<boolean> {
+  return (await new EncodedPacketSink(track).getFirstPacket()) !== null;
 }
 
 /** Undefined when the file breaks off before the packet that would tell. */
