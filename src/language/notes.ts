@@ -231,6 +231,12 @@ export interface Reading {
 /** House convention of a project: which system bare numbers belong to. */
 export type HouseUnits = 'metric' | 'us' | 'mixed';
 
+/** A figure that stands already: what was said of which thing. */
+export interface KnownFigure extends Quantity {
+  readonly item: string;
+  readonly attribute: Attribute;
+}
+
 /** What the reader may lean on beside the text. */
 export interface ReadContext {
   readonly units: HouseUnits;
@@ -240,4 +246,6 @@ export interface ReadContext {
   readonly recordedAt: string;
   /** Names of items that the project knows already. Helps only to name things, never to invent a figure. */
   readonly knownItems?: readonly string[];
+  /** Figures that stand, oldest first. Helps only to settle which thing a short mention means. */
+  readonly knownFigures?: readonly KnownFigure[];
 }

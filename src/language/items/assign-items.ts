@@ -1,0 +1,140 @@
+/** Says of each quantity in a memo which thing it belongs to and what of it. */
+import { kindsOf } from '../lexicon/trade-nouns.ts';
+import type { Attribute, FigureNote, Quantity, ReadContext, Span, TraceStep } from '../notes.ts';
+import { filledInAttribute, isPair, PLAIN_MEASURE, saidAttribute } from './attributes.ts';
+import { Discourse, type Name } from './discourse.ts';
+import { fitness } from './fitness.ts';
+import { FRAMES } from './frames.ts';
+import { KnownThings } from './naming.ts';
+import { ahead, parseMemo, wordAt } from './parse.ts';
+import type { Claim, Site } from './site.ts';
+
+/** What is known of a quantity before its thing is found. */
+export interface ItemQuantity extends Quantity {
+  readonly span: Span;
+  readonly quote: string;
+  /** Number and unit alone, when it is known apart from the quote. */
+  readonly core?: Span;
+  readonly dimension: FigureNote['dimension'];
+  readonly bound: FigureNote['bound'];
+  readonly high?: number;
+  readonly plusMinus?: number;
+  readonly plusMinusUnit?: string;
+  readonly assumed?: readonly string[];
+  readonly alternatives?: readonly Quantity[];
+  readonly change?: FigureNote['change'];
+  readonly replaces?: Quantity;
+}
+
+export interface ItemsRead {
+  readonly figures: readonly FigureNote[];
+  readonly trace: readonly TraceStep[];
+}
+
+/** Names that a figure got when nothing in the talk says what it is of. */
+const UNNAMED: Name = ['unnamed'];
+
+interface Found {
+  readonly claim: Claim;
+  readonly rule: string;
+}
+
+function findThing(site: Site): Found | undefined {
+  let second: Found | undefined;
+  for (const frame of FRAMES) {
+    const claim = frame.read(site);
+    if (!claim) continue;
+    if (claim.binds !== undefined || fitness(kindsOf(claim.name), site.dimension) > -0.75)
+      return { claim, rule: frame.name };
+    second ??= { claim, rule: frame.name };
+  }
+  return second;
+}
+
+/** Takes plain measures off the end: "bench height" is the bench, its height is the attribute. */
+function bareName(name: Name): Name {
+  let end = name.length;
+  while (end > 1 && PLAIN_MEASURE.has(name[end - 1] as string)) end--;
+  return name.slice(0, end);
+}
+
+/** Names every quantity of one memo, in order of speech. Linear in the memo's length. */
+export function readItems(
+  text: string,
+  quantities: readonly ItemQuantity[],
+  context: ReadContext,
+): ItemsRead {
+  const parse = parseMemo(
+    text,
+    quantities.map((quantity) => quantity.core ?? quantity.span),
+  );
+  const known = new KnownThings(context.knownItems ?? [], context.knownFigures ?? []);
+  const discourse = new Discourse(parse, known);
+  const trace: TraceStep[] = [];
+  const figures = quantities.map((quantity, k): FigureNote => {
+    const at = parse.wordOfQuantity[k] as number;
+    const said = at < 0 ? undefined : saidAttribute(parse, at, quantity.dimension);
+    const site: Site = {
+      parse,
+      discourse,
+      at,
+      dimension: quantity.dimension,
+      quantity,
+      ...(said ? { said } : {}),
+    };
+    const found = at < 0 ? undefined : findThing(site);
+    const name = bareName(found?.claim.name ?? UNNAMED);
+    const attribute = found?.claim.attribute ?? said ?? bareAttribute(site, name);
+    const item = name.join(' ');
+    if (at >= 0 && found) {
+      discourse.last = { name, word: at, sentence: parse.sentenceOf[at] as number };
+      known.say(item, attribute);
+    }
+    trace.push({
+      stage: 'item',
+      rule: found?.rule ?? 'none',
+      span: quantity.span,
+      outcome: found ? 'read' : 'lost',
+      why: `${item}: ${attribute}`,
+    });
+    return {
+      kind: 'figure',
+      quote: quantity.quote,
+      span: quantity.span,
+      item,
+      attribute,
+      value: quantity.value,
+      unit: quantity.unit,
+      dimension: quantity.dimension,
+      bound: quantity.bound,
+      ...(quantity.high !== undefined ? { high: quantity.high } : {}),
+      ...(quantity.plusMinus !== undefined ? { plusMinus: quantity.plusMinus } : {}),
+      ...(quantity.plusMinusUnit !== undefined ? { plusMinusUnit: quantity.plusMinusUnit } : {}),
+      ...(found?.claim.datum ? { datum: found.claim.datum } : {}),
+      ...(found?.claim.binds ? { limit: { about: found.claim.binds } } : {}),
+      ...(quantity.change ? { change: quantity.change } : {}),
+      ...(quantity.replaces ? { replaces: quantity.replaces } : {}),
+      ...(quantity.assumed ? { assumed: quantity.assumed } : {}),
+      ...(quantity.alternatives ? { alternatives: quantity.alternatives } : {}),
+    };
+  });
+  return { figures, trace };
+}
+
+function bareAttribute(site: Site, name: Name): Attribute {
+  const { parse, at, discourse } = site;
+  if (at < 0) return 'other';
+  if (isPair(parse, at)) return 'size';
+  const clear = wordAt(parse, at + 1) === 'clear' || /^\w+ clear\b/.test(ahead(parse, at + 1, 2));
+  return filledInAttribute(name, clear, discourse.known.attributesOf(name.join(' ')));
+}
+
+/** `readItems` without its trace; `tokens` are not needed, the shallow parse cuts its own words. */
+export function assignItems(
+  text: string,
+  _tokens: readonly unknown[],
+  quantities: readonly ItemQuantity[],
+  context: ReadContext,
+): FigureNote[] {
+  return [...readItems(text, quantities, context).figures];
+}

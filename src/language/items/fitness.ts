@@ -1,0 +1,203 @@
+/** Which kinds of thing can carry which figures, and the size that a bare number of a thing usually gives. */
+import type { NounKind } from '../lexicon/trade-nouns.ts';
+import type { Attribute, Dimension } from '../notes.ts';
+
+type Weights = Readonly<Partial<Record<NounKind, number>>>;
+
+/** Common practice, no source: +1 usual carrier, 0 possible, -1 unlikely. Kinds not named take `otherwise`. */
+const CARRIERS: Readonly<Partial<Record<Dimension, Weights & { readonly otherwise: number }>>> = {
+  length: { otherwise: 0.4, liquid: -1, air: -1, electric: -0.4, coating: -0.6, tool: -0.5, machine: 0.1 },
+  area: { cable: 1, space: 0.8, sheet: 0.5, round: -0.5, otherwise: 0 },
+  mass: {
+    machine: 1,
+    vessel: 1,
+    appliance: 1,
+    assembly: 0.7,
+    container: 0.5,
+    round: 0.3,
+    material: 0.4,
+    coating: 0.6,
+    part: 0.4,
+    sheet: 0.2,
+    opening: -0.8,
+    hole: -1,
+    cable: -0.3,
+    space: -0.6,
+    air: -1,
+    tool: -0.3,
+    otherwise: 0.1,
+  },
+  temperature: { air: 1, space: 0.8, coating: 0.9, liquid: 0.7, appliance: 0, vessel: 0.2, otherwise: -0.4 },
+  time: { coating: 1, liquid: 0, machine: 0.1, electric: 0, otherwise: -0.2 },
+  volume: {
+    container: 1,
+    liquid: 1,
+    coating: 0.8,
+    machine: 0.5,
+    appliance: 0.2,
+    space: 0.2,
+    otherwise: -0.6,
+  },
+  voltage: { electric: 1, machine: 0.6, appliance: 0.5, cable: 0.5, tool: -0.2, otherwise: -0.8 },
+  current: { electric: 1, machine: 0.7, appliance: 0.7, cable: 0.4, otherwise: -0.8 },
+  charge: { electric: 1, otherwise: -0.7 },
+  power: { machine: 1, appliance: 1, electric: 0.9, otherwise: -0.6 },
+  energy: { electric: 1, appliance: 0.4, otherwise: -0.6 },
+  pressure: { round: 0.7, pipe: 0.8, container: 0.8, machine: 0.6, liquid: 0.3, otherwise: -0.3 },
+  torque: { fastener: 1, round: 0.3, part: 0, joist: 0, otherwise: -0.2 },
+  frequency: { machine: 1, round: 1, electric: 0.2, tool: 0, otherwise: -0.6 },
+  speed: { machine: 0.8, vessel: 1, round: 0.5, air: 0.5, otherwise: -0.5 },
+  ratio: {
+    air: 0.9,
+    coating: 0.6,
+    material: 0.6,
+    joist: 0.5,
+    sheet: 0.4,
+    timber: 0.5,
+    assembly: 0.3,
+    otherwise: 0,
+  },
+  money: { tool: -0.3, otherwise: 0.2 },
+};
+
+const NEVER: ReadonlySet<NounKind> = new Set(['person', 'time', 'abstract']);
+
+/** How well a thing of these kinds carries a figure of this dimension: 1 usual, 0 unknown, -2 never. */
+export function fitness(kinds: ReadonlySet<NounKind>, dimension: Dimension): number {
+  if (kinds.size === 0) return 0;
+  const weights = CARRIERS[dimension];
+  let best = -2;
+  for (const kind of kinds) {
+    const weight = NEVER.has(kind)
+      ? -2
+      : kind === 'measure'
+        ? 0.2
+        : (weights?.[kind] ?? weights?.otherwise ?? 0);
+    if (weight > best) best = weight;
+  }
+  return best;
+}
+
+/** True for people, days and matters: nothing that a figure is said of. */
+export function isNoThing(kinds: ReadonlySet<NounKind>): boolean {
+  if (kinds.size === 0) return false;
+  for (const kind of kinds) if (!NEVER.has(kind)) return false;
+  return true;
+}
+
+/** The size that a bare length of a thing gives when nothing says which: a board's thickness, a pipe's diameter. */
+const USUAL_SIZE: readonly (readonly [NounKind, Attribute])[] = [
+  ['hole', 'diameter'],
+  ['pipe', 'diameter'],
+  ['round', 'diameter'],
+  ['sheet', 'thickness'],
+  ['joist', 'depth'],
+  ['opening', 'width'],
+  ['appliance', 'width'],
+  ['machine', 'width'],
+  ['fastener', 'diameter'],
+  ['cable', 'length'],
+  ['coating', 'thickness'],
+  ['material', 'thickness'],
+  ['assembly', 'height'],
+  ['timber', 'width'],
+  ['vessel', 'length'],
+  ['space', 'size'],
+  ['part', 'length'],
+];
+
+/** Own usual size of heads whose kind would say otherwise. */
+const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
+  leg: 'length',
+  post: 'length',
+  rail: 'length',
+  bunk: 'length',
+  rise: 'height',
+  riser: 'height',
+  tread: 'thickness',
+  step: 'height',
+  bench: 'height',
+  worktop: 'height',
+  table: 'height',
+  seat: 'height',
+  ceiling: 'height',
+  wall: 'thickness',
+  sill: 'length',
+  cill: 'length',
+  lintel: 'length',
+  header: 'length',
+  plank: 'length',
+  batten: 'thickness',
+  drawer: 'width',
+  cabinet: 'width',
+  unit: 'width',
+  shelf: 'depth',
+  keyway: 'width',
+  foot: 'height',
+  glide: 'height',
+  castor: 'height',
+  caster: 'height',
+  underside: 'height',
+  freeboard: 'height',
+  plinth: 'height',
+  upstand: 'height',
+  seam: 'width',
+  joint: 'gap',
+  slide: 'clearance',
+  line: 'length',
+  'line set': 'length',
+  lineset: 'length',
+  run: 'length',
+  chain: 'length',
+  rope: 'length',
+  warp: 'length',
+  halyard: 'length',
+  mast: 'length',
+  boom: 'length',
+  oar: 'length',
+  tenon: 'length',
+  mortise: 'width',
+  slot: 'width',
+  groove: 'width',
+  dado: 'width',
+  rabbet: 'depth',
+  rebate: 'depth',
+  notch: 'depth',
+  recess: 'depth',
+  bearing: 'length',
+  bead: 'width',
+  gutter: 'size',
+  bolt: 'length',
+  screw: 'length',
+  nail: 'length',
+  stud: 'size',
+  horn: 'offset',
+  overhang: 'offset',
+  lip: 'height',
+  fillet: 'radius',
+  chamfer: 'size',
+  bevel: 'size',
+  kerf: 'width',
+  strip: 'width',
+  slat: 'width',
+  strake: 'width',
+  gap: 'gap',
+  clearance: 'clearance',
+  headroom: 'clearance',
+  spacing: 'other',
+  seal: 'thickness',
+  gasket: 'thickness',
+  washer: 'width',
+  floor: 'thickness',
+};
+
+export function usualSize(
+  name: readonly string[],
+  singularHead: string,
+  kinds: ReadonlySet<NounKind>,
+): Attribute | undefined {
+  const pair = name.length > 1 ? USUAL_OF_HEAD[`${name.at(-2)} ${singularHead}`] : undefined;
+  const own = pair ?? USUAL_OF_HEAD[singularHead];
+  if (own) return own;
+  return USUAL_SIZE.find(([kind]) => kinds.has(kind))?.[1];
+}

@@ -1,0 +1,212 @@
+/** Gives things stable names: the same thing said twice comes out as the same words. */
+import { isTradeNoun, kindsOf, singular } from '../lexicon/trade-nouns.ts';
+import type { Attribute, KnownFigure } from '../notes.ts';
+import { nameKey, type Phrase } from './noun-phrases.ts';
+
+/** Heads that name a part of something else when they stand alone: "the top", "legs", "the rough opening". */
+const PART_HEADS = new Set(
+  `top bottom leg side end back front base underside inside outside middle centre center edge face foot head rim lip
+  flange arm shoulder cap lid door drawer drain opening cutout cut-out hole bore lining header lintel sill cill jamb
+  frame rail stile post panel runner slide handle hinge latch seal gasket shaft blade tip face bracket mount plate
+  motor pulley belt headroom height width length depth thickness diameter clearance gap fall pitch spacing overhang
+  upstand lap joint seam seat backrest tread riser stringer nosing going tank pump filter element thermostat breaker
+  fuse cable wiring roof floor ceiling wall sole deck beam hull transom keel underside freeboard draught slot groove
+  rebate rabbet notch recess tenon mortise tongue niche bay skin layer core veneer edging lipping trim skirting plinth
+  kick toe-kick shelf shelves carcass bit pane glass sash reveal architrave cover valve spout tap tray waste trap vent
+  duct flue bezel surround horn coat spring axle hub tyre tire wheel bunk bearing bush bolt screw clip fixing weight
+  load`.split(/\s+/),
+);
+export const isPartHead = (phrase: Phrase): boolean => PART_HEADS.has(singular(phrase.head));
+
+/** Words of which a thing has one or another: putting one in turns out its fellow. */
+const FELLOWS: readonly (readonly string[])[] = [
+  ['upper', 'lower', 'top', 'bottom', 'middle'],
+  ['port', 'starboard'],
+  ['left', 'right'],
+  ['nearside', 'offside', 'driver', 'passenger'],
+  ['east', 'west', 'north', 'south'],
+  ['front', 'back', 'rear'],
+  ['fore', 'aft', 'forward', 'after', 'midship'],
+  ['inner', 'outer', 'inside', 'outside', 'internal', 'external', 'interior', 'exterior'],
+  ['inboard', 'outboard'],
+  ['first', 'second', 'third', 'fourth', 'fifth'],
+  ['old', 'new'],
+  ['tall', 'low', 'short', 'high'],
+  ['long', 'short'],
+  ['big', 'small', 'large', 'little'],
+  ['wide', 'narrow'],
+  ['thick', 'thin'],
+  ['hot', 'cold'],
+  ['fresh', 'grey', 'gray', 'black', 'waste'],
+  ['main', 'secondary', 'spare'],
+  ['upstairs', 'downstairs'],
+];
+const OPPOSITE: Readonly<Record<string, string>> = {
+  upper: 'lower',
+  lower: 'upper',
+  port: 'starboard',
+  starboard: 'port',
+  left: 'right',
+  right: 'left',
+  nearside: 'offside',
+  offside: 'nearside',
+  east: 'west',
+  west: 'east',
+  north: 'south',
+  south: 'north',
+  front: 'back',
+  back: 'front',
+  rear: 'front',
+  fore: 'aft',
+  forward: 'aft',
+  aft: 'forward',
+  inner: 'outer',
+  outer: 'inner',
+  inside: 'outside',
+  outside: 'inside',
+  inboard: 'outboard',
+  outboard: 'inboard',
+  top: 'bottom',
+  bottom: 'top',
+  first: 'second',
+  second: 'first',
+  hot: 'cold',
+  cold: 'hot',
+};
+
+const isPlace = (word: string): boolean => {
+  const kinds = kindsOf([word]);
+  return kinds.has('space') || kinds.has('vessel');
+};
+const areFellows = (a: string, b: string): boolean =>
+  a !== b && (FELLOWS.some((list) => list.includes(a) && list.includes(b)) || (isPlace(a) && isPlace(b)));
+
+/** "the west one" after "east sash opening": the new modifiers turn out their fellows, the rest stays. */
+export function nameOfOne(modifiers: readonly string[], antecedent: readonly string[]): readonly string[] {
+  if (modifiers.length === 0) return antecedent;
+  const replaced = antecedent.map((word) => modifiers.find((modifier) => areFellows(modifier, word)) ?? word);
+  const missing = modifiers.filter((modifier) => !replaced.includes(modifier));
+  // No fellow to turn out: the head alone stays, with what it was called before the modifiers of its own.
+  const swapped = replaced.some((word, k) => word !== antecedent[k]);
+  return swapped ? [...missing, ...replaced] : [...missing, ...antecedent.slice(-1)];
+}
+
+/** "the other one": the opposite side where the name holds one. */
+export function nameOfOther(antecedent: readonly string[]): readonly string[] {
+  const at = antecedent.findIndex((word) => OPPOSITE[word]);
+  if (at < 0) return ['other', ...antecedent];
+  return antecedent.map((word, k) => (k === at ? (OPPOSITE[word] as string) : word));
+}
+
+/** Puts owner and part together: "kitchen window" and "rough opening". Words the part has already are not repeated. */
+export function joinNames(owner: readonly string[], part: readonly string[]): readonly string[] {
+  const have = new Set(nameKey(part));
+  const kept = owner.filter((word) => !have.has(singular(word)));
+  // "windows", "panes" is "window panes": an owner in front stands in the singular.
+  return [...kept.map((word, k) => (k === kept.length - 1 ? singular(word) : word)), ...part];
+}
+
+export interface KnownThing {
+  readonly name: readonly string[];
+  readonly key: ReadonlySet<string>;
+  readonly head: string;
+  readonly attributes: ReadonlySet<Attribute>;
+  /** Higher is later. */
+  readonly lastSaid: number;
+}
+
+const HEAD_STOP =
+  /^(?:from|above|below|under|over|between|at|on|in|to|with|for|off|of|as|each|per|,|across|behind|without)$/;
+
+/** The head of a name: its last word before any "from the wall", "between coats". */
+export function headOf(name: readonly string[]): string {
+  const stop = name.findIndex((word, k) => k > 0 && HEAD_STOP.test(word.replace(/,$/, '')));
+  const core = stop > 0 ? name.slice(0, stop) : name;
+  return singular((core.at(-1) ?? '').replace(/,$/, ''));
+}
+
+/** Names known before this memo and those given in it so far. */
+export class KnownThings {
+  readonly #things = new Map<string, KnownThing>();
+  #clock = 0;
+  readonly #byHead = new Map<string, Set<string>>();
+  readonly figures: readonly KnownFigure[];
+
+  constructor(items: readonly string[], figures: readonly KnownFigure[]) {
+    this.figures = figures;
+    for (const item of items) this.say(item);
+    for (const figure of figures) this.say(figure.item, figure.attribute);
+  }
+
+  say(item: string, attribute?: Attribute): void {
+    const name = item.split(/\s+/).filter(Boolean);
+    const known = this.#things.get(item);
+    const attributes = new Set(known?.attributes ?? []);
+    if (attribute) attributes.add(attribute);
+    const head = headOf(name);
+    this.#things.set(item, {
+      name,
+      key: new Set(nameKey(name).map((word) => word.replace(/,$/, ''))),
+      head,
+      attributes,
+      lastSaid: ++this.#clock,
+    });
+    const same = this.#byHead.get(head);
+    if (same) same.add(item);
+    else this.#byHead.set(head, new Set([item]));
+  }
+
+  attributesOf(item: string): ReadonlySet<Attribute> {
+    return this.#things.get(item)?.attributes ?? new Set();
+  }
+
+  has(item: string): boolean {
+    return this.#things.has(item);
+  }
+
+  /** Things that share the head of a name. */
+  #sameHead(name: readonly string[]): KnownThing[] {
+    const items = this.#byHead.get(headOf(name));
+    if (!items) return [];
+    return [...items].flatMap((item) => this.#things.get(item) ?? []);
+  }
+
+  /**
+   * The known thing that a mention means: same words, or a longer known name with the same head and all of the
+   * mention's words when only one fits. `undefined` when none or several do.
+   */
+  settle(name: readonly string[], attribute: Attribute | undefined): readonly string[] | undefined {
+    const key = nameKey(name);
+    const candidates = this.#sameHead(name);
+    const exact = candidates.find(
+      (thing) => thing.key.size === key.length && key.every((word) => thing.key.has(word)),
+    );
+    if (exact) return exact.name;
+    const longer = candidates.filter((thing) => key.every((word) => thing.key.has(word)));
+    if (longer.length === 1) return longer[0]?.name;
+    if (longer.length > 1 && attribute) {
+      const fitting = longer.filter((thing) => thing.attributes.has(attribute));
+      if (fitting.length === 1) return fitting[0]?.name;
+    }
+    return undefined;
+  }
+
+  /** The one known item that has this very figure: settles who "it" is when a standing value is said again. */
+  withValue(attribute: Attribute, value: number, unit: string): string | undefined {
+    const matches = new Set<string>();
+    for (const figure of this.figures)
+      if (
+        figure.attribute === attribute &&
+        figure.unit === unit &&
+        Math.abs(figure.value - value) < 1e-9 * Math.max(1, Math.abs(value))
+      )
+        matches.add(figure.item);
+    return matches.size === 1 ? [...matches][0] : undefined;
+  }
+}
+
+/** True when the word is one that only tells a thing from its fellow: "east", "upper", "second". */
+export const isTelling = (word: string): boolean => FELLOWS.some((list) => list.includes(word));
+
+/** True for a name whose head the lexicon holds. */
+export const isKnownNoun = (name: readonly string[]): boolean => isTradeNoun(name.at(-1) ?? '');

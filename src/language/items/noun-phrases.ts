@@ -1,0 +1,162 @@
+/** Finds the noun phrases of a memo: one pass over the tagged words, no grammar beyond the phrase itself. */
+import { isPlural, kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
+import { LIGHT_ADJECTIVES, OTHER_ADJECTIVES, SPEAKERS, TELLING_ADJECTIVES } from './word-lists.ts';
+import type { Word } from './words.ts';
+
+export interface Phrase {
+  /** Place among the phrases of the memo. */
+  readonly index: number;
+  /** First and last word, determiner included. */
+  readonly first: number;
+  readonly last: number;
+  /** Words that name the thing: telling modifiers and head, lower case. Empty for pronouns. */
+  readonly name: readonly string[];
+  readonly head: string;
+  readonly kinds: ReadonlySet<NounKind>;
+  readonly plural: boolean;
+  readonly determiner?: string;
+  /** "it", "that", "one", "they". */
+  readonly pronoun?: string;
+  readonly age?: 'new' | 'old';
+  /** A quantity inside the phrase, before its head: "a 40 amp supply". Index into the quantities. */
+  readonly quantity?: number;
+  /** True when nothing but the head names it: "the top". */
+  readonly bare: boolean;
+}
+
+const NO_KINDS: ReadonlySet<NounKind> = new Set();
+
+function keepInName(word: Word, isLastModifier: boolean): boolean {
+  if (word.tag === 'noun') return true;
+  if (TELLING_ADJECTIVES.has(word.lower)) return true;
+  if (LIGHT_ADJECTIVES.has(word.lower) || OTHER_ADJECTIVES.has(word.lower)) return false;
+  return isLastModifier && word.tag === 'adjective';
+}
+
+interface Scan {
+  readonly end: number;
+  readonly phrase?: Omit<Phrase, 'index'>;
+}
+
+/** Reads one phrase that begins at `first`, or says where to go on. */
+function scanPhrase(words: readonly Word[], first: number): Scan {
+  let at = first;
+  let determiner: string | undefined;
+  while (
+    words[at]?.tag === 'determiner' ||
+    words[at]?.tag === 'possessive' ||
+    (determiner !== undefined && words[at]?.tag === 'number')
+  ) {
+    if (words[at]?.tag !== 'number') determiner = words[at]?.lower;
+    at++;
+  }
+  const modifiers: Word[] = [];
+  let quantity: number | undefined;
+  let lastNoun = -1;
+  let age: 'new' | 'old' | undefined;
+  for (; at < words.length; at++) {
+    const word = words[at] as Word;
+    if (word.tag === 'noun') {
+      lastNoun = at;
+      modifiers.push(word);
+    } else if (word.tag === 'adjective' && (lastNoun < 0 || words[at + 1]?.tag === 'noun')) {
+      if (word.lower === 'new' || word.lower === 'old') age = word.lower;
+      modifiers.push(word);
+    } else if (word.tag === 'genitive' && lastNoun === at - 1) {
+    } else if (
+      word.tag === 'quantity' &&
+      lastNoun < 0 &&
+      quantity === undefined &&
+      opensAfterQuantity(words, at)
+    ) {
+      quantity = word.quantity;
+    } else if (
+      word.tag === 'number' &&
+      lastNoun < 0 &&
+      /^(?:first|second|third|fourth|fifth)$/.test(word.lower)
+    ) {
+      modifiers.push(word);
+    } else if (word.lower === 'one' || word.lower === 'ones') {
+      if (lastNoun < 0 && modifiers.length === 0) break;
+      return {
+        end: at,
+        phrase: {
+          first,
+          last: at,
+          name: modifiers.filter((modifier) => keepInName(modifier, true)).map((modifier) => modifier.lower),
+          head: word.lower,
+          kinds: NO_KINDS,
+          plural: word.lower === 'ones',
+          pronoun: word.lower,
+          bare: false,
+          ...(determiner ? { determiner } : {}),
+          ...(age ? { age } : {}),
+        },
+      };
+    } else break;
+  }
+  if (lastNoun < 0) return { end: Math.max(first, at - 1) };
+  const kept = modifiers.filter(
+    (word, k) => word === words[lastNoun] || keepInName(word, modifiers[k + 1]?.tag === 'noun'),
+  );
+  const name = kept.map((word) => word.lower);
+  const head = words[lastNoun]?.lower ?? '';
+  return {
+    end: lastNoun,
+    phrase: {
+      first,
+      last: lastNoun,
+      name,
+      head,
+      kinds: kindsOf(name),
+      plural: isPlural(head),
+      bare: name.length === 1,
+      ...(determiner ? { determiner } : {}),
+      ...(age ? { age } : {}),
+      ...(quantity !== undefined ? { quantity } : {}),
+    },
+  };
+}
+
+/** A quantity belongs to a phrase only when its noun follows: "40 amp supply", not "40 wide". */
+function opensAfterQuantity(words: readonly Word[], at: number): boolean {
+  let next = at + 1;
+  while (words[next]?.tag === 'adjective') next++;
+  return words[next]?.tag === 'noun';
+}
+
+const THING_PRONOUN = /^(?:it|that|this|they|them|those|these|she|which|'em|one|ones)$/;
+
+export function findPhrases(words: readonly Word[]): readonly Phrase[] {
+  const phrases: Phrase[] = [];
+  for (let at = 0; at < words.length; at++) {
+    const word = words[at] as Word;
+    if (word.tag === 'pronoun') {
+      phrases.push({
+        index: phrases.length,
+        first: at,
+        last: at,
+        name: [],
+        head: word.lower,
+        kinds: SPEAKERS.has(word.lower) ? new Set<NounKind>(['person']) : NO_KINDS,
+        plural: /^(?:they|them|those|these|ones|'em|we|us)$/.test(word.lower),
+        bare: true,
+        ...(THING_PRONOUN.test(word.lower) ? { pronoun: word.lower } : {}),
+      });
+      continue;
+    }
+    if (!/^(?:determiner|possessive|adjective|noun|quantity|number)$/.test(word.tag)) continue;
+    if (word.tag === 'number' && words[at + 1]?.tag !== 'noun' && words[at + 1]?.tag !== 'adjective')
+      continue;
+    const start = word.tag === 'number' ? at + 1 : at;
+    const scan = scanPhrase(words, start);
+    if (scan.phrase) phrases.push({ index: phrases.length, ...scan.phrase });
+    at = scan.end;
+  }
+  return phrases;
+}
+
+/** Words of a name without plural endings: what two names are compared by. */
+export function nameKey(name: readonly string[]): readonly string[] {
+  return name.map((word) => singular(word));
+}

@@ -1,0 +1,339 @@
+/**
+ * Splits a memo into words for the shallow parse and gives each a part of speech. A quantity becomes one word, so
+ * that "a 40 amp supply" reads as determiner, quantity, noun.
+ */
+
+import { isTradeNoun } from '../lexicon/trade-nouns.ts';
+import type { Span } from '../notes.ts';
+import {
+  ADVERBS,
+  AUXILIARIES,
+  BE,
+  CONJUNCTIONS,
+  DETERMINERS,
+  DIMENSION_WORDS,
+  FILLERS,
+  LIGHT_ADJECTIVES,
+  MODALS,
+  NUMBER_WORDS,
+  OTHER_ADJECTIVES,
+  PAST_FORMS,
+  POSSESSIVES,
+  PREPOSITIONS,
+  PRONOUNS,
+  TELLING_ADJECTIVES,
+  UNIT_WORDS,
+  VERBS,
+} from './word-lists.ts';
+
+export type Tag =
+  | 'noun'
+  | 'verb'
+  | 'participle'
+  | 'be'
+  | 'auxiliary'
+  | 'modal'
+  | 'adjective'
+  | 'adverb'
+  | 'determiner'
+  | 'possessive'
+  | 'genitive'
+  | 'pronoun'
+  | 'preposition'
+  | 'conjunction'
+  | 'number'
+  | 'unit'
+  | 'dimension'
+  | 'filler'
+  | 'quantity'
+  | 'comma'
+  | 'stop';
+
+export interface Word {
+  readonly lower: string;
+  readonly span: Span;
+  readonly tag: Tag;
+  /** Index into the quantities, for the tag `quantity`. */
+  readonly quantity?: number;
+}
+
+interface Raw {
+  readonly lower: string;
+  readonly span: Span;
+  readonly quantity?: number;
+}
+
+const PIECE =
+  /\d+\/\d+|\d+(?:[.,:]\d+)*(?:st|nd|rd|th)?(?:['"′″]+\d*)*|\p{L}+n['’]t\b|[\p{L}°%]+(?:-\p{L}+)*|['’](?:s|re|ve|ll|d|m|em)\b|[.!?…]+|[,;:()—–-]|["'’]/giu;
+
+/** Numbers and units at the edges of a reading's span; the words between them belong to it as well. */
+function isMeasureWord(lower: string): boolean {
+  return /^\d/.test(lower) || NUMBER_WORDS.has(lower) || UNIT_WORDS.has(lower) || /^[°%]/.test(lower);
+}
+
+/**
+ * Narrows a quantity's span to its number and unit: "nothing wider than 740" gives 740. Keeps the whole span when
+ * it holds no number that is known here.
+ */
+function coreOf(pieces: readonly Raw[], from: number, to: number): readonly [number, number] {
+  let first = from;
+  let last = to;
+  // A lone letter or "in" is a unit only after a number.
+  while (
+    first <= last &&
+    !(
+      isMeasureWord(pieces[first]?.lower ?? '') &&
+      !/^(?:[a-z]|in|second|minute|min|hour|day)$/.test(pieces[first]?.lower ?? '')
+    )
+  )
+    first++;
+  if (first > last) return [from, to];
+  // Stops at the first word after the number that is no part of a quantity, so that "five inches, not six" is five.
+  let end = first;
+  for (let k = first; k <= last; k++) {
+    const lower = pieces[k]?.lower ?? '';
+    if (isMeasureWord(lower)) end = k;
+    else if (!/^(?:and|a|an|of|by|to|or|less|point|plus|give|take|in|-|,)$/.test(lower)) break;
+  }
+  // "an inch", "a couple of mil", "a metre": the article is the number one.
+  if (first > from && /^an?$/.test(pieces[first - 1]?.lower ?? '') && !/^\d/.test(pieces[first]?.lower ?? ''))
+    first--;
+  last = end;
+  return [first, last];
+}
+
+function pieces(text: string): Raw[] {
+  const found: Raw[] = [];
+  for (const match of text.matchAll(PIECE)) {
+    const lower = match[0].toLowerCase().replace(/’/g, "'");
+    const start = match.index;
+    found.push({ lower, span: { start, end: start + match[0].length } });
+  }
+  return found;
+}
+
+/** Puts each quantity's words together into one; two quantities never share a word. */
+function collapse(raw: readonly Raw[], spans: readonly Span[]): Raw[] {
+  const out: Raw[] = [];
+  const order = spans.map((_, k) => k).sort((a, b) => (spans[a]?.start ?? 0) - (spans[b]?.start ?? 0));
+  let at = 0;
+  for (const quantity of order) {
+    const span = spans[quantity] as Span;
+    let from = at;
+    while (from < raw.length && (raw[from] as Raw).span.end <= span.start) from++;
+    let to = from - 1;
+    while (to + 1 < raw.length && (raw[to + 1] as Raw).span.start < span.end) to++;
+    if (to < from) continue;
+    const [first, last] = coreOf(raw, from, to);
+    for (let k = at; k < first; k++) out.push(raw[k] as Raw);
+    out.push({
+      lower: '#',
+      span: { start: (raw[first] as Raw).span.start, end: (raw[last] as Raw).span.end },
+      quantity,
+    });
+    at = last + 1;
+  }
+  for (let k = at; k < raw.length; k++) out.push(raw[k] as Raw);
+  return out;
+}
+
+const NOUN_ENDING =
+  /(?:tion|ment|ness|ity|ance|ence|ship|hood|age|er|or|board|work|wood|plate|rail|room|post)s?$/;
+const ADJECTIVE_ENDING = /(?:ous|ful|ible|able|ish|ical|ial)$/;
+
+const opensNounPhrase = (tag: Tag | undefined): boolean =>
+  tag === 'determiner' ||
+  tag === 'possessive' ||
+  tag === 'adjective' ||
+  tag === 'genitive' ||
+  tag === 'quantity';
+const takesVerb = (tag: Tag | undefined, lower: string): boolean =>
+  tag === 'modal' ||
+  (tag === 'auxiliary' && lower !== 'got') ||
+  lower === 'to' ||
+  (tag === 'pronoun' && lower !== 'one' && lower !== 'ones');
+
+function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefined): Tag {
+  const before = previous?.tag;
+  const isVerb = VERBS.has(lower);
+  const isNoun = isTradeNoun(lower);
+  if (isVerb && !isNoun) {
+    if (PAST_FORMS.has(lower) || (/ed$/.test(lower) && !/^(?:need|feed|bleed|speed|weed|shed)$/.test(lower)))
+      return opensNounPhrase(before) ? 'adjective' : 'participle';
+    if (/ing$/.test(lower) && opensNounPhrase(before)) return 'noun';
+    return before === 'determiner' || before === 'possessive' ? 'noun' : 'verb';
+  }
+  if (isVerb && isNoun) {
+    if (takesVerb(before, previous?.lower ?? '')) return 'verb';
+    if (
+      /^(?:the|a|an|my|your|his|her|its|our|their|'em|it|them|this|that|these|those)$/.test(next?.lower ?? '')
+    )
+      return before === undefined ||
+        before === 'stop' ||
+        before === 'comma' ||
+        before === 'conjunction' ||
+        before === 'noun'
+        ? 'verb'
+        : 'noun';
+    return 'noun';
+  }
+  if (isNoun) return 'noun';
+  if (/ly$/.test(lower)) return 'adverb';
+  if (NOUN_ENDING.test(lower)) return 'noun';
+  if (ADJECTIVE_ENDING.test(lower)) return 'adjective';
+  if (/ed$/.test(lower)) return opensNounPhrase(before) ? 'adjective' : 'participle';
+  if (/n't$/.test(lower)) return 'auxiliary';
+  return 'noun';
+}
+
+const isAdjective = (lower: string) =>
+  TELLING_ADJECTIVES.has(lower) || LIGHT_ADJECTIVES.has(lower) || OTHER_ADJECTIVES.has(lower);
+
+/** "that" and its kin stand for a thing unless a noun follows at once. */
+function tagDemonstrative(lower: string, next: Raw | undefined): Tag {
+  const after = next?.lower ?? '';
+  if (!/^[\p{L}]/u.test(after)) return after === '#' ? 'determiner' : 'pronoun';
+  if (
+    BE.has(after) ||
+    AUXILIARIES.has(after) ||
+    MODALS.has(after) ||
+    PREPOSITIONS.has(after) ||
+    PRONOUNS.has(after) ||
+    DETERMINERS.has(after) ||
+    POSSESSIVES.has(after) ||
+    CONJUNCTIONS.has(after)
+  )
+    return after === 'one' || after === 'ones' ? 'determiner' : 'pronoun';
+  if (isTradeNoun(after) || isAdjective(after)) return lower === 'which' ? 'pronoun' : 'determiner';
+  if (VERBS.has(after) || ADVERBS.has(after) || /ly$/.test(after)) return 'pronoun';
+  return 'determiner';
+}
+
+function tagOf(lower: string, previous: Word | undefined, next: Raw | undefined): Tag {
+  if (/^[.!?…]/.test(lower)) return 'stop';
+  if (/^[,;:()—–-]$/.test(lower)) return 'comma';
+  if (/^["']$/.test(lower)) return 'filler';
+  if (/^(?:that|this|these|those|which|what)$/.test(lower)) return tagDemonstrative(lower, next);
+  if (lower === "'s") return 'be';
+  if (BE.has(lower)) return 'be';
+  if (MODALS.has(lower)) return 'modal';
+  if (lower === 'one' || lower === 'ones') return 'pronoun';
+  if (/^\d/.test(lower) || NUMBER_WORDS.has(lower)) return lower === 'oh' ? 'filler' : 'number';
+  if (lower === 'can' && opensNounPhrase(previous?.tag)) return 'noun';
+  if (AUXILIARIES.has(lower)) return 'auxiliary';
+  if (POSSESSIVES.has(lower))
+    return lower === 'her' && !/^[\p{L}#]/u.test(next?.lower ?? '') ? 'pronoun' : 'possessive';
+  if (lower === 'there') return BE.has(next?.lower ?? '') ? 'pronoun' : 'adverb';
+  if (PRONOUNS.has(lower) && !DETERMINERS.has(lower)) return 'pronoun';
+  if (DETERMINERS.has(lower)) return 'determiner';
+  if (previous?.tag === 'number' && UNIT_WORDS.has(lower)) return 'unit';
+  if (opensNounPhrase(previous?.tag) && isTradeNoun(lower) && !isAdjective(lower)) return 'noun';
+  if (isDimensionWord(lower, previous, next)) return 'dimension';
+  if (lower === 'less' || lower === 'minus' || lower === 'plus') return 'preposition';
+  if (lower === 'so') return 'conjunction';
+  if (isAdjective(lower)) return tagAdjective(lower, previous, next);
+  if (PREPOSITIONS.has(lower)) return 'preposition';
+  if (FILLERS.has(lower)) return 'filler';
+  if (CONJUNCTIONS.has(lower)) return 'conjunction';
+  if (ADVERBS.has(lower)) return 'adverb';
+  return tagOpen(lower, previous, next);
+}
+
+/** "1210 wide", "wider than": says which way was measured; "the tall wall" does not. */
+function isDimensionWord(lower: string, previous: Word | undefined, next: Raw | undefined): boolean {
+  if (!DIMENSION_WORDS.has(lower)) return false;
+  if (next?.lower === 'than') return true;
+  if (previous?.tag === 'quantity') return !isTradeNoun(next?.lower ?? '') || !isTradeNoun(lower);
+  return previous?.tag === 'adverb' && /^(?:across|clear)$/.test(lower);
+}
+
+/** Words such as "back", "top" and "inside" name a part when an article stands before and no noun after. */
+function tagAdjective(lower: string, previous: Word | undefined, next: Raw | undefined): Tag {
+  if (PREPOSITIONS.has(lower) && !opensNounPhrase(previous?.tag)) {
+    const after = next?.lower ?? '';
+    if (DETERMINERS.has(after) || POSSESSIVES.has(after) || after === 'of') return 'preposition';
+  }
+  if (FILLERS.has(lower) && (previous === undefined || previous.tag === 'stop') && next?.lower === ',')
+    return 'filler';
+  if (isTradeNoun(lower)) {
+    const after = next?.lower ?? '';
+    const nounFollows =
+      /^[\p{L}]/u.test(after) &&
+      !BE.has(after) &&
+      !CONJUNCTIONS.has(after) &&
+      !PREPOSITIONS.has(after) &&
+      !PRONOUNS.has(after) &&
+      !DETERMINERS.has(after) &&
+      !AUXILIARIES.has(after) &&
+      !MODALS.has(after) &&
+      (!VERBS.has(after) || isTradeNoun(after)) &&
+      !ADVERBS.has(after);
+    if (!nounFollows || after === 'one') {
+      if (previous?.tag === 'preposition' && ADVERBS.has(lower)) return 'adverb';
+      return after === 'one'
+        ? 'adjective'
+        : opensNounPhrase(previous?.tag) || lower.endsWith('side')
+          ? 'noun'
+          : tagBare(lower);
+    }
+  }
+  return 'adjective';
+}
+
+const tagBare = (lower: string): Tag =>
+  ADVERBS.has(lower) ? 'adverb' : isTradeNoun(lower) ? 'noun' : 'adjective';
+
+/** Words after which "'s" can only be "is" or "has". */
+const NO_OWNER = new Set([
+  'it',
+  'that',
+  'there',
+  'what',
+  'he',
+  'she',
+  'who',
+  'where',
+  'how',
+  'here',
+  'this',
+  'everything',
+  'which',
+]);
+
+/** Settles "'s": an owner when a noun follows and the clause still has its verb to come, else "is". */
+function settleGenitives(words: Word[]): void {
+  words.forEach((word, k) => {
+    if (word.lower !== "'s" || NO_OWNER.has(words[k - 1]?.lower ?? '')) return;
+    let at = k + 1;
+    while (words[at]?.tag === 'adjective') at++;
+    if (words[at]?.tag !== 'noun' || !words[k - 1] || words[k - 1]?.tag !== 'noun') return;
+    for (let j = at + 1; j < words.length; j++) {
+      const tag = words[j]?.tag;
+      if (tag === 'be' || tag === 'modal' || tag === 'verb' || tag === 'auxiliary' || tag === 'quantity') {
+        words[k] = { ...word, tag: 'genitive' };
+        return;
+      }
+      if (tag === 'comma' || tag === 'stop' || tag === 'conjunction') break;
+    }
+    // A noun right after the only verb of the clause: "sheep's wool" in a list, "somebody's planer".
+    const opener = words[k - 2]?.tag;
+    if (opener === 'preposition' || opener === 'quantity') words[k] = { ...word, tag: 'genitive' };
+  });
+}
+
+/** Reads the words of a text; each of `spans` (one per quantity) becomes one word with the tag `quantity`. */
+export function readWords(text: string, spans: readonly Span[]): readonly Word[] {
+  const raw = collapse(pieces(text), spans);
+  const words: Word[] = [];
+  raw.forEach((piece, k) => {
+    const tag =
+      piece.quantity === undefined ? tagOf(piece.lower, words.at(-1), raw[k + 1]) : ('quantity' as const);
+    words.push(
+      piece.quantity === undefined
+        ? { lower: piece.lower, span: piece.span, tag }
+        : { lower: piece.lower, span: piece.span, tag, quantity: piece.quantity },
+    );
+  });
+  settleGenitives(words);
+  return words;
+}
