@@ -1,76 +1,43 @@
 import { Box, Text } from 'ink';
-import type { Consequence, FindingView, SourcedQuantity } from '../../model/views.ts';
-import { plainText } from '../../plain-text.ts';
+import type { FindingView } from '../../model/views.ts';
+import { findingText } from '../../reports/finding-text.ts';
 import { Rows } from '../components/rows.tsx';
-import { findingLine } from '../state/rows.ts';
-import { clock, dayAndClock, quantityWords } from '../state/words.ts';
+import { findingRow } from '../state/rows.ts';
 import type { ScreenProps } from './screen-props.ts';
 
-const DETAIL_ROWS = 10;
+/** At most this share of the height lists clashes; the chosen one gets the rest, for its quotes are long. */
+const LIST_SHARE = 1 / 3;
 
 /** What clashes, dearest first, with both quotes of the chosen one. */
 export function ClashesScreen({ state, height }: ScreenProps) {
   const finding = state.data.findings[state.chosen.clashes];
-  const listHeight = Math.max(1, height - (finding ? DETAIL_ROWS : 0));
+  const listHeight = Math.max(1, Math.min(state.data.findings.length, Math.floor(height * LIST_SHARE)));
   return (
     <Box flexDirection="column">
       <Box height={listHeight} flexDirection="column">
         <Rows
-          lines={state.data.findings.map(findingLine)}
+          lines={state.data.findings.map(findingRow)}
           chosen={state.chosen.clashes}
           height={listHeight}
           empty="Nothing clashes. Nothing flagged is not the same as safe."
         />
       </Box>
-      {finding ? <Detail finding={finding} /> : null}
+      {finding ? <Detail finding={finding} height={height - listHeight} /> : null}
     </Box>
   );
 }
 
-function Detail({ finding }: { readonly finding: FindingView }) {
-  const lines = detailLines(finding).slice(0, DETAIL_ROWS);
+/** The same words as `hearwright findings` prints. Long quotes run on: they are what the person decides by. */
+function Detail({ finding, height }: { readonly finding: FindingView; readonly height: number }) {
+  const [head, ...lines] = findingText(finding).split('\n');
   return (
-    <Box flexDirection="column" height={DETAIL_ROWS} overflow="hidden">
-      {lines.map(([label, words]) => (
-        <Text key={label + words} wrap="truncate-end">
-          <Text dimColor>{label.padEnd(9)}</Text>
-          {words}
-        </Text>
+    <Box flexDirection="column" height={height} overflow="hidden">
+      <Text bold wrap="truncate-end">
+        {head}
+      </Text>
+      {lines.map((line) => (
+        <Text key={line}>{line}</Text>
       ))}
     </Box>
   );
-}
-
-/** Label and words of each line under a finding. */
-export function detailLines(finding: FindingView): readonly (readonly [string, string])[] {
-  const differs = finding.difference
-    ? [
-        [
-          'differs',
-          `${quantityWords(finding.difference)}${finding.tolerance ? `, ${quantityWords(finding.tolerance)} is let pass (${finding.tolerance.from})` : ''}`,
-        ] as const,
-      ]
-    : [];
-  const lines = [
-    ['said', sourced(finding.now)] as const,
-    ['stands', sourced(finding.was)] as const,
-    ...differs,
-    ['why', finding.why] as const,
-    ...finding.consequences.map((consequence) => ['so far', consequenceWords(consequence)] as const),
-    ['next', finding.next] as const,
-  ];
-  return lines.map(([label, words]) => [label, plainText(words)] as const);
-}
-
-function sourced(quantity: SourcedQuantity): string {
-  const { source } = quantity;
-  const amount = quantityWords(quantity);
-  if (!source) return `${amount}, worked out`;
-  const at = source.startSeconds === undefined ? '' : ` at ${clock(source.startSeconds)}`;
-  return `${amount}  ${source.memoId}${at}, ${dayAndClock(source.recordedAt)}: "${source.quote}"`;
-}
-
-function consequenceWords({ act, what, before, after }: Consequence): string {
-  const change = before && after ? `: ${quantityWords(before)} → ${quantityWords(after)}` : '';
-  return `${act} ${what}${change}`;
 }

@@ -1,9 +1,12 @@
 /** The rows of each list, as plain words. Pure, so that they are tested without a terminal. */
 import type { FindingView, MemoSummary, MemoView, NextView } from '../../model/views.ts';
 import { plainText } from '../../plain-text.ts';
+import { subjectOf } from '../../reports/finding-text.ts';
+import { boundedText, quantityText } from '../../reports/quantity-text.ts';
+import { clipTime } from '../../reports/source-text.ts';
 import { KEYS } from '../keys.ts';
 import type { ScreenState } from './screen-state.ts';
-import { clock, dayAndClock, quantityWords } from './words.ts';
+import { dayAndClock } from './words.ts';
 
 export interface NoteLine {
   readonly id: string;
@@ -22,7 +25,7 @@ export function noteLines(memo: MemoView): readonly NoteLine[] {
     ...figures.map((note) => ({
       note,
       kind: 'figure',
-      what: `${note.item} ${note.attribute === 'other' ? '' : `${note.attribute} `}${quantityWords(note)}`,
+      what: `${subjectOf(note)} ${boundedText(note)}`,
     })),
     ...decisions.map((note) => ({ note, kind: 'decided', what: note.gist })),
     ...tasks.map((note) => ({
@@ -47,13 +50,13 @@ export function noteLines(memo: MemoView): readonly NoteLine[] {
       kind,
       what: plainText(what),
       quote: plainText(note.quote),
-      at: note.startSeconds === undefined ? '' : clock(note.startSeconds),
+      at: note.startSeconds === undefined ? '' : clipTime(note.startSeconds),
     }));
 }
 
 /** One line for a memo in the list. */
 export function memoLine(memo: MemoSummary): string {
-  const length = memo.source.durationSeconds === undefined ? 'text' : clock(memo.source.durationSeconds);
+  const length = memo.source.durationSeconds === undefined ? 'text' : clipTime(memo.source.durationSeconds);
   const state =
     memo.status === 'kept'
       ? 'kept, not heard yet'
@@ -62,10 +65,8 @@ export function memoLine(memo: MemoSummary): string {
 }
 
 /** One line for a finding in the list. */
-export function findingLine(finding: FindingView): string {
-  return plainText(
-    `${finding.kind.padEnd(10)} ${finding.item} ${finding.attribute}: ${quantityWords(finding.was)} → ${quantityWords(finding.now)}`,
-  );
+export function findingRow(finding: FindingView): string {
+  return `${finding.kind.padEnd(10)} ${subjectOf(finding)}: ${quantityText(finding.was)} → ${quantityText(finding.now)}`;
 }
 
 /** The next steps, one line each, with a word for the state. */
