@@ -1,13 +1,7 @@
-import type {
-  Attribute,
-  Dimension,
-  FigureNote,
-  MemoNotes,
-  ReadContext,
-  Reading,
-  TraceStep,
-} from './notes.ts';
+import type { Attribute, Dimension, FigureNote, ReadContext, Reading, TraceStep } from './notes.ts';
 import { type QuantityReading, readQuantities } from './quantities.ts';
+import { splitSentences } from './sentences.ts';
+import { readStatements } from './statements/read-statements.ts';
 import { type Token, tokenise } from './tokens.ts';
 
 const ATTRIBUTE_OF: Readonly<Partial<Record<Dimension, Attribute>>> = {
@@ -60,26 +54,6 @@ function assignItems(
   return { figures, trace: [] };
 }
 
-type Statements = Omit<MemoNotes, 'figures'>;
-
-function readStatements(
-  _text: string,
-  _tokens: readonly Token[],
-  _figures: readonly FigureNote[],
-  _context: ReadContext,
-): { readonly statements: Statements; readonly trace: readonly TraceStep[] } {
-  const none = {
-    decisions: [],
-    tasks: [],
-    done: [],
-    arrivals: [],
-    problems: [],
-    promises: [],
-    corrections: [],
-  };
-  return { statements: none, trace: [] };
-}
-
 /**
  * Reads every note in one memo's text. Pure: the same text and context give the same reading.
  * Quotes are verbatim substrings; offsets count UTF-16 units of `text`.
@@ -89,7 +63,7 @@ export function readMemo(text: string, context: ReadContext): Reading {
   // Quantities first: items hang on them, and statements may lean on figures.
   const { quantities, trace: quantityTrace } = readQuantities(text, tokens, context);
   const { figures, trace: itemTrace } = assignItems(text, tokens, quantities, context);
-  const { statements, trace: statementTrace } = readStatements(text, tokens, figures, context);
+  const { notes: statements, trace: statementTrace } = readStatements(text, splitSentences(text), context);
   return {
     notes: { figures, ...statements },
     trace: [...quantityTrace, ...itemTrace, ...statementTrace],

@@ -1,0 +1,100 @@
+import type { DateContext } from '../dates.ts';
+import type { Span } from '../notes.ts';
+import { type Found, find } from './phrase.ts';
+import type { Said } from './words.ts';
+
+export type StatementKind = 'decision' | 'task' | 'done' | 'arrival' | 'problem' | 'promise' | 'correction';
+
+/** What one rule read, before the refiners have settled who keeps what. */
+export interface Draft extends Span {
+  readonly kind: StatementKind;
+  readonly rule: string;
+  /** First and last clause that it stands on. */
+  readonly from: number;
+  readonly to: number;
+  /** Only a hint by itself: kept when nothing stronger stands on the same words. */
+  readonly weak?: boolean;
+  /** Words of the thing spoken of, when a rule knows them. */
+  readonly item?: string;
+  readonly waitsFor?: readonly string[];
+  /** Clauses that hold a gate or a reason: dates in them are not this task's. */
+  readonly aside?: readonly number[];
+  readonly reason?: string;
+  readonly turnedDown?: string;
+  readonly received?: boolean;
+  readonly cause?: string;
+}
+
+/** What the rules may look at beside the clause itself. */
+export interface Scene {
+  readonly text: string;
+  readonly said: readonly Said[];
+  readonly dates: DateContext;
+  /** Clauses that only suppose, ask or joke: nothing is read from them. */
+  readonly unreal: ReadonlySet<number>;
+  /** Clauses of a list of jobs. */
+  readonly listed: ReadonlySet<number>;
+}
+
+export interface StatementRule {
+  readonly name: string;
+  readonly read: (said: Said, scene: Scene) => Omit<Draft, 'rule'> | undefined;
+}
+
+/** The clause before or after in the same sentence. */
+export function neighbour(scene: Scene, said: Said, step: number): Said | undefined {
+  const other = scene.said[said.index + step];
+  return other?.sentence === said.sentence ? other : undefined;
+}
+
+/** A draft that quotes from a word of the clause to the clause's end. */
+export function draft(
+  kind: StatementKind,
+  said: Said,
+  fields: Partial<Omit<Draft, 'kind' | 'rule'>> = {},
+  fromWord = 0,
+): Omit<Draft, 'rule'> {
+  return {
+    kind,
+    from: said.index,
+    to: said.index,
+    start: said.words[fromWord]?.start ?? said.start,
+    end: said.end,
+    ...fields,
+  };
+}
+
+/** Index of the first word that is no filler ("so, um, yeah"). */
+export function firstWord(said: Said): number {
+  let k = 0;
+  while (k < said.words.length - 1 && said.words[k]?.classes.includes('L')) k++;
+  return k;
+}
+
+/** A rule that one phrase decides, with a guard over what it found. */
+export function phraseRule(
+  kind: StatementKind,
+  name: string,
+  pattern: RegExp,
+  guard: (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>> = () =>
+    true,
+): StatementRule {
+  return {
+    name,
+    read: (said, scene) => {
+      const found = find(pattern, said);
+      if (!found) return undefined;
+      const fields = guard(found, said, scene);
+      if (!fields) return undefined;
+      return draft(kind, said, fields === true ? {} : fields, firstWord(said));
+    },
+  };
+}
+
+const SUBORDINATE =
+  /\b(?:if|until|till|'til|once|unless|before|after|when|whenever|while|though|although|whereas|soon as)\b/;
+
+/** Whether the clause only says when or whether another holds. */
+export const isSubordinate = (said: Said): boolean => SUBORDINATE.test(said.opener);
+/** Whether the clause gives a reason for another. */
+export const isReason = (said: Said): boolean => /\b(?:because|since|cos|cause|'cause)\b/.test(said.opener);

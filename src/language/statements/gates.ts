@@ -1,0 +1,164 @@
+/** Work that something else holds up: "I can't close the walls until the wiring's signed off". */
+import { type Draft, draft, firstWord, neighbour, type Scene } from './draft.ts';
+import { type Found, find, matches, phrase } from './phrase.ts';
+import { dayIn } from './tasks.ts';
+import type { Said, Word } from './words.ts';
+
+const UNTIL = /\b(?:until|till|'til|unless|before)\b/;
+const ONCE = /\b(?:once|soon as|after|when)\b/;
+
+const BLOCKED = phrase(
+  '(?: not !only | no | none | nothing | never | neither | nobody | sits | sit | stays | stay | staying | waits | waiting | wait | hold | holding | held | sitting )',
+);
+/** "I can't", "but not", "I can't do that", "only": stands for the work named before. */
+const ELLIPTIC = phrase(
+  "^<lead>* (?: (?: i | we | it | that | they | this | those ) (?: <modal> | 'm | 're | is | 's | are )? )? (?: can | could | will | is | are | going | only | <modal> )* (?: not | only | just )? (?: yet | start | do | begin | go | touch | happen | on | in | it | that | them | those | this | any | of )* $",
+);
+const VIEWERS = /(?: you| viewers| i\/\w* (?:do|does)\/\w* not\/\w* (?:know|think))\//;
+const SEEING =
+  / (?:see|know|tell|believe|wait|sleep|rest|stop|remember|understand|hear|kick|cure|dry|set|weigh|say|bothered|realise|realize|notice)\//;
+const PAST = / (?:was|were|had|did|went|came|got|'d)\//;
+
+/** Main clauses that plan work, so that "once ..." after them names what it waits for. */
+const PLANS = phrase(
+  "(?: 'll | will | can | going to | need | needs | have to | has to | 've to | got to | want | wants | get | gets | goes | go | 'm | 're | starts | start | comes | come | must )",
+);
+/** States that must be reached before other work: "it's to be under 17 before any wood fibre goes near it". */
+const CONDITION = phrase(
+  "(?: (?: 's | is | are | has | have | 've | needs | need | want | wants | got | must | 'll have | ought ) (?: got | all )* (?: to be | be | to get | to come | to drop | to reach ) (?: <adverb> )* !<done> )",
+);
+const GOES_IN = phrase(
+  '(?: goes | go | gets | get | going | comes | come | touches | is | are | can | i | we )',
+);
+
+/** Phrases inside a clause that gate it: "ahead of the inspection", "no order without a measurement". */
+const INSIDE = phrase(
+  '^<lead>* (?<main> (?: <any>+? ) ) (?: ahead of | without | prior to | pending ) (?<gate> <any>+ )$',
+);
+const WAITS_FOR = phrase(
+  "^<lead>* (?<subject> <any>{1,8}? ) (?: 's | is | are | 're | has | have | 've | 'll | will | must | needs | got | to | <adverb> )* (?: waiting | wait | waits | held up | hold off | holding off ) (?: on | for | by ) (?<gate> <any>+ )$",
+);
+
+const wordsText = (scene: Scene, words: readonly Word[]) => {
+  const first = words[0];
+  const last = words.at(-1);
+  return first && last ? scene.text.slice(first.start, last.end) : '';
+};
+
+/** Whether the gate is a mere date: then it is a due day and nothing to wait for. */
+function isOnlyDay(said: Said, scene: Scene): boolean {
+  return (
+    dayIn(said, scene) !== undefined &&
+    said.words.length <= 4 &&
+    !said.words.some((word) => /[SH]/.test(word.classes))
+  );
+}
+
+type Gated = Omit<Draft, 'rule'> & { readonly rule: string };
+
+/** Reads the gate that the clause is, with the work it holds up, or undefined. */
+function readGate(gate: Said, scene: Scene): Gated | undefined {
+  if (scene.unreal.has(gate.index) || gate.asks) return undefined;
+  const until = UNTIL.test(gate.opener);
+  if (!until && !ONCE.test(gate.opener)) return undefined;
+  const before = neighbour(scene, gate, -1);
+  const beforeIsMain = before && !/\b(?:because|since)\b/.test(before.opener);
+  if (beforeIsMain) {
+    const read = until ? heldUntil(before, gate, scene) : plannedOnce(before, gate, scene);
+    if (read) return read;
+  }
+  // "Before any plywood goes near her, those frames have to be sanded", "once that's behind me they get their first".
+  const after = neighbour(scene, gate, 1);
+  return after && !until ? plannedOnce(after, gate, scene) : undefined;
+}
+
+function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
+  const before = /\bbefore\b/.test(gate.opener);
+  if (VIEWERS.test(main.code) || (PAST.test(gate.code) && before)) return undefined;
+  const blocked = matches(BLOCKED, main);
+  if (!blocked) {
+    if (before && matches(CONDITION, main) && matches(GOES_IN, gate)) {
+      return {
+        ...span('task', main, gate),
+        rule: '<state> before <work>',
+        waitsFor: [textOfClause(main, scene)],
+        aside: [main.index],
+      };
+    }
+    return undefined;
+  }
+  if (SEEING.test(main.code) || / (?:until|was|were|had|did)\//.test(main.code)) return undefined;
+  const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
+  const aside = waits.length > 0 ? [gate.index] : [];
+  const work = neighbour(scene, main, -1);
+  if (matches(ELLIPTIC, main) && work) {
+    return { ...span('task', work, gate), rule: '<work>, but not until <gate>', waitsFor: waits, aside };
+  }
+  return { ...span('task', main, gate), rule: 'not <work> until <gate>', waitsFor: waits, aside };
+}
+
+function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
+  if (PAST.test(gate.code) && !/ (?:'s|has|have|had)\/\w* (?:had|got)\//.test(gate.code)) return undefined;
+  if (VIEWERS.test(main.code) || scene.unreal.has(main.index)) return undefined;
+  if (
+    /\bwhen\b/.test(gate.opener) &&
+    !/ (?:comes|arrives|here|back|lands|turns|up|in|done|dry|round)\//.test(gate.code)
+  )
+    return undefined;
+  if (/\bafter\b/.test(gate.opener) && gate.words.length < 2) return undefined;
+  const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
+  const [first, last] = main.index < gate.index ? [main, gate] : [gate, main];
+  const work = neighbour(scene, main, -1);
+  if (main.index < gate.index && matches(ELLIPTIC, main) && work) {
+    return {
+      ...span('task', work, gate),
+      rule: '<work>, only once <gate>',
+      waitsFor: waits,
+      aside: [gate.index],
+    };
+  }
+  const plans = matches(PLANS, main) || / (?:by|be|being)\/\w* \w+\/\w*G/.test(main.code);
+  const says = / (?:was|were|had|did|thought|said)\//.test(main.code) || PAST.test(main.code);
+  if (!plans || says || main.words.length < 2) return undefined;
+  return { ...span('task', first, last), rule: '<work> once <gate>', waitsFor: waits, aside: [gate.index] };
+}
+
+function span(kind: 'task', first: Said, last: Said): Omit<Draft, 'rule'> {
+  return {
+    ...draft(kind, first, {}, firstWord(first)),
+    to: last.index,
+    end: last.end,
+  };
+}
+
+/** What must come first, as it was said and without the words that lead it in. */
+function textOfClause(said: Said, scene: Scene): string {
+  return wordsText(scene, said.words.slice(firstWord(said)));
+}
+
+function readInside(said: Said, scene: Scene): Gated | undefined {
+  if (scene.unreal.has(said.index) || said.asks) return undefined;
+  const inside = find(INSIDE, said);
+  if (inside && isBlockedPart(inside)) return gated(said, inside, scene, 'no <work> ahead of <gate>');
+  const waits = find(WAITS_FOR, said);
+  if (!waits || /^(i|we|you)$/.test(waits.part('subject')[0]?.lower ?? '')) return undefined;
+  return gated(said, waits, scene, '<work> waits for <gate>');
+}
+
+const isBlockedPart = (found: Found) => found.part('main').some((word) => word.classes.includes('N'));
+
+function gated(said: Said, found: Found, scene: Scene, rule: string): Gated {
+  return {
+    ...draft('task', said, {}, firstWord(said)),
+    rule,
+    waitsFor: [wordsText(scene, found.part('gate'))],
+  };
+}
+
+/** All work in the memo that something holds up. */
+export function readGates(scene: Scene): readonly Draft[] {
+  return scene.said.flatMap((said) => {
+    const read = readGate(said, scene) ?? readInside(said, scene);
+    return read ? [read] : [];
+  });
+}

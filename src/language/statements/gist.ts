@@ -1,0 +1,114 @@
+import type { Draft, Scene } from './draft.ts';
+import type { Said, Word } from './words.ts';
+
+/** Words that lead a statement in and say nothing of the matter. */
+const LEAD_IN =
+  /^(?:(?:so|and|but|or|then|well|right|okay|ok|now|oh|um|er|yeah|anyway|luckily|that's|next)[,\s]+)*(?:(?:i|we)(?:'ve| have|'ll| will|'m| am|'re| are)?(?: still| also| just| really| already)*(?: got| going| have| need| gotta| ought)* ?(?:to |gotta )?)?/i;
+
+const PRONOUN = /\b(it|that|those|them|they|these|one)\b/i;
+
+/** A short line about the statement: the quote without its lead-in, with "it" and "that" named where it is clear. */
+export function gistOf(draft: Draft, scene: Scene): string {
+  const own = ownWords(draft, scene);
+  const named = nameThings(own, draft, scene);
+  const bare =
+    draft.kind === 'task' || draft.kind === 'done' || draft.kind === 'promise'
+      ? named.replace(LEAD_IN, '')
+      : named.replace(/^(?:so|and|but|then|well|right)[,\s]+/i, '');
+  const short = bare.replace(/\s+/g, ' ').trim();
+  const text = short.length > 1 ? short : own.trim();
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
+
+/** The quote without the gates and reasons that have their own fields. */
+function ownWords(draft: Draft, scene: Scene): string {
+  const cut = draft.aside?.filter((k) => k > draft.from).map((k) => scene.said[k]?.start ?? draft.end) ?? [];
+  const end = Math.min(draft.end, ...cut);
+  const words = scene.text
+    .slice(draft.start, end)
+    .replace(
+      /[,;\s]+(?:but|and)?\s*(?:(?:i )?can't|not|only)?\s*(?:until|till|before|once|unless|soon as|as soon as|after|when)?\s*$/i,
+      '',
+    );
+  return words.length > 3 ? words : scene.text.slice(draft.start, draft.end);
+}
+
+/** Puts the thing last spoken of in the place of a lone pronoun. */
+function nameThings(words: string, draft: Draft, scene: Scene): string {
+  if (draft.kind === 'decision' || !PRONOUN.test(words)) return words;
+  const thing = thingBefore(draft.from, scene);
+  if (!thing) return words;
+  return words.replace(
+    /\b(it|that|those|them|they|these)(?=$|[\s,.]|'s\b|'re\b|'ve\b|'ll\b)(?! (?:is |[a-z]+ing))/i,
+    thing,
+  );
+}
+
+const NO_THING =
+  /^(?:i|we|you|he|she|it|that|they|this|those|these|there|what|who|somebody|someone|nobody|everybody|everything|one|which)$/;
+
+/** The subject of the nearest clause before that names a thing. */
+function thingBefore(index: number, scene: Scene): string | undefined {
+  for (let k = index - 1; k >= Math.max(0, index - 5); k--) {
+    const clause = scene.said[k] as Said;
+    const thing = thingOf(clause, scene);
+    if (thing) return thing;
+  }
+  return undefined;
+}
+
+function thingOf(clause: Said, scene: Scene): string | undefined {
+  let from = 0;
+  while (from < clause.words.length && clause.words[from]?.classes.includes('L')) from++;
+  let to = from;
+  while (to < clause.words.length && !/[SHM]/.test(clause.words[to]?.classes ?? '')) to++;
+  const subject = clause.words.slice(from, to);
+  if (to < clause.words.length && isThing(subject)) return textOf(subject, scene, clause.words[to]);
+  return objectOf(clause.words.slice(from), scene);
+}
+
+/** The thing that "I" did something to: "I went with rigid foam", "I've trimmed the transom plank". */
+function objectOf(words: readonly Word[], scene: Scene): string | undefined {
+  const at = words.findIndex((word, k) => k > 0 && /^(?:the|a|an|my|our|new|another)$/.test(word.lower));
+  if (at < 0) return undefined;
+  let to = at + 1;
+  while (to < words.length && !/[SHMRAVL]/.test(words[to]?.classes ?? '')) to++;
+  return to > at + 1 ? textOf(words.slice(at, to), scene, undefined) : undefined;
+}
+
+const isThing = (words: readonly Word[]) =>
+  words.length > 0 &&
+  words.length <= 5 &&
+  !words.some((word) => NO_THING.test(word.lower) || /[V]/.test(word.classes));
+
+function textOf(words: readonly Word[], scene: Scene, after: Word | undefined): string {
+  const first = words[0] as Word;
+  const last = words.at(-1) as Word;
+  const text = scene.text.slice(first.start, last.end);
+  // "sills're", "foam's": the verb hangs on the last word.
+  return after && after.start === last.start ? text.replace(/['’](?:s|re|ve|ll|d|m)$/i, '') : text;
+}
+
+/** What an arrival brings; a pronoun is named by the words before it. */
+export function itemOf(draft: Draft, scene: Scene): string {
+  const said = draft.item?.replace(/['’](?:s|re|ve|ll|d)$/i, '').trim();
+  const bare = said?.replace(
+    /^(?:(?:so|and|but|the|a|an|my|our|your|his|her|their|new|well|right|okay|now|oh)\s+)+/i,
+    '',
+  );
+  if (bare && !NO_THING.test(bare.toLowerCase())) return bare;
+  return (
+    thingBefore(draft.from, scene)?.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
+    bare ??
+    scene.text.slice(draft.start, draft.end)
+  );
+}
+
+/** A gate as a short phrase: "the wiring's signed off" is "wiring signed off". */
+export function waitOf(words: string): string {
+  return words
+    .replace(/^(?:so|and|but|only|the|a|an|my|our|those|these|that|there(?:'s| is| are))\s+/i, '')
+    .replace(/['’](?:s|re)\b/, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+}

@@ -1,0 +1,230 @@
+import { type Draft, isSubordinate, neighbour, phraseRule, type Scene, type StatementRule } from './draft.ts';
+import { type Found, phrase } from './phrase.ts';
+import type { Said, Word } from './words.ts';
+
+const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
+
+/** Suppositions, orders, things mended and things denied are no snags. */
+function silent(said: Said, scene: Scene): boolean {
+  return (
+    scene.unreal.has(said.index) ||
+    said.asks ||
+    /\b(?:if|until|till|unless|once|before|rather than|instead of|while|whether)\b/.test(said.opener) ||
+    / (?:isn't|never|would|could|might|may|used)\//.test(said.code) ||
+    (isSubordinate(said) && /\bwhen\b/.test(said.opener))
+  );
+}
+
+type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
+
+const problem = (name: string, pattern: RegExp, guard: Guard = () => true): StatementRule =>
+  phraseRule('problem', name, pattern, (found, said, scene) => {
+    if (silent(said, scene)) return false;
+    const fields = guard(found, said, scene);
+    if (!fields) return false;
+    const cause = causeOf(said, scene);
+    return { ...(fields === true ? {} : fields), ...(cause ? { cause } : {}) };
+  });
+
+/** "..., because there's an earth fault", "..., I reckon it's the bearing": what the speaker suspects. */
+function causeOf(said: Said, scene: Scene): string | undefined {
+  const next = neighbour(scene, said, 1);
+  if (!next) return undefined;
+  const suspects = / (?:reckon|think|suspect|guess|bet|must|probably|maybe)\//.test(next.code);
+  if (!/\b(?:because|since|cos|cause)\b/.test(next.opener) && !suspects) return undefined;
+  return scene.text.slice(next.start, next.end);
+}
+
+const NOT_MINE = /^(i|we|you|he|she|me|us|everything)$/;
+const subjectIsThing = (found: Found) => {
+  const subject = found.part('subject');
+  return !subject.some((word) => NOT_MINE.test(word.lower)) && !has(subject, 'N') && !has(subject, 'J');
+};
+
+const TOO = `(?: fat | wide | narrow | tall | short | long | high | low | heavy | light | tight | thick | thin | big | small | deep
+  | shallow | close | far | hot | cold | slow | fast | weak | soft | loose | wet | damp | steep | bent | stiff | late | proud | slack | rich | lean )`;
+
+export const PROBLEM_RULES: readonly StatementRule[] = [
+  problem(
+    '<thing> is <faulty>',
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,10}?) (?: 's | is | are | 're | has | have | 've | 's gone | has gone | went | came | turned up | arrived | looks | feels | seems | was ) (?: been | gone | got | come | <adverb> | a bit | so | all | completely | totally | rusted | clean )* (?<verb> <faulty> ) (?<rest> <any>* )",
+    ),
+    (found) => {
+      const verb = found.part('verb')[0]?.lower ?? '';
+      const next = found.part('rest')[0];
+      if (!subjectIsThing(found) || has(found.words, 'N')) return false;
+      // "short of breath", "dead level", "proud of", "soft close", "shot blasted", "lost count"
+      if (
+        /^(level|straight|centre|center|flat|plumb|square|simple|easy|right|on|chuffed|count)$/.test(
+          next?.lower ?? '',
+        ) &&
+        /^(dead|lost)$/.test(verb)
+      )
+        return false;
+      if (
+        /^(hollow|grinding|sticking|lifting|slipping|shot|soft|loose|porous|pitted|proud|short|rubbing|binding|peeling|smoking|split|live-wire)$/.test(
+          verb,
+        )
+      ) {
+        if (next && /[BGP]/.test(next.classes) && !/[RTC]/.test(next.classes)) return false;
+        if (verb === 'proud' && next?.lower === 'of') return false;
+      }
+      if (verb === 'stuck' && /^(on|to|down|up)$/.test(next?.lower ?? '')) return false;
+      if (verb === 'missing' && next?.lower === 'out') return false;
+      if (verb === 'proud') return false;
+      return true;
+    },
+  ),
+  problem(
+    '<thing> is too <much>',
+    phrase(
+      `^<lead>* (?<subject> <plain>{1,10}?) (?: 's | is | are | 're | was | were | came out | came up | comes out | ended up | runs | turned out | looks | feels | sits ) <adverb>* (?: too ${TOO} | (?: painfully | way too | miles | far too | much too ) <any> )`,
+    ),
+    (found) => subjectIsThing(found) && !has(found.words, 'N'),
+  ),
+  problem(
+    '<much> too <much>',
+    phrase(`(?<subject> <number> <any>{0,4}? | <any> ) too ${TOO}`),
+    (found, said) =>
+      !has(found.words, 'N') &&
+      !/ (?:it|that|which)\/\w* (?:'s|is)\/\w* too\//.test(said.code) &&
+      !/ (?:not|never|n't|make|get|go|put|be)\//.test(said.code),
+  ),
+  problem(
+    "<thing> won't <fit>",
+    phrase(
+      "(?<subject> <any>{0,6}? ) (?: will not | do not | does not | did not | 's not | is not | are not | can not | would not ) (?: <adverb> | quite | even )* (?<verb> fit | fits | fitting | clear | clearing | go | close | closing | open | opening | reach | reaching | turn | turning | start | starting | run | running | line | lining | seal | sealing | hold | holding | match | meet | work | working | come | budge | move | spin | drain | draining | latch | lock | seat | stick | grip | charge | charging | fire | pump | light | level | square | true | straight | plumb | budge | getting ) (?<rest> <any>* )",
+    ),
+    (found, said, scene) => {
+      const subject = found.part('subject');
+      if (subject.some((word) => NOT_MINE.test(word.lower)) || has(subject, 'J') || has(subject, 'N'))
+        return false;
+      const next = neighbour(scene, said, 1);
+      // "won't go in until ..." is a gate, "doesn't come with one" is a remark.
+      if (next && /\b(?:until|till|unless|before|once)\b/.test(next.opener)) return false;
+      const verb = found.part('verb')[0]?.lower ?? '';
+      const rest = found
+        .part('rest')
+        .map((word) => word.lower)
+        .join(' ');
+      if (/^(go|come|run|work|hold|start)$/.test(verb) && /^(to|ahead|with|for|on without|a |any)/.test(rest))
+        return false;
+      if (/^(hold)$/.test(verb) && /water$/.test(rest)) return false;
+      return !/ (?:because|since|so)$/.test(said.opener) || /^(fit|clear|close|reach)/.test(verb);
+    },
+  ),
+  problem(
+    '<thing> <fails>',
+    phrase('^<lead>* (?<subject> <plain>{1,8}?) (?: <adverb> )* (?<verb> <fails> ) (?<rest> <any>* )'),
+    (found, said) => {
+      const subject = found.part('subject');
+      const verb = found.part('verb')[0]?.lower ?? '';
+      const last = subject.at(-1);
+      if (
+        !subjectIsThing(found) ||
+        has(found.words, 'N') ||
+        !last ||
+        /^(to|and|of|with|for|the|a|that)$/.test(last.lower)
+      )
+        return false;
+      if (
+        /^(it|that|they|this|these|those)$/.test(subject[0]?.lower ?? '') &&
+        subject.length === 1 &&
+        /^(trips|trip|catches|blew|fell|bent|popped|died|broke)$/.test(verb) &&
+        said.opener === 'so'
+      )
+        return false;
+      // The same form finishes work: "I stripped the wax", said without "I".
+      return !(/^(stripped|split|bent)$/.test(verb) && has(found.part('rest').slice(0, 1), 'T'));
+    },
+  ),
+  problem(
+    'there is a <fault>',
+    phrase(
+      "(?: there 's | there is | there are | there 're | there was | got | 've got | has | have | 's got | found | with | is | 's ) (?: already | still | now | also | this | these | three | two | four | <adverb> )* (?: a | an | some | the | another | more )? (?<kind> <plain>{0,3}? ) (?<verb> <fault> | soft spot | hairline ) (?<rest> <any>{0,8} )",
+    ),
+    (found, said) => {
+      const kind = found.part('kind');
+      const noun = found.part('verb').at(-1)?.lower ?? '';
+      if (
+        has(found.words.slice(0, found.words.length - found.part('rest').length), 'N') ||
+        / (?:not|no|without|fix|fixed|check|test)\//.test(said.code)
+      )
+        return false;
+      if (/ (?:i|we)\/\w* (?:have|'ve)\//.test(said.code) && noun === 'problem') return true;
+      if (noun === 'hole') return / (?:wrong|reason|extra|wrongly)\//.test(said.code);
+      if (
+        /^(short|bow|rock|play|shake|splits?|twist|mess|void|mould|shakes|split)$/.test(noun) &&
+        !/ there\//.test(said.code)
+      )
+        return false;
+      if (/^(problem|trouble|issue|problems)$/.test(noun))
+        return / there\//.test(said.code) || kind.length > 0;
+      return !/^(mini|banana)$/.test(kind.at(-1)?.lower ?? '');
+    },
+  ),
+  problem(
+    '<thing> went bang',
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,6}?) <adverb>* (?: went | 's gone | has gone | gone ) (?: bang | pop | pop-pop | phut | crack | wrong | off with a bang | up in smoke | snap | dead | missing | walkabout | soft | rusty | through )",
+    ),
+    subjectIsThing,
+  ),
+  problem(
+    'I <did> it wrong',
+    phrase(
+      "^<lead>* (?<subject> i | we | <det>? <person> ) (?: 've | have | 's | had )? <adverb>* (?<verb> <did> | <done> | got | ran ) (?<object> <any>{0,6}? ) (?: wrong | upside | backwards | inside out | back to front | the wrong | too short | too long | too deep | too far | short | by mistake | by accident | twice )",
+    ),
+    (found) => !has(found.words, 'N') && found.part('verb')[0]?.lower !== 'measured',
+  ),
+  problem(
+    'I <spoilt> <thing>',
+    phrase(
+      "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* (?: dropped | snapped | broke | cracked | split | stripped | sheared | scratched | dented | chipped | ruined | spoiled | spoilt | spilled | spilt | burnt | burned | blew | bent | lost | smashed | botched | ripped | tore | mangled | drilled through | cut through | wrecked | forgot | missed | messed up | cocked up | screwed up ) (?<object> (?: the | a | my | an | one | it | two | another | through | both | that ) <any>* )",
+    ),
+    (found) =>
+      !has(found.words, 'N') &&
+      !/^(plumb|bit|line|ball|clanger|hint)$/.test(found.part('object')[1]?.lower ?? ''),
+  ),
+  problem(
+    'ran <finish> down <thing>',
+    phrase(
+      "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* (?: ran | dripped | spilled | got | dribbled ) (?: epoxy | paint | glue | varnish | resin | oil | primer | stain | solder | sealant | <plain> ) (?: down | on | over | all over | across ) <any>+",
+    ),
+    (found, said) =>
+      / (?:epoxy|paint|glue|varnish|resin|oil|primer|stain|solder|sealant|lacquer|foam)\//.test(said.code) &&
+      !has(found.words, 'N'),
+  ),
+  problem(
+    '<thing> is out of <true>',
+    phrase(
+      "(?<subject> <any>{1,8}? ) (?: 's | is | are | 're | was | runs | sits ) <adverb>* (?: <number> <any>{0,3}? )? (?: out of (?: square | true | level | plumb | line | parallel | round | wind | alignment | tolerance ) | miles out | way out | off square | miles off | way off | on the huh | on the piss | out by | off by | short by | over by | out (?= $ ) )",
+    ),
+    (found) => !has(found.words, 'N'),
+  ),
+  problem(
+    '<much> <over>',
+    phrase(
+      "^<lead>* (?<subject> <number> <any>{0,5}? | <any>{1,6}? (?: 's | is | are | comes out | came out ) <number> <any>{0,4}? ) (?: too much | over | short | shy | under | adrift | out ) $",
+    ),
+    (_, said) => / (?:short|adrift|too)\//.test(said.code) && !/ (?:call|say)\//.test(said.code),
+  ),
+  problem(
+    'it fouls <thing>',
+    phrase(
+      "(?<subject> <any>{1,8}? ) (?: hits | clashes with | fouls | bumps into | runs into | catches on | catches | overlaps | misses | blocks | 's in the way | is in the way | are in the way | lands on | land on | lines up with ) (?<rest> <any>* )",
+    ),
+    (found, said) => {
+      if (!subjectIsThing(found) || has(found.words, 'N')) return false;
+      return / (?:fouls|clashes|hits|way|bumps|catches)\//.test(said.code) && !/ misses\//.test(said.code);
+    },
+  ),
+  problem(
+    '<thing> is already <useless>',
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,10}?) (?: 's | is | are ) <adverb>* (?: firewood | scrap | toast | a write-off | a paperweight | an expensive <any> | useless | junk | rubbish | for the bin )",
+    ),
+    (found) => !has(found.words, 'N'),
+  ),
+];

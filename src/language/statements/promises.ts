@@ -1,0 +1,166 @@
+import {
+  type Draft,
+  draft,
+  firstWord,
+  isReason,
+  isSubordinate,
+  neighbour,
+  phraseRule,
+  type Scene,
+  type StatementRule,
+} from './draft.ts';
+import { type Found, find, phrase } from './phrase.ts';
+import { dayAfter, dayIn } from './tasks.ts';
+import type { Said, Word } from './words.ts';
+
+const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
+
+/** Giving one's word. */
+const VOW = phrase(
+  "(?: i promise | we promise | 's a promise | is a promise | you (?: 've | have ) (?: got )? my word | my word on it | mark my words | cross my heart | hand on heart | hand on my heart | pinky swear | pinky promise | scout 's hono | scout 's honour | scout 's honor | scouts honour | on my life | i swear | swear (?: on | to ) <any> | hold me to (?: it | that )? | you can hold me | i give you my word | word of honour | word of honor | promise $ | that 's a deal | no excuses | i guarantee )",
+);
+const KEPT = / (?:as|like)\/\w* (?:i\/\w* )?promised\//;
+
+/** Whether the clause is nothing but the vow: then what is promised was said just before. */
+const isBare = (said: Said, found: Found) =>
+  said.words.length - (found.to - found.from) <= 2 && !(found.from === 0 && found.to < said.words.length - 2);
+
+const promise = (
+  name: string,
+  pattern: RegExp,
+  guard: (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>,
+): StatementRule =>
+  phraseRule('promise', name, pattern, (found, said, scene) => {
+    if (scene.unreal.has(said.index) || isSubordinate(said) || isReason(said)) return false;
+    if (has(found.words, 'N') || KEPT.test(said.code)) return false;
+    return guard(found, said, scene);
+  });
+
+const AHEAD = / (?:'ll|will|going|coming|soon|next|tomorrow|tonight|up|gets|get|this|'s|is|on|out|goes|go)\//;
+
+export const PROMISE_RULES: readonly StatementRule[] = [
+  {
+    name: 'a vow',
+    read: (said, scene) => {
+      const found = find(VOW, said);
+      if (!found || said.asks || KEPT.test(said.code) || / (?:not|never|broke|promised)\//.test(said.code))
+        return undefined;
+      if (!isBare(said, found)) return draft('promise', said, {}, firstWord(said));
+      const before = scene.said[said.index - 1];
+      if (!before || before.sentence < said.sentence - 1) return undefined;
+      const near = before.sentence === said.sentence || said.words.length <= 5;
+      if (!near) return undefined;
+      return {
+        kind: 'promise',
+        from: before.index,
+        to: said.index,
+        start: before.words[firstWord(before)]?.start ?? before.start,
+        end: said.end,
+      };
+    },
+  },
+  promise(
+    "I'll <film> <thing>",
+    phrase(
+      "^<lead>* (?: i | we ) (?: 'll | will | 'm going to | 're going to ) (?: <adverb> | be )* (?<verb> film | filming | post | posting | upload | publish | show | showing | share | link | put up | put out | do you | give you | make you | record | vlog | explain | answer ) (?<object> <any>* )",
+    ),
+    (found) => {
+      const verb = found.part('verb')[0]?.lower ?? '';
+      const object = found.part('object');
+      if (/^(show|showing|share|explain|answer|give|make|do)$/.test(verb))
+        return /^(you|it|that|this|how|them|the|all)$/.test(
+          object[0]?.lower ?? found.part('verb')[1]?.lower ?? '',
+        );
+      return true;
+    },
+  ),
+  promise(
+    '<video> is <day>',
+    phrase(
+      "^<lead>* (?<subject> <any>{0,6}? <media> <plain>{0,4}? ) (?: it | that )? (?: 's | is | are | 'll | will | goes | go | comes | lands | drops | gets | should | going | coming | on ) (?<rest> <any>+ )",
+    ),
+    (found, said, scene) => {
+      if (
+        has(found.part('subject'), 'N') ||
+        / (?:was|were|had|did|said|asked|commented|filming)\//.test(said.code)
+      )
+        return false;
+      const dated =
+        dayIn(said, scene) !== undefined || / (?:next|soon)\/\w* (?:week|month|time)?/.test(said.code);
+      return dated && AHEAD.test(said.code);
+    },
+  ),
+  promise(
+    '<video> <day>',
+    phrase(
+      '^<lead>* (?<subject> <plain>{0,5}? <media> <plain>{0,3}? ) (?: on | next | this )? (?: <day> | next week | soon | next time ) ',
+    ),
+    (found, said, scene) =>
+      !has(found.part('subject'), 'N') &&
+      said.words.length <= 9 &&
+      (dayIn(said, scene) !== undefined || / next\//.test(said.code)),
+  ),
+  promise(
+    '<thing> gets its own <video>',
+    phrase(
+      '(?: gets | get | getting | deserves | needs ) (?: its | their | his | her | a whole ) (?: own | whole | separate )? (?: <plain> )? <media>',
+    ),
+    () => true,
+  ),
+  promise(
+    'you will <see> <thing>',
+    phrase(
+      "^<lead>* you (?: 'll | will ) (?: <adverb> )* (?: get | see | have | be getting | be seeing | hear ) (?<object> <any>+ )",
+    ),
+    (found, said, scene) =>
+      / (?:on|next|soon|in|by)\//.test(said.code) &&
+      (dayIn(said, scene) !== undefined ||
+        has(found.part('object'), 'E') ||
+        has(neighbour(scene, said, 1)?.words ?? [], 'E')),
+  ),
+  promise(
+    'it is coming <day>',
+    phrase(
+      "^<lead>* (?: it | that | they ) (?: 's | is | 're | 'll be | will be ) (?: coming | going up | up | out | live | on the channel ) (?<rest> <any>* )",
+    ),
+    (_, said, scene) => {
+      const before = neighbour(scene, said, -1);
+      if (!before || !has(before.words, 'E') || before.words.length > 6) return false;
+      const dated =
+        dayIn(said, scene) !== undefined ||
+        dayAfter(said, scene) !== undefined ||
+        / (?:next|soon)\//.test(said.code);
+      return dated
+        ? { start: before.words[firstWord(before)]?.start ?? before.start, from: before.index }
+        : false;
+    },
+  ),
+];
+
+/** Words in which the speaker mends what viewers were told. */
+export const CORRECTION_RULES: readonly StatementRule[] = [
+  {
+    name: 'I told you <this>, it is <that>',
+    read: (said, scene) => {
+      if (scene.unreal.has(said.index) || !TOLD.test(said.code)) return undefined;
+      const next = scene.said[said.index + 1];
+      const near = next && next.sentence <= said.sentence + 1;
+      const mends = MENDS.test(said.code) || (near && MENDS.test(next.code));
+      if (!mends) return undefined;
+      const last = near && MENDS.test(next.code) ? next : said;
+      return {
+        kind: 'correction',
+        from: said.index,
+        to: last.index,
+        start: said.words[firstWord(said)]?.start ?? said.start,
+        end: last.end,
+      };
+    },
+  },
+];
+const TOLD = phrase(
+  '(?: (?: last | previous ) (?: time | week | video | episode | film | part ) <any>{0,4}? (?: i | we ) (?: said | told | gave | wrote | put | called ) | (?: in | on ) (?: the )? (?: last | first | previous )? (?: episode | video | part | film ) <any>{0,4}? (?: i | we ) (?: said | told | gave | wrote | put | called ) | (?: i | we ) (?: said | told you | gave you | wrote | put up ) <any>{0,9}? (?: last | previous | episode | video | film | part ) | what i (?: told | gave | said ) | (?: i | we ) told you )',
+);
+const MENDS = phrase(
+  "(?: it 's | it is | that 's wrong | that was wrong | should be | should have been | is not what | 's not what | correction | sorry | actually | was wrong | scratch that | not <number> | make that | turns out )",
+);

@@ -1,0 +1,191 @@
+import { findDates, findLeadTime } from '../dates.ts';
+import type {
+  ArrivalNote,
+  CorrectionNote,
+  DecisionNote,
+  DoneNote,
+  MemoNotes,
+  ProblemNote,
+  PromiseNote,
+  ReadContext,
+  TaskNote,
+  TraceStep,
+} from '../notes.ts';
+import type { Sentence } from '../sentences.ts';
+import { ARRIVAL_RULES } from './arrivals.ts';
+import { DECISION_RULES } from './decisions.ts';
+import { DONE_RULES } from './done.ts';
+import type { Draft, Scene, StatementRule } from './draft.ts';
+import { readGates } from './gates.ts';
+import { gistOf, itemOf, waitOf } from './gist.ts';
+import { PROBLEM_RULES } from './problems.ts';
+import { CORRECTION_RULES, PROMISE_RULES } from './promises.ts';
+import { refine } from './refiners.ts';
+import { findJobLists, TASK_RULES } from './tasks.ts';
+import { findUnreal } from './unreal.ts';
+import { type Said, wordClauses } from './words.ts';
+
+export type StatementNotes = Omit<MemoNotes, 'figures'>;
+
+export interface StatementReading {
+  readonly notes: StatementNotes;
+  readonly trace: readonly TraceStep[];
+}
+
+/** Every kind's rules; within a kind the first that reads a clause has it. */
+const RULES: readonly (readonly StatementRule[])[] = [
+  PROMISE_RULES,
+  TASK_RULES,
+  DECISION_RULES,
+  ARRIVAL_RULES,
+  PROBLEM_RULES,
+  DONE_RULES,
+  CORRECTION_RULES,
+];
+
+/**
+ * Reads what is said about the work in one memo: decisions, tasks, done work, arrivals, problems, promises and
+ * corrections, each list in the order of speech. Every quote is a verbatim stretch of `text`. Pure.
+ */
+export function readStatements(
+  text: string,
+  sentences: readonly Sentence[],
+  context: ReadContext,
+): StatementReading {
+  const said = wordClauses(text, sentences);
+  const scene: Scene = {
+    text,
+    said,
+    dates: { recordedAt: context.recordedAt, ...(context.region ? { region: context.region } : {}) },
+    unreal: findUnreal(said),
+    listed: findJobLists(said),
+  };
+  const trace: TraceStep[] = [];
+  const found: Draft[] = [...readGates(scene), ...said.flatMap((clause) => readClause(clause, scene))];
+  const drafts = refine(found, scene, trace);
+  for (const each of drafts) {
+    trace.push({
+      stage: 'statements',
+      rule: each.rule,
+      span: { start: each.start, end: each.end },
+      outcome: 'read',
+      why: each.kind,
+    });
+  }
+  return { notes: notesFrom(drafts, scene), trace };
+}
+
+function readClause(clause: Said, scene: Scene): readonly Draft[] {
+  return RULES.flatMap((rules) => {
+    for (const { name, read } of rules) {
+      const found = read(clause, scene);
+      if (found) return [{ ...found, rule: name }];
+    }
+    return [];
+  });
+}
+
+function notesFrom(drafts: readonly Draft[], scene: Scene): StatementNotes {
+  const inOrder = [...drafts].sort((a, b) => a.start - b.start || a.end - b.end);
+  const of = <Note>(kind: Draft['kind'], make: (draft: Draft) => Note) =>
+    inOrder.filter((each) => each.kind === kind).map(make);
+  return {
+    decisions: of(
+      'decision',
+      (each): DecisionNote => ({
+        kind: 'decision',
+        ...common(each, scene),
+        ...(each.reason ? { reason: each.reason } : {}),
+        ...(each.turnedDown ? { turnedDown: each.turnedDown } : {}),
+      }),
+    ),
+    tasks: of('task', (each): TaskNote => {
+      const due = dueOf(each, scene);
+      return {
+        kind: 'task',
+        ...common(each, scene),
+        ...(due ? { due } : {}),
+        waitsFor: (each.waitsFor ?? []).map(waitOf),
+      };
+    }),
+    done: of('done', (each): DoneNote => ({ kind: 'done', ...common(each, scene) })),
+    arrivals: of('arrival', (each): ArrivalNote => {
+      const { quote, span } = common(each, scene);
+      const expected = each.received ? undefined : expectedOf(each, scene);
+      return {
+        kind: 'arrival',
+        quote,
+        span,
+        item: itemOf(each, scene),
+        received: each.received ?? false,
+        ...(expected ? { expected } : {}),
+      };
+    }),
+    problems: of(
+      'problem',
+      (each): ProblemNote => ({
+        kind: 'problem',
+        ...common(each, scene),
+        ...(each.cause ? { cause: each.cause } : {}),
+      }),
+    ),
+    promises: of('promise', (each): PromiseNote => {
+      const due = dueOf(each, scene);
+      return { kind: 'promise', ...common(each, scene), ...(due ? { due } : {}) };
+    }),
+    corrections: of('correction', (each): CorrectionNote => ({ kind: 'correction', ...common(each, scene) })),
+  };
+}
+
+const common = (each: Draft, scene: Scene) => ({
+  quote: scene.text.slice(each.start, each.end),
+  span: { start: each.start, end: each.end },
+  gist: gistOf(each, scene),
+});
+
+/** The day that the task's own clauses name; gates and reasons beside it have days of their own. */
+function dueOf(each: Draft, scene: Scene): string | undefined {
+  const recorded = scene.dates.recordedAt.slice(0, 10);
+  for (let k = each.from; k <= lastClause(each, scene); k++) {
+    const clause = scene.said[k] as Said;
+    if (each.aside?.includes(k)) continue;
+    const words = scene.text.slice(clause.start, clause.end);
+    const ahead = findDates(words, scene.dates).find(({ day }) => day >= recorded);
+    if (ahead) return ahead.day;
+    if (/\bby then\b/i.test(words)) return dayBefore(k, scene);
+  }
+  return undefined;
+}
+
+/** Scraps after the task belong to it: "make a guard, by Sunday", "props need hiring, tomorrow ideally". */
+function lastClause(each: Draft, scene: Scene): number {
+  const next = scene.said[each.to + 1];
+  const here = scene.said[each.to];
+  if (!next || !here || next.sentence !== here.sentence || next.opener || next.words.length > 6)
+    return each.to;
+  return next.words.some((word) => /[SH]/.test(word.classes)) ? each.to : each.to + 1;
+}
+
+/** "By then" points back at the last day named. */
+function dayBefore(clause: number, scene: Scene): string | undefined {
+  for (let k = clause - 1; k >= Math.max(0, clause - 6); k--) {
+    const said = scene.said[k] as Said;
+    const found = findDates(scene.text.slice(said.start, said.end), scene.dates).at(-1);
+    if (found) return found.day;
+  }
+  return undefined;
+}
+
+/** Expected day of a delivery: a day named beside it, else the end of its lead time. */
+function expectedOf(each: Draft, scene: Scene): string | undefined {
+  const sentence = scene.said[each.from]?.sentence;
+  for (let k = each.from; k <= each.to + 2; k++) {
+    const clause = scene.said[k];
+    if (!clause || clause.sentence !== sentence) break;
+    if (k > each.to && clause.opener) break;
+    const words = scene.text.slice(clause.start, clause.end);
+    const day = findDates(words, scene.dates)[0]?.day ?? findLeadTime(words, scene.dates)?.day;
+    if (day && day >= scene.dates.recordedAt.slice(0, 10)) return day;
+  }
+  return undefined;
+}

@@ -1,0 +1,180 @@
+import type { TraceStep } from '../notes.ts';
+import type { Draft, Scene, StatementKind } from './draft.ts';
+
+/** Looks over all drafts; returns those to keep, and tells the trace about the rest. */
+interface Refiner {
+  readonly name: string;
+  readonly refine: (
+    drafts: readonly Draft[],
+    scene: Scene,
+    drop: (draft: Draft, why: string, merged?: boolean) => void,
+  ) => readonly Draft[];
+}
+
+const touches = (a: Draft, b: Draft) => a.start < b.end && b.start < a.end;
+const covers = (a: Draft, b: Draft) => a.start <= b.start && b.end <= a.end;
+const isKind =
+  (...kinds: readonly StatementKind[]) =>
+  (draft: Draft) =>
+    kinds.includes(draft.kind);
+
+/** Two drafts of one kind on the same words are one note; the gated, the stronger, then the longer one stays. */
+const sameWords: Refiner = {
+  name: 'one note for the same words',
+  refine: (drafts, _scene, drop) => {
+    const kept: Draft[] = [];
+    for (const each of drafts) {
+      const rival = kept.findIndex((other) => other.kind === each.kind && overlapsMostly(other, each));
+      if (rival < 0) {
+        kept.push(each);
+        continue;
+      }
+      const other = kept[rival] as Draft;
+      const [winner, loser] = rank(each) > rank(other) ? [each, other] : [other, each];
+      drop(loser, `the same words are read by "${winner.rule}"`, true);
+      kept[rival] = mergeInto(winner, loser);
+    }
+    return kept;
+  },
+};
+
+function overlapsMostly(a: Draft, b: Draft): boolean {
+  const shared = Math.min(a.end, b.end) - Math.max(a.start, b.start);
+  return shared >= 0.5 * Math.min(a.end - a.start, b.end - b.start);
+}
+const rank = (draft: Draft) =>
+  (draft.waitsFor?.length ? 4 : 0) + (draft.weak ? 0 : 2) + (draft.reason || draft.turnedDown ? 1 : 0);
+
+function mergeInto(winner: Draft, loser: Draft): Draft {
+  const reason = winner.reason ?? loser.reason;
+  const turnedDown = winner.turnedDown ?? loser.turnedDown;
+  const item = winner.item ?? loser.item;
+  return {
+    ...winner,
+    ...(reason ? { reason } : {}),
+    ...(turnedDown ? { turnedDown } : {}),
+    ...(item ? { item } : {}),
+  };
+}
+
+/** A hint stands only where nothing else of its kind is said in the sentence. */
+const weakYield: Refiner = {
+  name: 'a hint yields to plain words',
+  refine: (drafts, scene, drop) =>
+    drafts.filter((each) => {
+      if (!each.weak) return true;
+      const sentence = scene.said[each.from]?.sentence;
+      const other = drafts.find(
+        (rival) =>
+          rival !== each &&
+          !rival.weak &&
+          rival.kind === each.kind &&
+          scene.said[rival.from]?.sentence === sentence,
+      );
+      if (other) drop(each, `"${other.rule}" says it in the same sentence`, true);
+      return !other;
+    }),
+};
+
+/** Which kind keeps a clause that two kinds claim. The first of a pair yields to the second. */
+const YIELDS: readonly (readonly [StatementKind, StatementKind, string])[] = [
+  ['task', 'promise', 'it is said to viewers'],
+  ['arrival', 'promise', 'it is said to viewers'],
+  ['done', 'promise', 'it is said to viewers'],
+  ['decision', 'promise', 'it is said to viewers'],
+  ['done', 'problem', 'what was done went wrong'],
+  ['problem', 'task', 'the work is still to do'],
+  ['done', 'task', 'the work is still to do'],
+  ['arrival', 'task', 'it is a task with a day'],
+  ['done', 'arrival', 'the thing only arrived'],
+  ['problem', 'decision', 'it was settled in the same breath'],
+];
+
+const oneKind: Refiner = {
+  name: 'one kind for a clause',
+  refine: (drafts, _scene, drop) =>
+    drafts.filter((each) => {
+      for (const [loser, winner, why] of YIELDS) {
+        if (each.kind !== loser) continue;
+        const rival = drafts.find(
+          (other) =>
+            other.kind === winner &&
+            !other.weak &&
+            covers(other, each) &&
+            other !== each &&
+            !gateOnly(other, each),
+        );
+        if (rival) {
+          drop(each, `${why}: "${rival.rule}"`);
+          return false;
+        }
+      }
+      return true;
+    }),
+};
+
+/** A snag or a delivery told inside a gate is no part of the task itself. */
+const gateOnly = (task: Draft, each: Draft) =>
+  task.from !== each.from && (task.aside?.includes(each.from) ?? false) && each.kind === 'arrival';
+
+/** A plan with a day is a task; only a reason or a thing turned down makes it a decision as well. */
+const datedPlan: Refiner = {
+  name: 'a plan with a gate is a task',
+  refine: (drafts, _scene, drop) =>
+    drafts.filter((each) => {
+      if (each.kind !== 'decision' || each.reason || each.turnedDown) return true;
+      const rival = drafts.find(
+        (other) => other.kind === 'task' && touches(other, each) && (other.waitsFor?.length ?? 0) > 0,
+      );
+      if (rival) drop(each, `it waits for something: "${rival.rule}"`);
+      return !rival;
+    }),
+};
+
+/** "That's ordered, should be here Thursday" is one delivery, told in two clauses. */
+const oneDelivery: Refiner = {
+  name: 'one delivery told twice',
+  refine: (drafts, scene, drop) => {
+    const arrivals = drafts.filter(isKind('arrival')).sort((a, b) => a.start - b.start);
+    const gone = new Set<Draft>();
+    const grown = new Map<Draft, Draft>();
+    for (let k = 1; k < arrivals.length; k++) {
+      const second = arrivals[k] as Draft;
+      const first = arrivals[k - 1] as Draft;
+      const near =
+        scene.said[first.to]?.sentence === scene.said[second.from]?.sentence && second.from - first.to <= 2;
+      const anew =
+        second.item !== undefined &&
+        !/^(?:it|that|they|this|those|these|it's|that's|they're)?$/i.test(second.item.replace(/['’].*$/, ''));
+      if (!near || anew || first.received !== second.received) continue;
+      gone.add(first);
+      grown.set(second, {
+        ...second,
+        start: first.start,
+        from: first.from,
+        ...(first.item ? { item: first.item } : {}),
+      });
+      drop(first, 'the next words tell when it comes', true);
+    }
+    return drafts.filter((each) => !gone.has(each)).map((each) => grown.get(each) ?? each);
+  },
+};
+
+/** In this order: gates and vows settle what a clause is before the looser readings are weighed. */
+const REFINERS: readonly Refiner[] = [sameWords, weakYield, oneKind, datedPlan, oneDelivery];
+
+export function refine(drafts: readonly Draft[], scene: Scene, trace: TraceStep[]): readonly Draft[] {
+  return REFINERS.reduce<readonly Draft[]>(
+    (left, { name, refine: settle }) =>
+      settle(left, scene, (each, why, merged = false) => {
+        trace.push({
+          stage: `statements: ${name}`,
+          rule: each.rule,
+          span: { start: each.start, end: each.end },
+          outcome: merged ? 'merged' : 'dropped',
+          why,
+        });
+      }),
+    drafts,
+  );
+}

@@ -1,0 +1,32 @@
+import { matches, phrase } from './phrase.ts';
+import type { Said } from './words.ts';
+
+/** What would be, could have been or is supposed: "If I'd built it eight feet long I'd be done by now". */
+const SUPPOSED = phrase(
+  "(?: would have | could have | might have | should have | would 've | could 've | might 've | should 've | 'd have | 'd 've | i 'd be | i could (?! not | finish ) | i wish | i might | we could !not | we might | pretend | imagine | suppose | supposing | kidding )",
+);
+/** Words with which a speaker takes a thing out of the notes again. */
+const STRUCK = phrase(
+  '(?: not a build task | do not write that down | do not note that | off the record | not a job | strike that | forget i said )',
+);
+
+/**
+ * Numbers of the clauses that only suppose, ask or are struck out by the speaker. A clause after "if" shares its
+ * fate with the clause that follows from it.
+ */
+export function findUnreal(said: readonly Said[]): ReadonlySet<number> {
+  const unreal = new Set<number>();
+  for (const clause of said) {
+    const ifs = /\b(?:if|whether|unless)\b/.test(clause.opener) && !/\bunless\b/.test(clause.opener);
+    if (ifs) {
+      unreal.add(clause.index);
+      const next = said[clause.index + 1];
+      if (next?.sentence === clause.sentence) unreal.add(next.index);
+    }
+    if (matches(SUPPOSED, clause)) unreal.add(clause.index);
+    if (matches(STRUCK, clause)) {
+      for (const other of said) if (other.sentence === clause.sentence) unreal.add(other.index);
+    }
+  }
+  return unreal;
+}

@@ -1,0 +1,142 @@
+/** Classes of words that the statement rules speak of, one letter each. A word may belong to several. */
+import { workBase, workIng, workParticiple, workPast, workThird } from '../lexicon/work-verbs.ts';
+
+const set = (words: string) => new Set(words.trim().split(/\s+/));
+
+export const NUMBER_WORDS = set(`
+zero oh nought one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen
+seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand half quarter`);
+
+/** Tools that only measure: putting one on a thing finishes no work. */
+const MEASURING_TOOLS = set(`
+tape tapes ruler rule caliper calipers callipers gauge gauges feeler feelers level meter multimeter micrometer mic
+thermometer scale scales straightedge laser plumb bob protractor probe bevel counter hygrometer clamp-meter
+depth-gauge dial indicator stopwatch calculator`);
+
+const PEOPLE = set(`
+plumber electrician sparky spark joiner carpenter chippy builder roofer plasterer plasterers engineer surveyor inspector
+welder fabricator machinist painter decorator glazier fitter mechanic rigger sailmaker shipwright boatbuilder upholsterer
+mason bricklayer brickie labourer driver courier merchant supplier neighbour neighbor neighbours neighbors brother sister
+dad mum mom father mother wife husband partner mate mates friend friends cousin uncle aunt son daughter lad lads guy
+guys bloke chap fella man woman lady boys girls kids crew people viewer viewers everyone everybody somebody someone
+nobody landlord architect officer council chandler blacksmith smith turner he she they`);
+
+/** Words for what is published to viewers. */
+const MEDIA = set(`
+video videos episode episodes film films footage vlog tour livestream stream clip clips short shorts reel upload uploads
+part series channel q&a timelapse time-lapse montage recap walkthrough before-and-after show`);
+
+const FAULT_ADJECTIVES = set(`
+cracked rotten rotted rotting rusted rusty corroded seized frozen froze bent warped bowed twisted cupped buckled chipped
+scratched dented snapped sheared broken bust busted burst blown burnt-out perished frayed chafed delaminated delaminating
+blistered blistering punctured leaky leaking weeping dripping seeping split splitting torn ripped worn jammed stuck blocked clogged
+choked contaminated crooked wonky skewed misaligned undersized undersize lumpy soggy sodden mouldy moldy soft
+spongy brittle crumbling crumbly flaking peeling lifting loose wobbly faulty defective duff knackered shot dead
+kaput toast scrap firewood ruined useless wrecked damaged missing lost wrong mangled crushed collapsed collapsing sagging sagged
+binding rubbing sticking slipping slipped fouling overheating smoking sparking shorting tripping
+woodworm wormy riddled infested porous pitted scored gouged creaky rattling squealing grinding noisy unsafe
+dangerous live-wire undersquare unlevel uneven proud hollow short`);
+
+const FAULT_NOUNS = set(`
+leak leaks crack cracks rot split splits dent dents woodworm puncture short mould mold damp fault faults snag snags problem trouble
+issue mistake error mess disaster gap bodge drip drips delamination blister blisters void voids wobble rattle
+shake shakes twist bow warp corrosion rust hole`);
+
+const FAULT_VERBS = set(`
+leaks leaked weeps wept drips dripped seeps sticks stuck jams jammed binds wobbles rattles squeals squeaks creaks grinds
+slips slipped cracked snapped sheared split broke burst cupped warped bowed twisted sags sagged rubs fouls foul
+clashes catches overheats overheated trips tripped stalls stalled cuts-out fails failed died popped failed shattered
+collapsed buckled delaminated blistered peeled flaked rusted rotted perished seized stripped bent dropped-off
+fell melted smoked blew lies scratched chipped dented tore ripped`);
+
+const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
+  ['S', set(`is are was were am 's 're 'm be been being ain't`)],
+  ['s', set(`is are 's 're am 'm`)],
+  ['H', set(`has have had 's 've 'd having`)],
+  ['h', set(`has have 's 've`)],
+  ['M', set(`will would can could shall should may might must 'll 'd`)],
+  [
+    'V',
+    set(`do does did need needs want wants get gets got go goes went come comes came take takes took make makes made weigh
+    weighs sit sits stay stays run runs ran fit fits look looks say says said think thinks thought give gives gave leave
+    leaves left hold holds held measure measures turn turns turned arrive arrives arrived land lands landed know knows knew
+    seem seems mean means meant work works keep keeps kept reckon reckons like likes feel feels felt love loves hate hates
+    show shows start starts started happen happens happened tell tells told ask asks asked see sees saw find finds found
+    ought used put puts`),
+  ],
+  [
+    'T',
+    set(`the a an my our your his her its their this that these those another every each both all some any no whichever
+    new old one two three four five six seven eight nine ten twelve couple dozen last first second third other`),
+  ],
+  [
+    'O',
+    set(
+      `i we you he she it they me us him her them this that these those one ones everything something nothing anything`,
+    ),
+  ],
+  ['I', set('i we')],
+  [
+    'R',
+    set(`of to for with by at from into onto over under through across along against around about between behind below above
+    beside inside outside near past off on in out up down towards toward upon within without per`),
+  ],
+  [
+    'C',
+    set(
+      'in on up down off out through over back away together round around apart along home aboard ashore under',
+    ),
+  ],
+  [
+    'c',
+    set(
+      'in on up down off out through away together apart home aboard gone done finished complete completed sorted fixed ready-to-go',
+    ),
+  ],
+  [
+    'A',
+    set(`now all already finally just also too both well fully properly nicely only even still actually probably really
+    definitely currently first half part double dry pre hand rough today yesterday again at-last eventually luckily
+    about basically literally more less as very pretty quite right clean then ever each mostly almost nearly obviously
+    simply quickly slowly carefully safely freshly newly straight`),
+  ],
+  ['K', set('half nearly almost mostly partly partially barely')],
+  ['N', set('not never no none nothing nobody neither nor hardly barely')],
+  [
+    'L',
+    set(
+      'so and but then yeah yes no okay ok right well um uh er erm oh ah anyway also plus now luckily alright hey like hang look see plus hi hello good great sorry basically honestly',
+    ),
+  ],
+  [
+    'D',
+    set(
+      'monday tuesday wednesday thursday friday saturday sunday today tomorrow tonight yesterday weekend week fortnight morning',
+    ),
+  ],
+  ['J', PEOPLE],
+  ['E', MEDIA],
+  ['Y', MEASURING_TOOLS],
+  ['F', FAULT_ADJECTIVES],
+  ['f', FAULT_NOUNS],
+  ['X', FAULT_VERBS],
+  ['Q', NUMBER_WORDS],
+  ['Z', set('bought ordered purchased requested reserved booked')],
+];
+
+const classesOfWord = new Map<string, string>();
+for (const [letter, words] of CLASSES) {
+  for (const word of words) classesOfWord.set(word, (classesOfWord.get(word) ?? '') + letter);
+}
+
+/** The letters of every class that the word belongs to; empty for a plain noun. */
+export function classesOf(word: string): string {
+  let classes = classesOfWord.get(word) ?? '';
+  if (workBase(word)) classes += 'B';
+  if (workPast(word)) classes += 'b';
+  if (workParticiple(word)) classes += 'P';
+  if (workIng(word)) classes += 'G';
+  if (workThird(word)) classes += 'g';
+  if (/^\d/.test(word)) classes += 'Q';
+  return classes;
+}

@@ -1,0 +1,94 @@
+import type { Span } from '../notes.ts';
+import type { Sentence } from '../sentences.ts';
+import { classesOf } from './vocabulary.ts';
+
+/** A word as the rules see it: contractions are taken apart ("can't" is "can" and "not"), small letters only. */
+export interface Word extends Span {
+  readonly lower: string;
+  /** Letters of the classes in vocabulary.ts. */
+  readonly classes: string;
+}
+
+/** A clause with its words; `code` is what phrases are matched against. */
+export interface Said extends Span {
+  readonly index: number;
+  readonly sentence: number;
+  readonly opener: string;
+  readonly afterPause: boolean;
+  readonly words: readonly Word[];
+  /** Every word as " word/CLASSES". */
+  readonly code: string;
+  /** Offset in `code` of each word. */
+  readonly codeStarts: readonly number[];
+  readonly asks: boolean;
+}
+
+const SPLIT: Readonly<Record<string, readonly string[]>> = {
+  gotta: ['got', 'to'],
+  gonna: ['going', 'to'],
+  wanna: ['want', 'to'],
+  hafta: ['have', 'to'],
+  lemme: ['let', 'me'],
+  gimme: ['give', 'me'],
+  oughta: ['ought', 'to'],
+  "can't": ['can', 'not'],
+  cannot: ['can', 'not'],
+  "won't": ['will', 'not'],
+  "shan't": ['shall', 'not'],
+  "let's": ['let', 'us'],
+  dunno: ['do', 'not', 'know'],
+};
+const CONTRACTION = /^(.+)('s|'re|'ve|'ll|'d|'m)$/;
+
+function parts(lower: string): readonly string[] {
+  const fixed = SPLIT[lower];
+  if (fixed) return fixed;
+  if (lower.endsWith("n't") && lower.length > 3) return [...parts(lower.slice(0, -3)), 'not'];
+  const found = CONTRACTION.exec(lower);
+  return found ? [...parts(found[1] as string), found[2] as string] : [lower];
+}
+
+const TOKEN = /[\p{L}\p{N}$£€][^\s,;:—–!?…()"“”]*/gu;
+
+function wordsIn(text: string, from: number, to: number): readonly Word[] {
+  const words: Word[] = [];
+  for (const found of text.slice(from, to).matchAll(TOKEN)) {
+    const token = found[0].replace(/[.'’]+$/, '');
+    const start = from + found.index;
+    const lower = token.replace(/[’ʼ]/g, "'").toLowerCase().replace(/[/ ]/g, '_');
+    for (const part of parts(lower)) {
+      words.push({ start, end: start + token.length, lower: part, classes: classesOf(part) });
+    }
+  }
+  return words;
+}
+
+/** The clauses of all sentences with their words, numbered through the memo. */
+export function wordClauses(text: string, sentences: readonly Sentence[]): readonly Said[] {
+  const said: Said[] = [];
+  sentences.forEach((sentence, k) => {
+    for (const clause of sentence.clauses) {
+      const words = wordsIn(text, clause.bodyStart, clause.end);
+      if (words.length === 0) continue;
+      const codeStarts: number[] = [];
+      let code = '';
+      for (const word of words) {
+        codeStarts.push(code.length);
+        code += ` ${word.lower}/${word.classes}`;
+      }
+      said.push({
+        index: said.length,
+        sentence: k,
+        start: words[0]?.start ?? clause.bodyStart,
+        end: words.at(-1)?.end ?? clause.end,
+        opener: clause.opener,
+        afterPause: clause.afterPause,
+        words,
+        code,
+        codeStarts,
+        asks: sentence.asks,
+      });
+    }
+  });
+  return said;
+}
