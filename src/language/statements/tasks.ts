@@ -148,7 +148,7 @@ export const TASK_RULES: readonly StatementRule[] = [
     phrase(
       "^<lead>* (?<subject> i | we ) (?: 'll | will )? <adverb>* (?: need | want ) (?: a | an | some | more | another | new | two | three | four ) (?<object> <any>+ )",
     ),
-    (found, said) =>
+    (_, said) =>
       !REST_ONLY.test(said.code) &&
       !/ (?:need|want)\/\w* (?:a|an)\/\w* \d/.test(said.code) &&
       !isReason(said) &&
