@@ -4,7 +4,7 @@ import type { Attribute, FigureNote, Quantity, ReadContext, Span, TraceStep } fr
 import { filledInAttribute, isPair, PLAIN_MEASURE, saidAttribute } from './attributes.ts';
 import { Discourse, type Name } from './discourse.ts';
 import { fitness } from './fitness.ts';
-import { FRAMES } from './frames.ts';
+import { FRAMES } from './frames/index.ts';
 import { KnownThings } from './naming.ts';
 import { ahead, parseMemo, wordAt } from './parse.ts';
 import type { Claim, Site } from './site.ts';
@@ -88,7 +88,7 @@ export function readItems(
     const item = name.join(' ');
     if (at >= 0 && found) {
       discourse.last = { name, word: at, sentence: parse.sentenceOf[at] as number };
-      known.say(item, attribute);
+      known.keep({ item, attribute, value: quantity.value, unit: quantity.unit });
     }
     trace.push({
       stage: 'item',

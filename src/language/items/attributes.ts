@@ -3,7 +3,7 @@ import { kindsOf, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, Dimension } from '../notes.ts';
 import type { Name } from './discourse.ts';
 import { usualSize } from './fitness.ts';
-import { headOf } from './naming.ts';
+import { headOf, isLength } from './naming.ts';
 import { ahead, behind, type Parse, tagAt, wordAt } from './parse.ts';
 
 const OF_DIMENSION: Readonly<Partial<Record<Dimension, Attribute>>> = {
@@ -220,9 +220,23 @@ const SIZE_RULES: readonly SizeRule[] = [
 const VERTICAL =
   /\b(?:ground|floor|deck|waterline|dirt|pavement|road|slab|worktop|counter|bench|sole|ceiling)\b/;
 
+/** "25 deep, no, hang on, 25 and a half": the mended number is of the same size. */
+const MENDED =
+  /\b(wide|deep|long|high|tall|thick) ,(?:[^.]*?)\b(?:no|sorry|hang on|tell a lie|make that|scratch that|correction|i mean|er|um|wait)\b[^.]*$/;
+const MENDED_SIZE: Readonly<Record<string, Attribute>> = {
+  wide: 'width',
+  deep: 'depth',
+  long: 'length',
+  high: 'height',
+  tall: 'height',
+  thick: 'thickness',
+};
+
 /** Attribute by the words at the number; `clear` alone is left to the thing (a door's width, a gap, a clearance). */
 export function saidAttribute(parse: Parse, at: number, dimension: Dimension): Attribute | undefined {
   if (dimension !== 'length') return OF_DIMENSION[dimension] ?? 'other';
+  const mended = MENDED.exec(behind(parse, at, 14));
+  if (mended?.[1] && tagAt(parse, at + 1) !== 'dimension') return MENDED_SIZE[mended[1]];
   const after = ahead(parse, at + 1, 5).replace(
     /^(?:now|even|just|only|exactly|bang on|dead|or so|max|minimum|at most|at least) /,
     '',
@@ -257,26 +271,11 @@ export function isPair(parse: Parse, at: number): boolean {
   );
 }
 
-const LENGTHS: ReadonlySet<Attribute> = new Set([
-  'height',
-  'width',
-  'length',
-  'depth',
-  'thickness',
-  'diameter',
-  'radius',
-  'clearance',
-  'gap',
-  'offset',
-  'size',
-  'other',
-]);
-
 /** The attribute of a bare length: what was said of this thing before, else its usual size. */
 export function filledInAttribute(name: Name, clear: boolean, known: ReadonlySet<Attribute>): Attribute {
   const kinds = kindsOf(name);
-  if (clear) return kinds.has('opening') ? 'width' : kinds.has('space') ? 'clearance' : 'clearance';
-  const lengths = [...known].filter((attribute) => LENGTHS.has(attribute));
+  if (clear) return kinds.has('opening') ? 'width' : 'clearance';
+  const lengths = [...known].filter(isLength);
   const measure = MEASURE_ATTRIBUTE[headOf(name)];
   if (measure) return measure;
   if (lengths.length === 1) return lengths[0] as Attribute;

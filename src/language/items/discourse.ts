@@ -1,8 +1,8 @@
 /** What the talk is about at each point: the topic, the things mentioned last, and what "it" means. */
 import { isPlural, kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
-import type { Attribute, Dimension } from '../notes.ts';
+import type { Attribute, Dimension, Quantity } from '../notes.ts';
 import { fitness, isNoThing } from './fitness.ts';
-import { headOf, isPartHead, joinNames, type KnownThings, nameOfOne, nameOfOther } from './naming.ts';
+import { isDependent, isRelational, joinNames, type KnownThings, nameOfOne, nameOfOther } from './naming.ts';
 import type { Phrase } from './noun-phrases.ts';
 import { isSpeaker, type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
 
@@ -14,6 +14,8 @@ export type Role = 'fronted' | 'subject' | 'object' | 'oblique';
 export interface Need {
   readonly dimension: Dimension;
   readonly attribute?: Attribute;
+  /** The figure itself: a value that stands for one thing already points to it when it is said again. */
+  readonly quantity?: Quantity;
 }
 
 interface Said {
@@ -138,127 +140,195 @@ export class Discourse {
   /** "underside of the loft" and "the loft's underside" are the loft underside. */
   #nameOfNoun(phrase: Phrase, need: Need): Name {
     const { parse } = this;
-    let name: Name = phrase.age === 'old' && phrase.name[0] !== 'old' ? phrase.name : phrase.name;
-    const joinsOwner = isPartHead(phrase) || phrase.kinds.has('measure') || phrase.kinds.has('part');
-    if (
-      wordAt(parse, phrase.last + 1) === 'of' ||
-      (joinsOwner && /^(?:in|on)$/.test(wordAt(parse, phrase.last + 1)))
-    ) {
+    const name: Name = phrase.name;
+    const relational = isRelational(phrase) || phrase.kinds.has('measure');
+    const link = wordAt(parse, phrase.last + 1);
+    if (link === 'of' || (relational && /^(?:in|on|over|under|for|behind)$/.test(link))) {
       const owner = phraseAt(parse, phrase.last + 2);
-      const isOf = wordAt(parse, phrase.last + 1) === 'of';
-      if (owner && !owner.pronoun && !isSpeaker(owner) && !isNoThing(owner.kinds) && (isOf || joinsOwner))
-        return this.#settled(joinNames(owner.name, name), need) ?? joinNames(owner.name, name);
-      if (owner?.pronoun && joinsOwner && isOf) {
-        const of = this.antecedent(phrase.first, need, owner);
-        if (of) return this.#settled(joinNames(of, name), need) ?? joinNames(of, name);
+      const of = owner && this.#ownerAfter(owner, link === 'of' ? relational : true, phrase, need);
+      if (of) {
+        const joined = joinNames(of, name);
+        return this.#settled(joined, need) ?? joined;
       }
     }
-    if (joinsOwner && phrase.name.filter((word) => word !== 'rough' && word !== 'clear').length === 1) {
-      const owner = this.#owner(phrase);
-      if (owner) name = joinNames(owner, name);
-      else {
-        const settled = this.#settled(name, need);
-        if (settled) return settled;
-        const weak = this.#weakOwner(phrase);
-        if (weak) name = joinNames(weak, name);
+    const alone = phrase.name.filter((word) => word !== 'rough' && word !== 'clear').length === 1;
+    if ((relational || isDependent(phrase)) && alone && mayBeOwned(phrase)) {
+      const owner = this.#owner(phrase, relational ? 1 : 0);
+      if (owner) {
+        const joined = joinNames(owner, name);
+        return this.#settled(joined, need) ?? joined;
       }
+      const settled = this.#settled(name, need);
+      if (settled) return settled;
+      const weak = relational ? this.#weakOwner(phrase) : undefined;
+      if (weak) return joinNames(weak, name);
     }
     return this.#settled(name, need) ?? name;
+  }
+
+  #ownerAfter(owner: Phrase, open: boolean, part: Phrase, need: Need): Name | undefined {
+    if (isSpeaker(owner) || isNoThing(owner.kinds)) return undefined;
+    if (owner.pronoun) return open ? this.antecedent(part.first, need, owner) : undefined;
+    return owner.name.length > 0 && canOwn(owner.name) ? owner.name : undefined;
   }
 
   #settled(name: Name, need: Need): Name | undefined {
     return this.known.settle(name, need.attribute);
   }
 
-  /** The fronted thing of the same sentence, or a one-phrase sentence just before. */
-  #owner(phrase: Phrase): Name | undefined {
-    if (
-      phrase.determiner &&
-      !/^(?:the|its|their|her|his|each|every|both|all|my|our)$/.test(phrase.determiner)
-    )
-      return undefined;
+  /** The fronted thing of the same sentence, or of one that went at most `back` sentences before. */
+  #owner(phrase: Phrase, back: number): Name | undefined {
     const topic = this.topicAt(phrase.first);
     if (!topic || topic.word === phrase.first) return undefined;
     const sentence = this.parse.sentenceOf[phrase.first] as number;
-    if (sentence - topic.sentence > 1) return undefined;
-    if (headOf(topic.name) === singular(phrase.head)) return undefined;
-    if (!canOwn(topic.name)) return undefined;
-    return topic.name;
+    const fragment = this.#isFragment(topic);
+    if (sentence - topic.sentence > (fragment ? Math.max(1, back) : 0)) return undefined;
+    if (topic.name.some((word) => singular(word) === singular(phrase.head))) return undefined;
+    return canOwn(topic.name) ? topic.name : undefined;
+  }
+
+  /** "Loft." as a sentence of its own, as against "Windows, the east one is". */
+  #isFragment(topic: Said): boolean {
+    const { parse } = this;
+    const phrase = phraseAt(parse, topic.word);
+    return phrase !== undefined && /^(?:stop)$/.test(tagAt(parse, phrase.last + 1) ?? '');
   }
 
   /** The thing spoken of last, when nothing else says whose part it is. */
   #weakOwner(phrase: Phrase): Name | undefined {
     const { parse } = this;
-    if (phrase.determiner !== undefined && !/^(?:the|its|their|her)$/.test(phrase.determiner))
-      return undefined;
     const sentence = parse.sentenceOf[phrase.first] as number;
-    const last = this.last;
     const head = singular(phrase.head);
-    if (
-      last &&
-      sentence - last.sentence <= 1 &&
-      !last.name.some((word) => singular(word) === head) &&
-      canOwn(last.name) &&
-      last.name.length <= 3
-    )
-      return last.name;
+    const fits = (name: Name) =>
+      canOwn(name) &&
+      name.length <= 2 &&
+      !name.some((word) => singular(word) === head) &&
+      !kindsOf(name).has('material');
     for (let index = phrase.index - 1, back = 0; index >= 0 && back < 6; index--, back++) {
       const other = parse.phrases[index] as Phrase;
       if (sentence - (parse.sentenceOf[other.first] as number) > 1) break;
       if (other.pronoun || isSpeaker(other) || isNoThing(other.kinds)) continue;
       if (this.roleOf(other) !== 'subject' || singular(other.head) === head) continue;
       const name = this.nameOf(other, { dimension: 'length' });
-      return name && canOwn(name) && name.length <= 3 ? name : undefined;
+      if (name && fits(name)) return name;
+      break;
     }
-    return undefined;
+    const last = this.last;
+    return last && sentence - last.sentence <= 1 && fits(last.name) ? last.name : undefined;
   }
 
   /** What a pronoun at `word` means: the likeliest thing said before it, given what the figure needs. */
   antecedent(word: number, need: Need, pronoun?: Phrase): Name | undefined {
     const { parse } = this;
     const sentence = parse.sentenceOf[word] as number;
+    const equal = need.quantity
+      ? this.known.withValue(need.dimension, need.quantity.value, need.quantity.unit, need.attribute)
+      : undefined;
+    const topic = this.topicAt(word);
+    const topicKey = topic?.name.join(' ');
+    const clause = clauseStart(parse, word);
     let best: Name | undefined;
     let bestScore = -0.6;
+    const take = (name: Name, score: number) => {
+      if (score <= bestScore) return;
+      best = name;
+      bestScore = score;
+    };
     let index = (pronoun?.index ?? parse.phrases.length) - 1;
     while (index >= 0 && (parse.phrases[index] as Phrase).first >= word) index--;
-    const wantsPlural = pronoun?.plural ?? false;
     const seen = new Set<string>();
     for (let back = 0; index >= 0 && back < 24; index--, back++) {
       const phrase = parse.phrases[index] as Phrase;
       const away = sentence - (parse.sentenceOf[phrase.first] as number);
       if (away > 3) break;
       if (isSpeaker(phrase) || isNoThing(phrase.kinds)) continue;
-      if (phrase.pronoun && pronoun === undefined && phrase.first >= word) continue;
       const name = this.nameOf(phrase, need);
       if (!name || name.length === 0) continue;
       const key = name.join(' ');
       if (seen.has(key)) continue;
       seen.add(key);
       const kinds = phrase.pronoun ? kindsOf(name) : phrase.kinds;
-      const plural = phrase.pronoun ? isPlural(name.at(-1) ?? '') : phrase.plural;
-      const agreement = !pronoun || pronoun.pronoun === 'that' ? 0 : plural === wantsPlural ? 0.2 : -0.6;
-      const score =
-        ROLE_WEIGHT[this.roleOf(phrase)] +
-        fitness(kinds, need.dimension) -
-        away * 0.45 -
-        (word - phrase.last) * 0.012 +
-        agreement +
-        (kinds.size === 0 ? -0.4 : 0) +
-        (this.last && this.last.name.join(' ') === key ? 0.35 : 0) +
-        (this.known.has(key) ? 0.25 : 0);
-      if (score > bestScore) {
-        best = name;
-        bestScore = score;
-      }
+      take(
+        name,
+        this.#weight(phrase) +
+          fitness(kinds, need.dimension) +
+          agreement(phrase, name, kinds, pronoun) +
+          nearness(parse, phrase, word, clause, pronoun) -
+          away * 0.4 -
+          (word - phrase.last) * 0.008 +
+          (kinds.size === 0 ? -0.4 : 0) +
+          (this.last?.name.join(' ') === key ? 0.3 : 0) +
+          (this.known.has(key) ? 0.2 : 0) +
+          (equal?.has(key) ? 0.9 : 0) +
+          (key === topicKey && away <= 2 ? 0.4 : 0),
+      );
     }
-    const topic = this.topicAt(word);
-    if (topic && sentence - topic.sentence <= 3 && !seen.has(topic.name.join(' '))) {
-      const score = 0.5 + fitness(kindsOf(topic.name), need.dimension) - (sentence - topic.sentence) * 0.35;
-      if (score > bestScore) best = topic.name;
+    if (topic && topicKey && sentence - topic.sentence <= 3 && !seen.has(topicKey))
+      take(
+        topic.name,
+        0.5 + fitness(kindsOf(topic.name), need.dimension) - (sentence - topic.sentence) * 0.35,
+      );
+    // Nothing near: a value that only one known thing has points to it.
+    if (equal?.size === 1 && bestScore < 0.5) {
+      const [only] = equal;
+      if (only) return only.split(' ');
     }
     return best;
   }
+
+  /** How much a phrase stands out by its place in its clause. */
+  #weight(phrase: Phrase): number {
+    const { parse } = this;
+    const next = wordAt(parse, phrase.last + 1);
+    // "the box says 13": what reports is not what is reported on.
+    if (/^(?:says|said|reckons|claims|reads|shows)$/.test(next)) return -1.2;
+    const before = tagAt(parse, phrase.first - 1);
+    if (before === 'be' && this.roleOf(phrase) === 'object') return -0.1;
+    return ROLE_WEIGHT[this.roleOf(phrase)];
+  }
 }
+
+/** First word of the clause that a word stands in. */
+function clauseStart(parse: Parse, word: number): number {
+  for (let k = word - 1; k >= 0; k--) {
+    const tag = tagAt(parse, k);
+    if (tag === 'comma' || tag === 'conjunction' || tag === 'stop') return k + 1;
+  }
+  return 0;
+}
+
+const VESSEL_PRONOUN = /^(?:she|her)$/;
+
+function agreement(
+  phrase: Phrase,
+  name: Name,
+  kinds: ReadonlySet<NounKind>,
+  pronoun: Phrase | undefined,
+): number {
+  if (!pronoun) return 0;
+  if (VESSEL_PRONOUN.test(pronoun.head)) return kinds.has('vessel') ? 1.2 : kinds.has('machine') ? 0.4 : -0.3;
+  if (pronoun.pronoun === 'which') return 0;
+  const plural = phrase.pronoun ? isPlural(name.at(-1) ?? '') : phrase.plural;
+  if (pronoun.pronoun === 'that' || pronoun.pronoun === 'this') return plural ? -0.3 : 0;
+  return plural === pronoun.plural ? 0.2 : -0.6;
+}
+
+/** "that" and "which" point to what stands right before; "with the bezel it's 635" does not point to the bezel. */
+function nearness(
+  parse: Parse,
+  phrase: Phrase,
+  word: number,
+  clause: number,
+  pronoun: Phrase | undefined,
+): number {
+  if (/^(?:that|which|this)$/.test(pronoun?.pronoun ?? '') && phrase.last >= word - 2) return 0.9;
+  return phrase.first >= clause && tagAt(parse, phrase.first - 1) === 'preposition' ? -0.9 : 0;
+}
+
+/** "the top" has an owner to be found; "a top" has none yet. */
+const mayBeOwned = (phrase: Phrase): boolean =>
+  phrase.determiner === undefined ||
+  /^(?:the|its|their|her|his|each|every|both|all|my|our)$/.test(phrase.determiner);
 
 const NO_OWNER: ReadonlySet<NounKind> = new Set([
   'person',

@@ -6,7 +6,18 @@ type Weights = Readonly<Partial<Record<NounKind, number>>>;
 
 /** Common practice, no source: +1 usual carrier, 0 possible, -1 unlikely. Kinds not named take `otherwise`. */
 const CARRIERS: Readonly<Partial<Record<Dimension, Weights & { readonly otherwise: number }>>> = {
-  length: { otherwise: 0.4, liquid: -1, air: -1, electric: -0.4, coating: -0.6, tool: -0.5, machine: 0.1 },
+  length: {
+    otherwise: 0.4,
+    material: -0.3,
+    ground: -0.9,
+    region: -0.7,
+    liquid: -1,
+    air: -1,
+    electric: -0.4,
+    coating: -0.6,
+    tool: -0.7,
+    machine: 0.1,
+  },
   area: { cable: 1, space: 0.8, sheet: 0.5, round: -0.5, otherwise: 0 },
   mass: {
     machine: 1,
@@ -24,6 +35,7 @@ const CARRIERS: Readonly<Partial<Record<Dimension, Weights & { readonly otherwis
     cable: -0.3,
     space: -0.6,
     air: -1,
+    ground: -1,
     tool: -0.3,
     otherwise: 0.1,
   },
@@ -148,6 +160,8 @@ const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   'line set': 'length',
   lineset: 'length',
   run: 'length',
+  inside: 'width',
+  outside: 'width',
   chain: 'length',
   rope: 'length',
   warp: 'length',

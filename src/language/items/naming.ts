@@ -1,22 +1,27 @@
 /** Gives things stable names: the same thing said twice comes out as the same words. */
 import { isTradeNoun, kindsOf, singular } from '../lexicon/trade-nouns.ts';
-import type { Attribute, KnownFigure } from '../notes.ts';
+import type { Attribute, Dimension, KnownFigure } from '../notes.ts';
 import { nameKey, type Phrase } from './noun-phrases.ts';
 
-/** Heads that name a part of something else when they stand alone: "the top", "legs", "the rough opening". */
-const PART_HEADS = new Set(
-  `top bottom leg side end back front base underside inside outside middle centre center edge face foot head rim lip
-  flange arm shoulder cap lid door drawer drain opening cutout cut-out hole bore lining header lintel sill cill jamb
-  frame rail stile post panel runner slide handle hinge latch seal gasket shaft blade tip face bracket mount plate
-  motor pulley belt headroom height width length depth thickness diameter clearance gap fall pitch spacing overhang
-  upstand lap joint seam seat backrest tread riser stringer nosing going tank pump filter element thermostat breaker
-  fuse cable wiring roof floor ceiling wall sole deck beam hull transom keel underside freeboard draught slot groove
-  rebate rabbet notch recess tenon mortise tongue niche bay skin layer core veneer edging lipping trim skirting plinth
-  kick toe-kick shelf shelves carcass bit pane glass sash reveal architrave cover valve spout tap tray waste trap vent
-  duct flue bezel surround horn coat spring axle hub tyre tire wheel bunk bearing bush bolt screw clip fixing weight
-  load`.split(/\s+/),
+/** Heads that mean nothing without their owner: "the top", "legs", "the rough opening". */
+const RELATIONAL_HEADS = new Set(
+  `top bottom leg side end back front base underside inside outside middle centre center edge face foot rim lip lid
+  opening cutout cut-out hole bore headroom legroom height width length depth thickness diameter clearance gap fall pitch
+  spacing overhang upstand lap seat backrest tread riser stringer nosing horn bearing corner half rear apron kick heel
+  toe cheek neck throat mouth inlet outlet stem head shoulder surround carcass rebate rabbet groove slot notch mortise
+  tenon tongue weight load moisture leaf crown camber stretcher`.split(/\s+/),
 );
-export const isPartHead = (phrase: Phrase): boolean => PART_HEADS.has(singular(phrase.head));
+/** Heads that belong to a thing when it was put in front: "Shower, the drain's 14 inches off". */
+const DEPENDENT_HEADS = new Set(
+  `door drawer drain lining header lintel sill cill jamb frame rail stile post panel runner slide handle hinge latch seal
+  gasket shaft blade tip bracket mount plate motor pulley belt joint seam tank pump filter element thermostat breaker fuse
+  cable wiring roof floor ceiling wall sole deck beam hull transom keel freeboard draught recess niche bay skin layer core
+  veneer edging lipping trim skirting plinth shelf bit pane glass sash reveal architrave cover valve spout tap tray waste
+  trap vent duct flue bezel coat spring axle hub tyre tire wheel bunk bush bolt screw clip fixing board cushion mattress
+  step rung hatch window vane rudder tiller bar rod pipe hose supply circuit`.split(/\s+/),
+);
+export const isRelational = (phrase: Phrase): boolean => RELATIONAL_HEADS.has(singular(phrase.head));
+export const isDependent = (phrase: Phrase): boolean => DEPENDENT_HEADS.has(singular(phrase.head));
 
 /** Words of which a thing has one or another: putting one in turns out its fellow. */
 const FELLOWS: readonly (readonly string[])[] = [
@@ -130,12 +135,18 @@ export class KnownThings {
   readonly #things = new Map<string, KnownThing>();
   #clock = 0;
   readonly #byHead = new Map<string, Set<string>>();
-  readonly figures: readonly KnownFigure[];
+  readonly #figures: KnownFigure[];
 
   constructor(items: readonly string[], figures: readonly KnownFigure[]) {
-    this.figures = figures;
+    this.#figures = [...figures];
     for (const item of items) this.say(item);
     for (const figure of figures) this.say(figure.item, figure.attribute);
+  }
+
+  /** Keeps a figure read in this memo, so that saying it again finds its thing. */
+  keep(figure: KnownFigure): void {
+    this.#figures.push(figure);
+    this.say(figure.item, figure.attribute);
   }
 
   say(item: string, attribute?: Attribute): void {
@@ -191,19 +202,38 @@ export class KnownThings {
     return undefined;
   }
 
-  /** The one known item that has this very figure: settles who "it" is when a standing value is said again. */
-  withValue(attribute: Attribute, value: number, unit: string): string | undefined {
-    const matches = new Set<string>();
-    for (const figure of this.figures)
+  /** Known items that have this very figure: settles who "it" is when a standing value is said again. */
+  withValue(dimension: Dimension, value: number, unit: string, attribute?: Attribute): ReadonlySet<string> {
+    const items = new Set<string>();
+    for (const figure of this.#figures)
       if (
-        figure.attribute === attribute &&
+        (attribute
+          ? figure.attribute === attribute
+          : isLength(figure.attribute) === (dimension === 'length')) &&
         figure.unit === unit &&
-        Math.abs(figure.value - value) < 1e-9 * Math.max(1, Math.abs(value))
+        Math.abs(figure.value - value) <= 1e-9 * Math.abs(value)
       )
-        matches.add(figure.item);
-    return matches.size === 1 ? [...matches][0] : undefined;
+        items.add(figure.item);
+    return items;
   }
 }
+
+const LENGTH_ATTRIBUTES: ReadonlySet<Attribute> = new Set([
+  'height',
+  'width',
+  'length',
+  'depth',
+  'thickness',
+  'diameter',
+  'radius',
+  'clearance',
+  'gap',
+  'offset',
+  'size',
+  'other',
+]);
+/** True for the attributes that a bare length can be. */
+export const isLength = (attribute: Attribute): boolean => LENGTH_ATTRIBUTES.has(attribute);
 
 /** True when the word is one that only tells a thing from its fellow: "east", "upper", "second". */
 export const isTelling = (word: string): boolean => FELLOWS.some((list) => list.includes(word));

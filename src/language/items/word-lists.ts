@@ -52,7 +52,7 @@ export const UNIT_WORDS =
   centimeter centimeters metre metres meter meters kilometre kilometres kilometer kilometers inch inches foot feet yard
   yards thou ft in thousandths degree degrees celsius fahrenheit centigrade c f gram grams kilo kilos kilogram
   kilograms kg g tonne tonnes ton tons pound pounds lb lbs ounce ounces oz stone litre litres liter liters l ml
-  millilitre millilitres milliliter milliliters gallon gallons pint pints quart quarts volt volts v amp amps a ampere
+  millilitre millilitres milliliter milliliters gallon gallons pint pints quart quarts volt volts v amp amps ampere
   amperes milliamp milliamps watt watts w kilowatt kilowatts kw horsepower horse hp va kva kilovolt newton newtons
   metre nm pascal pascals kilopascal kilopascals bar psi hour hours hr hrs minute minutes min mins second
   seconds day days percent per cent % rpm revs revolutions knot knots mph square squared cubic dollar dollars bucks buck
@@ -83,7 +83,7 @@ export const OTHER_ADJECTIVES =
   alone aware busy careful close closer closest dead different difficult done due early easy empty fair far fast glad
   gone hard heavy heavier lighter honest hungry impossible kind late light likely lucky mad near open possible quick
   quiet safe same serious sharp shut sick simple slow smart soft sorry sound special spongy stiff stiffer straight strange
-  strong stuck sweet thirsty tight tighter loose level plumb flush proud shy scant spot worth wrong cheap cheaper bigger
+  strong stuck sweet thirsty tight tighter loose level plumb flush proud shy scant clear spot worth wrong cheap cheaper bigger
   smaller larger warmer colder cooler hotter drier wetter oversize oversized undersize average less least fewer few
   many much several enough plenty bent square out-of-square perfect useless useful fine okay available missing rough
   sticky tacky damp dry wet warm cool cloudy sunny foggy rainy icy greasy dusty rusted rotten twisted bowed cupped

@@ -3,7 +3,7 @@
  * that "a 40 amp supply" reads as determiner, quantity, noun.
  */
 
-import { isTradeNoun } from '../lexicon/trade-nouns.ts';
+import { isTradeNoun, singular } from '../lexicon/trade-nouns.ts';
 import type { Span } from '../notes.ts';
 import {
   ADVERBS,
@@ -64,7 +64,7 @@ interface Raw {
 }
 
 const PIECE =
-  /\d+\/\d+|\d+(?:[.,:]\d+)*(?:st|nd|rd|th)?(?:['"′″]+\d*)*|\p{L}+n['’]t\b|[\p{L}°%]+(?:-\p{L}+)*|['’](?:s|re|ve|ll|d|m|em)\b|[.!?…]+|[,;:()—–-]|["'’]/giu;
+  /\d+\/\d+|\p{L}\d+\p{L}?\b|\d+(?:[.,:]\d+)*(?:st|nd|rd|th)?(?:['"′″]+\d*)*|\p{L}+n['’]t\b|[\p{L}°%]+(?:-\p{L}+)*|['’](?:s|re|ve|ll|d|m|em)\b|[.!?…]+|[,;:()—–-]|["'’]/giu;
 
 /** Numbers and units at the edges of a reading's span; the words between them belong to it as well. */
 function isMeasureWord(lower: string): boolean {
@@ -160,11 +160,17 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   if (isVerb && !isNoun) {
     if (PAST_FORMS.has(lower) || (/ed$/.test(lower) && !/^(?:need|feed|bleed|speed|weed|shed)$/.test(lower)))
       return opensNounPhrase(before) ? 'adjective' : 'participle';
-    if (/ing$/.test(lower) && opensNounPhrase(before)) return 'noun';
+    if (/ing$/.test(lower) && opensNounPhrase(before) && before !== 'quantity') return 'noun';
     return before === 'determiner' || before === 'possessive' ? 'noun' : 'verb';
   }
   if (isVerb && isNoun) {
     if (takesVerb(before, previous?.lower ?? '')) return 'verb';
+    if (
+      before === 'noun' &&
+      /[^s]s$/.test(lower) &&
+      (PREPOSITIONS.has(next?.lower ?? '') || next?.lower === '#')
+    )
+      return 'verb';
     if (
       /^(?:the|a|an|my|your|his|her|its|our|their|'em|it|them|this|that|these|those)$/.test(next?.lower ?? '')
     )
@@ -180,7 +186,7 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   if (isNoun) return 'noun';
   if (/ly$/.test(lower)) return 'adverb';
   if (NOUN_ENDING.test(lower)) return 'noun';
-  if (ADJECTIVE_ENDING.test(lower)) return 'adjective';
+  if (ADJECTIVE_ENDING.test(lower) || /(?:i|g|k|d|t)est$/.test(lower)) return 'adjective';
   if (/ed$/.test(lower)) return opensNounPhrase(before) ? 'adjective' : 'participle';
   if (/n't$/.test(lower)) return 'auxiliary';
   return 'noun';
@@ -217,7 +223,12 @@ function tagOf(lower: string, previous: Word | undefined, next: Raw | undefined)
   if (lower === "'s") return 'be';
   if (BE.has(lower)) return 'be';
   if (MODALS.has(lower)) return 'modal';
-  if (lower === 'one' || lower === 'ones') return 'pronoun';
+  if (/^m\d+s?$/.test(lower)) return 'noun';
+  if (lower === 'one' || lower === 'ones')
+    return lower === 'one' && isTradeNoun(next?.lower ?? '') && !isAdjective(next?.lower ?? '')
+      ? 'number'
+      : 'pronoun';
+  if (isCompound(lower, next)) return 'noun';
   if (/^\d/.test(lower) || NUMBER_WORDS.has(lower)) return lower === 'oh' ? 'filler' : 'number';
   if (lower === 'can' && opensNounPhrase(previous?.tag)) return 'noun';
   if (AUXILIARIES.has(lower)) return 'auxiliary';
@@ -269,6 +280,7 @@ function tagAdjective(lower: string, previous: Word | undefined, next: Raw | und
       (!VERBS.has(after) || isTradeNoun(after)) &&
       !ADVERBS.has(after);
     if (!nounFollows || after === 'one') {
+      if (previous?.tag === 'quantity' && ADVERBS.has(lower)) return 'adverb';
       if (previous?.tag === 'preposition' && ADVERBS.has(lower)) return 'adverb';
       return after === 'one'
         ? 'adjective'
@@ -279,6 +291,10 @@ function tagAdjective(lower: string, previous: Word | undefined, next: Raw | und
   }
   return 'adjective';
 }
+
+/** "covering boards", "glazing bar": the first word alone would be a verb. */
+const isCompound = (lower: string, next: Raw | undefined): boolean =>
+  next !== undefined && VERBS.has(lower) && isTradeNoun(`${lower} ${singular(next.lower)}`);
 
 const tagBare = (lower: string): Tag =>
   ADVERBS.has(lower) ? 'adverb' : isTradeNoun(lower) ? 'noun' : 'adjective';
@@ -321,6 +337,34 @@ function settleGenitives(words: Word[]): void {
   });
 }
 
+/** Words said while a number is mended: "eleven eighty, no, tell a lie, eleven ninety". */
+const REPAIRS = [
+  ['tell', 'a', 'lie'],
+  ['hang', 'on'],
+  ['hold', 'on'],
+  ['hold', 'up'],
+  ['scratch', 'that'],
+  ['make', 'that'],
+  ['let', 'me', 'see'],
+  ['listen', 'to', 'me'],
+  ['i', 'mean'],
+  ['what', 'was', 'it'],
+  ['call', 'it'],
+  ['if', 'that'],
+  ['you', 'know'],
+] as const;
+
+function quietRepairs(words: Word[]): void {
+  words.forEach((word, k) => {
+    for (const repair of REPAIRS) {
+      if (repair[0] !== word.lower || !repair.every((part, j) => words[k + j]?.lower === part)) continue;
+      for (let j = k; j < k + repair.length; j++) words[j] = { ...(words[j] as Word), tag: 'filler' };
+      const before = words[k - 1];
+      if (before?.lower === 'i' && repair[0] === 'tell') words[k - 1] = { ...before, tag: 'filler' };
+    }
+  });
+}
+
 /** Reads the words of a text; each of `spans` (one per quantity) becomes one word with the tag `quantity`. */
 export function readWords(text: string, spans: readonly Span[]): readonly Word[] {
   const raw = collapse(pieces(text), spans);
@@ -335,5 +379,6 @@ export function readWords(text: string, spans: readonly Span[]): readonly Word[]
     );
   });
   settleGenitives(words);
+  quietRepairs(words);
   return words;
 }

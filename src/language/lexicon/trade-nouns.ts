@@ -77,7 +77,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     wallplug tack brad pin-nail cap-screw grubscrew clip p-clip clamp hose-clip jubilee cable-tie zip-tie tie-wrap
     hinge bracket hanger joist-hanger penny turnbuckle shackle u-bolt chainplate latch
     catch hasp lock fixing fastening fastener bolthole coupling`,
-  coating: `paint primer undercoat topcoat varnish lacquer wax stain dye preservative epoxy resin hardener
+  coating: `membrane paint primer undercoat topcoat varnish lacquer wax stain dye preservative epoxy resin hardener
     catalyst polyester vinylester gelcoat glue adhesive sealant silicone mastic caulk sikaflex putty filler fairing
     bog mortar plaster render skim grout thinset bitumen tar antifoul antifouling bondcoat bonding-coat coat mix batch
     finish limewash emulsion eggshell gloss distemper shellac french-polish flux solder paste
@@ -297,8 +297,43 @@ const NO_KIND: ReadonlySet<NounKind> = new Set();
 
 /** The kinds of thing that a noun phrase names: those of its longest known ending, none when unknown. */
 export function kindsOf(words: readonly string[]): ReadonlySet<NounKind> {
+  const all = kindsOfEnding(coreOfName(words));
+  return all;
+}
+
+const LINKS = new Set([
+  'from',
+  'above',
+  'below',
+  'between',
+  'through',
+  'in',
+  'on',
+  'at',
+  'to',
+  'each',
+  'all',
+  'for',
+  'under',
+  'over',
+  'across',
+  'behind',
+  'around',
+]);
+
+/** A name without its "from the wall", "each side", "between coats". */
+function coreOfName(words: readonly string[]): readonly string[] {
+  const link = words.findIndex((word, k) => k > 0 && LINKS.has(word));
+  return link > 0 ? words.slice(0, link) : words;
+}
+
+const FASTENER: ReadonlySet<NounKind> = new Set(['fastener']);
+
+function kindsOfEnding(words: readonly string[]): ReadonlySet<NounKind> {
   const last = words.at(-1);
   if (!last) return NO_KIND;
+  // Metric threads name their bolt: "M10s".
+  if (/^m\d+s?$/.test(last)) return FASTENER;
   const before = words.at(-2);
   const pair = before
     ? (kinds.get(`${before} ${singular(last)}`) ?? kinds.get(`${before} ${last}`))

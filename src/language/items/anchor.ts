@@ -1,0 +1,182 @@
+/** Looks left of a quantity for its verb, the subject of that verb, and what stands between. */
+import { singular } from '../lexicon/trade-nouns.ts';
+import type { Name, Need } from './discourse.ts';
+import { isNoThing } from './fitness.ts';
+import type { Phrase } from './noun-phrases.ts';
+import { isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from './parse.ts';
+import type { Site } from './site.ts';
+
+export const needOf = (site: Site): Need => ({
+  dimension: site.dimension,
+  quantity: site.quantity,
+  ...(site.said ? { attribute: site.said } : {}),
+});
+
+export function namePhrase(site: Site, phrase: Phrase): Name | undefined {
+  return site.discourse.nameOf(phrase, needOf(site));
+}
+
+export interface Anchor {
+  readonly verb?: number;
+  readonly subject?: Phrase;
+  /** Phrase between verb and number, or with no verb at all. */
+  readonly direct?: Phrase;
+  /** A comma stands between that and the number. */
+  readonly comma: boolean;
+  /** Preposition before the number: "at", "to". */
+  readonly preposition?: string;
+}
+
+const BOUND_WORDS =
+  /^(?:least|most|more|than|less|max|maximum|minimum|about|of|to|at|up|down|for|by|in|over|under|within|a|an|the|another|only|just|same|what|no|not|like|some)$/;
+
+export function anchorOf(site: Site): Anchor {
+  const { parse, at } = site;
+  const sentence = parse.sentenceOf[at];
+  let comma = false;
+  let preposition: string | undefined;
+  const told = () => ({ comma, ...(preposition ? { preposition } : {}) });
+  for (let k = at - 1; k >= 0 && parse.sentenceOf[k] === sentence; k--) {
+    const tag = tagAt(parse, k);
+    const word = wordAt(parse, k);
+    if (tag === 'stop') break;
+    if (tag === 'comma') comma = true;
+    else if (tag === 'preposition') preposition ??= comma ? undefined : word;
+    else if (tag === 'quantity') {
+      const inside = phraseAt(parse, k);
+      if (inside && inside.last < at && inside.last > k) return { direct: inside, ...told() };
+    } else if (tag === 'conjunction') {
+      // "560 deep and 480 high" goes on; "and measures 40" has no subject of its own.
+      const left = tagAt(parse, k - 1);
+      if (left !== 'quantity' && left !== 'dimension') return told();
+    } else if (SKIPPED.has(tag ?? '')) {
+    } else if (BOUND_WORDS.test(word) && tag !== 'noun' && tag !== 'pronoun') {
+    } else {
+      const phrase = phraseAt(parse, k);
+      if (phrase && isNoThing(phrase.kinds) && !isSpeaker(phrase)) {
+        k = phrase.first;
+        continue;
+      }
+      if (phrase) return { direct: phrase, ...told() };
+      if (tag === 'adjective' || tag === 'determiner' || tag === 'possessive' || tag === 'genitive') continue;
+      const subject = subjectBefore(site, k);
+      return { verb: k, ...told(), ...(subject ? { subject } : {}) };
+    }
+  }
+  return told();
+}
+
+const SKIPPED: ReadonlySet<string> = new Set(['adverb', 'filler', 'number', 'unit', 'dimension']);
+
+/** The subject of the verb at `verb`: the nearest phrase before it that is no object of a preposition. */
+export function subjectBefore(site: Site, verb: number): Phrase | undefined {
+  const { parse } = site;
+  const sentence = parse.sentenceOf[verb];
+  let oblique: Phrase | undefined;
+  for (let k = verb - 1; k >= 0 && parse.sentenceOf[k] === sentence; k--) {
+    const tag = tagAt(parse, k);
+    const phrase = phraseAt(parse, k);
+    if (phrase) {
+      if (tagAt(parse, phrase.first - 1) !== 'preposition') return relativeHead(site, phrase);
+      oblique ??= phrase;
+      k = phrase.first - 1;
+      continue;
+    }
+    if (tag === 'conjunction' || tag === 'stop') break;
+    if (tag === 'comma' && oblique === undefined && k < verb - 1) {
+      const inside = tagAt(parse, k + 1);
+      if (inside === 'verb' || inside === 'participle') break;
+    }
+  }
+  return oblique;
+}
+
+/** "the legs I cut on Sunday are short": the thing cut, not the one who cut it. */
+function relativeHead(site: Site, phrase: Phrase): Phrase {
+  if (!isSpeaker(phrase) && !/^(?:that|which)$/.test(phrase.pronoun ?? '')) return phrase;
+  const before = phraseAt(site.parse, phrase.first - 1);
+  return before && !isSpeaker(before) && !before.pronoun ? before : phrase;
+}
+
+/** The phrase that the clause around `before` is about: the subject of the verb to its left. */
+export function clauseSubject(site: Site, before: Phrase): Phrase | undefined {
+  const { parse } = site;
+  const sentence = parse.sentenceOf[before.first];
+  for (let k = before.first - 1; k >= 0 && parse.sentenceOf[k] === sentence; k--) {
+    const tag = tagAt(parse, k);
+    if (tag === 'stop' || tag === 'comma') return undefined;
+    if (tag === 'conjunction' && tagAt(parse, k + 1) !== 'determiner' && tagAt(parse, k + 1) !== 'quantity')
+      return undefined;
+    if (isVerbal(tag)) return subjectBefore(site, k + 1);
+  }
+  return undefined;
+}
+
+/** The phrase between a verb and `before`: "penciled it on the counter as 22" is about "it". */
+export function objectBefore(site: Site, before: Phrase): Phrase | undefined {
+  const { parse } = site;
+  const sentence = parse.sentenceOf[before.first];
+  for (let k = before.first - 1; k >= 0 && parse.sentenceOf[k] === sentence; k--) {
+    const tag = tagAt(parse, k);
+    if (tag === 'preposition' || tag === 'adverb' || tag === 'determiner') continue;
+    const phrase = phraseAt(parse, k);
+    if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds)) return undefined;
+    if (tagAt(parse, phrase.first - 1) === 'preposition') {
+      k = phrase.first;
+      continue;
+    }
+    return isVerbal(tagAt(parse, phrase.first - 1)) ? phrase : undefined;
+  }
+  return undefined;
+}
+
+export const isVerbal = (tag: string | undefined): boolean =>
+  tag === 'be' || tag === 'verb' || tag === 'participle' || tag === 'modal' || tag === 'auxiliary';
+
+/** What the clause or the talk before is about, for phrases that name only a hole, a gap or a stuff. */
+export function surrounding(site: Site, before: number): Name | undefined {
+  const { parse, discourse } = site;
+  const anchor = anchorOf({ ...site, at: before });
+  const phrase = anchor.subject ?? anchor.direct;
+  if (phrase && !isSpeaker(phrase)) {
+    const name = namePhrase(site, phrase);
+    if (name) return name;
+  }
+  const topic = discourse.topicAt(before);
+  if (topic && (parse.sentenceOf[before] as number) - topic.sentence <= 1) return topic.name;
+  return discourse.last?.name;
+}
+
+/** The first phrase of the sentence that is about a thing. */
+export function sentenceSubject(site: Site): Phrase | undefined {
+  const { parse, at, discourse } = site;
+  const sentence = parse.sentenceOf[at] as number;
+  for (let k = parse.sentenceStart[sentence] as number; k < at; k++) {
+    const phrase = phraseAt(parse, k);
+    if (!phrase) continue;
+    k = phrase.last;
+    if (isSpeaker(phrase) || isNoThing(phrase.kinds)) continue;
+    const role = discourse.roleOf(phrase);
+    if (role === 'subject' || role === 'fronted') return phrase;
+  }
+  return undefined;
+}
+
+const REPORTERS =
+  /^(?:book|manual|spec|sheet|plate|sticker|label|packet|box|bucket|tin|drawing|plan|sidewall|website|datasheet|instructions|leaflet|tape|calipers|callipers|caliper|scale|scales|gauge|meter|thermometer|law|rule|docket|invoice|paperwork|bag|page)$/;
+export const isReporter = (phrase: Phrase): boolean =>
+  REPORTERS.test(singular(phrase.head)) || REPORTERS.test(phrase.head);
+
+/** True when what stands at `verb` tells of what something says: "the book says", "the scale reads". */
+export const tells = (site: Site, verb: number): boolean =>
+  /^(?:says|say|said|reads|read|reckons|reckon|shows|showed|claims|insists?|states)$/.test(
+    wordAt(site.parse, verb),
+  );
+
+/** The thing right after a phrase and a link word: "for the tap", "on the trailer". */
+export function linkedAfter(site: Site, from: number, links: RegExp): Name | undefined {
+  if (!links.test(wordAt(site.parse, from))) return undefined;
+  const phrase = phraseFrom(site.parse, from + 1);
+  if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds)) return undefined;
+  return namePhrase(site, phrase);
+}

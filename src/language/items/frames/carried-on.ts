@@ -1,0 +1,50 @@
+import { anchorOf, namePhrase, needOf, sentenceSubject } from '../anchor.ts';
+import { isSpeaker } from '../parse.ts';
+import type { Frame } from '../site.ts';
+import { claim } from './claim.ts';
+
+/** A number with no thing of its own stays with the one before it, or with what its sentence is about. */
+export const carriedOn: Frame = {
+  name: 'so <quantity>',
+  examples: [
+    ['the alcove is [1240] wide, and [600] deep', 'alcove, alcove'],
+    ['Legs are that less the top, so [730]', 'legs'],
+  ],
+  leaves: [],
+  read: (site) => {
+    const { parse, at, discourse } = site;
+    const last = discourse.last;
+    if (last && parse.sentenceOf[at] === last.sentence) return claim(last.name);
+    const subject = sentenceSubject(site);
+    return subject ? claim(namePhrase(site, subject)) : undefined;
+  },
+};
+
+/** The speaker's own doing, or a fragment: what the talk is about. */
+export const topic: Frame = {
+  name: 'topic',
+  examples: [["Loft. I'm going to [76 in] now", 'loft']],
+  leaves: [],
+  read: (site) => {
+    const { parse, at, discourse } = site;
+    const said = discourse.topicAt(at);
+    const away = said ? (parse.sentenceOf[at] as number) - said.sentence : 9;
+    if (said && away <= 1) return claim(said.name);
+    return claim(discourse.antecedent(at, needOf(site)) ?? said?.name ?? discourse.last?.name);
+  },
+};
+
+/** "I'm going up to 960": the doer is no thing, so what was last spoken of is. */
+export const ownDoing: Frame = {
+  name: "I'm going to <quantity>",
+  examples: [['the bench is too low, so I am going up to [960]', 'bench']],
+  leaves: ['I set the slide at [2 thou]'],
+  read: (site) => {
+    const anchor = anchorOf(site);
+    if (anchor.verb === undefined || !anchor.subject || !isSpeaker(anchor.subject)) return undefined;
+    const { parse, at, discourse } = site;
+    const said = discourse.topicAt(at);
+    if (said && parse.sentenceOf[at] === said.sentence) return claim(said.name);
+    return claim(discourse.antecedent(anchor.subject.first, needOf(site)));
+  },
+};

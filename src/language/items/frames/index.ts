@@ -1,0 +1,35 @@
+/**
+ * Ways of saying what a quantity belongs to, in the order they are tried. The first that answers with a thing that
+ * can carry the figure wins.
+ */
+import type { Frame } from '../site.ts';
+import { carriedOn, ownDoing, topic } from './carried-on.ts';
+import { limitOnAnything } from './limits.ts';
+import { offsetFrom } from './offsets.ts';
+import { placeTemperature } from './places.ts';
+import { ellipsis, measureNounOf, premodifier, quantityOf } from './premodifiers.ts';
+import { eachSide, perPart } from './sides.ts';
+import { spacing } from './spacing.ts';
+import { apposition, forThing, namedBehind, verbSubject } from './subjects.ts';
+
+export const FRAMES: readonly Frame[] = [
+  // Before all: "nothing wider than 740 comes in" would be a figure of what stands before it.
+  limitOnAnything,
+  spacing,
+  eachSide,
+  perPart,
+  quantityOf,
+  // Before the premodifier: "a 210 on the countershaft" names no countershaft of 210.
+  ellipsis,
+  premodifier,
+  measureNounOf,
+  offsetFrom,
+  placeTemperature,
+  namedBehind,
+  forThing,
+  verbSubject,
+  apposition,
+  ownDoing,
+  carriedOn,
+  topic,
+];

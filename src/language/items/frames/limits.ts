@@ -1,0 +1,47 @@
+import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
+import { MEASURE_ATTRIBUTE } from '../attributes.ts';
+import { isNoThing, usualSize } from '../fitness.ts';
+import { ahead, behind } from '../parse.ts';
+import type { Frame, Site } from '../site.ts';
+
+const OVER =
+  /(?:\b(no|nothing|anything|not one|never)\b)((?: \w+){0,3}?)((?: (?:through|in|on|into) (?:\w+ ){0,3}\w+)?) (?:over|wider|taller|longer|heavier|bigger|deeper|thicker|higher|larger|above|more)(?: than)?$/;
+const PASSES =
+  /^(?:(?:comes?|goes|going|fits?|gets?|passes|passing|coming|stood|stands|up|in|through|on|into) ?)+(?:(?:it|that|this door|the \w+|here|there)\b)?/;
+
+const said = (site: Site) => site.discourse.antecedent(site.at, { dimension: 'length' })?.join(' ') ?? 'it';
+
+/** A bound on whatever meets it, not on a thing of its own. Known gap: "if it's over 740 it stays outside". */
+export const limitOnAnything: Frame = {
+  name: 'nothing over <quantity>',
+  examples: [
+    ['so nothing wider than [740] comes in', 'anything comes in'],
+    ['he says no machine over [400 kg]', 'any machine'],
+    ["I don't want anything over [82 in] going through the door", 'anything going through door'],
+  ],
+  leaves: ['no more than [8 in] from the box', 'the bench is no wider than [600]'],
+  read: (site) => {
+    const { parse, at } = site;
+    const match = OVER.exec(behind(parse, at, 9));
+    if (!match) return undefined;
+    const any = match[1] === 'nothing' || match[1] === 'anything';
+    const noun = any ? '' : (match[2] ?? '').trim();
+    if (!any && (noun === '' || isNoThing(kindsOf(noun.split(' '))))) return undefined;
+    const tail = PASSES.exec(ahead(parse, at + 1, 8))?.[0] ?? '';
+    const place = (match[3] ?? '').trim().replace(/\b(?:any of )?(?:them|those|these)\b/, () => said(site));
+    const where = (place || tail).replace(/\b(?:it|that)\b/, () => said(site));
+    // "anything over 85 degrees and it skins": no place and no passing, so the talk is of one thing.
+    if (any && where === '') return undefined;
+    const name = `${noun ? `any ${noun}` : 'anything'} ${where}`
+      .replace(/\b(?:the|a|an) /g, '')
+      .trim()
+      .split(/\s+/);
+    const head = singular(noun.split(' ').at(-1) ?? '');
+    const usual = noun ? (MEASURE_ATTRIBUTE[head] ?? usualSize([head], head, kindsOf([head]))) : undefined;
+    return {
+      name,
+      binds: name.join(' '),
+      ...(usual && site.dimension === 'length' && !site.said ? { attribute: usual } : {}),
+    };
+  },
+};

@@ -1,0 +1,63 @@
+import { kindsOf } from '../../lexicon/trade-nouns.ts';
+import { anchorOf } from '../anchor.ts';
+import type { Name } from '../discourse.ts';
+import { ahead, type Parse, phraseFrom, tagAt, wordAt } from '../parse.ts';
+import type { Frame, Site } from '../site.ts';
+import { claim } from './claim.ts';
+
+const WHEN =
+  /^(?:this morning|last night|tonight|today|overnight|outside|right now|this evening|this afternoon|now)\b/;
+
+/** "it was six in here": the weather of a place. Known gap: "we got up to 31 on the foredeck". */
+export const placeTemperature: Frame = {
+  name: 'it was <quantity> in here',
+  examples: [
+    ['it was [6 degC] in here this morning', 'in the workshop'],
+    ["it's [51 degF] right now under this tarp", 'under tarp'],
+    ['it hit [64 degF] in the shed', 'in shed'],
+  ],
+  leaves: ['the primer wants [8 degC]', "it won't cure below [10 degC]"],
+  read: (site) => {
+    if (site.dimension !== 'temperature') return undefined;
+    const { parse, at } = site;
+    const anchor = anchorOf(site);
+    const first = anchor.subject ?? anchor.direct;
+    if (
+      first?.pronoun !== 'it' &&
+      first !== undefined &&
+      !/^(?:air|temperature|workshop|shed|room)$/.test(first.head)
+    )
+      return undefined;
+    let k = at + 1;
+    while (tagAt(parse, k) === 'adverb' || /^(?:right|degrees)$/.test(wordAt(parse, k))) k++;
+    const after = ahead(parse, k, 4);
+    if (/^(?:in|out|up|down) (?:here|there)\b/.test(after)) return claim(workplace(site));
+    const named = /^(?:under|in|inside|on) (?:the|this|my|our)\b/.test(after)
+      ? phraseFrom(parse, k + 1)
+      : undefined;
+    if (named && named.name.length > 0) return claim([wordAt(parse, k), ...named.name]);
+    const when = ahead(parse, at + 1, 3);
+    if (first?.pronoun === 'it' && WHEN.test(when) && hasPast(parse, at))
+      return claim(/^outside/.test(when) ? ['outside'] : workplace(site));
+    return undefined;
+  },
+};
+
+/** "it was seven this morning": weather, where "it wants 8 degrees" would be of a thing. */
+function hasPast(parse: Parse, at: number): boolean {
+  for (let k = at - 1; k > at - 5 && k >= 0; k--)
+    if (/^(?:was|got|hit|is|'s|dropped|went)$/.test(wordAt(parse, k))) return true;
+  return false;
+}
+
+/** The place of work by the name it goes by, else "in the workshop". */
+function workplace(site: Site): Name {
+  const { parse } = site;
+  for (const phrase of parse.phrases)
+    if (
+      /^(?:workshop|shop|shed|garage|barn|yard|boatyard|studio)$/.test(phrase.head) &&
+      kindsOf([phrase.head]).size > 0
+    )
+      return ['in', 'the', phrase.head];
+  return ['in', 'the', 'workshop'];
+}

@@ -1,0 +1,173 @@
+import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
+import { anchorOf, clauseSubject, linkedAfter, namePhrase, surrounding } from '../anchor.ts';
+import { MEASURE_ATTRIBUTE } from '../attributes.ts';
+import type { Name } from '../discourse.ts';
+import { isNoThing } from '../fitness.ts';
+import { joinNames } from '../naming.ts';
+import type { Phrase } from '../noun-phrases.ts';
+import { isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from '../parse.ts';
+import type { Claim, Frame, Site } from '../site.ts';
+import { claim } from './claim.ts';
+
+/** Measures that are part of a thing's name: the loft headroom is not the loft. */
+const KEPT_MEASURES = new Set([
+  'headroom',
+  'fall',
+  'deflection',
+  'overhang',
+  'bearing',
+  'rise',
+  'run',
+  'gap',
+  'air',
+]);
+const AROUND = /^(?:of|round|around|over|under|in|on|above|below|along|for|behind|between|beneath|at|to)$/;
+
+/** "two mil clearance round every pane": the thing stands after the measure, or the clause's subject has it. */
+export function measureOwner(site: Site, phrase: Phrase): Claim | undefined {
+  const { parse } = site;
+  const head = singular(phrase.head);
+  const attribute = MEASURE_ATTRIBUTE[head];
+  const own = phrase.name.slice(0, -1).filter((word) => word !== 'clear');
+  let owner: Name | undefined;
+  if (AROUND.test(wordAt(parse, phrase.last + 1))) {
+    const after = phraseFrom(parse, phrase.last + 2);
+    if (after && !isSpeaker(after) && !isNoThing(after.kinds) && !isSideWord(after))
+      owner = namePhrase(site, after);
+  }
+  owner ??= surrounding(site, phrase.first);
+  const parts = owner
+    ? KEPT_MEASURES.has(head)
+      ? joinNames(owner, [...own, phrase.head])
+      : [...own, ...owner]
+    : phrase.name;
+  return claim(parts, attribute ? { attribute } : {});
+}
+
+const isSideWord = (phrase: Phrase): boolean =>
+  /^(?:end|side|top|bottom|front|back|middle)$/.test(singular(phrase.head)) && phrase.bare;
+
+const isStuff = (phrase: Phrase): boolean => {
+  for (const kind of phrase.kinds) if (kind !== 'material') return false;
+  return phrase.kinds.size > 0;
+};
+
+/** A thing made of a stuff that carries the figure: "the tread, oak, 38 thick" is the tread. */
+export function ownerOfStuff(site: Site, stuff: Phrase): Name | undefined {
+  const subject = clauseSubject(site, stuff);
+  if (subject && !isSpeaker(subject)) return namePhrase(site, subject);
+  return undefined;
+}
+
+/** Nouns that only round off a number: "eight footers", "three psi tops". */
+const ROUNDING =
+  /^(?:tops|footers?|incher|inchers|pounder|tonner|max|maximum|minimum|total|spot|mark|nose|dot|button)$/;
+
+export const premodifier: Frame = {
+  name: '<quantity> <thing>',
+  examples: [
+    ['I need a [40 A] supply', 'supply'],
+    ['the berth gets [6] ply', 'ply'],
+    ['the duct needs a [104] hole', 'duct hole'],
+    ['leaving [2] clearance round every pane', 'pane'],
+  ],
+  leaves: ['the deck is [20 ft] long', 'the drain is [18 in] off the wall'],
+  read: (site) => {
+    const { parse, at } = site;
+    const next = tagAt(parse, at + 1);
+    const phrase =
+      phraseAt(parse, at) ?? (next === 'noun' || next === 'adjective' ? phraseAt(parse, at + 1) : undefined);
+    if (!phrase || phrase.name.length === 0 || phrase.last <= at || phrase.kinds.has('person'))
+      return undefined;
+    if (isNoThing(phrase.kinds) || phrase.kinds.has('region') || ROUNDING.test(phrase.head)) return undefined;
+    const head = singular(phrase.head);
+    if (MEASURE_ATTRIBUTE[head] && site.dimension === 'length') return measureOwner(site, phrase);
+    if (phrase.kinds.has('hole')) return holeOf(site, phrase);
+    const own = namePhrase(site, phrase);
+    if (isStuff(phrase)) {
+      const owner = ownerOfStuff(site, phrase);
+      if (owner && own && !kindsOf(owner).has('person')) return claim(joinNames(owner, own));
+    }
+    return claim(own);
+  },
+};
+
+function holeOf(site: Site, phrase: Phrase): Claim | undefined {
+  const owner = phrase.bare
+    ? (linkedAfter(site, phrase.last + 1, /^(?:for)$/) ?? surrounding(site, phrase.first))
+    : undefined;
+  const name = owner ? joinNames(owner, phrase.name) : namePhrase(site, phrase);
+  const hole = singular(phrase.head) === 'hole' || singular(phrase.head) === 'bore';
+  return claim(name, site.dimension === 'length' && !site.said && hole ? { attribute: 'diameter' } : {});
+}
+
+export const quantityOf: Frame = {
+  name: '<quantity> of <thing>',
+  examples: [
+    ['a hole through [330] of brick', 'brick'],
+    ['it takes [5 L] of oil', 'oil'],
+    ['leave [50] of air behind the insulation', 'insulation air'],
+  ],
+  leaves: ['the deck is [4] of the way there'],
+  read: (site) => {
+    const { parse, at } = site;
+    if (wordAt(parse, at + 1) !== 'of') return undefined;
+    const phrase = phraseFrom(parse, at + 2);
+    if (!phrase || isSpeaker(phrase)) return undefined;
+    if (phrase.pronoun) return claim(namePhrase(site, phrase));
+    if (isNoThing(phrase.kinds) || phrase.name.length === 0) return undefined;
+    if (MEASURE_ATTRIBUTE[singular(phrase.head)] && site.dimension === 'length')
+      return measureOwner(site, phrase);
+    return claim(stuffIn(site, phrase) ?? namePhrase(site, phrase));
+  },
+};
+
+/** "the gearbox takes 1.2 litres of oil" is gearbox oil; "five litres of the grey" is the grey. */
+function stuffIn(site: Site, phrase: Phrase): Name | undefined {
+  if (!phrase.kinds.has('liquid') || !phrase.bare) return undefined;
+  const anchor = anchorOf(site);
+  if (!anchor.subject || isSpeaker(anchor.subject) || anchor.subject.pronoun === 'which') return undefined;
+  const owner = namePhrase(site, anchor.subject);
+  return owner ? joinNames(owner, phrase.name) : undefined;
+}
+
+export const measureNounOf: Frame = {
+  name: '<measure> of <quantity>',
+  examples: [
+    ['the gutter wants a fall of [12]', 'gutter fall'],
+    ['the duct wants a hole of [104]', 'duct hole'],
+  ],
+  leaves: ['the top of the bench is [920]'],
+  read: (site) => {
+    const anchor = anchorOf(site);
+    if (anchor.preposition !== 'of' || !anchor.direct || anchor.comma) return undefined;
+    const phrase = anchor.direct;
+    if (MEASURE_ATTRIBUTE[singular(phrase.head)]) return measureOwner(site, phrase);
+    if (phrase.kinds.has('hole')) return holeOf(site, phrase);
+    return claim(namePhrase(site, phrase));
+  },
+};
+
+/** "a 70 mil pulley on the motor and a 210 on the countershaft": the second is a pulley too. */
+export const ellipsis: Frame = {
+  name: 'a <quantity> on <thing>',
+  examples: [
+    ['a [70] pulley on the motor and a [210] on the countershaft', 'motor pulley, countershaft pulley'],
+    ['the pipes are [15], with a [22] feeding the cylinder', 'pipes, cylinder pipe'],
+  ],
+  leaves: ['it takes a [40] hole', "it's the [18] on the nose"],
+  read: (site) => {
+    const { parse, at, discourse } = site;
+    if (!/^(?:a|an|the|another|same)$/.test(wordAt(parse, at - 1))) return undefined;
+    if (!/^(?:on|for|to|at|in|under|over|feeding|through)$/.test(wordAt(parse, at + 1))) return undefined;
+    const phrase = phraseFrom(parse, at + 2);
+    if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds) || phrase.pronoun || phrase.kinds.has('tool'))
+      return undefined;
+    const place = namePhrase(site, phrase);
+    const last = discourse.last;
+    if (!place || !last || (parse.sentenceOf[at] as number) - last.sentence > 1) return undefined;
+    const head = singular(last.name.at(-1) ?? '');
+    const joined = joinNames(place, [head]);
+    return claim(discourse.known.settle(joined, site.said) ?? joined);
+  },
+};

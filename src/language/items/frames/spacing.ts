@@ -1,0 +1,69 @@
+import { anchorOf, namePhrase, subjectBefore } from '../anchor.ts';
+import { joinNames } from '../naming.ts';
+import { isSpeaker, tagAt, wordAt } from '../parse.ts';
+import type { Frame, Site } from '../site.ts';
+import { claim } from './claim.ts';
+
+/** What holds a thing, by the word for holding it. */
+const FIXED_WITH: Readonly<Record<string, string>> = {
+  screwed: 'screws',
+  screw: 'screws',
+  clipped: 'clips',
+  clip: 'clips',
+  bolted: 'bolts',
+  nailed: 'nails',
+  stapled: 'staples',
+  riveted: 'rivets',
+  pinned: 'pins',
+  tacked: 'tacks',
+  stitched: 'stitches',
+  welded: 'welds',
+  strapped: 'straps',
+  bracketed: 'brackets',
+  supported: 'supports',
+  fixed: 'fixings',
+  dowelled: 'dowels',
+  doweled: 'dowels',
+  pegged: 'pegs',
+  notched: 'notches',
+  drilled: 'holes',
+  fastened: 'fasteners',
+};
+
+/** The word for holding in the same sentence, at most a dozen words back and with no other subject between. */
+function fixedAt(site: Site): number {
+  const { parse, at } = site;
+  for (let k = at - 1; k >= 0 && k > at - 14 && parse.sentenceOf[k] === parse.sentenceOf[at]; k--) {
+    if (FIXED_WITH[wordAt(parse, k)] && tagAt(parse, k) !== 'noun') return k;
+    if (tagAt(parse, k) === 'noun') return -1;
+  }
+  return -1;
+}
+
+/** Known gap: "one every 250" without any word for what there is one of. */
+export const spacing: Frame = {
+  name: 'at <quantity> centres',
+  examples: [
+    ['the floor joists are at [400] centres', 'floor joists'],
+    ['the deck is down, screwed every [150]', 'deck screws'],
+    ['it wants M12 bolts, at [300] centres', 'm12 bolts'],
+  ],
+  leaves: ['it wants oil every [20 h]', 'the centre bearing is [40] across'],
+  read: (site) => {
+    const { parse, at, discourse } = site;
+    if (site.dimension !== 'length' || site.said !== 'other') return undefined;
+    if (/^between\b/.test(wordAt(parse, at + 1))) return undefined;
+    const fixed = fixedAt(site);
+    const fixing = fixed < 0 ? undefined : FIXED_WITH[wordAt(parse, fixed)];
+    if (fixing) {
+      const subject = subjectBefore(site, fixed);
+      const named = subject && !isSpeaker(subject) ? namePhrase(site, subject) : undefined;
+      const thing = named ?? discourse.last?.name ?? discourse.topicAt(at)?.name;
+      return claim(thing ? joinNames(thing, [fixing]) : [fixing], { attribute: 'other' });
+    }
+    const anchor = anchorOf(site);
+    const subject = anchor.direct ?? anchor.subject;
+    if (!subject || isSpeaker(subject)) return claim(discourse.last?.name, { attribute: 'other' });
+    return claim(namePhrase(site, subject), { attribute: 'other' });
+  },
+};
