@@ -82,6 +82,14 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
       k = phrase.first - 1;
       continue;
     }
+    // "the board's cut and fitted": both verbs have one subject.
+    if (
+      tag === 'conjunction' &&
+      wordAt(parse, k) === 'and' &&
+      isVerbal(tagAt(parse, k + 1)) &&
+      isVerbal(tagAt(parse, k - 1))
+    )
+      continue;
     if (tag === 'conjunction' || tag === 'stop') break;
     if (tag === 'comma' && oblique === undefined && k < verb - 1) {
       const inside = tagAt(parse, k + 1);
@@ -145,6 +153,33 @@ export function surrounding(site: Site, before: number): Name | undefined {
   const topic = discourse.topicAt(before);
   if (topic && (parse.sentenceOf[before] as number) - topic.sentence <= 1) return topic.name;
   return discourse.last?.name;
+}
+
+/** What the talk is about when the clause does not say: the topic just put in front, else the last thing measured. */
+export function spokenOf(site: Site): Name | undefined {
+  const { parse, at, discourse } = site;
+  const topic = discourse.topicAt(at);
+  const last = discourse.last;
+  if (topic && (parse.sentenceOf[at] as number) - topic.sentence <= 1 && (!last || last.word < topic.word))
+    return topic.name;
+  return last?.name ?? topic?.name;
+}
+
+const SUM_WORD = /^(?:less|minus|plus)$/;
+
+/** The thing that a sum is made for: "that's the opening plus 150, so 1170" is about "that". */
+export function sumSubject(site: Site): Name | undefined {
+  const { parse, at } = site;
+  const sentence = parse.sentenceOf[at];
+  for (let k = at - 1; k >= 0 && parse.sentenceOf[k] === sentence; k--) {
+    if (!SUM_WORD.test(wordAt(parse, k))) continue;
+    for (let j = k - 1; j >= 0 && parse.sentenceOf[j] === sentence; j--) {
+      if (tagAt(parse, j) !== 'be') continue;
+      const subject = subjectBefore(site, j);
+      return subject && !isSpeaker(subject) ? namePhrase(site, subject) : undefined;
+    }
+  }
+  return undefined;
 }
 
 /** The first phrase of the sentence that is about a thing. */

@@ -3,7 +3,7 @@ import { kindsOf } from '../lexicon/trade-nouns.ts';
 import type { Attribute, FigureNote, Quantity, ReadContext, Span, TraceStep } from '../notes.ts';
 import { filledInAttribute, isPair, PLAIN_MEASURE, saidAttribute } from './attributes.ts';
 import { Discourse, type Name } from './discourse.ts';
-import { fitness } from './fitness.ts';
+import { fitness, inMillimetres } from './fitness.ts';
 import { FRAMES } from './frames/index.ts';
 import { KnownThings } from './naming.ts';
 import { ahead, parseMemo, wordAt } from './parse.ts';
@@ -73,7 +73,7 @@ export function readItems(
   const trace: TraceStep[] = [];
   const figures = quantities.map((quantity, k): FigureNote => {
     const at = parse.wordOfQuantity[k] as number;
-    const said = at < 0 ? undefined : saidAttribute(parse, at, quantity.dimension);
+    const said = at < 0 ? undefined : saidAttribute(parse, at, quantity.dimension, quantity.bound);
     const site: Site = {
       parse,
       discourse,
@@ -126,7 +126,12 @@ function bareAttribute(site: Site, name: Name): Attribute {
   if (at < 0) return 'other';
   if (isPair(parse, at)) return 'size';
   const clear = wordAt(parse, at + 1) === 'clear' || /^\w+ clear\b/.test(ahead(parse, at + 1, 2));
-  return filledInAttribute(name, clear, discourse.known.attributesOf(name.join(' ')));
+  return filledInAttribute(
+    name,
+    clear,
+    discourse.known.lengthsOf(name.join(' ')),
+    inMillimetres(site.quantity.value, site.quantity.unit),
+  );
 }
 
 /** `readItems` without its trace; `tokens` are not needed, the shallow parse cuts its own words. */

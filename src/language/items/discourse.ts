@@ -1,7 +1,7 @@
 /** What the talk is about at each point: the topic, the things mentioned last, and what "it" means. */
 import { isPlural, kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, Dimension, Quantity } from '../notes.ts';
-import { fitness, isNoThing } from './fitness.ts';
+import { fitness, inMillimetres, isNoThing } from './fitness.ts';
 import { isDependent, isRelational, joinNames, type KnownThings, nameOfOne, nameOfOther } from './naming.ts';
 import type { Phrase } from './noun-phrases.ts';
 import { isSpeaker, type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
@@ -69,6 +69,14 @@ export class Discourse {
       !isNoThing(phrase.kinds)
     )
       return 'fronted';
+    // "Rafters I've worked out at 3640": put in front, though no comma says so.
+    if (
+      /^(?:i|we|you)$/.test(wordAt(parse, after)) &&
+      this.#opensSentence(phrase.first) &&
+      !isSpeaker(phrase) &&
+      !isNoThing(phrase.kinds)
+    )
+      return 'fronted';
     while (tagAt(parse, after) === 'adverb') after++;
     const next = tagAt(parse, after);
     if (next === 'be' || next === 'modal' || next === 'auxiliary' || next === 'verb' || next === 'participle')
@@ -96,6 +104,11 @@ export class Discourse {
     const name = this.#nameOf(phrase, need);
     this.#names.set(phrase.index, name ?? null);
     return name;
+  }
+
+  /** Gives a phrase the name that a frame settled on, so that what follows finds it under that name. */
+  rename(phrase: Phrase, name: Name): void {
+    this.#names.set(phrase.index, name);
   }
 
   #nameOf(phrase: Phrase, need: Need): Name | undefined {
@@ -130,7 +143,8 @@ export class Discourse {
         phrase.name.length > 0 &&
         !isSpeaker(phrase) &&
         !isNoThing(phrase.kinds) &&
-        !phrase.kinds.has('material')
+        !phrase.kinds.has('material') &&
+        !phrase.kinds.has('measure')
       )
         return phrase;
     }
@@ -227,6 +241,7 @@ export class Discourse {
     const topic = this.topicAt(word);
     const topicKey = topic?.name.join(' ');
     const clause = clauseStart(parse, word);
+    const lastSubject = this.#subjectNearest(word, pronoun);
     let best: Name | undefined;
     let bestScore = -0.6;
     const take = (name: Name, score: number) => {
@@ -260,7 +275,9 @@ export class Discourse {
           (this.last?.name.join(' ') === key ? 0.3 : 0) +
           (this.known.has(key) ? 0.2 : 0) +
           (equal?.has(key) ? 0.9 : 0) +
-          (key === topicKey && away <= 2 ? 0.4 : 0),
+          (key === topicKey && away <= 1 ? 0.4 : 0) +
+          (phrase.index === lastSubject ? 0.45 : 0) +
+          this.#likeness(key, need),
       );
     }
     if (topic && topicKey && sentence - topic.sentence <= 3 && !seen.has(topicKey))
@@ -274,6 +291,34 @@ export class Discourse {
       if (only) return only.split(' ');
     }
     return best;
+  }
+
+  /** The nearest phrase before a word, in its sentence, that is a subject: "the duct comes up, it's 100". */
+  #subjectNearest(word: number, pronoun: Phrase | undefined): number {
+    const { parse } = this;
+    const sentence = parse.sentenceOf[word] as number;
+    let index = (pronoun?.index ?? parse.phrases.length) - 1;
+    while (index >= 0 && (parse.phrases[index] as Phrase).first >= word) index--;
+    for (; index >= 0; index--) {
+      const phrase = parse.phrases[index] as Phrase;
+      if (parse.sentenceOf[phrase.first] !== sentence) return -1;
+      if (isSpeaker(phrase) || isNoThing(phrase.kinds)) continue;
+      const role = this.roleOf(phrase);
+      if (role === 'subject' || role === 'fronted') return index;
+    }
+    return -1;
+  }
+
+  /** How well a value goes with what is known of a thing: near an older size of it, or far from them all. */
+  #likeness(item: string, need: Need): number {
+    if (!need.quantity || need.dimension !== 'length') return 0;
+    const mm = inMillimetres(need.quantity.value, need.quantity.unit);
+    const lengths = this.known
+      .lengthsOf(item)
+      .filter((length) => !need.attribute || length.attribute === need.attribute);
+    if (lengths.length === 0) return 0;
+    const nearest = Math.min(...lengths.map((length) => Math.abs(Math.log(length.millimetres / mm))));
+    return nearest < 0.25 ? 0.35 : nearest > 1.8 ? -0.3 : 0;
   }
 
   /** How much a phrase stands out by its place in its clause. */
@@ -331,6 +376,7 @@ const mayBeOwned = (phrase: Phrase): boolean =>
   /^(?:the|its|their|her|his|each|every|both|all|my|our)$/.test(phrase.determiner);
 
 const NO_OWNER: ReadonlySet<NounKind> = new Set([
+  'material',
   'person',
   'time',
   'abstract',

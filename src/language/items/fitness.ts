@@ -9,10 +9,10 @@ const CARRIERS: Readonly<Partial<Record<Dimension, Weights & { readonly otherwis
   length: {
     otherwise: 0.4,
     material: -0.3,
-    ground: -0.9,
+    ground: -0.7,
     region: -0.7,
     liquid: -1,
-    air: -1,
+    air: -0.5,
     electric: -0.4,
     coating: -0.6,
     tool: -0.7,
@@ -97,30 +97,57 @@ export function isNoThing(kinds: ReadonlySet<NounKind>): boolean {
   return true;
 }
 
-/** The size that a bare length of a thing gives when nothing says which: a board's thickness, a pipe's diameter. */
-const USUAL_SIZE: readonly (readonly [NounKind, Attribute])[] = [
+const MM: Readonly<Record<string, number>> = {
+  mm: 1,
+  cm: 10,
+  m: 1000,
+  km: 1e6,
+  in: 25.4,
+  ft: 304.8,
+  yd: 914.4,
+  thou: 0.0254,
+};
+
+/** A length in millimetres; `NaN` for other units. */
+export const inMillimetres = (value: number, unit: string): number => value * (MM[unit] ?? Number.NaN);
+
+/** The size that a bare length of a thing gives when nothing says which; a long bare size is no thickness. */
+const USUAL_SIZE: readonly (readonly [NounKind, Attribute, number?, Attribute?])[] = [
   ['hole', 'diameter'],
-  ['pipe', 'diameter'],
-  ['round', 'diameter'],
-  ['sheet', 'thickness'],
-  ['joist', 'depth'],
+  ['pipe', 'diameter', 400, 'length'],
+  ['round', 'diameter', 900, 'length'],
+  ['sheet', 'thickness', 65, 'width'],
+  ['joist', 'depth', 450, 'length'],
   ['opening', 'width'],
   ['appliance', 'width'],
   ['machine', 'width'],
-  ['fastener', 'diameter'],
+  ['fastener', 'length'],
   ['cable', 'length'],
   ['coating', 'thickness'],
-  ['material', 'thickness'],
+  ['material', 'thickness', 100, 'length'],
   ['assembly', 'height'],
-  ['timber', 'width'],
+  ['timber', 'width', 450, 'length'],
   ['vessel', 'length'],
   ['space', 'size'],
-  ['part', 'length'],
+  ['part', 'thickness', 65, 'length'],
 ];
 
 /** Own usual size of heads whose kind would say otherwise. */
 const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   leg: 'length',
+  bath: 'length',
+  bed: 'length',
+  boat: 'length',
+  ridge: 'height',
+  eave: 'height',
+  roof: 'height',
+  'glazing bar': 'width',
+  wool: 'thickness',
+  foam: 'thickness',
+  insulation: 'thickness',
+  batt: 'thickness',
+  fibre: 'thickness',
+  fiber: 'thickness',
   post: 'length',
   rail: 'length',
   bunk: 'length',
@@ -129,7 +156,6 @@ const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   tread: 'thickness',
   step: 'height',
   bench: 'height',
-  worktop: 'height',
   table: 'height',
   seat: 'height',
   ceiling: 'height',
@@ -181,9 +207,15 @@ const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   bearing: 'length',
   bead: 'width',
   gutter: 'size',
-  bolt: 'length',
-  screw: 'length',
-  nail: 'length',
+  slat: 'length',
+  carcass: 'height',
+  'carcass side': 'height',
+  'carcass end': 'height',
+  worktop: 'height',
+  countertop: 'height',
+  gauge: 'other',
+  draught: 'depth',
+  draft: 'depth',
   stud: 'size',
   horn: 'offset',
   overhang: 'offset',
@@ -193,7 +225,6 @@ const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   bevel: 'size',
   kerf: 'width',
   strip: 'width',
-  slat: 'width',
   strake: 'width',
   gap: 'gap',
   clearance: 'clearance',
@@ -205,13 +236,36 @@ const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   floor: 'thickness',
 };
 
+/** Plates and slabs, whose long sizes are lengths. */
+const THICK_WHEN_SMALL = new Set([
+  'top',
+  'lid',
+  'side',
+  'end',
+  'back',
+  'front',
+  'bottom',
+  'wall',
+  'cover',
+  'cap',
+  'base',
+  'step',
+]);
+
+/** Usual size of a thing with this name; `millimetres` tells a board's thickness from its length. */
 export function usualSize(
   name: readonly string[],
   singularHead: string,
   kinds: ReadonlySet<NounKind>,
+  millimetres: number,
 ): Attribute | undefined {
   const pair = name.length > 1 ? USUAL_OF_HEAD[`${name.at(-2)} ${singularHead}`] : undefined;
+  if (!pair && THICK_WHEN_SMALL.has(singularHead) && millimetres <= 65) return 'thickness';
   const own = pair ?? USUAL_OF_HEAD[singularHead];
-  if (own) return own;
-  return USUAL_SIZE.find(([kind]) => kinds.has(kind))?.[1];
+  if (own === 'thickness' && singularHead === 'wall' && millimetres > 1200) return 'height';
+  if (own && !(own === 'thickness' && millimetres > 200 && !/wall|floor/.test(singularHead))) return own;
+  const usual = USUAL_SIZE.find(([kind]) => kinds.has(kind));
+  if (!usual) return undefined;
+  const [, size, limit, beyond] = usual;
+  return limit !== undefined && beyond && millimetres > limit ? beyond : size;
 }

@@ -1,6 +1,8 @@
 /** Gives things stable names: the same thing said twice comes out as the same words. */
 import { isTradeNoun, kindsOf, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, Dimension, KnownFigure } from '../notes.ts';
+import type { KnownLength } from './attributes.ts';
+import { inMillimetres } from './fitness.ts';
 import { nameKey, type Phrase } from './noun-phrases.ts';
 
 /** Heads that mean nothing without their owner: "the top", "legs", "the rough opening". */
@@ -167,12 +169,30 @@ export class KnownThings {
     else this.#byHead.set(head, new Set([item]));
   }
 
+  /** Lengths said of this very item, oldest first. */
+  lengthsOf(item: string): readonly KnownLength[] {
+    return this.#figures
+      .filter((figure) => figure.item === item && isLength(figure.attribute))
+      .map((figure) => ({
+        attribute: figure.attribute,
+        millimetres: inMillimetres(figure.value, figure.unit),
+      }));
+  }
+
   attributesOf(item: string): ReadonlySet<Attribute> {
     return this.#things.get(item)?.attributes ?? new Set();
   }
 
   has(item: string): boolean {
     return this.#things.has(item);
+  }
+
+  /** "the top" of a worktop is the worktop. */
+  #endingIn(head: string): KnownThing[] {
+    if (head !== 'top') return [];
+    return [...this.#byHead]
+      .filter(([known]) => known !== head && known.endsWith(head))
+      .flatMap(([, items]) => [...items].flatMap((item) => this.#things.get(item) ?? []));
   }
 
   /** Things that share the head of a name. */
@@ -194,6 +214,7 @@ export class KnownThings {
     );
     if (exact) return exact.name;
     const longer = candidates.filter((thing) => key.every((word) => thing.key.has(word)));
+    if (longer.length === 0 && key.length === 1) longer.push(...this.#endingIn(key[0] as string));
     if (longer.length === 1) return longer[0]?.name;
     if (longer.length > 1 && attribute) {
       const fitting = longer.filter((thing) => thing.attributes.has(attribute));

@@ -46,7 +46,7 @@ export const NUMBER_WORDS =
   set(`zero nought oh one two three four five six seven eight nine ten eleven twelve thirteen fourteen
   fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand
   million dozen half third thirds quarter quarters eighth eighths sixteenth sixteenths thirty-second thirty-seconds
-  seconds tenth tenths fifth fifths double triple treble point couple eighteens twelves tens nineties`);
+  seconds tenth tenths fifth fifths double triple treble point couple eighteens fours sixes eights twos threes twelves tens nineties`);
 export const UNIT_WORDS =
   set(`mm cm m km mil mils mill millimetre millimetres millimeter millimeters centimetre centimetres
   centimeter centimeters metre metres meter meters kilometre kilometres kilometer kilometers inch inches foot feet yard
@@ -109,7 +109,7 @@ const VERB_BASES = `add adjust agree align allow anchor answer apply arrive ask 
   touch trace trail trim true try turn twist undercut undo unscrew use varnish vent vibrate wait wake walk want warm wash
   watch wear weep weigh weld wet widen wind wipe wire wish wonder work worry wrap write bellow warp cup bow scarf splice
   pencil staple bed machine lathe chamfer bevel mitre miter route rebate rabbet groove hollow fillet fare step taper
-  deal book cancel collect unload carry swap figure chew bounce squeeze dangle tuck poke shove pack carcass dovetail
+  deal tick idle book cancel collect unload carry swap figure chew bounce squeeze dangle tuck poke shove pack carcass dovetail
   offset overlap overhang clear project protrude stick sag deflect span weigh rate accept handle manage tolerate bear
   stretch scale survey reckon recheck remeasure double halve raise reduce increase shorten lengthen widen narrow`;
 /** Irregular pasts and past participles. */

@@ -68,7 +68,9 @@ const PIECE =
 
 /** Numbers and units at the edges of a reading's span; the words between them belong to it as well. */
 function isMeasureWord(lower: string): boolean {
-  return /^\d/.test(lower) || NUMBER_WORDS.has(lower) || UNIT_WORDS.has(lower) || /^[°%]/.test(lower);
+  if (/^\d/.test(lower) || /^[°%]/.test(lower)) return true;
+  if (NUMBER_WORDS.has(lower) || UNIT_WORDS.has(lower)) return true;
+  return lower.includes('-') && lower.split('-').every(isMeasureWord);
 }
 
 /**
@@ -157,6 +159,7 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   const before = previous?.tag;
   const isVerb = VERBS.has(lower);
   const isNoun = isTradeNoun(lower);
+  if (lower === 'left' && before === 'number') return 'participle';
   if (isVerb && !isNoun) {
     if (PAST_FORMS.has(lower) || (/ed$/.test(lower) && !/^(?:need|feed|bleed|speed|weed|shed)$/.test(lower)))
       return opensNounPhrase(before) ? 'adjective' : 'participle';
@@ -165,6 +168,8 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   }
   if (isVerb && isNoun) {
     if (takesVerb(before, previous?.lower ?? '')) return 'verb';
+    if (before === 'pronoun' && /[^s]s$/.test(lower)) return 'verb';
+    if (/[^s]s$/.test(lower) && next?.lower === '#' && !opensNounPhrase(before)) return 'verb';
     if (
       before === 'noun' &&
       /[^s]s$/.test(lower) &&
@@ -196,8 +201,15 @@ const isAdjective = (lower: string) =>
   TELLING_ADJECTIVES.has(lower) || LIGHT_ADJECTIVES.has(lower) || OTHER_ADJECTIVES.has(lower);
 
 /** "that" and its kin stand for a thing unless a noun follows at once. */
-function tagDemonstrative(lower: string, next: Raw | undefined): Tag {
+function tagDemonstrative(lower: string, next: Raw | undefined, second: Raw | undefined): Tag {
   const after = next?.lower ?? '';
+  // "That leaves 1837": a verb, though there are leaves on trees.
+  if (
+    VERBS.has(after) &&
+    /[^s]s$/.test(after) &&
+    /^(?:#|the|a|an|me|us|you|it|to|at|in|on|by|for)$/.test(second?.lower ?? '')
+  )
+    return 'pronoun';
   if (!/^[\p{L}]/u.test(after)) return after === '#' ? 'determiner' : 'pronoun';
   if (
     BE.has(after) ||
@@ -215,11 +227,16 @@ function tagDemonstrative(lower: string, next: Raw | undefined): Tag {
   return 'determiner';
 }
 
-function tagOf(lower: string, previous: Word | undefined, next: Raw | undefined): Tag {
+function tagOf(
+  lower: string,
+  previous: Word | undefined,
+  next: Raw | undefined,
+  second: Raw | undefined,
+): Tag {
   if (/^[.!?…]/.test(lower)) return 'stop';
   if (/^[,;:()—–-]$/.test(lower)) return 'comma';
   if (/^["']$/.test(lower)) return 'filler';
-  if (/^(?:that|this|these|those|which|what)$/.test(lower)) return tagDemonstrative(lower, next);
+  if (/^(?:that|this|these|those|which|what)$/.test(lower)) return tagDemonstrative(lower, next, second);
   if (lower === "'s") return 'be';
   if (BE.has(lower)) return 'be';
   if (MODALS.has(lower)) return 'modal';
@@ -229,7 +246,8 @@ function tagOf(lower: string, previous: Word | undefined, next: Raw | undefined)
       ? 'number'
       : 'pronoun';
   if (isCompound(lower, next)) return 'noun';
-  if (/^\d/.test(lower) || NUMBER_WORDS.has(lower)) return lower === 'oh' ? 'filler' : 'number';
+  if (/^\d/.test(lower) || NUMBER_WORDS.has(lower) || (lower.includes('-') && isMeasureWord(lower)))
+    return lower === 'oh' ? 'filler' : 'number';
   if (lower === 'can' && opensNounPhrase(previous?.tag)) return 'noun';
   if (AUXILIARIES.has(lower)) return 'auxiliary';
   if (POSSESSIVES.has(lower))
@@ -337,6 +355,26 @@ function settleGenitives(words: Word[]): void {
   });
 }
 
+/** "wall to wall", "floor to ceiling": says which way was measured and names no wall. */
+function stretches(words: Word[]): void {
+  words.forEach((word, k) => {
+    if (word.lower !== 'to' || words[k - 1]?.tag !== 'noun') return;
+    const from = words[k - 1]?.lower ?? '';
+    const to = words[k + 1]?.lower ?? '';
+    if (from !== to && !STRETCHES.has(`${from} ${to}`)) return;
+    for (let j = k - 1; j <= k + 1; j++) words[j] = { ...(words[j] as Word), tag: 'dimension' };
+  });
+}
+const STRETCHES = new Set([
+  'floor ceiling',
+  'front back',
+  'top bottom',
+  'bow stern',
+  'stem stern',
+  'nose tail',
+  'floor roof',
+]);
+
 /** Words said while a number is mended: "eleven eighty, no, tell a lie, eleven ninety". */
 const REPAIRS = [
   ['tell', 'a', 'lie'],
@@ -371,7 +409,9 @@ export function readWords(text: string, spans: readonly Span[]): readonly Word[]
   const words: Word[] = [];
   raw.forEach((piece, k) => {
     const tag =
-      piece.quantity === undefined ? tagOf(piece.lower, words.at(-1), raw[k + 1]) : ('quantity' as const);
+      piece.quantity === undefined
+        ? tagOf(piece.lower, words.at(-1), raw[k + 1], raw[k + 2])
+        : ('quantity' as const);
     words.push(
       piece.quantity === undefined
         ? { lower: piece.lower, span: piece.span, tag }
@@ -380,5 +420,6 @@ export function readWords(text: string, spans: readonly Span[]): readonly Word[]
   });
   settleGenitives(words);
   quietRepairs(words);
+  stretches(words);
   return words;
 }

@@ -54,7 +54,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
   sheet: `ply plywood mdf osb chipboard plasterboard drywall hardboard blockboard glass glazing pane perspex
     polycarbonate lexan acrylic veneer laminate melamine board sheet panel skin lining sheathing siding cladding
     insulation foam batt batts rockwool celotex polystyrene styrofoam wool matting mat plate sheeting shim gib
-    flooring decking lino linoleum carpet vinyl cork underlay underlayment tile tiling slate shingle shake felt
+    flooring decking lino linoleum carpet vinyl cork underlay underlayment tile tiling slate shingle shake felt furring
     membrane foil fabric cloth canvas leather upholstery biaxial csm peel-ply fibreglass fiberglass grp planking
     ceiling floor wall partition headliner sole soleboard floorboard backboard splashback backsplash worktop
     countertop counter tabletop benchtop leaf tread facing fascia soffit bargeboard

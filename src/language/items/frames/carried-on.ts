@@ -1,4 +1,4 @@
-import { anchorOf, namePhrase, needOf, sentenceSubject } from '../anchor.ts';
+import { anchorOf, namePhrase, needOf, sentenceSubject, sumSubject } from '../anchor.ts';
 import { isSpeaker } from '../parse.ts';
 import type { Frame } from '../site.ts';
 import { claim } from './claim.ts';
@@ -13,6 +13,8 @@ export const carriedOn: Frame = {
   leaves: [],
   read: (site) => {
     const { parse, at, discourse } = site;
+    const sum = sumSubject(site);
+    if (sum) return claim(sum);
     const last = discourse.last;
     if (last && parse.sentenceOf[at] === last.sentence) return claim(last.name);
     const subject = sentenceSubject(site);

@@ -10,7 +10,7 @@ import { placeTemperature } from './places.ts';
 import { ellipsis, measureNounOf, premodifier, quantityOf } from './premodifiers.ts';
 import { eachSide, perPart } from './sides.ts';
 import { spacing } from './spacing.ts';
-import { apposition, forThing, namedBehind, verbSubject } from './subjects.ts';
+import { apposition, forThing, namedBehind, saidBehind, takenOff, verbSubject } from './subjects.ts';
 
 export const FRAMES: readonly Frame[] = [
   // Before all: "nothing wider than 740 comes in" would be a figure of what stands before it.
@@ -19,6 +19,8 @@ export const FRAMES: readonly Frame[] = [
   eachSide,
   perPart,
   quantityOf,
+  takenOff,
+  saidBehind,
   // Before the premodifier: "a 210 on the countershaft" names no countershaft of 210.
   ellipsis,
   premodifier,

@@ -1,15 +1,20 @@
 import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
 import { MEASURE_ATTRIBUTE } from '../attributes.ts';
-import { isNoThing, usualSize } from '../fitness.ts';
+import { inMillimetres, isNoThing, usualSize } from '../fitness.ts';
 import { ahead, behind } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
 
 const OVER =
-  /(?:\b(no|nothing|anything|not one|never)\b)((?: \w+){0,3}?)((?: (?:through|in|on|into) (?:\w+ ){0,3}\w+)?) (?:over|wider|taller|longer|heavier|bigger|deeper|thicker|higher|larger|above|more)(?: than)?$/;
+  /\b(no|nothing|anything|not one|never)\b((?: (?!more |less )\w+){0,3}?)((?: (?:through|in|on|into) (?:\w+ ){0,3}\w+)?)(?: (?:'s|is|are|to|can|may|must|should|shall|'ll|will|be|carry|take|hold|weigh|go|goes|stand))* (?:over|wider|taller|longer|heavier|bigger|deeper|thicker|higher|larger|above|more)(?: than)?$/;
 const PASSES =
   /^(?:(?:comes?|goes|going|fits?|gets?|passes|passing|coming|stood|stands|up|in|through|on|into) ?)+(?:(?:it|that|this door|the \w+|here|there)\b)?/;
 
-const said = (site: Site) => site.discourse.antecedent(site.at, { dimension: 'length' })?.join(' ') ?? 'it';
+const said = (site: Site) =>
+  site.discourse
+    .antecedent(site.parse.sentenceStart[site.parse.sentenceOf[site.at] as number] as number, {
+      dimension: 'length',
+    })
+    ?.join(' ') ?? 'it';
 
 /** A bound on whatever meets it, not on a thing of its own. Known gap: "if it's over 740 it stays outside". */
 export const limitOnAnything: Frame = {
@@ -22,7 +27,7 @@ export const limitOnAnything: Frame = {
   leaves: ['no more than [8 in] from the box', 'the bench is no wider than [600]'],
   read: (site) => {
     const { parse, at } = site;
-    const match = OVER.exec(behind(parse, at, 9));
+    const match = OVER.exec(behind(parse, at, 12));
     if (!match) return undefined;
     const any = match[1] === 'nothing' || match[1] === 'anything';
     const noun = any ? '' : (match[2] ?? '').trim();
@@ -37,7 +42,10 @@ export const limitOnAnything: Frame = {
       .trim()
       .split(/\s+/);
     const head = singular(noun.split(' ').at(-1) ?? '');
-    const usual = noun ? (MEASURE_ATTRIBUTE[head] ?? usualSize([head], head, kindsOf([head]))) : undefined;
+    const usual = noun
+      ? (MEASURE_ATTRIBUTE[head] ??
+        usualSize([head], head, kindsOf([head]), inMillimetres(site.quantity.value, site.quantity.unit)))
+      : undefined;
     return {
       name,
       binds: name.join(' '),

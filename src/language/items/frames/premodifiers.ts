@@ -1,5 +1,5 @@
 import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
-import { anchorOf, clauseSubject, linkedAfter, namePhrase, surrounding } from '../anchor.ts';
+import { anchorOf, clauseSubject, isReporter, linkedAfter, namePhrase, surrounding } from '../anchor.ts';
 import { MEASURE_ATTRIBUTE } from '../attributes.ts';
 import type { Name } from '../discourse.ts';
 import { isNoThing } from '../fitness.ts';
@@ -20,6 +20,8 @@ const KEPT_MEASURES = new Set([
   'run',
   'gap',
   'air',
+  'lap',
+  'moisture',
 ]);
 const AROUND = /^(?:of|round|around|over|under|in|on|above|below|along|for|behind|between|beneath|at|to)$/;
 
@@ -48,15 +50,17 @@ const isSideWord = (phrase: Phrase): boolean =>
   /^(?:end|side|top|bottom|front|back|middle)$/.test(singular(phrase.head)) && phrase.bare;
 
 const isStuff = (phrase: Phrase): boolean => {
-  for (const kind of phrase.kinds) if (kind !== 'material') return false;
-  return phrase.kinds.size > 0;
+  for (const kind of phrase.kinds)
+    if (kind === 'material' || kind === 'sheet')
+      return !/^(?:door|floor|wall|ceiling|worktop|counter|top)$/.test(phrase.head);
+  return false;
 };
 
 /** A thing made of a stuff that carries the figure: "the tread, oak, 38 thick" is the tread. */
 export function ownerOfStuff(site: Site, stuff: Phrase): Name | undefined {
   const subject = clauseSubject(site, stuff);
-  if (subject && !isSpeaker(subject)) return namePhrase(site, subject);
-  return undefined;
+  if (!subject || isSpeaker(subject) || isReporter(subject)) return undefined;
+  return namePhrase(site, subject);
 }
 
 /** Nouns that only round off a number: "eight footers", "three psi tops". */
@@ -80,13 +84,20 @@ export const premodifier: Frame = {
     if (!phrase || phrase.name.length === 0 || phrase.last <= at || phrase.kinds.has('person'))
       return undefined;
     if (isNoThing(phrase.kinds) || phrase.kinds.has('region') || ROUNDING.test(phrase.head)) return undefined;
+    // "2310 wall to wall", "six foot seven floor to ceiling": a stretch, not a wall of 2310.
+    if (wordAt(parse, phrase.last + 1) === 'to' && tagAt(parse, phrase.last + 2) === 'noun') return undefined;
     const head = singular(phrase.head);
-    if (MEASURE_ATTRIBUTE[head] && site.dimension === 'length') return measureOwner(site, phrase);
+    if (MEASURE_ATTRIBUTE[head] && (site.dimension === 'length' || MEASURE_ATTRIBUTE[head] === site.said))
+      return measureOwner(site, phrase);
     if (phrase.kinds.has('hole')) return holeOf(site, phrase);
     const own = namePhrase(site, phrase);
     if (isStuff(phrase)) {
       const owner = ownerOfStuff(site, phrase);
-      if (owner && own && !kindsOf(owner).has('person')) return claim(joinNames(owner, own));
+      if (owner && own && !kindsOf(owner).has('person')) {
+        const name = joinNames(owner, own);
+        site.discourse.rename(phrase, name);
+        return claim(name);
+      }
     }
     return claim(own);
   },

@@ -1,5 +1,5 @@
 import { singular } from '../../lexicon/trade-nouns.ts';
-import { anchorOf, namePhrase } from '../anchor.ts';
+import { anchorOf, namePhrase, spokenOf } from '../anchor.ts';
 import { isNoThing } from '../fitness.ts';
 import { ahead, isSpeaker, phraseAt, tagAt, wordAt } from '../parse.ts';
 import type { Frame } from '../site.ts';
@@ -17,14 +17,14 @@ export const eachSide: Frame = {
   ],
   leaves: ['that makes [192] a riser', 'the bench is [40] from the side'],
   read: (site) => {
-    const { parse, at, discourse } = site;
+    const { parse, at } = site;
     const match = SIDES.exec(ahead(parse, at + 1, 6));
     if (!match || site.dimension !== 'length') return undefined;
     const side = match[1] ?? match[2];
     const anchor = anchorOf(site);
     const phrase = anchor.subject && !isSpeaker(anchor.subject) ? anchor.subject : anchor.direct;
     const named = phrase && !isSpeaker(phrase) ? namePhrase(site, phrase) : undefined;
-    const name = named ?? discourse.last?.name ?? discourse.topicAt(at)?.name;
+    const name = named ?? spokenOf(site);
     if (!name) return undefined;
     const bearing = /bearing/.test(match[0]);
     const overhang = /overhang|hanging/.test(match[0]);

@@ -1,4 +1,4 @@
-import { anchorOf, namePhrase, subjectBefore } from '../anchor.ts';
+import { anchorOf, namePhrase, spokenOf, subjectBefore } from '../anchor.ts';
 import { joinNames } from '../naming.ts';
 import { isSpeaker, tagAt, wordAt } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
@@ -50,7 +50,7 @@ export const spacing: Frame = {
   ],
   leaves: ['it wants oil every [20 h]', 'the centre bearing is [40] across'],
   read: (site) => {
-    const { parse, at, discourse } = site;
+    const { parse, at } = site;
     if (site.dimension !== 'length' || site.said !== 'other') return undefined;
     if (/^between\b/.test(wordAt(parse, at + 1))) return undefined;
     const fixed = fixedAt(site);
@@ -58,12 +58,12 @@ export const spacing: Frame = {
     if (fixing) {
       const subject = subjectBefore(site, fixed);
       const named = subject && !isSpeaker(subject) ? namePhrase(site, subject) : undefined;
-      const thing = named ?? discourse.last?.name ?? discourse.topicAt(at)?.name;
+      const thing = named ?? spokenOf(site);
       return claim(thing ? joinNames(thing, [fixing]) : [fixing], { attribute: 'other' });
     }
     const anchor = anchorOf(site);
     const subject = anchor.direct ?? anchor.subject;
-    if (!subject || isSpeaker(subject)) return claim(discourse.last?.name, { attribute: 'other' });
+    if (!subject || isSpeaker(subject)) return claim(spokenOf(site), { attribute: 'other' });
     return claim(namePhrase(site, subject), { attribute: 'other' });
   },
 };

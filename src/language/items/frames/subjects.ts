@@ -1,9 +1,19 @@
 import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
-import { anchorOf, clauseSubject, isReporter, namePhrase, needOf, objectBefore, tells } from '../anchor.ts';
+import {
+  anchorOf,
+  clauseSubject,
+  isReporter,
+  isVerbal,
+  namePhrase,
+  needOf,
+  objectBefore,
+  sumSubject,
+  tells,
+} from '../anchor.ts';
 import { MEASURE_ATTRIBUTE } from '../attributes.ts';
 import { isNoThing } from '../fitness.ts';
 import type { Phrase } from '../noun-phrases.ts';
-import { ahead, isSpeaker, phraseFrom, tagAt, wordAt } from '../parse.ts';
+import { ahead, behind, isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from '../parse.ts';
 import type { Claim, Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
 import { ownerOfStuff } from './premodifiers.ts';
@@ -104,7 +114,21 @@ export const apposition: Frame = {
     if (!direct || isSpeaker(direct)) return undefined;
     if (isReporter(direct) && /^(?:says?|reads?)$/.test(ahead(site.parse, direct.last + 1, 1)))
       return reported(site, direct);
+    const { parse } = site;
+    // "the floor less the beam, 2050": a part of the sum, not its result.
+    if (/^(?:less|minus|plus)$/.test(wordAt(parse, direct.first - 1))) return claim(sumSubject(site));
     const oblique = discourse.roleOf(direct) === 'oblique';
+    // "775 across the table, 210 kilos": the place belongs to the figure before.
+    const last = discourse.last;
+    if (
+      oblique &&
+      anchor.comma &&
+      last &&
+      last.sentence === parse.sentenceOf[direct.first] &&
+      last.word < direct.first &&
+      !betweenHasVerb(site, last.word, direct.first)
+    )
+      return claim(last.name);
     const subject = clauseSubject(site, direct);
     if (subject && !isSpeaker(subject) && !isReporter(subject) && (oblique || anchor.preposition)) {
       const found = claimOf(site, subject);
@@ -115,7 +139,7 @@ export const apposition: Frame = {
       if (object) return claimOf(site, object);
     }
     if (isBareStuff(direct) && (anchor.comma || oblique)) {
-      const owner = ownerOfStuff(site, direct) ?? beforeStuff(site, direct);
+      const owner = beforeStuff(site, direct) ?? ownerOfStuff(site, direct);
       if (owner) return claim(owner);
     }
     return claimOf(site, direct);
@@ -131,7 +155,62 @@ const isBareStuff = (phrase: Phrase): boolean => {
 /** "so 3.1 metres long, in beech, 70 thick", "a new tread, oak, 38 thick": what the stuff is put to. */
 function beforeStuff(site: Site, stuff: Phrase) {
   const { parse, discourse } = site;
+  const beside = phraseAt(parse, stuff.first - 2);
+  if (tagAt(parse, stuff.first - 1) === 'comma' && beside && !isSpeaker(beside) && !isNoThing(beside.kinds))
+    return namePhrase(site, beside);
+  const sentence = parse.sentenceOf[stuff.first];
+  const topic = discourse.topicAt(stuff.first);
+  if (topic && topic.sentence === sentence) return topic.name;
   const last = discourse.last;
-  if (last && last.sentence === parse.sentenceOf[stuff.first]) return last.name;
+  if (last && last.sentence === sentence) return last.name;
   return discourse.antecedent(stuff.first, needOf(site));
 }
+
+function betweenHasVerb(site: Site, from: number, to: number): boolean {
+  for (let k = from + 1; k < to; k++) if (isVerbal(tagAt(site.parse, k))) return true;
+  return false;
+}
+
+/** "so 754 the treads should be", "ninety it'll be": the thing stands behind its figure, before the verb. */
+export const saidBehind: Frame = {
+  name: '<quantity> the <thing> should be',
+  examples: [
+    ['the floor went up, so [754] the treads should be', 'treads'],
+    ["the legs are short, it's [902] they should be", 'legs'],
+  ],
+  leaves: ['it is [900], the bench is too low'],
+  read: (site) => {
+    const { parse, at } = site;
+    const phrase = phraseFrom(parse, at + 1);
+    if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds) || phrase.first > at + 1) return undefined;
+    if (
+      !/^(?:should|ought|will|'ll|would|'d|wants?|has|have|needs?|must|oughta)$/.test(
+        wordAt(parse, phrase.last + 1),
+      )
+    )
+      return undefined;
+    if (!/\b(?:be|is|become)\b/.test(ahead(parse, phrase.last + 2, 3))) return undefined;
+    return claim(namePhrase(site, phrase));
+  },
+};
+
+const TAKEN_OFF =
+  /\b(?:take|taking|took|plane|planing|planed|shave|shaving|trim|trimming|cut|cutting|skim|skimming|sand|sanding|saw|grind|grinding|knock|knocking)(?: about| another| only| just)?(?: a)?$/;
+
+/** "plane a couple of mil off the meeting edge". */
+export const takenOff: Frame = {
+  name: 'take <quantity> off <thing>',
+  examples: [['I have to plane [2] off the meeting edge', 'meeting edge']],
+  leaves: ['the drain is [14 in] off the wall'],
+  read: (site) => {
+    const { parse, at } = site;
+    if (site.dimension !== 'length' || wordAt(parse, at + 1) !== 'off') return undefined;
+    const before = behind(parse, at, 4);
+    if (!TAKEN_OFF.test(before)) return undefined;
+    const phrase = phraseFrom(parse, at + 2);
+    if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds)) return undefined;
+    return claim(namePhrase(site, phrase), {
+      attribute: /plan|shav|skim|sand/.test(before) ? 'thickness' : 'offset',
+    });
+  },
+};

@@ -1,0 +1,141 @@
+/** Which size a length is, by the words beside its number. Each rule is one way of saying it. */
+import type { Attribute } from '../notes.ts';
+
+export interface SizeRule {
+  readonly name: string;
+  readonly attribute: Attribute;
+  /** Tested on the words after the number, joined by spaces; `#` stands for another quantity. */
+  readonly after?: RegExp;
+  /** Tested on the words before it. */
+  readonly before?: RegExp;
+}
+
+/** In the order they are tried: spacing before gaps, "each side" before "clear". */
+export const SIZE_RULES: readonly SizeRule[] = [
+  {
+    name: 'part of a sum',
+    attribute: 'offset',
+    before:
+      /(?:^|[\w'] )(?:less|minus|take away|take off|knock off|allowing|allow)(?: a| an| the| about| another| only)?$/,
+  },
+  {
+    name: 'spacing',
+    attribute: 'other',
+    after: /^(?:mil |mm )?(?:on |to |at )?(?:cent(?:re|er)s?\b|oc\b|apart\b|spacings?\b|pitch\b|gauge for\b)/,
+    before:
+      /\b(?:every|spaced(?: at)?|spacing(?: of|'s| is)?|centres(?: of| at| are)?|centers(?: of| at| are)?|gauge(?: of| down to| to|'s| is)?|one in every)(?: a)?$/,
+  },
+  { name: 'slate gauge', attribute: 'other', after: /^gauge\b/ },
+  {
+    name: 'gap',
+    attribute: 'gap',
+    after: /^(?:of )?(?:\w+ )?gap\b/,
+    before: /\bgaps? (?:of|is|are|'s|to|at)(?: \w+)?$/,
+  },
+  { name: 'of air', attribute: 'gap', after: /^of (?:clear )?(?:air|daylight)\b/ },
+  {
+    name: 'hole',
+    attribute: 'diameter',
+    after: /^(?:\w+ )?(?:holes?|bores?|drill|dia(?:meter)?|in diameter|round)\b/,
+  },
+  {
+    name: 'headroom',
+    attribute: 'clearance',
+    after: /^(?:of |more |less )?(?:headroom|head room)\b/,
+    before: /\bhead ?room(?: \w+)? (?:is|'s|comes? to|of|are|now|drops? to)(?: ,? ?\w+ ?,?)?$/,
+  },
+  { name: 'to stand in', attribute: 'clearance', after: /^(?:to stand (?:up )?in|standing)\b/ },
+  {
+    name: 'clearance',
+    attribute: 'clearance',
+    after: /^(?:of )?(?:\w+ )?(?:clearance|play|slack|to spare|backlash)\b/,
+    before: /\b(?:clearance|clearances|play) (?:is|are|'s|of|to|at)(?: \w+)?$/,
+  },
+  {
+    name: 'miss by',
+    attribute: 'clearance',
+    before: /\b(?:miss(?:es)?|clears?|cleared) (?:\w+ ){0,4}by(?: a)?(?: good| bare)?$/,
+  },
+  {
+    name: 'over or under size',
+    attribute: 'offset',
+    after:
+      /^(?:too (?:deep|long|short|wide|narrow|fat|high|low|tall|thick|thin|big|small|tight)|over|under|out|short|shy|proud|oversize|undersize|more|less|longer|shorter|wider|narrower|to come off|off it|apiece (?:too|to come))\b(?! (?:than|the|of))/,
+    before:
+      /(?<!# )\b(?:too )?(?:deep|long|short|wide|narrow|high|low|tall|thick|thin|proud|out|over|under|shy|down|up) by(?: a| an)?$/,
+  },
+  {
+    name: 'set back',
+    attribute: 'offset',
+    after:
+      /^(?:of )?(?:overhang|hanging over|proud|back|lower|higher|setback|of (?:deflection|sag|fall|drop|camber|rake|crown))\b/,
+    before:
+      /\b(?:(?:is|'s|are|sits?|runs?|set|hangs?) (?:down|back|proud|out|over|in|shy)|laps?|lapping|lapped|sticks? out|overhangs?)(?: by)?(?: a| an)?$/,
+  },
+  {
+    name: 'wide',
+    attribute: 'width',
+    after:
+      /^(?:\w+ )?(?:wide|across|in width|width|at the widest|beam|wall to wall|side to side|square across)\b|^between the \w+$|^between the \w+ (?!seats)/,
+    before:
+      /\b(?:(?:wider|narrower|broader) than|(?:wall to wall|side to side)(?: it)?(?: is|'s| comes out at| was))$/,
+  },
+  {
+    name: 'deep',
+    attribute: 'depth',
+    after: /^(?:\w+ )?(?:deep|in depth|front to back)\b/,
+    before: /\b(?:deeper|shallower) than$/,
+  },
+  {
+    name: 'thick',
+    attribute: 'thickness',
+    after: /^(?:\w+ )?(?:thick|in thickness)\b/,
+    before: /\b(?:thicker|thinner) than$/,
+  },
+  {
+    name: 'long',
+    attribute: 'length',
+    after:
+      /^(?:\w+ )?(?:long|in length|end to end|bumper to bumper|stem to stern|nose to tail|bow to stern|overall|on deck|footers?)\b/,
+    before: /\b(?:longer|shorter) than$/,
+  },
+  {
+    name: 'high',
+    attribute: 'height',
+    after:
+      /^(?:\w+ )?(?:high|tall|in height|floor to floor|floor to ceiling|floor to roof|under the (?:ribs|beams|joists))\b/,
+    before:
+      /\b(?:(?:higher|taller|lower) than|(?:floor to floor|floor to ceiling|top to bottom)(?: it)?(?: is|'s| comes out at| was)?)$/,
+  },
+  { name: 'radius', attribute: 'radius', after: /^(?:\w+ )?radius\b/, before: /\bradius(?: of)?$/ },
+  { name: 'bearing', attribute: 'length', after: /^(?:of )?bearing\b|^into (?:the|each) \w+/ },
+  { name: 'lap', attribute: 'offset', after: /^(?:of )?(?:\w+ )?(?:overlap|lap)\b/ },
+  {
+    name: 'moved by',
+    attribute: 'offset',
+    before:
+      /\b(?:drop(?:ped|ping)?|rais(?:e|ed|ing)|lower(?:ed|ing)?|mov(?:e|ed|ing)|shift(?:ed|ing)?|lift(?:ed|ing)?|jack(?:ed|ing)?|cut(?:ting)?|set(?:ting)?) (?:it|that|them|the \w+(?: \w+)?)(?: by| up| down| over| back| in| out)* ?$/,
+  },
+  {
+    name: 'fall of',
+    attribute: 'offset',
+    before: /\b(?:fall|falls|drop|drops|slope|rake|sag|camber|bow|twist)(?: of| is| 's)?(?: about)?$/,
+  },
+  {
+    name: 'level within',
+    attribute: 'offset',
+    before:
+      /\b(?:level|true|flat|square|straight|plumb|inside|lines? up|middle's) (?:\w+ )?(?:to )?within(?: ,)?(?: what)?(?: ,)?$|\b(?:out|off) by$|\b(?:is|'s|are|to) within(?: ,)?(?: what)?(?: ,)?$|\b(?:that|it) inside$/,
+  },
+  {
+    name: 'draws',
+    attribute: 'depth',
+    before: /\b(?:draws?|drawing|drew)(?: about| over| under| more than| less than)?$/,
+  },
+  {
+    name: 'each side',
+    attribute: 'gap',
+    after:
+      /^(?:clear |clearance )?(?:(?:on |at )?(?:each|either|both) (?:side|end|way)s?|(?:a|per) (?:side|end)|all (?:a)?round)\b/,
+  },
+];
