@@ -16,7 +16,7 @@ test.each([
   ],
   ['I need a [40 A] supply.', ['supply: current']],
   ['Battery, [55 kg].', ['battery: weight']],
-  ['The berth needs [18 mm] ply.', ['ply: thickness']],
+  ['The berth needs [18 mm] ply.', ['berth ply: thickness']],
   ['So nothing wider than [740] comes in.', ['anything comes in: width']],
 ])('"%s" names its figures', (said, wanted) => {
   expect(named(said)).toEqual(wanted);

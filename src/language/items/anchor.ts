@@ -48,7 +48,7 @@ export function anchorOf(site: Site): Anchor {
     } else if (tag === 'conjunction') {
       // "560 deep and 480 high" goes on; "and measures 40" has no subject of its own.
       const left = tagAt(parse, k - 1);
-      if (left !== 'quantity' && left !== 'dimension') return told();
+      if (left !== 'quantity' && left !== 'dimension' && left !== 'number' && left !== 'unit') return told();
     } else if (SKIPPED.has(tag ?? '')) {
     } else if (BOUND_WORDS.test(word) && tag !== 'noun' && tag !== 'pronoun') {
     } else {
@@ -91,6 +91,8 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
     )
       continue;
     if (tag === 'conjunction' || tag === 'stop') break;
+    // "the galley in between the worktop's at 900": a verb before it has a subject of its own.
+    if (oblique && isVerbal(tag)) break;
     if (tag === 'comma' && oblique === undefined && k < verb - 1) {
       const inside = tagAt(parse, k + 1);
       if (inside === 'verb' || inside === 'participle') break;

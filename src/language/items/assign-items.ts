@@ -2,6 +2,7 @@
 import { kindsOf } from '../lexicon/trade-nouns.ts';
 import type { Attribute, FigureNote, Quantity, ReadContext, Span, TraceStep } from '../notes.ts';
 import { filledInAttribute, isPair, PLAIN_MEASURE, saidAttribute } from './attributes.ts';
+import { completedName } from './completed-names.ts';
 import { Discourse, type Name } from './discourse.ts';
 import { fitness, inMillimetres } from './fitness.ts';
 import { FRAMES } from './frames/index.ts';
@@ -39,14 +40,19 @@ interface Found {
   readonly rule: string;
 }
 
+/** Asks the frames in turn. An unlikely carrier waits for a better one; the best of the unlikely wins otherwise. */
 function findThing(site: Site): Found | undefined {
   let second: Found | undefined;
+  let secondFit = Number.NEGATIVE_INFINITY;
   for (const frame of FRAMES) {
     const claim = frame.read(site);
     if (!claim) continue;
-    if (claim.binds !== undefined || fitness(kindsOf(claim.name), site.dimension) > -0.75)
-      return { claim, rule: frame.name };
-    second ??= { claim, rule: frame.name };
+    const fit = claim.binds === undefined ? fitness(kindsOf(claim.name), site.dimension) : 1;
+    if (fit >= -0.5) return { claim, rule: frame.name };
+    if (fit > secondFit) {
+      second = { claim, rule: frame.name };
+      secondFit = fit;
+    }
   }
   return second;
 }
@@ -83,7 +89,7 @@ export function readItems(
       ...(said ? { said } : {}),
     };
     const found = at < 0 ? undefined : findThing(site);
-    const name = bareName(found?.claim.name ?? UNNAMED);
+    const name = found ? completedName(site, bareName(found.claim.name)) : UNNAMED;
     const attribute = found?.claim.attribute ?? said ?? bareAttribute(site, name);
     const item = name.join(' ');
     if (at >= 0 && found) {

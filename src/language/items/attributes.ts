@@ -93,6 +93,18 @@ export const MEASURE_ATTRIBUTE: Readonly<Record<string, Attribute>> = {
   tolerance: 'other',
   moisture: 'ratio',
   damp: 'ratio',
+  'floor-to-floor': 'height',
+  'floor-to-ceiling': 'height',
+  'floor-to-roof': 'height',
+  'top-to-bottom': 'height',
+  'wall-to-wall': 'width',
+  'side-to-side': 'width',
+  'end-to-end': 'length',
+  'bumper-to-bumper': 'length',
+  'front-to-back': 'depth',
+  'centre-to-centre': 'other',
+  'center-to-center': 'other',
+  'face-to-face': 'gap',
   humidity: 'ratio',
 };
 

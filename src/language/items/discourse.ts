@@ -1,10 +1,18 @@
 /** What the talk is about at each point: the topic, the things mentioned last, and what "it" means. */
 import { isPlural, kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, Dimension, Quantity } from '../notes.ts';
-import { fitness, inMillimetres, isNoThing } from './fitness.ts';
-import { isDependent, isRelational, joinNames, type KnownThings, nameOfOne, nameOfOther } from './naming.ts';
+import { fitness, inMillimetres, isNoThing, sizeFit } from './fitness.ts';
+import {
+  areFellows,
+  isDependent,
+  isRelational,
+  joinNames,
+  type KnownThings,
+  nameOfOne,
+  nameOfOther,
+} from './naming.ts';
 import type { Phrase } from './noun-phrases.ts';
-import { isSpeaker, type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
+import { behind, isSpeaker, type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
 
 export type Name = readonly string[];
 
@@ -24,6 +32,8 @@ interface Said {
   readonly sentence: number;
 }
 
+const ANY_LENGTH: Need = { dimension: 'length' };
+
 const ROLE_WEIGHT: Readonly<Record<Role, number>> = { fronted: 0.7, subject: 0.5, object: 0.35, oblique: 0 };
 
 export class Discourse {
@@ -34,10 +44,14 @@ export class Discourse {
   #topic: Said | undefined;
   #topicAt = 0;
   readonly #names = new Map<number, Name | null>();
+  /** What pronouns mean when no figure has settled them. */
+  readonly #meant = new Map<number, Name | null>();
+  readonly #contrasted: ReadonlySet<string>;
 
   constructor(parse: Parse, known: KnownThings) {
     this.parse = parse;
     this.known = known;
+    this.#contrasted = contrastedHeads(parse);
   }
 
   /** The fronted phrase that rules at a word: of its own sentence or of the ones just before. */
@@ -68,7 +82,7 @@ export class Discourse {
       !isSpeaker(phrase) &&
       !isNoThing(phrase.kinds)
     )
-      return 'fronted';
+      return isStuffOnly(phrase.kinds) ? 'object' : 'fronted';
     // "Rafters I've worked out at 3640": put in front, though no comma says so.
     if (
       /^(?:i|we|you)$/.test(wordAt(parse, after)) &&
@@ -78,6 +92,8 @@ export class Discourse {
     )
       return 'fronted';
     while (tagAt(parse, after) === 'adverb') after++;
+    // "the drawers I've cut are too fat": what is cut, and the subject of what follows.
+    if (/^(?:i|we|you)$/.test(wordAt(parse, after)) && phrase.determiner && !phrase.pronoun) return 'subject';
     const next = tagAt(parse, after);
     if (next === 'be' || next === 'modal' || next === 'auxiliary' || next === 'verb' || next === 'participle')
       return left === 'verb' || left === 'determiner' ? 'object' : 'subject';
@@ -106,6 +122,17 @@ export class Discourse {
     return name;
   }
 
+  /** The same for a phrase that only stands by: a pronoun is settled without the figure at hand. */
+  #meaning(phrase: Phrase): Name | undefined {
+    if (!phrase.pronoun || this.#names.get(phrase.index)) return this.nameOf(phrase, ANY_LENGTH);
+    const memo = this.#meant.get(phrase.index);
+    if (memo !== undefined) return memo ?? undefined;
+    this.#meant.set(phrase.index, null);
+    const name = this.#nameOf(phrase, ANY_LENGTH);
+    this.#meant.set(phrase.index, name ?? null);
+    return name;
+  }
+
   /** Gives a phrase the name that a frame settled on, so that what follows finds it under that name. */
   rename(phrase: Phrase, name: Name): void {
     this.#names.set(phrase.index, name);
@@ -120,41 +147,52 @@ export class Discourse {
   }
 
   #nameOfOne(phrase: Phrase, need: Need): Name | undefined {
-    const before = this.#nounBefore(phrase.first);
+    const before = this.#nounBefore(phrase);
     const base = before ? this.nameOf(before, need) : (this.last?.name ?? undefined);
     if (!base) return phrase.name.length > 0 ? phrase.name : undefined;
-    if (phrase.name.length === 0)
-      return phrase.determiner === 'other' || wordAt(this.parse, phrase.first + 1) === 'other'
-        ? nameOfOther(base)
-        : base;
+    if (phrase.name.length === 0) {
+      const other = phrase.determiner === 'other' || wordAt(this.parse, phrase.first + 1) === 'other';
+      return other ? nameOfOther(base) : this.#aged(phrase.age, base);
+    }
     if (phrase.name.includes('other')) return nameOfOther(base);
-    const modifiers =
-      phrase.age === 'new' ? ['new', ...phrase.name.filter((word) => word !== 'new')] : phrase.name;
-    return nameOfOne(modifiers, base);
+    const named = nameOfOne(phrase.name, base);
+    const settled = this.#settled(named, need) ?? named;
+    return this.#aged(phrase.age, settled);
   }
 
-  #nounBefore(word: number): Phrase | undefined {
+  /** Keeps "new" and "old" in a name where the talk sets one against the other. */
+  #aged(age: 'new' | 'old' | undefined, name: Name): Name {
+    const plain = name[0] === 'old' || name[0] === 'new' ? name.slice(1) : name;
+    return age && this.#contrasted.has(singular(plain.at(-1) ?? '')) ? [age, ...plain] : name;
+  }
+
+  /** The noun that "one" stands for: alike in number, the counterpart of old or new, no mere place if it can be. */
+  #nounBefore(one: Phrase): Phrase | undefined {
     const { parse } = this;
-    let index = parse.phrases.length - 1;
-    while (index >= 0 && (parse.phrases[index] as Phrase).first >= word) index--;
-    for (let back = 0; index >= 0 && back < 12; index--, back++) {
+    let best: Phrase | undefined;
+    let bestScore = Number.NEGATIVE_INFINITY;
+    for (let index = one.index - 1, back = 0; index >= 0 && back < 16; index--, back++) {
       const phrase = parse.phrases[index] as Phrase;
-      if (
-        phrase.name.length > 0 &&
-        !isSpeaker(phrase) &&
-        !isNoThing(phrase.kinds) &&
-        !phrase.kinds.has('material') &&
-        !phrase.kinds.has('measure')
-      )
-        return phrase;
+      if (phrase.name.length === 0 || isSpeaker(phrase) || isNoThing(phrase.kinds)) continue;
+      if (phrase.kinds.has('material') || phrase.kinds.has('measure')) continue;
+      const score =
+        -back * 0.15 -
+        (this.roleOf(phrase) === 'oblique' ? 0.5 : 0) -
+        (one.plural && !phrase.plural ? 1 : 0) +
+        (one.age && phrase.age && one.age !== phrase.age ? 1.5 : 0) +
+        (one.name.some((word) => phrase.name.some((other) => areFellows(word, other))) ? 1.5 : 0);
+      if (score > bestScore) {
+        best = phrase;
+        bestScore = score;
+      }
     }
-    return undefined;
+    return best;
   }
 
   /** "underside of the loft" and "the loft's underside" are the loft underside. */
   #nameOfNoun(phrase: Phrase, need: Need): Name {
     const { parse } = this;
-    const name: Name = phrase.name;
+    const name: Name = this.#aged(phrase.age, phrase.name);
     const relational = isRelational(phrase) || phrase.kinds.has('measure');
     const link = wordAt(parse, phrase.last + 1);
     if (link === 'of' || (relational && /^(?:in|on|over|under|for|behind)$/.test(link))) {
@@ -241,6 +279,10 @@ export class Discourse {
     const topic = this.topicAt(word);
     const topicKey = topic?.name.join(' ');
     const clause = clauseStart(parse, word);
+    const mm =
+      need.quantity && need.dimension === 'length'
+        ? inMillimetres(need.quantity.value, need.quantity.unit)
+        : 0;
     const lastSubject = this.#subjectNearest(word, pronoun);
     let best: Name | undefined;
     let bestScore = -0.6;
@@ -256,8 +298,8 @@ export class Discourse {
       const phrase = parse.phrases[index] as Phrase;
       const away = sentence - (parse.sentenceOf[phrase.first] as number);
       if (away > 3) break;
-      if (isSpeaker(phrase) || isNoThing(phrase.kinds)) continue;
-      const name = this.nameOf(phrase, need);
+      if (isSpeaker(phrase) || isNoThing(phrase.kinds) || phrase.first >= word) continue;
+      const name = this.#meaning(phrase);
       if (!name || name.length === 0) continue;
       const key = name.join(' ');
       if (seen.has(key)) continue;
@@ -277,7 +319,8 @@ export class Discourse {
           (equal?.has(key) ? 0.9 : 0) +
           (key === topicKey && away <= 1 ? 0.4 : 0) +
           (phrase.index === lastSubject ? 0.45 : 0) +
-          this.#likeness(key, need),
+          this.#likeness(key, need) +
+          (mm ? sizeFit(kinds, mm) : 0),
       );
     }
     if (topic && topicKey && sentence - topic.sentence <= 3 && !seen.has(topicKey))
@@ -285,6 +328,8 @@ export class Discourse {
         topic.name,
         0.5 + fitness(kindsOf(topic.name), need.dimension) - (sentence - topic.sentence) * 0.35,
       );
+    if (pronoun && VESSEL_PRONOUN.test(pronoun.head) && !(best && kindsOf(best).has('vessel')))
+      return this.known.latestOf('vessel') ?? best;
     // Nothing near: a value that only one known thing has points to it.
     if (equal?.size === 1 && bestScore < 0.5) {
       const [only] = equal;
@@ -327,11 +372,30 @@ export class Discourse {
     const next = wordAt(parse, phrase.last + 1);
     // "the box says 13": what reports is not what is reported on.
     if (/^(?:says|said|reckons|claims|reads|shows)$/.test(next)) return -1.2;
+    // "I put the tape on it", "measured the turn": what a tool is laid on is what is measured.
+    if (MEASURED.test(behind(parse, phrase.first, 4))) return 0.9;
     const before = tagAt(parse, phrase.first - 1);
     if (before === 'be' && this.roleOf(phrase) === 'object') return -0.1;
     return ROLE_WEIGHT[this.roleOf(phrase)];
   }
 }
+
+/** Heads that are spoken of as old and as new in one memo: "the old joists", "new ones". */
+function contrastedHeads(parse: Parse): ReadonlySet<string> {
+  const ages = new Map<string, Set<string>>();
+  let lastOld: string | undefined;
+  for (const phrase of parse.phrases) {
+    if (!phrase.age) continue;
+    const isOne = phrase.pronoun !== undefined;
+    const head = isOne ? lastOld : singular(phrase.head);
+    if (!head) continue;
+    if (phrase.age === 'old' && !isOne) lastOld = head;
+    ages.set(head, (ages.get(head) ?? new Set()).add(phrase.age));
+  }
+  return new Set([...ages].filter(([, said]) => said.size > 1).map(([head]) => head));
+}
+
+const isStuffOnly = (kinds: ReadonlySet<NounKind>): boolean => kinds.size === 1 && kinds.has('material');
 
 /** First word of the clause that a word stands in. */
 function clauseStart(parse: Parse, word: number): number {
@@ -341,6 +405,9 @@ function clauseStart(parse: Parse, word: number): number {
   }
   return 0;
 }
+
+const MEASURED =
+  /\b(?:tape|calipers?|callipers|rule|ruler|stick|laser|gauge|meter|level|square|line|micrometer|feelers?|scales?|counter|tacho|eye|bob) (?:on|across|off|over|along|down|under|to|up|onto|against|through)(?: \w+)?$|\b(?:measured|weighed|taped|gauged|checked|remeasured|re-measured|measuring|weighing)(?: up| out)?$/;
 
 const VESSEL_PRONOUN = /^(?:she|her)$/;
 
@@ -355,7 +422,7 @@ function agreement(
   if (pronoun.pronoun === 'which') return 0;
   const plural = phrase.pronoun ? isPlural(name.at(-1) ?? '') : phrase.plural;
   if (pronoun.pronoun === 'that' || pronoun.pronoun === 'this') return plural ? -0.3 : 0;
-  return plural === pronoun.plural ? 0.2 : -0.6;
+  return plural === pronoun.plural ? 0.2 : -1.1;
 }
 
 /** "that" and "which" point to what stands right before; "with the bezel it's 635" does not point to the bezel. */
@@ -366,7 +433,7 @@ function nearness(
   clause: number,
   pronoun: Phrase | undefined,
 ): number {
-  if (/^(?:that|which|this)$/.test(pronoun?.pronoun ?? '') && phrase.last >= word - 2) return 0.9;
+  if (/^(?:that|which|this)$/.test(pronoun?.pronoun ?? '') && phrase.last >= word - 2) return 1.7;
   return phrase.first >= clause && tagAt(parse, phrase.first - 1) === 'preposition' ? -0.9 : 0;
 }
 

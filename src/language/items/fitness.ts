@@ -72,6 +72,36 @@ const CARRIERS: Readonly<Partial<Record<Dimension, Weights & { readonly otherwis
   money: { tool: -0.3, otherwise: 0.2 },
 };
 
+/** Sizes in millimetres that things of a kind have; outside them a length is of something else. */
+const SIZE_RANGE: Readonly<Partial<Record<NounKind, readonly [number, number]>>> = {
+  vessel: [1200, 60_000],
+  space: [500, 30_000],
+  assembly: [5, 12_000],
+  machine: [80, 6000],
+  appliance: [80, 3000],
+  opening: [60, 8000],
+  sheet: [0.05, 6000],
+  material: [0.5, 7000],
+  fastener: [2, 700],
+  hole: [1, 800],
+  coating: [0.02, 30],
+  pipe: [4, 20_000],
+  cable: [50, 200_000],
+  joist: [15, 14_000],
+  timber: [4, 14_000],
+  container: [30, 4000],
+};
+
+/** 0 when things of these kinds come in this length, less when none of them do. */
+export function sizeFit(kinds: ReadonlySet<NounKind>, millimetres: number): number {
+  if (kinds.size === 0 || !(millimetres > 0)) return 0;
+  for (const kind of kinds) {
+    const range = SIZE_RANGE[kind];
+    if (!range || (millimetres >= range[0] && millimetres <= range[1])) return 0;
+  }
+  return -0.8;
+}
+
 const NEVER: ReadonlySet<NounKind> = new Set(['person', 'time', 'abstract']);
 
 /** How well a thing of these kinds carries a figure of this dimension: 1 usual, 0 unknown, -2 never. */

@@ -1,5 +1,5 @@
 /** Gives things stable names: the same thing said twice comes out as the same words. */
-import { isTradeNoun, kindsOf, singular } from '../lexicon/trade-nouns.ts';
+import { isTradeNoun, kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, Dimension, KnownFigure } from '../notes.ts';
 import type { KnownLength } from './attributes.ts';
 import { inMillimetres } from './fitness.ts';
@@ -10,12 +10,12 @@ const RELATIONAL_HEADS = new Set(
   `top bottom leg side end back front base underside inside outside middle centre center edge face foot rim lip lid
   opening cutout cut-out hole bore headroom legroom height width length depth thickness diameter clearance gap fall pitch
   spacing overhang upstand lap seat backrest tread riser stringer nosing horn bearing corner half rear apron kick heel
-  toe cheek neck throat mouth inlet outlet stem head shoulder surround carcass rebate rabbet groove slot notch mortise
+  toe cheek neck throat mouth inlet outlet stem head shoulder surround rebate rabbet groove slot notch mortise
   tenon tongue weight load moisture leaf crown camber stretcher`.split(/\s+/),
 );
 /** Heads that belong to a thing when it was put in front: "Shower, the drain's 14 inches off". */
 const DEPENDENT_HEADS = new Set(
-  `door drawer drain lining header lintel sill cill jamb frame rail stile post panel runner slide handle hinge latch seal
+  `carcass door drawer drain lining header lintel sill cill jamb frame rail stile post panel runner slide handle hinge latch seal
   gasket shaft blade tip bracket mount plate motor pulley belt joint seam tank pump filter element thermostat breaker fuse
   cable wiring roof floor ceiling wall sole deck beam hull transom keel freeboard draught recess niche bay skin layer core
   veneer edging lipping trim skirting plinth shelf bit pane glass sash reveal architrave cover valve spout tap tray waste
@@ -85,7 +85,7 @@ const isPlace = (word: string): boolean => {
   const kinds = kindsOf([word]);
   return kinds.has('space') || kinds.has('vessel');
 };
-const areFellows = (a: string, b: string): boolean =>
+export const areFellows = (a: string, b: string): boolean =>
   a !== b && (FELLOWS.some((list) => list.includes(a) && list.includes(b)) || (isPlace(a) && isPlace(b)));
 
 /** "the west one" after "east sash opening": the new modifiers turn out their fellows, the rest stays. */
@@ -167,6 +167,21 @@ export class KnownThings {
     const same = this.#byHead.get(head);
     if (same) same.add(item);
     else this.#byHead.set(head, new Set([item]));
+  }
+
+  /** The thing of a kind that was named last: the vessel that "she" means. */
+  latestOf(kind: NounKind): readonly string[] | undefined {
+    let best: KnownThing | undefined;
+    for (const thing of this.#things.values())
+      if (kindsOf(thing.name).has(kind) && thing.lastSaid > (best?.lastSaid ?? -1)) best = thing;
+    return best?.name;
+  }
+
+  /** The first of these words that stands in a known name. */
+  wordIn(words: ReadonlySet<string>): string | undefined {
+    for (const thing of this.#things.values())
+      for (const word of thing.name) if (words.has(word)) return word;
+    return undefined;
   }
 
   /** Lengths said of this very item, oldest first. */

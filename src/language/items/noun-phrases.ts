@@ -95,7 +95,26 @@ function scanPhrase(words: readonly Word[], first: number): Scan {
       };
     } else break;
   }
-  if (lastNoun < 0) return { end: Math.max(first, at - 1) };
+  if (lastNoun < 0) {
+    const only = modifiers.at(-1);
+    // "the first's had 24 hours", "the other's 40": a fellow of something named before.
+    if (only && determiner === 'the' && /^(?:first|second|third|fourth|fifth|other)$/.test(only.lower))
+      return {
+        end: at - 1,
+        phrase: {
+          first,
+          last: at - 1,
+          name: [only.lower],
+          head: 'one',
+          kinds: NO_KINDS,
+          plural: false,
+          pronoun: 'one',
+          bare: false,
+          determiner,
+        },
+      };
+    return { end: Math.max(first, at - 1) };
+  }
   const kept = modifiers.filter(
     (word, k) => word === words[lastNoun] || keepInName(word, modifiers[k + 1]?.tag === 'noun'),
   );
@@ -108,7 +127,7 @@ function scanPhrase(words: readonly Word[], first: number): Scan {
       last: lastNoun,
       name,
       head,
-      kinds: kindsOf(name),
+      kinds: kindsOfPhrase(name),
       plural: isPlural(head),
       bare: name.length === 1,
       ...(determiner ? { determiner } : {}),
@@ -116,6 +135,18 @@ function scanPhrase(words: readonly Word[], first: number): Scan {
       ...(quantity !== undefined ? { quantity } : {}),
     },
   };
+}
+
+const NOTHINGS = new Set<NounKind>(['abstract', 'time']);
+
+/** "landing turn": a turn alone is nothing to measure, a landing's is. */
+function kindsOfPhrase(name: readonly string[]): ReadonlySet<NounKind> {
+  const kinds = kindsOf(name);
+  if (name.length < 2 || kinds.size === 0) return kinds;
+  for (const kind of kinds) if (!NOTHINGS.has(kind)) return kinds;
+  const owner = kindsOf(name.slice(0, -1));
+  for (const kind of owner) if (!NOTHINGS.has(kind) && kind !== 'person') return new Set<NounKind>(['part']);
+  return kinds;
 }
 
 /** A quantity belongs to a phrase only when its noun follows: "40 amp supply", not "40 wide". */

@@ -76,14 +76,14 @@ export const SIZE_RULES: readonly SizeRule[] = [
     name: 'wide',
     attribute: 'width',
     after:
-      /^(?:\w+ )?(?:wide|across|in width|width|at the widest|beam|wall to wall|side to side|square across)\b|^between the \w+$|^between the \w+ (?!seats)/,
+      /^(?:\w+ )?(?:wide|across|in width|width|at the widest|beam|wall-to-wall|side-to-side|square across)\b|^between the \w+$|^between the \w+ (?!seats)/,
     before:
-      /\b(?:(?:wider|narrower|broader) than|(?:wall to wall|side to side)(?: it)?(?: is|'s| comes out at| was))$/,
+      /\b(?:(?:wider|narrower|broader) than|(?:wall-to-wall|side-to-side)(?: it)?(?: is|'s| comes out at| was))$/,
   },
   {
     name: 'deep',
     attribute: 'depth',
-    after: /^(?:\w+ )?(?:deep|in depth|front to back)\b/,
+    after: /^(?:\w+ )?(?:deep|in depth|front-to-back)\b/,
     before: /\b(?:deeper|shallower) than$/,
   },
   {
@@ -96,16 +96,16 @@ export const SIZE_RULES: readonly SizeRule[] = [
     name: 'long',
     attribute: 'length',
     after:
-      /^(?:\w+ )?(?:long|in length|end to end|bumper to bumper|stem to stern|nose to tail|bow to stern|overall|on deck|footers?)\b/,
+      /^(?:\w+ )?(?:long|in length|end-to-end|bumper-to-bumper|stem-to-stern|nose-to-tail|bow-to-stern|overall|on deck|footers?)\b/,
     before: /\b(?:longer|shorter) than$/,
   },
   {
     name: 'high',
     attribute: 'height',
     after:
-      /^(?:\w+ )?(?:high|tall|in height|floor to floor|floor to ceiling|floor to roof|under the (?:ribs|beams|joists))\b/,
+      /^(?:\w+ )?(?:high|tall|in height|floor-to-floor|floor-to-ceiling|floor-to-roof|under the (?:ribs|beams|joists))\b/,
     before:
-      /\b(?:(?:higher|taller|lower) than|(?:floor to floor|floor to ceiling|top to bottom)(?: it)?(?: is|'s| comes out at| was)?)$/,
+      /\b(?:(?:higher|taller|lower) than|(?:floor-to-floor|floor-to-ceiling|top-to-bottom)(?: it)?(?: is|'s| comes out at| was)?)$/,
   },
   { name: 'radius', attribute: 'radius', after: /^(?:\w+ )?radius\b/, before: /\bradius(?: of)?$/ },
   { name: 'bearing', attribute: 'length', after: /^(?:of )?bearing\b|^into (?:the|each) \w+/ },

@@ -94,7 +94,7 @@ function coreOf(pieces: readonly Raw[], from: number, to: number): readonly [num
   let end = first;
   for (let k = first; k <= last; k++) {
     const lower = pieces[k]?.lower ?? '';
-    if (isMeasureWord(lower)) end = k;
+    if (isMeasureWord(lower) && lower !== 'in') end = k;
     else if (!/^(?:and|a|an|of|by|to|or|less|point|plus|give|take|in|-|,)$/.test(lower)) break;
   }
   // "an inch", "a couple of mil", "a metre": the article is the number one.
@@ -104,6 +104,37 @@ function coreOf(pieces: readonly Raw[], from: number, to: number): readonly [num
   return [first, last];
 }
 
+const STRETCHES = new Set([
+  'floor ceiling',
+  'front back',
+  'top bottom',
+  'bow stern',
+  'stem stern',
+  'nose tail',
+  'floor roof',
+]);
+
+/** Makes one word of "wall to wall" and "floor to ceiling": a way of measuring, and no wall. */
+function joinStretches(raw: readonly Raw[]): Raw[] {
+  const out: Raw[] = [];
+  for (let k = 0; k < raw.length; k++) {
+    const from = raw[k] as Raw;
+    const to = raw[k + 2];
+    const joins =
+      raw[k + 1]?.lower === 'to' &&
+      to !== undefined &&
+      isTradeNoun(from.lower) &&
+      (from.lower === to.lower || STRETCHES.has(`${from.lower} ${to.lower}`));
+    if (!joins) {
+      out.push(from);
+      continue;
+    }
+    out.push({ lower: `${from.lower}-to-${to.lower}`, span: { start: from.span.start, end: to.span.end } });
+    k += 2;
+  }
+  return out;
+}
+
 function pieces(text: string): Raw[] {
   const found: Raw[] = [];
   for (const match of text.matchAll(PIECE)) {
@@ -111,7 +142,7 @@ function pieces(text: string): Raw[] {
     const start = match.index;
     found.push({ lower, span: { start, end: start + match[0].length } });
   }
-  return found;
+  return joinStretches(found);
 }
 
 /** Puts each quantity's words together into one; two quantities never share a word. */
@@ -163,8 +194,7 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   if (isVerb && !isNoun) {
     if (PAST_FORMS.has(lower) || (/ed$/.test(lower) && !/^(?:need|feed|bleed|speed|weed|shed)$/.test(lower)))
       return opensNounPhrase(before) ? 'adjective' : 'participle';
-    if (/ing$/.test(lower) && opensNounPhrase(before) && before !== 'quantity') return 'noun';
-    return before === 'determiner' || before === 'possessive' ? 'noun' : 'verb';
+    return (before === 'determiner' || before === 'possessive') && !/ing$/.test(lower) ? 'noun' : 'verb';
   }
   if (isVerb && isNoun) {
     if (takesVerb(before, previous?.lower ?? '')) return 'verb';
@@ -241,6 +271,7 @@ function tagOf(
   if (BE.has(lower)) return 'be';
   if (MODALS.has(lower)) return 'modal';
   if (/^m\d+s?$/.test(lower)) return 'noun';
+  if (lower.includes('-to-')) return previous?.tag === 'quantity' ? 'dimension' : 'noun';
   if (lower === 'one' || lower === 'ones')
     return lower === 'one' && isTradeNoun(next?.lower ?? '') && !isAdjective(next?.lower ?? '')
       ? 'number'
@@ -300,11 +331,9 @@ function tagAdjective(lower: string, previous: Word | undefined, next: Raw | und
     if (!nounFollows || after === 'one') {
       if (previous?.tag === 'quantity' && ADVERBS.has(lower)) return 'adverb';
       if (previous?.tag === 'preposition' && ADVERBS.has(lower)) return 'adverb';
-      return after === 'one'
-        ? 'adjective'
-        : opensNounPhrase(previous?.tag) || lower.endsWith('side')
-          ? 'noun'
-          : tagBare(lower);
+      if (after === 'one') return 'adjective';
+      const opens = previous === undefined || previous.tag === 'stop';
+      return opensNounPhrase(previous?.tag) || (opens && lower.endsWith('side')) ? 'noun' : tagBare(lower);
     }
   }
   return 'adjective';
@@ -355,26 +384,6 @@ function settleGenitives(words: Word[]): void {
   });
 }
 
-/** "wall to wall", "floor to ceiling": says which way was measured and names no wall. */
-function stretches(words: Word[]): void {
-  words.forEach((word, k) => {
-    if (word.lower !== 'to' || words[k - 1]?.tag !== 'noun') return;
-    const from = words[k - 1]?.lower ?? '';
-    const to = words[k + 1]?.lower ?? '';
-    if (from !== to && !STRETCHES.has(`${from} ${to}`)) return;
-    for (let j = k - 1; j <= k + 1; j++) words[j] = { ...(words[j] as Word), tag: 'dimension' };
-  });
-}
-const STRETCHES = new Set([
-  'floor ceiling',
-  'front back',
-  'top bottom',
-  'bow stern',
-  'stem stern',
-  'nose tail',
-  'floor roof',
-]);
-
 /** Words said while a number is mended: "eleven eighty, no, tell a lie, eleven ninety". */
 const REPAIRS = [
   ['tell', 'a', 'lie'],
@@ -420,6 +429,5 @@ export function readWords(text: string, spans: readonly Span[]): readonly Word[]
   });
   settleGenitives(words);
   quietRepairs(words);
-  stretches(words);
   return words;
 }

@@ -98,7 +98,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     heater towel-rail shower sink basin bath bathtub toilet loo wc bidet tap
     faucet mixer tray showertray extractor hood fan blower dehumidifier aircon conditioner heatpump
     woodburner burner fire woodstove multifuel television telly screen monitor computer icebox coolbox
-    macerator watermaker mini-split minisplit split geyser immersion waterheater mattress sofa settee bed bunkbed
+    macerator watermaker mini-split minisplit geyser immersion waterheater mattress sofa settee bed bunkbed
     urinal`,
   machine: `lathe bandsaw tablesaw planer thicknesser shaper mill milling-machine drill-press pillar-drill sander linisher
     router-table spindle-moulder mortiser grinder bench-grinder compressor motor engine outboard inboard pump
@@ -162,7 +162,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     anything nothing none love heart hand hands finger fingers wrist eye eyes nose mouth forehead mind language help work
     rest shot footage shame pity bother hurry rush patience progress start beginning
     difference change option choice decision sense worth rule rules licence license permit drizzle sunshine coffee beer pie cake biscuit chips fish cricket lesson title calendar
-    music voice noise racket smell view tree trees pedants opinion credit thanks cheers bye hello pleasure relief surprise disaster miracle nightmare beauty bargain favour gram edition version detail stage-next bang go try turn look touch feel guess bet swear honest rate average estimate scout
+    music voice noise racket smell view tree trees pedants opinion credit thanks cheers bye hello pleasure relief surprise disaster miracle nightmare beauty bargain favour gram edition version detail stage-next bang go try look touch feel guess bet swear honest rate average estimate scout
     clue opposite reality secret speech `,
   measure: `height width length depth thickness diameter radius clearance headroom gap spacing fall drop
     rise offset weight mass volume capacity temperature angle pressure torque current voltage power speed size span
@@ -170,7 +170,8 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     tolerance allowance margin play slack backlash kerf girth circumference perimeter
     gradient camber crown sag deflection stretch load payload limit maximum
     minimum rating consumption draw moisture-content ratio deadrise rake dimension measurement distance
-    run-out runout reading twist cup `,
+    run-out runout reading floor-to-floor floor-to-ceiling wall-to-wall side-to-side end-to-end
+    front-to-back top-to-bottom bumper-to-bumper centre-to-centre center-to-center face-to-face edge-to-edge twist cup `,
 };
 
 /** Heads of two words or more whose kind is not that of their last word. */

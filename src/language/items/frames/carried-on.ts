@@ -1,5 +1,5 @@
 import { anchorOf, namePhrase, needOf, sentenceSubject, sumSubject } from '../anchor.ts';
-import { isSpeaker } from '../parse.ts';
+import { isSpeaker, tagAt, wordAt } from '../parse.ts';
 import type { Frame } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -19,6 +19,33 @@ export const carriedOn: Frame = {
     if (last && parse.sentenceOf[at] === last.sentence) return claim(last.name);
     const subject = sentenceSubject(site);
     return subject ? claim(namePhrase(site, subject)) : undefined;
+  },
+};
+
+/** "1210 by 1385": both are of one thing. */
+export const pairSecond: Frame = {
+  name: '<quantity> by <quantity>',
+  examples: [['the room is [4] long by [3.6] wide', 'room, room']],
+  leaves: ['move it [40] by Friday'],
+  read: (site) => {
+    const { parse, at, discourse } = site;
+    if (!/^(?:by|x|×|times)$/.test(wordAt(parse, at - 1))) return undefined;
+    const left = tagAt(parse, at - 2) === 'dimension' || tagAt(parse, at - 2) === 'comma' ? at - 3 : at - 2;
+    if (tagAt(parse, left) !== 'quantity' || discourse.last?.word !== left) return undefined;
+    return claim(discourse.last.name);
+  },
+};
+
+/** A standing value said again with nothing to say whose it is: "so, for the record, 208". */
+export const restated: Frame = {
+  name: 'a known value again',
+  examples: [],
+  leaves: [],
+  read: (site) => {
+    const { value, unit } = site.quantity;
+    const items = site.discourse.known.withValue(site.dimension, value, unit, site.said);
+    const [only] = items;
+    return items.size === 1 && only ? claim(only.split(' ')) : undefined;
   },
 };
 

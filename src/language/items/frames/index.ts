@@ -3,8 +3,9 @@
  * can carry the figure wins.
  */
 import type { Frame } from '../site.ts';
-import { carriedOn, ownDoing, topic } from './carried-on.ts';
-import { limitOnAnything } from './limits.ts';
+import { carriedOn, ownDoing, pairSecond, restated, topic } from './carried-on.ts';
+import { draught } from './draught.ts';
+import { limitOfLoad, limitOnAnything } from './limits.ts';
 import { offsetFrom } from './offsets.ts';
 import { placeTemperature } from './places.ts';
 import { ellipsis, measureNounOf, premodifier, quantityOf } from './premodifiers.ts';
@@ -15,6 +16,9 @@ import { apposition, forThing, namedBehind, saidBehind, takenOff, verbSubject } 
 export const FRAMES: readonly Frame[] = [
   // Before all: "nothing wider than 740 comes in" would be a figure of what stands before it.
   limitOnAnything,
+  limitOfLoad,
+  pairSecond,
+  draught,
   spacing,
   eachSide,
   perPart,
@@ -33,5 +37,6 @@ export const FRAMES: readonly Frame[] = [
   apposition,
   ownDoing,
   carriedOn,
+  restated,
   topic,
 ];

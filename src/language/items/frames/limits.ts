@@ -1,7 +1,7 @@
 import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
 import { MEASURE_ATTRIBUTE } from '../attributes.ts';
 import { inMillimetres, isNoThing, usualSize } from '../fitness.ts';
-import { ahead, behind } from '../parse.ts';
+import { ahead, behind, phraseFrom, wordAt } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
 
 const OVER =
@@ -51,5 +51,26 @@ export const limitOnAnything: Frame = {
       binds: name.join(' '),
       ...(usual && site.dimension === 'length' && !site.said ? { attribute: usual } : {}),
     };
+  },
+};
+
+const NOT_MORE =
+  /\b(?:no|not|never|won't|don't|can't|cannot|mustn't|nobody|wouldn't|doesn't)\b(?: \w+){0,3} (?:have|allow|take|want|put|carry|stand|hang|load|bear|see)(?: \w+){0,2} (?:more than|over|above)$/;
+
+/** "she won't have more than 300 kilos in any one spot": what a place may carry. */
+export const limitOfLoad: Frame = {
+  name: "won't have more than <quantity> in <place>",
+  examples: [["she won't have more than [300 kg] in any one spot", 'load in spot']],
+  leaves: ["the tank doesn't hold more than [40 L]"],
+  read: (site) => {
+    const { parse, at } = site;
+    if (site.dimension !== 'mass' || !NOT_MORE.test(behind(parse, at, 9))) return undefined;
+    let k = at + 1;
+    while (/^(?:\w+ed|stood|sat|put|hung|standing|sitting)$/.test(wordAt(parse, k))) k++;
+    if (!/^(?:in|on|at|off|over|under|from)$/.test(wordAt(parse, k))) return undefined;
+    const place = phraseFrom(parse, k + 1);
+    if (!place || place.name.length === 0) return undefined;
+    const name = ['load', wordAt(parse, k), ...place.name];
+    return { name, binds: name.join(' ') };
   },
 };

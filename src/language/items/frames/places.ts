@@ -1,4 +1,3 @@
-import { kindsOf } from '../../lexicon/trade-nouns.ts';
 import { anchorOf } from '../anchor.ts';
 import type { Name } from '../discourse.ts';
 import { ahead, type Parse, phraseFrom, tagAt, wordAt } from '../parse.ts';
@@ -12,7 +11,8 @@ const WHEN =
 export const placeTemperature: Frame = {
   name: 'it was <quantity> in here',
   examples: [
-    ['it was [6 degC] in here this morning', 'in the workshop'],
+    ['it was [6 degC] in here this morning', 'inside'],
+    ['my workshop leaks, and it was [6 degC] in here', 'in the workshop'],
     ["it's [51 degF] right now under this tarp", 'under tarp'],
     ['it hit [64 degF] in the shed', 'in shed'],
   ],
@@ -50,14 +50,19 @@ function hasPast(parse: Parse, at: number): boolean {
   return false;
 }
 
-/** The place of work by the name it goes by, else "in the workshop". */
+const WORKPLACES: ReadonlySet<string> = new Set([
+  'workshop',
+  'shop',
+  'shed',
+  'garage',
+  'barn',
+  'boatyard',
+  'studio',
+]);
+
+/** The place of work by the name it goes by in the talk so far, else plain "inside". */
 function workplace(site: Site): Name {
-  const { parse } = site;
-  for (const phrase of parse.phrases)
-    if (
-      /^(?:workshop|shop|shed|garage|barn|yard|boatyard|studio)$/.test(phrase.head) &&
-      kindsOf([phrase.head]).size > 0
-    )
-      return ['in', 'the', phrase.head];
-  return ['in', 'the', 'workshop'];
+  for (const phrase of site.parse.phrases) if (WORKPLACES.has(phrase.head)) return ['in', 'the', phrase.head];
+  const known = site.discourse.known.wordIn(WORKPLACES);
+  return known ? ['in', 'the', known] : ['inside'];
 }

@@ -1,4 +1,4 @@
-import { anchorOf, namePhrase, spokenOf, subjectBefore } from '../anchor.ts';
+import { anchorOf, namePhrase, sentenceSubject, spokenOf, subjectBefore } from '../anchor.ts';
 import { joinNames } from '../naming.ts';
 import { isSpeaker, tagAt, wordAt } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
@@ -62,7 +62,9 @@ export const spacing: Frame = {
       return claim(thing ? joinNames(thing, [fixing]) : [fixing], { attribute: 'other' });
     }
     const anchor = anchorOf(site);
-    const subject = anchor.direct ?? anchor.subject;
+    // "frames are fine, white oak, twelve inches on center": the oak is what they are made of.
+    const stuff = anchor.direct?.kinds.size === 1 && anchor.direct.kinds.has('material');
+    const subject = stuff ? sentenceSubject(site) : (anchor.direct ?? anchor.subject);
     if (!subject || isSpeaker(subject)) return claim(spokenOf(site), { attribute: 'other' });
     return claim(namePhrase(site, subject), { attribute: 'other' });
   },

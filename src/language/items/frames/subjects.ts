@@ -189,7 +189,10 @@ export const saidBehind: Frame = {
       )
     )
       return undefined;
-    if (!/\b(?:be|is|become)\b/.test(ahead(parse, phrase.last + 2, 3))) return undefined;
+    const rest = /^(?:\w+ )?(?:be|become|to be|have been)(?: now)?\b(.*)$/.exec(
+      ahead(parse, phrase.last + 2, 4),
+    );
+    if (!rest || /^ (?:\w|#)/.test(rest[1] ?? '')) return undefined;
     return claim(namePhrase(site, phrase));
   },
 };

@@ -1,0 +1,75 @@
+/** Adds to a name what its figure tells: square millimetres are of a cable, newton metres of a bolt. */
+import { kindsOf } from '../lexicon/trade-nouns.ts';
+import type { Name } from './discourse.ts';
+import { joinNames } from './naming.ts';
+import { tagAt, wordAt } from './parse.ts';
+import type { Site } from './site.ts';
+
+const BOLTED: Readonly<Record<string, string>> = {
+  bolted: 'bolts',
+  bolts: 'bolts',
+  bolt: 'bolts',
+  screwed: 'screws',
+  nuts: 'nuts',
+  nutted: 'nuts',
+  clamped: 'clamps',
+  bolting: 'bolts',
+};
+
+/** The words of the sentence up to the figure. */
+function* sentenceWords(site: Site): Generator<string> {
+  const { parse, at } = site;
+  const sentence = parse.sentenceOf[at];
+  for (let k = at - 1; k >= 0 && parse.sentenceOf[k] === sentence; k--) yield wordAt(parse, k);
+}
+
+function withFastener(site: Site, name: Name): Name {
+  const kinds = kindsOf(name);
+  if (kinds.has('fastener')) {
+    // "the frame's bolted up, M10s": whose bolts is told by what is bolted.
+    const owner = /^m\d+s?$/.test(name.at(-1) ?? '') ? ownerOfThread(site) : undefined;
+    return owner ? joinNames(owner, ['bolts']) : name;
+  }
+  for (const word of sentenceWords(site)) {
+    const fastener = BOLTED[word];
+    if (fastener) return joinNames(name, [fastener]);
+  }
+  return name;
+}
+
+function ownerOfThread(site: Site): Name | undefined {
+  const { parse, at, discourse } = site;
+  const sentence = parse.sentenceOf[at];
+  for (let index = parse.phrases.length - 1; index >= 0; index--) {
+    const phrase = parse.phrases[index];
+    if (!phrase || phrase.first >= at) continue;
+    if (parse.sentenceOf[phrase.first] !== sentence) return undefined;
+    const role = discourse.roleOf(phrase);
+    if ((role !== 'subject' && role !== 'fronted') || /^m\d/.test(phrase.head)) continue;
+    const name = discourse.nameOf(phrase, { dimension: 'mass' });
+    if (name && !kindsOf(name).has('fastener')) return name;
+  }
+  return undefined;
+}
+
+const DAMP = /^(?:moisture|damp|dampness|dry|dries|dried|drying|wet|humidity|meter|soaking|seasoned)$/;
+
+function withMoisture(site: Site, name: Name): Name {
+  if (site.quantity.unit !== '%' || name.includes('moisture') || name.includes('humidity')) return name;
+  const kinds = kindsOf(name);
+  const takesDamp = ['joist', 'timber', 'sheet', 'material', 'assembly', 'part', 'space'] as const;
+  if (!takesDamp.some((kind) => kinds.has(kind))) return name;
+  const already = [...name, 'moisture'].join(' ');
+  if (site.discourse.known.has(already)) return [...name, 'moisture'];
+  for (let k = site.at - 30; k < site.at + 30; k++)
+    if (DAMP.test(wordAt(site.parse, k)) && tagAt(site.parse, k) !== 'stop') return [...name, 'moisture'];
+  return name;
+}
+
+/** The whole name of a figure's thing. Known gap: a fall in mm2 of a duct is no cable. */
+export function completedName(site: Site, name: Name): Name {
+  if (site.dimension === 'torque') return withFastener(site, name);
+  if (site.quantity.unit === 'mm2' && !kindsOf(name).has('cable') && !kindsOf(name).has('opening'))
+    return joinNames(name, ['cable']);
+  return withMoisture(site, name);
+}
