@@ -94,3 +94,22 @@ export function correctionEntries(span: SpanView, units: HouseUnits): string[] {
     ),
   ];
 }
+
+/** Figures that changed and were said on record both times: the pair can be cut together. */
+export function beforeAfterEntries(span: SpanView): string[] {
+  const memos = span.days.flatMap((day) => day.memos);
+  const clip = (memoId: string, startSeconds: number) => {
+    const memo = memos.find(({ id }) => id === memoId);
+    return memo ? clipText(clipOf(memo, { startSeconds })) : placeOf({ memoId, startSeconds });
+  };
+  return span.days
+    .flatMap((day) => day.changes)
+    .flatMap(({ kind, figure, memoId, old }) => {
+      const before = old?.source;
+      if (kind !== 'changed' || before?.startSeconds === undefined || figure.startSeconds === undefined)
+        return [];
+      const from = `${quoted(before.quote)} [${escapeMarkdown(clip(before.memoId, before.startSeconds))}]`;
+      const to = `${quoted(figure.quote)} [${escapeMarkdown(clip(memoId, figure.startSeconds))}]`;
+      return [bullet(`${escapeMarkdown(subjectOf(figure))}: ${from}, then ${to}`)];
+    });
+}

@@ -6,8 +6,8 @@
  */
 import type { ProjectInfo, PromiseView, SpanView, StandingFigure, TaskView } from '../model/views.ts';
 import { type Beat, type BeatFigure, beatsOf, clipOf, clipText, type Happening } from './episode-beats.ts';
-import { correctionEntries, pastFigureEntries, standingOf } from './episode-figures.ts';
-import { subjectOf } from './finding-text.ts';
+import { beforeAfterEntries, correctionEntries, pastFigureEntries, standingOf } from './episode-figures.ts';
+import { findingLine, subjectOf } from './finding-text.ts';
 import { bullet, escapeMarkdown, page, quoted, section } from './markdown.ts';
 import {
   cautionEntry,
@@ -119,6 +119,14 @@ function missingShots(span: SpanView): string[] {
   );
 }
 
+function openClashes(span: SpanView): string[] {
+  return span.days
+    .flatMap((day) => day.findings)
+    .filter((finding) => finding.status === 'open')
+    .sort((a, b) => b.cost - a.cost)
+    .map((finding) => bullet(escapeMarkdown(findingLine(finding))));
+}
+
 function promiseLines(span: SpanView): string[] {
   const inSpan = (day: string | undefined) => day !== undefined && day >= span.from && day <= span.to;
   const kept = span.promises.filter(
@@ -166,7 +174,7 @@ function clipLines(span: SpanView): string[] {
       const silent = (droppedSpeech ?? []).map((stretch) => clipTime(stretch.startSeconds));
       return bullet(
         `${escapeMarkdown(source.name)} (${escapeMarkdown(memoName(id))})${length}, recorded ${recordedAt} ${clock[recordedAtFrom]}`,
-        silent.length > 0 && `not heard clearly at ${silent.join(', ')}`,
+        silent.length > 0 && `not heard clearly: ${escapeMarkdown(source.name)} at ${silent.join(', ')}`,
       );
     }),
   );
@@ -212,7 +220,9 @@ export function episodePage(
     ),
     ...section(2, 'Setbacks', setbackEntries(span)),
     ...section(2, 'Decisions', notesOf(memos, 'decisions').map(decisionEntry)),
+    ...section(2, 'Before and after, both on record', beforeAfterEntries(span)),
     ...section(2, 'Missing shots', missingShots(span)),
+    ...section(2, 'Open clashes: settle them before the figures are shown', openClashes(span)),
     ...section(2, 'Corrections of earlier figures', correctionEntries(span, project.units)),
     ...section(
       2,

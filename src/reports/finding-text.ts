@@ -53,10 +53,19 @@ export function consequenceText(consequence: Consequence): string {
   return `${ACTS[consequence.act]}: ${oneLine(consequence.what)}${change}${place}`;
 }
 
-/** The row label and the words for the two values: what limits is not what stood before. */
-function labels(kind: FindingKind): { readonly now: string; readonly was: string } {
-  if (kind === 'limit') return { now: 'said', was: 'limit' };
-  return kind === 'stale' ? { now: 'should', was: 'made at' } : { now: 'said', was: 'stands' };
+/** What the two values of a finding are to each other: a limit did not stand before, a stale size was made at it. */
+export function valueLabels(kind: FindingKind): { readonly now: string; readonly was: string } {
+  switch (kind) {
+    case 'limit':
+      return { now: 'said', was: 'limit' };
+    case 'stale':
+      return { now: 'should', was: 'made at' };
+    case 'decided':
+    case 'remeasured':
+      return { now: 'now', was: 'before' };
+    default:
+      return { now: 'said', was: 'stands' };
+  }
 }
 
 function valueText(quantity: SourcedQuantity, other: SourcedQuantity): string {
@@ -73,7 +82,7 @@ function valueText(quantity: SourcedQuantity, other: SourcedQuantity): string {
 }
 
 function rows(finding: FindingView): readonly (readonly [string, string])[] {
-  const label = labels(finding.kind);
+  const label = valueLabels(finding.kind);
   const list: [string, string][] = [
     [label.now, valueText(finding.now, finding.was)],
     [label.was, valueText(finding.was, finding.now)],

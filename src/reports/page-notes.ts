@@ -10,7 +10,7 @@ import type {
   SourcedQuantity,
   TaskView,
 } from '../model/views.ts';
-import { consequenceText, findingHeadline, subjectOf } from './finding-text.ts';
+import { consequenceText, findingHeadline, subjectOf, valueLabels } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
 import { boundedText, figureText, quantityText } from './quantity-text.ts';
 import { age, dayOf, daysBetween, placeOf } from './source-text.ts';
@@ -54,7 +54,7 @@ function sourcedText(quantity: SourcedQuantity, units: HouseUnits): string {
   return [
     figureText(quantity, units),
     ...(state ? [state] : []),
-    source ? `${placeOf(source)} on ${dayOf(source.recordedAt)}` : 'worked out',
+    source ? `${escapeMarkdown(placeOf(source))} on ${dayOf(source.recordedAt)}` : 'worked out',
     ...(source ? [quoted(source.quote)] : []),
   ].join(', ');
 }
@@ -64,7 +64,7 @@ export function changeEntry(change: FigureChange, units: HouseUnits): string {
   const { figure, old } = change;
   const arrow = change.kind === 'changed' && old ? `${quantityText(old)} → ` : '';
   const details = [figure.state, figure.condition, figure.datum, figure.sizeKind].filter(Boolean) as string[];
-  const place = placeOf({ memoId: change.memoId, ...startOf(figure) });
+  const place = escapeMarkdown(placeOf({ memoId: change.memoId, ...startOf(figure) }));
   return bullet(
     `${escapeMarkdown(subjectOf(figure))}: ${arrow}${figureText(figure, units)}${details.map((detail) => `, ${escapeMarkdown(detail)}`).join('')}; ${quoted(figure.quote)} (${place})`,
     change.kind === 'changed' && old?.source && `before: ${sourcedText(old, units)}`,
@@ -78,10 +78,11 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
     was.source && now.source ? daysBetween(was.source.recordedAt, now.source.recordedAt) : undefined;
   const older = days !== undefined && days > 0 ? `, ${age(days)} earlier` : '';
   const allowed = tolerance ? `, tolerance ${quantityText(tolerance)} (${tolerance.from})` : '';
+  const label = valueLabels(finding.kind);
   return bullet(
     `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)} (${escapeMarkdown(finding.id)})`,
-    `said: ${sourcedText(now, units)}`,
-    `${finding.kind === 'limit' ? 'limit' : 'stands'}: ${sourcedText(was, units)}${older}`,
+    `${label.now}: ${sourcedText(now, units)}`,
+    `${label.was}: ${sourcedText(was, units)}${older}`,
     difference && `differs by ${quantityText(difference)}${allowed}`,
     `why: ${escapeMarkdown(finding.why)}`,
     ...finding.consequences.map((consequence) => escapeMarkdown(consequenceText(consequence))),
