@@ -171,7 +171,7 @@ test('the notes of one reading, a line each with their words', () => {
     `figure      oven ledge height: 915 mm, decided   "The oven ledge is 915 now"
 decision    larch cladding, because it weathers  "We went for larch, not the pine, because it weathers"
 done        flue fitted                          "Flue's in"
-arrival     flour bin: received                   "The flour bin came"
+arrival     flour bin: received                  "The flour bin came"
 problem     primer blistered on the step         "The primer blistered on the step"
 correction  oven ledge is 915, not 905           "Last week I said 905 for the ledge"
 `,

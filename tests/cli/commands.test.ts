@@ -1,0 +1,194 @@
+import { readFileSync } from 'node:fs';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { buildProgram } from '../../src/cli/program.ts';
+import { VERSION } from '../../src/version.ts';
+import { openWorkplace, type Workplace } from '../kit/command-line.ts';
+
+let place: Workplace;
+beforeAll(() => {
+  place = openWorkplace();
+});
+afterAll(() => place.remove());
+
+const names = buildProgram().commands.map((command) => command.name());
+
+test('every command has help of its own, and the docs tell of it and of each of its options', () => {
+  const docs = readFileSync('docs/commands.md', 'utf8');
+  expect(names.length).toBeGreaterThan(15);
+  for (const command of buildProgram().commands) {
+    expect(command.description(), command.name()).not.toBe('');
+    const from = docs.indexOf(`## ${command.name()}`);
+    expect(from, `docs/commands.md has no section on ${command.name()}`).toBeGreaterThanOrEqual(0);
+    const end = docs.indexOf('\n## ', from + 1);
+    const part = docs.slice(from, end < 0 ? undefined : end);
+    for (const option of command.options) expect(part, command.name()).toContain(`\`${option.flags}\``);
+  }
+});
+
+test('the docs tell of no command that is not there', () => {
+  const docs = readFileSync('docs/commands.md', 'utf8');
+  expect([...docs.matchAll(/^## ([a-z]+)$/gm)].map((match) => match[1])).toEqual(names);
+});
+
+test('help goes to standard output and is no failure', () => {
+  const help = place.call(['--help']);
+  expect(help).toMatchObject({ err: '', code: 0 });
+  for (const name of names) expect(help.out).toContain(`\n  ${name} `);
+  expect(place.call(['help', 'take'])).toEqual(place.call(['take', '--help']));
+});
+
+test('the version is the one of package.json', () => {
+  expect(VERSION).toBe(JSON.parse(readFileSync('package.json', 'utf8')).version);
+  expect(place.call(['--version'])).toEqual({ out: `${VERSION}\n`, err: '', code: 0 });
+});
+
+test('a project from its making to its pages', () => {
+  const home = openWorkplace();
+  try {
+    expect(home.call(['init', '--units', 'mixed', '--region', 'gb', '--name', 'Bakery wagon'])).toEqual({
+      out: 'Made a project in DIR: Bakery wagon, mixed units, region GB.\n',
+      err: '',
+      code: 0,
+    });
+    expect(home.call(['init', '--units', 'us'])).toEqual({
+      out: 'A project is here already: Bakery wagon, mixed units, region GB, 0 memos. Nothing was changed.\n',
+      err: '',
+      code: 0,
+    });
+    home.file('monday.txt', 'Good morning, the sun is out.');
+    const taken = home.call(['take', 'monday.txt', '--at', '2026-02-02T17:30:00+01:00']);
+    expect(taken).toEqual({ out: 'memo 1  monday.txt  6 words: nothing to note\n', err: '', code: 0 });
+    expect(home.call(['take', 'monday.txt'])).toEqual({
+      out: 'memo 1  monday.txt was taken already: nothing was added\n',
+      err: '',
+      code: 0,
+    });
+    expect(home.call(['memos'])).toMatchObject({
+      out: 'memo 1  2026-02-02T17:30:00+01:00  monday.txt  text  0 notes\n',
+      code: 0,
+    });
+    const journal = `# Monday 2026-02-02: Bakery wagon
+
+1 memo.
+
+Nothing to note was read.
+
+## Memos
+
+- memo 1: monday.txt, 2026-02-02T17:30:00+01:00, text, 6 words
+`;
+    for (const words of [['journal'], ['journal', '2026-02-02']])
+      expect(home.call(words)).toEqual({ out: journal, err: '', code: 0 });
+    expect(home.call(['next', '--on', '2026-02-03']).out).toBe(
+      '# Next steps for Tuesday 2026-02-03: Bakery wagon\n\nNothing is open.\n',
+    );
+    expect(home.call(['episode']).out).toContain('# Episode outline: Bakery wagon, Monday 2026-02-02\n');
+    expect(home.call(['findings']).out).toBe(
+      'No clash is on record. That means only that nothing was found.\n',
+    );
+    expect(home.call(['figures']).out).toBe('No figure stands yet.\n');
+    expect(home.call(['limits']).out).toBe('No limit has been stated yet.\n');
+    expect(home.call(['tasks']).out).toBe('No task has been heard yet.\n');
+    expect(home.call(['resume']).out).toBe('Nothing is left to read.\n');
+    expect(home.call(['undo']).out).toBe('Nothing was set by hand: nothing to undo.\n');
+    expect(home.call(['verify'])).toEqual({ out: 'Whole: 4 events, 1 original.\n', err: '', code: 0 });
+    expect(home.call(['ask', 'the', 'sun']).out).toBe(
+      'Said\n  2026-02-02  memo 1  "Good morning, the sun is out."\n',
+    );
+    expect(home.call([]).out).toBe('Bakery wagon: 1 memo, 0 notes\n0 tasks waiting, 0 promises open\n');
+  } finally {
+    home.remove();
+  }
+});
+
+test('--project stands before or after the command', () => {
+  place.call(['--project', 'boat', 'init', '--name', 'Skiff']);
+  expect(place.call(['--project', 'boat', 'memos'])).toEqual(place.call(['memos', '--project', 'boat']));
+  expect(place.call(['memos', '--project', 'boat']).out).toBe('No memo has been taken yet.\n');
+});
+
+test('the nearest project upward is taken', () => {
+  place.call(['--project', 'van', 'init', '--name', 'Van']);
+  place.file('van/note.txt', 'Nothing today.');
+  const inside = place.call(['--project', 'van/.hearwright', 'memos']);
+  expect(inside.code).toBe(4);
+  expect(place.call(['--project', 'van', 'take', 'van/note.txt', '--at', '2026-03-01']).out).toBe(
+    'memo 1  note.txt  2 words: nothing to note\n',
+  );
+});
+
+test('export --json is one document in the shape of the contract', () => {
+  place.call(['--project', 'barn', 'init', '--units', 'us', '--region', 'US', '--name', 'Barn']);
+  place.file('say.txt', 'Hello \u001b[31mthere.');
+  place.call(['--project', 'barn', 'take', 'say.txt', '--at', '2026-03-01T08:00:00-05:00']);
+  const { out, err, code } = place.call(['--project', 'barn', 'export', '--json']);
+  expect([err, code]).toEqual(['', 0]);
+  expect(out).not.toContain('\u001b');
+  expect(JSON.parse(out)).toMatchObject({
+    format: 1,
+    project: { name: 'Barn', units: 'us', tolerances: {} },
+    memos: [
+      {
+        id: 'm1',
+        recordedAt: '2026-03-01T08:00:00-05:00',
+        source: 'say.txt',
+        text: 'Hello \u001b[31mthere.',
+        figures: [],
+        decisions: [],
+        tasks: [],
+        done: [],
+        arrivals: [],
+        problems: [],
+        promises: [],
+        conflicts: [],
+      },
+    ],
+    figures: [],
+    limits: [],
+    open: [],
+  });
+});
+
+test('read prints one memo object without a project, from a file or from standard input', () => {
+  const bare = openWorkplace();
+  try {
+    bare.file('say.txt', 'Nothing to see.');
+    const words = ['--units', 'metric', '--region', 'DE', '--at', '2026-03-01T08:00:00+01:00', '--json'];
+    const fromFile = bare.call(['read', 'say.txt', ...words]);
+    expect(fromFile.code).toBe(0);
+    const memo = JSON.parse(fromFile.out);
+    expect(memo).toMatchObject({
+      id: 'm1',
+      source: 'say.txt',
+      text: 'Nothing to see.',
+      figures: [],
+      conflicts: [],
+    });
+    const fromInput = bare.call(['read', '-', ...words], { input: 'Nothing to see.' });
+    expect(JSON.parse(fromInput.out)).toEqual({ ...memo, source: 'standard input' });
+    expect(bare.call(['read', 'say.txt']).out).toBe('Nothing to note was read.\n');
+    expect(JSON.parse(bare.call(['read', 'say.txt', '--json', '--trace']).out).trace).toBeInstanceOf(Array);
+  } finally {
+    bare.remove();
+  }
+});
+
+test('the time of a recording keeps its own offset; without one it is the time of the file', () => {
+  place.call(['--project', 'times', 'init']);
+  place.file('one.txt', 'One.');
+  place.file('two.txt', 'Two.');
+  place.call(['--project', 'times', 'take', 'one.txt', '--at', '2026-05-03T23:30-05:00']);
+  place.call(['--project', 'times', 'take', 'two.txt']);
+  const [one, two] = JSON.parse(place.call(['--project', 'times', 'memos', '--json']).out);
+  expect(one).toMatchObject({ recordedAt: '2026-05-03T23:30:00-05:00', recordedAtFrom: 'given' });
+  expect(two.recordedAt).toMatch(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\+00:00$/);
+  expect(two.recordedAtFrom).toBe('file');
+  expect(place.call(['--project', 'times', 'journal', '2026-05-03']).out).toContain(
+    '# Sunday 2026-05-03: times\n',
+  );
+});
+
+test('a reader that stops early is no failure', () => {
+  const { code, err } = place.call(['--help'], {});
+  expect([code, err]).toEqual([0, '']);
+});

@@ -1,0 +1,285 @@
+import { chmodSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openWorkplace, type Workplace } from '../kit/command-line.ts';
+
+let place: Workplace;
+beforeAll(() => {
+  place = openWorkplace();
+  place.call(['--project', 'wagon', 'init', '--name', 'Wagon']);
+  place.file('ok.txt', 'Nothing today.');
+  place.call(['--project', 'wagon', 'take', 'ok.txt', '--at', '2026-02-02T17:30:00+01:00']);
+  place.file('empty.txt', '');
+  place.file('empty.wav', '');
+  place.file('latin.txt', new Uint8Array([0x63, 0x61, 0x66, 0xe9]));
+  place.file('binary.txt', 'a\0b');
+  place.file('long.txt', 'word '.repeat(900_000));
+  place.file('not-sound.wav', 'this is a letter');
+  mkdirSync(join(place.folder, 'folder.txt'));
+  mkdirSync(join(place.folder, 'broken', '.hearwright'), { recursive: true });
+  writeFileSync(join(place.folder, 'broken', '.hearwright', 'project.db'), 'no database at all');
+});
+afterAll(() => place.remove());
+
+const IN = ['--project', 'wagon'];
+
+/** Code in docs/errors.md, the words of the call, what is printed, the exit code. */
+const TABLE: readonly (readonly [string, readonly string[], string, number])[] = [
+  ['command-unknown', ['jurnal'], 'unknown command "jurnal"\n  next   did you mean journal?', 2],
+  ['command-unknown', ['zzz'], 'unknown command "zzz"\n  next   see: hearwright --help', 2],
+  ['option-unknown', [...IN, 'tasks', '--jsn'], 'unknown option "--jsn"\n  next   did you mean --json?', 2],
+  [
+    'argument-missing',
+    [...IN, 'take'],
+    'missing required argument "file"\n  next   see: hearwright --help',
+    2,
+  ],
+  [
+    'option-value-missing',
+    [...IN, 'take', 'ok.txt', '--at'],
+    'option "--at <instant>" argument missing\n  next   see: hearwright --help',
+    2,
+  ],
+  [
+    'arguments-excess',
+    [...IN, 'verify', 'twice'],
+    'too many arguments for "verify". Expected 0 arguments but got 1\n  next   see: hearwright --help',
+    2,
+  ],
+  ['value-invalid', ['init', '--units', 'feet'], '--units: expected metric, us or mixed, got "feet"', 2],
+  [
+    'value-invalid',
+    ['init', '--region', 'England'],
+    '--region: expected an ISO 3166 country code such as GB, got "England"',
+    2,
+  ],
+  [
+    'value-invalid',
+    [...IN, 'take', 'ok.txt', '--at', '2026-02-30T10:00Z'],
+    '--at: expected ISO 8601 such as 2026-05-03T16:00:00+02:00, got "2026-02-30T10:00Z"',
+    2,
+  ],
+  [
+    'value-invalid',
+    [...IN, 'journal', 'yesterday'],
+    'date: expected a day such as 2026-05-03, got "yesterday"',
+    2,
+  ],
+  [
+    'value-invalid',
+    [...IN, 'settle', 'm1.k1', 'keep'],
+    'choice: expected keep-old, take-new, both-right, correct, got "keep"',
+    2,
+  ],
+  [
+    'value-invalid',
+    [...IN, 'settle', 'm1.k1', 'correct', '--value', 'wide'],
+    '--value: expected a number and a unit such as "915 mm", got "wide"',
+    2,
+  ],
+  [
+    'finding-unknown',
+    [...IN, 'settle', 'm9.k9', 'keep-old'],
+    'no clash has the id "m9.k9"\n  next   see the ids with: hearwright findings',
+    2,
+  ],
+  [
+    'item-unknown',
+    [...IN, 'figures', 'mast', 'head'],
+    'no figure stands for "mast head"\n  next   see the names with: hearwright figures',
+    2,
+  ],
+  [
+    'day-empty',
+    [...IN, 'journal', '2026-02-03'],
+    'no memo was recorded on 2026-02-03\n  next   days with talk run from 2026-02-02 to 2026-02-02',
+    2,
+  ],
+  [
+    'days-reversed',
+    [...IN, 'episode', '2026-02-03', '2026-02-01'],
+    'the episode would end before it starts: 2026-02-03 is after 2026-02-01\n  next   hearwright episode 2026-02-01 2026-02-03',
+    2,
+  ],
+  [
+    'page-inside-project',
+    [...IN, 'journal', '--out', 'wagon/.hearwright/x.md'],
+    "cannot write wagon/.hearwright/x.md: that folder is the project's own\n  next   name a file outside of it",
+    2,
+  ],
+  [
+    'page-unwritable',
+    [...IN, 'journal', '--out', 'ok.txt/x.md'],
+    'cannot write ok.txt/x.md: a file is in the way\n  kept   the project, and any file of that name\n  next   name another file with --out',
+    1,
+  ],
+  [
+    'file-missing',
+    [...IN, 'take', 'gone.txt'],
+    'cannot take gone.txt: there is no such file\n  next   see the name and the rights of the file',
+    3,
+  ],
+  [
+    'file-missing',
+    ['read', 'gone.txt'],
+    'cannot read gone.txt: there is no such file\n  next   see the name and the rights of the file',
+    3,
+  ],
+  [
+    'file-is-folder',
+    [...IN, 'take', 'folder.txt'],
+    'cannot take folder.txt: it is a folder\n  next   name the files in it',
+    3,
+  ],
+  [
+    'file-empty',
+    [...IN, 'take', 'empty.txt'],
+    'cannot take empty.txt: it is empty\n  kept   the file was left as it was\n  next   write or record something first',
+    3,
+  ],
+  [
+    'file-empty',
+    [...IN, 'take', 'empty.wav'],
+    'cannot take empty.wav: it is empty\n  kept   the file was left as it was\n  next   copy it again from the recorder',
+    3,
+  ],
+  [
+    'text-not-utf8',
+    [...IN, 'take', 'latin.txt'],
+    'cannot take latin.txt: it is not UTF-8 text\n  kept   the file was left as it was\n  next   save it as UTF-8, then: hearwright take latin.txt',
+    3,
+  ],
+  [
+    'text-binary',
+    [...IN, 'take', 'binary.txt'],
+    'cannot take binary.txt: it holds binary data\n  kept   the file was left as it was\n  next   give a recording its own file ending',
+    3,
+  ],
+  [
+    'text-too-long',
+    [...IN, 'take', 'long.txt'],
+    'cannot take long.txt: 4500000 bytes are too many for a memo\n  kept   the file was left as it was\n  next   cut it into parts',
+    3,
+  ],
+  [
+    'folder-missing',
+    ['--project', 'nowhere', 'memos'],
+    'cannot open nowhere: there is no such folder\n  next   make a project there: hearwright --project nowhere init',
+    4,
+  ],
+  [
+    'project-missing',
+    ['--project', 'folder.txt', 'memos'],
+    'cannot open folder.txt: no project is in it\n  next   make one: hearwright --project folder.txt init',
+    4,
+  ],
+  [
+    'project-missing',
+    ['memos'],
+    'no project is in this folder or above it\n  next   make one: hearwright init',
+    4,
+  ],
+  [
+    'not-a-project',
+    ['--project', 'broken', 'memos'],
+    'DIR/broken/.hearwright/project.db is not a project of this program\n  kept   the file was left as it was\n  next   name the project folder with --project',
+    4,
+  ],
+  [
+    'project-not-made',
+    ['--project', 'ok.txt', 'init'],
+    'cannot make a project in DIR/ok.txt: a file is in the way\n  kept   nothing was changed\n  next   choose another folder with --project, or see its rights',
+    4,
+  ],
+];
+
+test.each(TABLE)('%s: hearwright %j', (_code, words, printed, code) => {
+  expect(place.call(words)).toEqual({ out: '', err: `hearwright: ${printed}\n`, code });
+});
+
+test('a text named as sound is refused, and nothing of it is kept', () => {
+  const { out, err, code } = place.call([...IN, 'take', 'not-sound.wav']);
+  expect([out, code]).toEqual(['', 3]);
+  expect(err).toMatch(/^hearwright: cannot take not-sound\.wav: .+\n {2}kept {3}.+\n {2}next {3}.+\n$/);
+  expect(place.call([...IN, 'memos']).out.split('\n')).toHaveLength(2);
+});
+
+test('each file that cannot be taken is named with its reason, and the others are taken', () => {
+  place.call(['--project', 'several', 'init']);
+  place.file('a.txt', 'First.');
+  place.file('b.txt', 'Second.');
+  const { out, err, code } = place.call([
+    '--project',
+    'several',
+    'take',
+    'a.txt',
+    'gone.txt',
+    'b.txt',
+    'empty.txt',
+    '--at',
+    '2026-02-02T08:00Z',
+  ]);
+  expect(out).toBe('memo 1  a.txt  1 word: nothing to note\nmemo 2  b.txt  1 word: nothing to note\n');
+  expect(err.match(/^hearwright: cannot take .*$/gm)).toEqual([
+    'hearwright: cannot take gone.txt: there is no such file',
+    'hearwright: cannot take empty.txt: it is empty',
+  ]);
+  expect(code).toBe(3);
+});
+
+test('an empty project has no day: day-empty', () => {
+  place.call(['--project', 'fresh', 'init']);
+  for (const command of ['journal', 'episode'])
+    expect(place.call(['--project', 'fresh', command])).toEqual({
+      out: '',
+      err: 'hearwright: nothing has been taken yet\n  next   take a memo in: hearwright take FILE\n',
+      code: 2,
+    });
+});
+
+test('project-damaged: verify names what was changed', () => {
+  place.call(['--project', 'hurt', 'init']);
+  place.file('c.txt', 'Third.');
+  place.call(['--project', 'hurt', 'take', 'c.txt', '--at', '2026-02-02T08:00Z']);
+  const originals = join(place.folder, 'hurt', '.hearwright', 'originals');
+  const [kept = ''] = readdirSync(originals);
+  writeFileSync(join(originals, kept), 'Changed.');
+  expect(place.call(['--project', 'hurt', 'verify'])).toEqual({
+    out: '  original of m1 (c.txt): its bytes were changed\n',
+    err: 'hearwright: the project has 1 fault\n  kept   everything was left as it was\n  next   put the project folder back from a copy\n',
+    code: 4,
+  });
+});
+
+test.skipIf(process.getuid?.() === 0)('original-not-kept: a folder without the right to write', () => {
+  place.call(['--project', 'locked', 'init']);
+  place.file('d.txt', 'Fourth.');
+  const home = join(place.folder, 'locked', '.hearwright');
+  mkdirSync(join(home, 'originals'));
+  chmodSync(join(home, 'originals'), 0o500);
+  const { err, code } = place.call(['--project', 'locked', 'take', 'd.txt']);
+  expect(err).toBe(
+    'hearwright: cannot keep d.txt: the project folder may not be written to\n  kept   the file was left as it was; the project is unchanged\n  next   see the room on the disk and the rights of the folder, then take it again\n',
+  );
+  expect(code).toBe(3);
+});
+
+test('hostile file names act on no terminal', () => {
+  const { err } = place.call([...IN, 'take', '\u001b]52;c;aGk=\u0007x\u001b[31m.txt']);
+  expect(err).toMatch(/^hearwright: cannot take x\.txt: /);
+});
+
+test('docs/errors.md lists every code of the program, and no other', () => {
+  const listed = [...readFileSync('docs/errors.md', 'utf8').matchAll(/^\| `([a-z0-9-]+)` \|/gm)].map(
+    ([, code]) => code,
+  );
+  const sources = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((file) =>
+    /\.tsx?$/.test(file),
+  );
+  const text = sources.map((file) => readFileSync(join('src', file), 'utf8')).join('\n');
+  const used = [...text.matchAll(/code: '([a-z0-9-]+)'/g)].map(([, code]) => code);
+  for (const code of used) expect(listed, `docs/errors.md lacks ${code}`).toContain(code);
+  for (const code of listed)
+    expect(text, `docs/errors.md tells of ${code}, which no source has`).toContain(`'${code}'`);
+  expect(new Set(listed).size).toBe(listed.length);
+});
