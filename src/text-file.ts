@@ -61,7 +61,7 @@ const REASONS: Readonly<Record<string, string>> = {
 const CODES: Readonly<Record<string, string>> = {
   ENOENT: 'file-missing',
   ENOTDIR: 'file-missing',
-  EISDIR: 'file-is-folder',
+  EISDIR: 'file-folder',
 };
 
 /** Why a file could not be read, as a Problem. */

@@ -88,7 +88,7 @@ export function writePage(file: string, text: string, recordFile: string): Writt
     writeWhole(recordFile, JSON.stringify({ ...record, [target]: hashOf(text) }, null, 1));
     return { file: target, beside: target !== wanted };
   } catch (error) {
-    throw new Problem(`cannot write ${file}: ${(error as NodeJS.ErrnoException).code ?? error}`, {
+    throw new Problem(`cannot write ${file}: ${reasonOf(error)}`, {
       code: 'page-unwritable',
       exitCode: EXIT.unexpected,
       kept: 'the project, and any file of that name',
@@ -96,6 +96,21 @@ export function writePage(file: string, text: string, recordFile: string): Writt
       cause: error,
     });
   }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: 'the folder may not be written to',
+  EPERM: 'the folder may not be written to',
+  EROFS: 'the disk may not be written to',
+  EEXIST: 'a file is in the way',
+  ENOTDIR: 'a file is in the way',
+  EISDIR: 'a folder of that name is there',
+  ENOSPC: 'the disk is full',
+};
+
+function reasonOf(error: unknown): string {
+  const { code = '', message } = error as NodeJS.ErrnoException;
+  return REASONS[code] ?? message;
 }
 
 /** Where a project remembers the pages it wrote. */
