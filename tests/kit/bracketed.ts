@@ -46,7 +46,7 @@ export function bracketed(marked: string): {
     const dimension = DIMENSION_OF[unit];
     if (!dimension) throw new Error(`no unit "${unit}" in the kit`);
     const span = { start: text.length, end: text.length + quote.length };
-    quantities.push({ quote, span, value: Number(number), unit, dimension, bound: 'exact' });
+    quantities.push({ quote, span, core: span, value: Number(number), unit, dimension, bound: 'exact' });
     text += quote;
   }
   return { text, quantities };

@@ -35,6 +35,9 @@ export interface ItemsRead {
 /** Names that a figure got when nothing in the talk says what it is of. */
 const UNNAMED: Name = ['unnamed'];
 
+/** What square millimetres are of when nothing else is said. */
+const CABLE: Name = ['cable'];
+
 interface Found {
   readonly claim: Claim;
   readonly rule: string;
@@ -72,7 +75,7 @@ export function readItems(
 ): ItemsRead {
   const parse = parseMemo(
     text,
-    quantities.map((quantity) => quantity.core ?? quantity.span),
+    quantities.map(({ span, core }) => ({ ...(core ?? span), isCore: core !== undefined })),
   );
   const known = new KnownThings(context.knownItems ?? [], context.knownFigures ?? []);
   const discourse = new Discourse(parse, known);
@@ -89,7 +92,11 @@ export function readItems(
       ...(said ? { said } : {}),
     };
     const found = at < 0 ? undefined : findThing(site);
-    const name = found ? completedName(site, bareName(found.claim.name)) : UNNAMED;
+    const name = found
+      ? completedName(site, bareName(found.claim.name))
+      : quantity.unit === 'mm2'
+        ? CABLE
+        : UNNAMED;
     const attribute = found?.claim.attribute ?? said ?? bareAttribute(site, name);
     const item = name.join(' ');
     if (at >= 0 && found) {

@@ -116,7 +116,7 @@ export const PLAIN_MEASURE = new Set(
 
 /** Levels that a height is counted from. */
 const LEVEL =
-  /\b(?:ground|floor|flags|deck|waterline|water|dirt|pavement|road|slab|worktop|counter|bench|sole|ceiling|subfloor|screed|keel)\b/;
+  /\b(?:ground|floor|flags|deck|waterline|water|dirt|pavement|road|roof|slab|worktop|counter|bench|sole|ceiling|subfloor|screed|keel)\b/;
 
 /** "25 deep, no, hang on, 25 and a half": the mended number is of the same size. */
 const MENDED =
@@ -153,9 +153,10 @@ export function saidAttribute(
     if (rule.before?.test(before)) return rule.attribute;
   }
   const away = AWAY.exec(after);
+  if (away && /^(?:\w+ )?above\b/.test(after)) return 'height';
   if (away) {
     if (
-      /^(?:\w+ )?(?:off|above|up from)\b/.test(after) &&
+      /^(?:\w+ )?(?:off|up from)\b/.test(after) &&
       LEVEL.test(away[1] ?? '') &&
       !/\bwall\b/.test(away[1] ?? '')
     )

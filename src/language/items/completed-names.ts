@@ -1,8 +1,8 @@
 /** Adds to a name what its figure tells: square millimetres are of a cable, newton metres of a bolt. */
 import { kindsOf } from '../lexicon/trade-nouns.ts';
 import type { Name } from './discourse.ts';
-import { joinNames } from './naming.ts';
-import { tagAt, wordAt } from './parse.ts';
+import { areFellows, joinNames } from './naming.ts';
+import { ahead, behind, tagAt, wordAt } from './parse.ts';
 import type { Site } from './site.ts';
 
 const BOLTED: Readonly<Record<string, string>> = {
@@ -66,10 +66,30 @@ function withMoisture(site: Site, name: Name): Name {
   return name;
 }
 
+const SIDE =
+  /\b(?:on|to|along|down|at) the (port|starboard|left|right|east|west|north|south|front|back|near|off|left-hand|right-hand|driver|passenger|outside|inside|upper|lower) (?:hand )?(?:side|end|wall)\b/;
+
+/** "on the starboard side it's 44": the side of the clause belongs to the name. */
+function withSide(site: Site, name: Name): Name {
+  const { parse, at } = site;
+  let from = at;
+  while (
+    from > 0 &&
+    from > at - 14 &&
+    !/^(?:comma|stop|conjunction|quantity)$/.test(tagAt(parse, from - 1) ?? '')
+  )
+    from--;
+  const clause = `${behind(parse, at, at - from)} # ${ahead(parse, at + 1, 6).split(/[,#]/)[0]}`;
+  const side = SIDE.exec(clause)?.[1];
+  if (!side || name.includes(side) || name.some((word) => areFellows(word, side))) return name;
+  return kindsOf(name).has('space') || name.includes('wall') ? name : [side, ...name];
+}
+
 /** The whole name of a figure's thing. Known gap: a fall in mm2 of a duct is no cable. */
 export function completedName(site: Site, name: Name): Name {
   if (site.dimension === 'torque') return withFastener(site, name);
   if (site.quantity.unit === 'mm2' && !kindsOf(name).has('cable') && !kindsOf(name).has('opening'))
     return joinNames(name, ['cable']);
+  if (site.dimension === 'length') return withSide(site, name);
   return withMoisture(site, name);
 }

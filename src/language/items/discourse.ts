@@ -195,9 +195,9 @@ export class Discourse {
     const name: Name = this.#aged(phrase.age, phrase.name);
     const relational = isRelational(phrase) || phrase.kinds.has('measure');
     const link = wordAt(parse, phrase.last + 1);
-    if (link === 'of' || (relational && /^(?:in|on|over|under|for|behind)$/.test(link))) {
+    if (link === 'of' || link === 'for' || (relational && /^(?:in|on|over|under|behind)$/.test(link))) {
       const owner = phraseAt(parse, phrase.last + 2);
-      const of = owner && this.#ownerAfter(owner, link === 'of' ? relational : true, phrase, need);
+      const of = owner && this.#ownerAfter(owner, relational, phrase, need);
       if (of) {
         const joined = joinNames(of, name);
         return this.#settled(joined, need) ?? joined;

@@ -142,23 +142,23 @@ const MM: Readonly<Record<string, number>> = {
 export const inMillimetres = (value: number, unit: string): number => value * (MM[unit] ?? Number.NaN);
 
 /** The size that a bare length of a thing gives when nothing says which; a long bare size is no thickness. */
-const USUAL_SIZE: readonly (readonly [NounKind, Attribute, number?, Attribute?])[] = [
+const USUAL_SIZE: readonly (readonly [NounKind, Attribute, number?, Attribute?, number?, Attribute?])[] = [
   ['hole', 'diameter'],
   ['pipe', 'diameter', 400, 'length'],
   ['round', 'diameter', 900, 'length'],
-  ['sheet', 'thickness', 65, 'width'],
+  ['sheet', 'thickness', 65, 'width', 600, 'length'],
   ['joist', 'depth', 450, 'length'],
-  ['opening', 'width'],
-  ['appliance', 'width'],
+  ['opening', 'width', 1500, 'height'],
+  ['appliance', 'width', 1300, 'height'],
   ['machine', 'width'],
-  ['fastener', 'length'],
+  ['fastener', 'diameter', 24, 'length'],
   ['cable', 'length'],
   ['coating', 'thickness'],
   ['material', 'thickness', 100, 'length'],
   ['assembly', 'height'],
   ['timber', 'width', 450, 'length'],
   ['vessel', 'length'],
-  ['space', 'size'],
+  ['space', 'length'],
   ['part', 'thickness', 65, 'length'],
 ];
 
@@ -175,6 +175,14 @@ const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   wool: 'thickness',
   foam: 'thickness',
   insulation: 'thickness',
+  batting: 'thickness',
+  screed: 'thickness',
+  hemp: 'thickness',
+  fleece: 'thickness',
+  styrofoam: 'thickness',
+  polystyrene: 'thickness',
+  celotex: 'thickness',
+  rockwool: 'thickness',
   batt: 'thickness',
   fibre: 'thickness',
   fiber: 'thickness',
@@ -212,16 +220,11 @@ const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   seam: 'width',
   joint: 'gap',
   slide: 'clearance',
-  line: 'length',
   'line set': 'length',
   lineset: 'length',
   run: 'length',
   inside: 'width',
   outside: 'width',
-  chain: 'length',
-  rope: 'length',
-  warp: 'length',
-  halyard: 'length',
   mast: 'length',
   boom: 'length',
   oar: 'length',
@@ -241,8 +244,6 @@ const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   carcass: 'height',
   'carcass side': 'height',
   'carcass end': 'height',
-  worktop: 'height',
-  countertop: 'height',
   gauge: 'other',
   draught: 'depth',
   draft: 'depth',
@@ -282,6 +283,9 @@ const THICK_WHEN_SMALL = new Set([
   'step',
 ]);
 
+const COUNTERS = new Set(['worktop', 'counter', 'countertop', 'benchtop']);
+const LINES = new Set(['chain', 'rope', 'line', 'warp', 'halyard', 'wire']);
+
 /** Usual size of a thing with this name; `millimetres` tells a board's thickness from its length. */
 export function usualSize(
   name: readonly string[],
@@ -292,10 +296,20 @@ export function usualSize(
   const pair = name.length > 1 ? USUAL_OF_HEAD[`${name.at(-2)} ${singularHead}`] : undefined;
   if (!pair && THICK_WHEN_SMALL.has(singularHead) && millimetres <= 65) return 'thickness';
   const own = pair ?? USUAL_OF_HEAD[singularHead];
+  if (COUNTERS.has(singularHead))
+    return millimetres <= 65
+      ? 'thickness'
+      : millimetres < 750
+        ? 'depth'
+        : millimetres < 1200
+          ? 'height'
+          : 'length';
+  if (LINES.has(singularHead)) return millimetres <= 40 ? 'diameter' : 'length';
   if (own === 'thickness' && singularHead === 'wall' && millimetres > 1200) return 'height';
   if (own && !(own === 'thickness' && millimetres > 200 && !/wall|floor/.test(singularHead))) return own;
   const usual = USUAL_SIZE.find(([kind]) => kinds.has(kind));
   if (!usual) return undefined;
-  const [, size, limit, beyond] = usual;
+  const [, size, limit, beyond, farLimit, farBeyond] = usual;
+  if (farLimit !== undefined && farBeyond && millimetres > farLimit) return farBeyond;
   return limit !== undefined && beyond && millimetres > limit ? beyond : size;
 }

@@ -1,8 +1,7 @@
 /** A memo as the frames see it: words, noun phrases, sentences, and where each quantity stands among them. */
-import type { Span } from '../notes.ts';
 import { findPhrases, type Phrase } from './noun-phrases.ts';
 import { SPEAKERS } from './word-lists.ts';
-import { readWords, type Tag, type Word } from './words.ts';
+import { type QuantitySpan, readWords, type Tag, type Word } from './words.ts';
 
 export interface Parse {
   readonly text: string;
@@ -18,7 +17,7 @@ export interface Parse {
   readonly wordOfQuantity: Int32Array;
 }
 
-export function parseMemo(text: string, cores: readonly Span[]): Parse {
+export function parseMemo(text: string, cores: readonly QuantitySpan[]): Parse {
   const words = readWords(text, cores);
   const phrases = findPhrases(words);
   const phraseOfWord = new Int32Array(words.length).fill(-1);

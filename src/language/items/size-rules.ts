@@ -23,7 +23,7 @@ export const SIZE_RULES: readonly SizeRule[] = [
     attribute: 'other',
     after: /^(?:mil |mm )?(?:on |to |at )?(?:cent(?:re|er)s?\b|oc\b|apart\b|spacings?\b|pitch\b|gauge for\b)/,
     before:
-      /\b(?:every|spaced(?: at)?|spacing(?: of|'s| is)?|centres(?: of| at| are)?|centers(?: of| at| are)?|gauge(?: of| down to| to|'s| is)?|one in every)(?: a)?$/,
+      /\b(?:every|spaced(?: \w+)?(?: at)?|spacing(?: of|'s| is)?|centres(?: of| at| are)?|centers(?: of| at| are)?|gauge(?: of| down to| to|'s| is)?|one in every)(?: a)?$/,
   },
   { name: 'slate gauge', attribute: 'other', after: /^gauge\b/ },
   {
@@ -76,7 +76,7 @@ export const SIZE_RULES: readonly SizeRule[] = [
     name: 'wide',
     attribute: 'width',
     after:
-      /^(?:\w+ )?(?:wide|across|in width|width|at the widest|beam|wall-to-wall|side-to-side|square across)\b|^between the \w+$|^between the \w+ (?!seats)/,
+      /^(?:\w+ )?(?:wide|across|in width|width|at the widest|beam|wall-to-wall|side-to-side|square across)\b/,
     before:
       /\b(?:(?:wider|narrower|broader) than|(?:wall-to-wall|side-to-side)(?: it)?(?: is|'s| comes out at| was))$/,
   },
@@ -114,7 +114,7 @@ export const SIZE_RULES: readonly SizeRule[] = [
     name: 'moved by',
     attribute: 'offset',
     before:
-      /\b(?:drop(?:ped|ping)?|rais(?:e|ed|ing)|lower(?:ed|ing)?|mov(?:e|ed|ing)|shift(?:ed|ing)?|lift(?:ed|ing)?|jack(?:ed|ing)?|cut(?:ting)?|set(?:ting)?) (?:it|that|them|the \w+(?: \w+)?)(?: by| up| down| over| back| in| out)* ?$/,
+      /\b(?:drop(?:ped|ping)?|rais(?:e|ed|ing)|lower(?:ed|ing)?|mov(?:e|ed|ing)|shift(?:ed|ing)?|lift(?:ed|ing)?|jack(?:ed|ing)?) (?:it|that|them|the \w+(?: \w+)?)(?: by| up| down| over| back| in| out)*$|\b(?:cut|cutting|set|setting|took|take|taking) (?:it|that|them|the \w+(?: \w+)?) (?:back|down|in)(?: by)?$|\b(?:raised|lowered|dropped|moved|shifted) (?:\w+ ){1,3}by$/,
   },
   {
     name: 'fall of',
@@ -131,6 +131,12 @@ export const SIZE_RULES: readonly SizeRule[] = [
     name: 'draws',
     attribute: 'depth',
     before: /\b(?:draws?|drawing|drew)(?: about| over| under| more than| less than)?$/,
+  },
+  {
+    name: 'between',
+    attribute: 'gap',
+    after: /^(?:clear )?between\b/,
+    before: /\bbetween (?:\w+ ){1,4}(?:there )?(?:is|'s|was)$/,
   },
   {
     name: 'each side',

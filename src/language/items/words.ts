@@ -57,6 +57,11 @@ export interface Word {
   readonly quantity?: number;
 }
 
+/** Place of a quantity; `isCore` when it holds number and unit and nothing else. */
+export interface QuantitySpan extends Span {
+  readonly isCore: boolean;
+}
+
 interface Raw {
   readonly lower: string;
   readonly span: Span;
@@ -146,18 +151,18 @@ function pieces(text: string): Raw[] {
 }
 
 /** Puts each quantity's words together into one; two quantities never share a word. */
-function collapse(raw: readonly Raw[], spans: readonly Span[]): Raw[] {
+function collapse(raw: readonly Raw[], spans: readonly QuantitySpan[]): Raw[] {
   const out: Raw[] = [];
   const order = spans.map((_, k) => k).sort((a, b) => (spans[a]?.start ?? 0) - (spans[b]?.start ?? 0));
   let at = 0;
   for (const quantity of order) {
-    const span = spans[quantity] as Span;
+    const span = spans[quantity] as QuantitySpan;
     let from = at;
     while (from < raw.length && (raw[from] as Raw).span.end <= span.start) from++;
     let to = from - 1;
     while (to + 1 < raw.length && (raw[to + 1] as Raw).span.start < span.end) to++;
     if (to < from) continue;
-    const [first, last] = coreOf(raw, from, to);
+    const [first, last] = span.isCore ? [from, to] : coreOf(raw, from, to);
     for (let k = at; k < first; k++) out.push(raw[k] as Raw);
     out.push({
       lower: '#',
@@ -190,7 +195,9 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   const before = previous?.tag;
   const isVerb = VERBS.has(lower);
   const isNoun = isTradeNoun(lower);
-  if (lower === 'left' && before === 'number') return 'participle';
+  if (lower === 'left' && (before === 'number' || before === 'auxiliary' || before === 'pronoun'))
+    return 'participle';
+  if (isVerb && before === 'noun' && isTradeNoun(`${previous?.lower} ${singular(lower)}`)) return 'noun';
   if (isVerb && !isNoun) {
     if (PAST_FORMS.has(lower) || (/ed$/.test(lower) && !/^(?:need|feed|bleed|speed|weed|shed)$/.test(lower)))
       return opensNounPhrase(before) ? 'adjective' : 'participle';
@@ -291,6 +298,7 @@ function tagOf(
   if (isDimensionWord(lower, previous, next)) return 'dimension';
   if (lower === 'less' || lower === 'minus' || lower === 'plus') return 'preposition';
   if (lower === 'so') return 'conjunction';
+  if (lower === 'left' && (previous?.tag === 'auxiliary' || previous?.tag === 'pronoun')) return 'participle';
   if (isAdjective(lower)) return tagAdjective(lower, previous, next);
   if (PREPOSITIONS.has(lower)) return 'preposition';
   if (FILLERS.has(lower)) return 'filler';
@@ -413,7 +421,7 @@ function quietRepairs(words: Word[]): void {
 }
 
 /** Reads the words of a text; each of `spans` (one per quantity) becomes one word with the tag `quantity`. */
-export function readWords(text: string, spans: readonly Span[]): readonly Word[] {
+export function readWords(text: string, spans: readonly QuantitySpan[]): readonly Word[] {
   const raw = collapse(pieces(text), spans);
   const words: Word[] = [];
   raw.forEach((piece, k) => {

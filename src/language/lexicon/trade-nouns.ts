@@ -48,7 +48,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
   pipe: `pipe pipework tube tubing hose duct ducting conduit waste drainpipe downpipe soakaway flue chimney
     exhaust silencer trunking overflow standpipe soil-pipe elbow hosepipe flexi stovepipe liner
     snorkel drain drainage`,
-  round: `shaft rod dowel pulley wheel disc disk blade prop propeller impeller spindle axle bearing bush bushing
+  round: `stock shaft rod dowel pulley wheel disc disk blade prop propeller impeller spindle axle bearing bush bushing
     collar pin peg stanchion pole mast boom spar roller drum flywheel sprocket gear cog castor caster
     ball button ring hoop grommet o-ring gland spigot plug thimble sheave rope line warp halyard countershaft layshaft camshaft crankshaft driveshaft log column newel baluster knob handwheel thread cutter bit piston valve seal gasket tyre tire rim hub`,
   sheet: `ply plywood mdf osb chipboard plasterboard drywall hardboard blockboard glass glazing pane perspex
@@ -65,7 +65,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     fir walnut maple cherry elm sycamore poplar hardwood softwood bamboo steel stainless iron bronze brass copper
     lead alloy ali plastic rubber neoprene nylon acetal delrin hdpe pvc abs ptfe carbon kevlar glassfibre concrete
     brick blockwork block stone rubble flint granite marble limestone sandstone gravel hardcore sand
-    ballast aggregate soil clay straw lime cement stock scrap offcut metal`,
+    ballast aggregate soil clay straw lime cement scrap offcut metal`,
   joist: `joist rafter beam bearer purlin ridge-beam trimmer lintel header girder rsj noggin nogging dwang carlin
     carline deckbeam frame stud batten stringer rib bulwark keelson stem ridge`,
   timber: `post rail plank stile mullion muntin sill cill jamb head-rail plinth kingplank covering-board
@@ -73,7 +73,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     knee thwart coaming toerail bulwark-rail fiddle bead cockbead stop slat strip lipping edging
     nosing bullnose handrail banister string riser stair step ladder rung leg cleat upright spacer spline scarf bar crossbar crossmember member chord strut brace tie web flange angle-iron
     channel box-section c-section extrusion sleeper sole-plate wallplate glazing-bar barge wale sheer shelf-clamp quarter-round l-bracket unistrut`,
-  fastener: `bolt nut screw nail rivet staple setscrew coachscrew coach-bolt lag hanger-bolt anchor rawlplug
+  fastener: `mount mounting bolt nut screw nail rivet staple setscrew coachscrew coach-bolt lag hanger-bolt anchor rawlplug
     wallplug tack brad pin-nail cap-screw grubscrew clip p-clip clamp hose-clip jubilee cable-tie zip-tie tie-wrap
     hinge bracket hanger joist-hanger penny turnbuckle shackle u-bolt chainplate latch
     catch hasp lock fixing fastening fastener bolthole coupling`,

@@ -9,6 +9,7 @@ import { limitOfLoad, limitOnAnything } from './limits.ts';
 import { offsetFrom } from './offsets.ts';
 import { placeTemperature } from './places.ts';
 import { ellipsis, measureNounOf, premodifier, quantityOf } from './premodifiers.ts';
+import { between, roomAbout } from './rooms.ts';
 import { eachSide, perPart } from './sides.ts';
 import { spacing } from './spacing.ts';
 import { apposition, forThing, namedBehind, saidBehind, takenOff, verbSubject } from './subjects.ts';
@@ -27,6 +28,8 @@ export const FRAMES: readonly Frame[] = [
   saidBehind,
   // Before the premodifier: "a 210 on the countershaft" names no countershaft of 210.
   ellipsis,
+  roomAbout,
+  between,
   premodifier,
   measureNounOf,
   offsetFrom,

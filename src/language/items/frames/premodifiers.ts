@@ -65,7 +65,7 @@ export function ownerOfStuff(site: Site, stuff: Phrase): Name | undefined {
 
 /** Nouns that only round off a number: "eight footers", "three psi tops". */
 const ROUNDING =
-  /^(?:tops|footers?|incher|inchers|pounder|tonner|max|maximum|minimum|total|spot|mark|nose|dot|button)$/;
+  /^(?:tops|footers?|inchers?|pounders?|tonners?|model|job|version|type|kind|affair|effort|max|maximum|minimum|total|spot|mark|nose|dot|button)$/;
 
 export const premodifier: Frame = {
   name: '<quantity> <thing>',

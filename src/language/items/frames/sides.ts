@@ -1,7 +1,7 @@
 import { singular } from '../../lexicon/trade-nouns.ts';
 import { anchorOf, namePhrase, spokenOf } from '../anchor.ts';
 import { isNoThing } from '../fitness.ts';
-import { ahead, isSpeaker, phraseAt, tagAt, wordAt } from '../parse.ts';
+import { ahead, isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from '../parse.ts';
 import type { Frame } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -21,6 +21,10 @@ export const eachSide: Frame = {
     const match = SIDES.exec(ahead(parse, at + 1, 6));
     if (!match || site.dimension !== 'length') return undefined;
     const side = match[1] ?? match[2];
+    // "3 all round the hatch": the thing follows.
+    const around = side ? undefined : phraseFrom(parse, at + 1 + match[0].split(' ').length);
+    if (around && !isSpeaker(around) && around.name.length > 0)
+      return claim(namePhrase(site, around), { attribute: /clear/.test(match[0]) ? 'clearance' : 'gap' });
     const anchor = anchorOf(site);
     const phrase = anchor.subject && !isSpeaker(anchor.subject) ? anchor.subject : anchor.direct;
     const named = phrase && !isSpeaker(phrase) ? namePhrase(site, phrase) : undefined;

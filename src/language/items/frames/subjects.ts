@@ -20,12 +20,24 @@ import { ownerOfStuff } from './premodifiers.ts';
 
 /** The thing of a measure phrase: "headroom over the stair", "bench height". */
 function claimOfMeasure(site: Site, phrase: Phrase): Claim | undefined {
+  if (singular(phrase.head) === 'distance') return claimOfDistance(site, phrase);
   const attribute = MEASURE_ATTRIBUTE[singular(phrase.head)];
   return claim(namePhrase(site, phrase), attribute && site.dimension === 'length' ? { attribute } : {});
 }
 
+/** "the distance from the sink to the wall", "the distance between the posts". */
+function claimOfDistance(site: Site, phrase: Phrase): Claim | undefined {
+  const link = wordAt(site.parse, phrase.last + 1);
+  if (link !== 'from' && link !== 'between') return undefined;
+  const thing = phraseFrom(site.parse, phrase.last + 2);
+  if (!thing || isSpeaker(thing) || thing.name.length === 0) return undefined;
+  return claim(namePhrase(site, thing), { attribute: link === 'from' ? 'offset' : 'gap' });
+}
+
 const claimOf = (site: Site, phrase: Phrase): Claim | undefined =>
-  MEASURE_ATTRIBUTE[singular(phrase.head)] ? claimOfMeasure(site, phrase) : claim(namePhrase(site, phrase));
+  MEASURE_ATTRIBUTE[singular(phrase.head)] || phrase.head === 'distance'
+    ? claimOfMeasure(site, phrase)
+    : claim(namePhrase(site, phrase));
 
 /** "Plate on the trailer says 2000 pounds": the thing the paper is on, else what was spoken of. */
 function reported(site: Site, reporter: Phrase): Claim | undefined {
@@ -134,6 +146,17 @@ export const apposition: Frame = {
       const found = claimOf(site, subject);
       if (found) return found;
     }
+    // "Headroom in the forepeak, 1620": the place only says whose headroom.
+    const holder = oblique ? phraseAt(parse, direct.first - 2) : undefined;
+    if (
+      holder &&
+      holder.last === direct.first - 2 &&
+      holder.name.length > 0 &&
+      !isSpeaker(holder) &&
+      !isNoThing(holder.kinds) &&
+      !subject
+    )
+      return claimOf(site, holder);
     if (oblique) {
       const object = objectBefore(site, direct);
       if (object) return claimOf(site, object);
