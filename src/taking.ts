@@ -205,13 +205,15 @@ function emptyFile(file: string): Problem {
   });
 }
 
-/** The recording is safe although it was not heard. */
+/** The recording is safe although it was not heard. The recogniser knows it only by its kept name. */
 function keptButNotHeard(problem: Problem, memo: MemoRow): Problem {
-  return new Problem(problem.message, {
+  const { name } = memo.source;
+  const next = problem.code === 'cancelled' ? 'go on with: hearwright resume' : problem.next;
+  return new Problem(problem.message.replaceAll(basename(memo.file), name), {
     code: problem.code,
     exitCode: EXIT.partly,
-    kept: `${memo.source.name} is kept as memo ${memo.id.slice(1)}`,
-    next: problem.next ?? 'hearwright resume',
+    kept: `${name} is kept as memo ${memo.id.slice(1)}, not read yet`,
+    next: next?.replaceAll(basename(memo.file), name) ?? 'hearwright resume',
     cause: problem.cause ?? problem,
   });
 }

@@ -2,6 +2,7 @@
 
 import { splitSentences } from '../language/sentences.ts';
 import type { Kept, MemoView } from '../model/views.ts';
+import { escapeMarkdown } from './markdown.ts';
 import { clipTime } from './source-text.ts';
 import { oneLine } from './words.ts';
 
@@ -12,12 +13,18 @@ export interface Clip {
   readonly endSeconds?: number;
 }
 
-/** "deck.m4a at 02:17 to 02:31"; a written memo has no clip. */
-export function clipText(clip: Clip): string {
+/** "deck.m4a at 02:17 to 02:31"; nothing where the words were written and there is no clip. */
+export function clipText(clip: Clip): string | undefined {
   const file = oneLine(clip.file);
-  if (clip.startSeconds === undefined) return `no clip, written in ${file}`;
+  if (clip.startSeconds === undefined) return undefined;
   const end = clip.endSeconds === undefined ? '' : ` to ${clipTime(clip.endSeconds)}`;
   return `${file} at ${clipTime(clip.startSeconds)}${end}`;
+}
+
+/** The clip in brackets, escaped, after a space; empty where there is none. */
+export function clipMark(clip: Clip): string {
+  const text = clipText(clip);
+  return text === undefined ? '' : ` [${escapeMarkdown(text)}]`;
 }
 
 interface NoteFields {

@@ -1,7 +1,7 @@
 /** Figures that an episode shows: which still hold, and which earlier ones it must put right. */
 import type { HouseUnits } from '../language/notes.ts';
 import type { ClaimView, FindingView, MemoView, SpanView, StandingFigure } from '../model/views.ts';
-import { clipOf, clipText } from './episode-beats.ts';
+import { clipMark, clipOf } from './episode-beats.ts';
 import { subjectOf } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
 import { notesOf, statement } from './page-notes.ts';
@@ -51,10 +51,10 @@ export function pastFigureEntries(
   return notesOf(memos, 'figures').flatMap(({ note, memo, place }) => {
     const held = heldBy(note, memo.id, standing);
     if (held?.claim.status !== 'superseded') return [];
-    const clip = escapeMarkdown(clipText(clipOf(memo, note)));
+    const clip = clipMark(clipOf(memo, note));
     return [
       bullet(
-        `${escapeMarkdown(subjectOf(note))}: ${quoted(note.quote)} (${place}) [${clip}], now ${figureText(held.figure, units)}`,
+        `${escapeMarkdown(subjectOf(note))}: ${quoted(note.quote)} (${place})${clip}, now ${figureText(held.figure, units)}`,
       ),
     ];
   });
@@ -88,7 +88,7 @@ export function correctionEntries(span: SpanView, units: HouseUnits): string[] {
     }),
     ...notesOf(memos, 'corrections').map(({ note, memo, place }) =>
       bullet(
-        `${statement(note.gist, place)} [${escapeMarkdown(clipText(clipOf(memo, note)))}]`,
+        `${statement(note.gist, place)}${clipMark(clipOf(memo, note))}`,
         `as said: ${quoted(note.quote)}`,
       ),
     ),
@@ -100,7 +100,9 @@ export function beforeAfterEntries(span: SpanView): string[] {
   const memos = span.days.flatMap((day) => day.memos);
   const clip = (memoId: string, startSeconds: number) => {
     const memo = memos.find(({ id }) => id === memoId);
-    return memo ? clipText(clipOf(memo, { startSeconds })) : placeOf({ memoId, startSeconds });
+    return memo
+      ? clipMark(clipOf(memo, { startSeconds }))
+      : ` [${escapeMarkdown(placeOf({ memoId, startSeconds }))}]`;
   };
   return span.days
     .flatMap((day) => day.changes)
@@ -108,8 +110,8 @@ export function beforeAfterEntries(span: SpanView): string[] {
       const before = old?.source;
       if (kind !== 'changed' || before?.startSeconds === undefined || figure.startSeconds === undefined)
         return [];
-      const from = `${quoted(before.quote)} [${escapeMarkdown(clip(before.memoId, before.startSeconds))}]`;
-      const to = `${quoted(figure.quote)} [${escapeMarkdown(clip(memoId, figure.startSeconds))}]`;
+      const from = `${quoted(before.quote)}${clip(before.memoId, before.startSeconds)}`;
+      const to = `${quoted(figure.quote)}${clip(memoId, figure.startSeconds)}`;
       return [bullet(`${escapeMarkdown(subjectOf(figure))}: ${from}, then ${to}`)];
     });
 }

@@ -5,7 +5,7 @@
  * Shape of an outline: common practice, no source.
  */
 import type { ProjectInfo, PromiseView, SpanView, StandingFigure, TaskView } from '../model/views.ts';
-import { type Beat, type BeatFigure, beatsOf, clipOf, clipText, type Happening } from './episode-beats.ts';
+import { type Beat, type BeatFigure, beatsOf, clipMark, clipOf, type Happening } from './episode-beats.ts';
 import { beforeAfterEntries, correctionEntries, pastFigureEntries, standingOf } from './episode-figures.ts';
 import { findingLine, subjectOf } from './finding-text.ts';
 import { bullet, escapeMarkdown, page, quoted, section } from './markdown.ts';
@@ -66,14 +66,14 @@ const HAPPENING: Readonly<Record<Happening['kind'], string>> = {
 };
 
 const happeningEntry = ({ kind, gist, clip }: Happening) =>
-  bullet(`${HAPPENING[kind]}: ${escapeMarkdown(gist)} [${escapeMarkdown(clipText(clip))}]`);
+  bullet(`${HAPPENING[kind]}: ${escapeMarkdown(gist)}${clipMark(clip)}`);
 
 /** A figure as spoken, with its state and whether it still holds. */
 function figureEntry(beat: Beat, figure: BeatFigure, standing: readonly StandingFigure[]): string {
   const state = figure.state ? `, ${figure.state}` : '';
   const { memo } = beat;
   return bullet(
-    `${escapeMarkdown(subjectOf(figure))}: ${quoted(figure.quote)}${state}, ${standingOf(figure, memo.id, standing)} [${escapeMarkdown(clipText(clipOf(memo, figure)))}]`,
+    `${escapeMarkdown(subjectOf(figure))}: ${quoted(figure.quote)}${state}, ${standingOf(figure, memo.id, standing)}${clipMark(clipOf(memo, figure))}`,
   );
 }
 
@@ -83,10 +83,10 @@ function beatLines(beat: Beat, index: number, standing: readonly StandingFigure[
   return [
     `### ${index + 1}. ${escapeMarkdown(sentence(beat.title))}`,
     '',
-    `${escapeMarkdown(memoName(memo.id))}, ${dayName(memo.recordedAt)}, ${escapeMarkdown(memo.source.name)}`,
+    `${escapeMarkdown(memoName(memo.id))}, ${dayName(memo.recordedAt)}, ${escapeMarkdown(memo.source.name)}${memo.source.kind === 'text' ? ': written, no clip' : ''}`,
     '',
     ...beat.happenings.map(happeningEntry),
-    ...(line ? [`- line to keep: ${quoted(line.text)} [${escapeMarkdown(clipText(line.clip))}]`] : []),
+    ...(line ? [`- line to keep: ${quoted(line.text)}${clipMark(line.clip)}`] : []),
     ...(numbers.length > 0 ? ['', 'On screen:', ''] : []),
     ...numbers.map((figure) => figureEntry(beat, figure, standing)),
     '',
@@ -102,7 +102,7 @@ function setbackEntries(span: SpanView): string[] {
   const ordered = [...problems].sort((a, b) => Number(Boolean(b.note.cause)) - Number(Boolean(a.note.cause)));
   return ordered.map(({ note, memo, place }) =>
     bullet(
-      `${statement(note.gist, place)} [${escapeMarkdown(clipText(clipOf(memo, note)))}]`,
+      `${statement(note.gist, place)}${clipMark(clipOf(memo, note))}`,
       `as said: ${quoted(note.quote)}`,
       note.cause && `cause: ${escapeMarkdown(note.cause)}`,
     ),

@@ -58,7 +58,7 @@ export function notesText(notes: MemoNotes): string {
   for (const note of notes.decisions) {
     rows.push([
       'decision',
-      note.reason ? `${note.gist}, because ${note.reason}` : note.gist,
+      note.reason && !note.gist.includes(note.reason) ? `${note.gist}, because ${note.reason}` : note.gist,
       `"${note.quote}"`,
     ]);
   }

@@ -15,7 +15,7 @@ import { bullet, escapeMarkdown, quoted } from './markdown.ts';
 import { boundedText, figureText, quantityText } from './quantity-text.ts';
 import { age, dayOf, daysBetween, placeOf } from './source-text.ts';
 import { taskDetails } from './task-list.ts';
-import { sentence } from './words.ts';
+import { oneLine, sentence } from './words.ts';
 
 /** A note as a page shows it: escaped gist, then where it was said. */
 export function statement(gist: string, place: string): string {
@@ -34,11 +34,16 @@ export function notesOf<K extends keyof MemoView['notes']>(memos: readonly MemoV
 const startOf = (note: { readonly startSeconds?: number }) =>
   note.startSeconds === undefined ? {} : { startSeconds: note.startSeconds };
 
+/** Whether the gist has these words already: they are not said twice. */
+function tells(gist: string, words: string): boolean {
+  return oneLine(gist).toLowerCase().includes(oneLine(words).toLowerCase());
+}
+
 /** A decision with its reason and what was turned down. */
 export function decisionEntry({ note, place }: ReturnType<typeof notesOf<'decisions'>>[number]): string {
   return bullet(
     statement(note.gist, place),
-    note.reason && `because ${escapeMarkdown(note.reason)}`,
+    note.reason && !tells(note.gist, note.reason) && `because ${escapeMarkdown(note.reason)}`,
     note.turnedDown && `turned down: ${escapeMarkdown(note.turnedDown)}`,
   );
 }

@@ -1,11 +1,34 @@
 import { Command } from 'commander';
-import { EXIT } from '../../problem.ts';
+import { EXIT, type Problem } from '../../problem.ts';
+import type { ProjectApi } from '../../project-api.ts';
+import { counted } from '../../reports/source-text.ts';
 import { interruptSignal } from '../interrupt.ts';
-import { print } from '../print.ts';
+import { print, tell } from '../print.ts';
 import { progressOnTerminal } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
-import { takenText } from './take.ts';
+import { takenText } from '../taken-text.ts';
+
+/** Finishes memos that were kept but not read, prints what each gave, and returns what could not be finished. */
+export async function finishKept(project: ProjectApi): Promise<readonly Problem[]> {
+  const line = progressOnTerminal();
+  const results = await project.resume({
+    onProgress: (progress) => line.show('kept memo', progress),
+    signal: interruptSignal(),
+  });
+  line.clear();
+  for (const result of results) {
+    if (result.ok) print(takenText(result.value, result.value.memo.source.name));
+  }
+  return results.flatMap((result) => (result.ok ? [] : [result.problem]));
+}
+
+/** `finishKept` on the way to something else: what cannot be finished is only counted. */
+export async function finishKeptFirst(project: ProjectApi): Promise<void> {
+  const problems = await finishKept(project);
+  if (problems.length > 0)
+    tell(`${counted(problems.length, 'kept memo')} could not be read; to see why: hearwright resume`);
+}
 
 /** `resume`: hears and reads memos that were kept but not finished. */
 export function resumeCommand(): Command {
@@ -13,20 +36,10 @@ export function resumeCommand(): Command {
     .description('go on with memos that were kept but not read yet')
     .action((_options: object, command: Command) =>
       withProject(command, async (project) => {
-        const line = progressOnTerminal();
-        const results = await project.resume({
-          onProgress: (progress) => line.show('kept memo', progress),
-          signal: interruptSignal(),
-        });
-        line.clear();
-        if (results.length === 0) print('Nothing is left to read.');
-        for (const result of results) {
-          if (result.ok) print(takenText(result.value, result.value.memo.source.name));
-          else {
-            printProblem(result.problem);
-            process.exitCode = EXIT.partly;
-          }
-        }
+        if (project.memos().every((memo) => memo.status === 'read')) print('Nothing is left to read.');
+        const problems = await finishKept(project);
+        for (const problem of problems) printProblem(problem);
+        if (problems.length > 0) process.exitCode = EXIT.partly;
       }),
     );
 }

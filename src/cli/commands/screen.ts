@@ -3,6 +3,7 @@ import { now } from '../../instant.ts';
 import { overviewText } from '../../reports/overview-text.ts';
 import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
+import { finishKeptFirst } from './resume.ts';
 
 /** `screen`: opens the screen on a terminal; elsewhere prints a short overview. */
 export function screenCommand(): Command {
@@ -13,6 +14,7 @@ export function screenCommand(): Command {
         if (!process.stdout.isTTY || !process.stdin.isTTY) {
           return print(overviewText(project.info, project.memos(), project.next(now())));
         }
+        await finishKeptFirst(project);
         const { openScreen } = await import('../../tui/open.tsx');
         await openScreen(project, now);
       }),

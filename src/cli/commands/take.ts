@@ -1,28 +1,23 @@
 import { Command } from 'commander';
 import { EXIT, type Result } from '../../problem.ts';
 import type { ProjectApi, Taken } from '../../project-api.ts';
-import { findingText } from '../../reports/finding-text.ts';
-import { memoLine } from '../../reports/memo-list.ts';
-import { memoName } from '../../reports/source-text.ts';
-import { oneLine } from '../../reports/words.ts';
 import { interruptSignal } from '../interrupt.ts';
 import { print } from '../print.ts';
 import { progressOnTerminal } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
+import { takenText } from '../taken-text.ts';
 import { instantValue } from '../values.ts';
-
-/** What one taking gave, in words: the memo, what was read from it, what clashes. */
-export function takenText({ already, memo, findings }: Taken, file: string): string {
-  if (already) return `${memoName(memo.id)}  ${oneLine(file)} was taken already: nothing was added`;
-  return [memoLine(memo), ...findings.map((finding) => `\n${findingText(finding)}`)].join('\n');
-}
+import { finishKeptFirst } from './resume.ts';
 
 async function takeAll(project: ProjectApi, files: readonly string[], at: string | undefined): Promise<void> {
+  // Memos are worked into the model in the order in which they were taken: older ones are finished first.
+  await finishKeptFirst(project);
   const line = progressOnTerminal();
   const signal = interruptSignal();
   let failed = 0;
   for (const file of files) {
+    if (signal.aborted) break;
     const result: Result<Taken> = await project.take(file, {
       ...(at === undefined ? {} : { at }),
       onProgress: (progress) => line.show(file, progress),
@@ -34,7 +29,6 @@ async function takeAll(project: ProjectApi, files: readonly string[], at: string
       failed++;
       printProblem(result.problem);
     }
-    if (signal.aborted) break;
   }
   if (failed > 0) process.exitCode = EXIT.partly;
 }
