@@ -61,6 +61,7 @@ export async function* decodeRecording(
     signal?.throwIfAborted();
     fault = error;
   }
+  signal?.throwIfAborted();
   // Sound that stops in the middle of a file is kept as far as it goes.
   if (samples > 0) return soundEnd(samples, recording, fault !== undefined);
   if (fault && recording.decoder === 'bundled' && (await outsideFacts(file))) {

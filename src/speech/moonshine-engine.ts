@@ -32,6 +32,7 @@ async function hear(
   models: ModelFiles,
   options: HearOptions,
 ): Promise<Result<HeardRecording>> {
+  if (options.signal?.aborted) return { ok: false, problem: cancelled(file) };
   const tally = startTally(recording.facts.durationSeconds, options.onProgress);
   const heard: Heard[] = [];
   const child = startRecogniser(
@@ -52,6 +53,7 @@ async function hear(
     const { failure } = await child.finished;
     if (options.signal?.aborted) return { ok: false, problem: cancelled(file) };
     if (failure) return { ok: false, problem: crashed(file, failure) };
+    tally.heardAll();
     return { ok: true, value: transcriptOf(recording, end, heard) };
   } catch (error) {
     if (options.signal?.aborted) return { ok: false, problem: cancelled(file) };

@@ -26,12 +26,25 @@ export function placeUtterances(text: string, piece: Piece): Utterance[] {
   });
 }
 
+const SENTENCE_END = /(?<=[\p{L}\p{N}%"')][.?!]+["')]?)\s+(?=["'(]?[\p{Lu}\p{N}$£€])/u;
 /** At full stops, question and exclamation marks before white space, so that "2.4" and "a.m." hold together. */
 export function splitSentences(text: string): string[] {
-  return text
-    .split(/(?<=[\p{L}\p{N}%"')][.?!]+["')]?)\s+(?=["'(]?[\p{Lu}\p{N}$£€])/u)
-    .map((sentence) => sentence.trim())
-    .filter((sentence) => sentence !== '');
+  const sentences: string[] = [];
+  for (const part of text.split(SENTENCE_END).filter((found) => found.trim() !== '')) {
+    const last = sentences.at(-1);
+    if (last !== undefined && endsInAbbreviation(last, part))
+      sentences[sentences.length - 1] = `${last} ${part}`;
+    else sentences.push(part);
+  }
+  return sentences.map((sentence) => sentence.trim());
+}
+
+/** "No. 8 screws" goes on; "No. The other one." does not. */
+function endsInAbbreviation(sentence: string, next: string): boolean {
+  return (
+    /\b(?:mr|mrs|ms|dr|st|vs|approx|dia)\.$/i.test(sentence) ||
+    (/\bno\.$/i.test(sentence) && /^\d/.test(next))
+  );
 }
 
 interface Border {
