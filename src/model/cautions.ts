@@ -31,9 +31,14 @@ function wholeWords(triggers: readonly string[]): RegExp {
   return new RegExp(`(?<![\\p{L}\\p{N}])(?:${phrases.join('|')})(?![\\p{L}\\p{N}])`, 'iu');
 }
 
-const TRIGGERS: ReadonlyMap<string, RegExp> = new Map(
-  CAUTIONS.map((entry) => [entry.id, wholeWords(entry.triggers)]),
-);
+/** Made at first use: most calls ask for no cautions. */
+const triggers = new Map<string, RegExp>();
+
+function triggerOf(entry: CautionEntry): RegExp {
+  const made = triggers.get(entry.id) ?? wholeWords(entry.triggers);
+  triggers.set(entry.id, made);
+  return made;
+}
 
 /**
  * Returns the cautions that the texts of one day touch on, each hazard once, in the order of the data.
@@ -41,7 +46,7 @@ const TRIGGERS: ReadonlyMap<string, RegExp> = new Map(
  */
 export function cautionsFor(texts: readonly string[]): readonly Caution[] {
   return CAUTIONS.filter((entry) => {
-    const trigger = TRIGGERS.get(entry.id);
-    return trigger !== undefined && texts.some((text) => trigger.test(text));
+    const trigger = triggerOf(entry);
+    return texts.some((text) => trigger.test(text));
   }).map(({ id, caution, defer, source }) => ({ id, caution, defer, source }));
 }

@@ -1,5 +1,6 @@
 /** Quantities in print: the value as it stands, rounded only here, and the other system beside it where asked. */
 import type { Bound, HouseUnits, Quantity, UnitName } from '../language/notes.ts';
+import { convert } from '../model/units.ts';
 
 const SIGNS: Readonly<Record<string, string>> = {
   deg: '°',
@@ -89,51 +90,48 @@ export function boundedText(figure: BoundedQuantity): string {
   return `${BOUND_WORDS[figure.bound ?? 'exact']}${range}${spread}`;
 }
 
-interface Conversion {
-  readonly to: UnitName;
-  readonly factor: number;
+interface Counterpart {
+  readonly unit: UnitName;
   /** Finest step printed in the unit converted to. */
   readonly step: number;
 }
 
-/** Factors are exact definitions: 1 in = 25.4 mm, 1 lb = 0.45359237 kg (NIST SP 811, appendix B). */
-const COUNTERPARTS: Readonly<Record<string, Conversion>> = {
-  mm: { to: 'in', factor: 1 / 25.4, step: 1 / 16 },
-  cm: { to: 'in', factor: 10 / 25.4, step: 1 / 16 },
-  m: { to: 'ft', factor: 1 / 0.3048, step: 0.01 },
-  km: { to: 'mi', factor: 1 / 1.609344, step: 0.01 },
-  in: { to: 'mm', factor: 25.4, step: 0.1 },
-  ft: { to: 'm', factor: 0.3048, step: 0.001 },
-  yd: { to: 'm', factor: 0.9144, step: 0.001 },
-  thou: { to: 'mm', factor: 0.0254, step: 0.001 },
-  kg: { to: 'lb', factor: 1 / 0.45359237, step: 0.1 },
-  g: { to: 'oz', factor: 1 / 28.349523125, step: 0.1 },
-  lb: { to: 'kg', factor: 0.45359237, step: 0.1 },
-  oz: { to: 'g', factor: 28.349523125, step: 1 },
-  m2: { to: 'ft2', factor: 1 / 0.09290304, step: 0.1 },
-  ft2: { to: 'm2', factor: 0.09290304, step: 0.01 },
-  bar: { to: 'psi', factor: 14.503773773, step: 0.1 },
-  psi: { to: 'bar', factor: 1 / 14.503773773, step: 0.01 },
-  'N.m': { to: 'ft.lbf', factor: 1 / 1.3558179483314003, step: 0.1 },
-  'ft.lbf': { to: 'N.m', factor: 1.3558179483314003, step: 0.1 },
-  'km/h': { to: 'mph', factor: 1 / 1.609344, step: 0.1 },
-  mph: { to: 'km/h', factor: 1.609344, step: 0.1 },
+/** What a quantity is said in where the other system is spoken, and how finely. Common practice, no source. */
+const COUNTERPARTS: Readonly<Record<UnitName, Counterpart>> = {
+  mm: { unit: 'in', step: 1 / 16 },
+  cm: { unit: 'in', step: 1 / 16 },
+  m: { unit: 'ft', step: 0.01 },
+  in: { unit: 'mm', step: 0.1 },
+  ft: { unit: 'm', step: 0.001 },
+  yd: { unit: 'm', step: 0.001 },
+  thou: { unit: 'mm', step: 0.001 },
+  kg: { unit: 'lb', step: 0.1 },
+  g: { unit: 'oz', step: 0.1 },
+  lb: { unit: 'kg', step: 0.1 },
+  oz: { unit: 'g', step: 1 },
+  m2: { unit: 'ft2', step: 0.1 },
+  ft2: { unit: 'm2', step: 0.01 },
+  bar: { unit: 'psi', step: 0.1 },
+  psi: { unit: 'bar', step: 0.01 },
+  'N.m': { unit: 'ft.lbf', step: 0.1 },
+  'ft.lbf': { unit: 'N.m', step: 0.1 },
+  'km/h': { unit: 'mph', step: 0.1 },
+  mph: { unit: 'km/h', step: 0.1 },
+  degC: { unit: 'degF', step: 0.1 },
+  degF: { unit: 'degC', step: 0.1 },
 };
 
-/** The same quantity in the other system, rounded for print and marked "≈" when rounding changed it. */
-export function counterpartText({ value, unit }: Quantity): string | undefined {
-  const exact = converted(value, unit);
+/**
+ * The same quantity in the other system, rounded for print and marked "≈" when rounding changed it. Volumes stay as
+ * they are: which gallon is meant depends on the country.
+ */
+export function counterpartText(quantity: Quantity): string | undefined {
+  const counterpart = COUNTERPARTS[quantity.unit];
+  const exact = counterpart && convert(quantity, counterpart.unit);
   if (!exact) return undefined;
-  const rounded = Math.round(exact.value / exact.step) * exact.step;
+  const rounded = Math.round(exact.value / counterpart.step) * counterpart.step;
   const mark = Math.abs(rounded - exact.value) > 1e-9 ? '≈ ' : '';
   return `${mark}${quantityText({ value: Number(rounded.toPrecision(12)), unit: exact.unit })}`;
-}
-
-function converted(value: number, unit: UnitName) {
-  if (unit === 'degC') return { value: value * 1.8 + 32, unit: 'degF', step: 0.1 };
-  if (unit === 'degF') return { value: (value - 32) / 1.8, unit: 'degC', step: 0.1 };
-  const conversion = COUNTERPARTS[unit];
-  return conversion && { value: value * conversion.factor, unit: conversion.to, step: conversion.step };
 }
 
 /** A figure for a page: in a project of mixed units with its counterpart in brackets. */

@@ -1,5 +1,4 @@
 import { Command } from 'commander';
-import { answerText } from '../../reports/answer-text.ts';
 import { printBlocks, printJson } from '../print.ts';
 import { withProject } from '../project-of.ts';
 
@@ -10,7 +9,8 @@ export function askCommand(): Command {
     .argument('<words...>', 'what to look for')
     .option('--json', 'print JSON')
     .action((words: string[], options: { json?: boolean }, command: Command) =>
-      withProject(command, (project) => {
+      withProject(command, async (project) => {
+        const { answerText } = await import('../../reports/answer-text.ts');
         const answer = project.ask(words.join(' '));
         if (options.json) printJson(answer);
         else printBlocks(answerText(answer, project.info.units));

@@ -1,7 +1,6 @@
 import { Command } from 'commander';
 import { EXIT, Problem } from '../../problem.ts';
 import type { ProjectApi } from '../../project-api.ts';
-import { episodePage } from '../../reports/episode.ts';
 import { daysBetween } from '../../reports/source-text.ts';
 import { givePage } from '../give-page.ts';
 import { withProject } from '../project-of.ts';
@@ -41,6 +40,7 @@ export function episodeCommand(): Command {
     .option('--out <file>', 'write a file instead of printing')
     .action((from: string | undefined, to: string | undefined, options: { out?: string }, command: Command) =>
       withProject(command, async (project) => {
+        const { episodePage } = await import('../../reports/episode.ts');
         const [first, last] = daysOf(project, from, to);
         const page = episodePage(project.span(first, last), project.info, project.figures());
         await givePage(project, page, options.out);

@@ -1,6 +1,5 @@
 import { Command } from 'commander';
 import { EXIT, Problem } from '../../problem.ts';
-import { figuresOfItem, figureTable } from '../../reports/figure-table.ts';
 import { print, printBlocks, printJson } from '../print.ts';
 import { withProject } from '../project-of.ts';
 
@@ -11,7 +10,8 @@ export function figuresCommand(): Command {
     .argument('[item...]', 'words of its name')
     .option('--json', 'print JSON')
     .action((words: string[], options: { json?: boolean }, command: Command) =>
-      withProject(command, (project) => {
+      withProject(command, async (project) => {
+        const { figuresOfItem, figureTable } = await import('../../reports/figure-table.ts');
         const item = words.length > 0 ? words.join(' ') : undefined;
         const figures = project.figures(item);
         if (options.json) return printJson(figures);

@@ -1,5 +1,4 @@
 import { Command } from 'commander';
-import { findingsText } from '../../reports/finding-text.ts';
 import { printBlocks, printJson } from '../print.ts';
 import { withProject } from '../project-of.ts';
 
@@ -15,7 +14,8 @@ export function findingsCommand(): Command {
     .option('--open', 'only those not settled yet')
     .option('--json', 'print JSON')
     .action((options: Options, command: Command) =>
-      withProject(command, (project) => {
+      withProject(command, async (project) => {
+        const { findingsText } = await import('../../reports/finding-text.ts');
         const findings = project.findings(options.open ? { status: 'open' } : {});
         if (options.json) printJson(findings);
         else printBlocks(findingsText(findings));

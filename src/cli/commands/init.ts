@@ -1,7 +1,5 @@
 import { resolve } from 'node:path';
 import { Command } from 'commander';
-import { counted } from '../../reports/source-text.ts';
-import { oneLine } from '../../reports/words.ts';
 import { print } from '../print.ts';
 import { globalsOf } from '../project-of.ts';
 import { regionValue, unitsValue } from '../values.ts';
@@ -20,6 +18,8 @@ export function initCommand(): Command {
     .option('--region <cc>', 'country code: settles gallon, ton, dollar and the order of dates', regionValue)
     .option('--name <name>', "the project's name; without it the folder's")
     .action(async (options: Options, command: Command) => {
+      const { counted } = await import('../../reports/source-text.ts');
+      const { oneLine } = await import('../../reports/words.ts');
       const { makeProject } = await import('../../project.ts');
       const folder = resolve(globalsOf(command).project ?? '.');
       const { made, info, memos } = await makeProject(folder, options);

@@ -1,6 +1,5 @@
 import { Command } from 'commander';
 import { EXIT, Problem } from '../../problem.ts';
-import { journalPage } from '../../reports/journal.ts';
 import { givePage } from '../give-page.ts';
 import { withProject } from '../project-of.ts';
 import { dayValue } from '../values.ts';
@@ -13,6 +12,7 @@ export function journalCommand(): Command {
     .option('--out <file>', 'write a file instead of printing')
     .action((date: string | undefined, options: { out?: string }, command: Command) =>
       withProject(command, async (project) => {
+        const { journalPage } = await import('../../reports/journal.ts');
         const asked = date === undefined ? project.days().at(-1) : dayValue('date', date);
         const day = asked === undefined ? undefined : project.day(asked);
         if (!day) throw nothingSaid(asked, project.days());

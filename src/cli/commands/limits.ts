@@ -1,5 +1,4 @@
 import { Command } from 'commander';
-import { limitTable } from '../../reports/figure-table.ts';
 import { print, printJson } from '../print.ts';
 import { withProject } from '../project-of.ts';
 
@@ -9,7 +8,8 @@ export function limitsCommand(): Command {
     .description('show the limits that figures must respect')
     .option('--json', 'print JSON')
     .action((options: { json?: boolean }, command: Command) =>
-      withProject(command, (project) => {
+      withProject(command, async (project) => {
+        const { limitTable } = await import('../../reports/figure-table.ts');
         const limits = project.limits();
         if (options.json) printJson(limits);
         else print(limitTable(limits, project.info.units));

@@ -1,5 +1,4 @@
 import { Command } from 'commander';
-import { memoTable } from '../../reports/memo-list.ts';
 import { print, printJson } from '../print.ts';
 import { withProject } from '../project-of.ts';
 
@@ -9,7 +8,8 @@ export function memosCommand(): Command {
     .description('list the memos that were taken')
     .option('--json', 'print JSON')
     .action((options: { json?: boolean }, command: Command) =>
-      withProject(command, (project) => {
+      withProject(command, async (project) => {
+        const { memoTable } = await import('../../reports/memo-list.ts');
         const memos = project.memos();
         if (options.json) printJson(memos);
         else print(memoTable(memos));

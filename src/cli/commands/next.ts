@@ -1,6 +1,5 @@
 import { Command } from 'commander';
 import { now } from '../../instant.ts';
-import { nextStepsPage } from '../../reports/next-steps.ts';
 import { givePage } from '../give-page.ts';
 import { printJson } from '../print.ts';
 import { withProject } from '../project-of.ts';
@@ -21,6 +20,7 @@ export function nextCommand(): Command {
     .option('--out <file>', 'write a file instead of printing')
     .action((options: Options, command: Command) =>
       withProject(command, async (project) => {
+        const { nextStepsPage } = await import('../../reports/next-steps.ts');
         const next = project.next(options.on ?? now());
         if (options.json) printJson(next);
         else await givePage(project, nextStepsPage(next, project.info), options.out);

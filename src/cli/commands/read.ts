@@ -3,8 +3,6 @@ import { basename } from 'node:path';
 import { Command } from 'commander';
 import { now } from '../../instant.ts';
 import type { HouseUnits } from '../../language/notes.ts';
-import { notesText } from '../../reports/memo-list.ts';
-import { traceText } from '../../reports/trace-text.ts';
 import { print, printJson } from '../print.ts';
 import { instantValue, regionValue, unitsValue } from '../values.ts';
 
@@ -27,6 +25,8 @@ export function readCommand(): Command {
     .option('--json', 'print one memo object')
     .option('--trace', 'show which rules read, merged and dropped what')
     .action(async (file: string, options: Options) => {
+      const { notesText } = await import('../../reports/memo-list.ts');
+      const { traceText } = await import('../../reports/trace-text.ts');
       const { decodeText, readProblem } = await import('../../text-file.ts');
       const { readMemo } = await import('../../language/pipeline.ts');
       const { memoObject } = await import('../../model/export.ts');

@@ -7,7 +7,6 @@ import { print, tell } from '../print.ts';
 import { progressOnTerminal } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
-import { takenText } from '../taken-text.ts';
 
 /** Finishes memos that were kept but not read, prints what each gave, and returns what could not be finished. */
 export async function finishKept(project: ProjectApi): Promise<readonly Problem[]> {
@@ -17,6 +16,8 @@ export async function finishKept(project: ProjectApi): Promise<readonly Problem[
     signal: interruptSignal(),
   });
   line.clear();
+  if (results.length === 0) return [];
+  const { takenText } = await import('../taken-text.ts');
   for (const result of results) {
     if (result.ok) print(takenText(result.value, result.value.memo.source.name));
   }

@@ -1,6 +1,5 @@
 import { Command } from 'commander';
 import { now } from '../../instant.ts';
-import { overviewText } from '../../reports/overview-text.ts';
 import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
 import { finishKeptFirst } from './resume.ts';
@@ -11,6 +10,7 @@ export function screenCommand(): Command {
     .description('open the screen; where there is no terminal, print an overview')
     .action((_options: object, command: Command) =>
       withProject(command, async (project) => {
+        const { overviewText } = await import('../../reports/overview-text.ts');
         if (!process.stdout.isTTY || !process.stdin.isTTY) {
           return print(overviewText(project.info, project.memos(), project.next(now())));
         }

@@ -2,7 +2,6 @@ import { Command } from 'commander';
 import type { Quantity } from '../../language/notes.ts';
 import { EXIT, Problem } from '../../problem.ts';
 import type { SettleChoice } from '../../project-api.ts';
-import { findingText } from '../../reports/finding-text.ts';
 import { printBlocks } from '../print.ts';
 import { withProject } from '../project-of.ts';
 
@@ -40,7 +39,8 @@ export function settleCommand(): Command {
     .option('--value <quantity>', 'the right value, for correct: "915 mm"', quantityOf)
     .option('--reason <words>', 'why')
     .action((id: string, choice: SettleChoice, options: Options, command: Command) =>
-      withProject(command, (project) => {
+      withProject(command, async (project) => {
+        const { findingText } = await import('../../reports/finding-text.ts');
         if (!project.findings().some((finding) => finding.id === id)) throw unknownFinding(id);
         if ((choice === 'correct') !== (options.value !== undefined)) throw valueMismatch(choice);
         project.settle(id, choice, options);

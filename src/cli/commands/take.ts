@@ -6,13 +6,13 @@ import { print } from '../print.ts';
 import { progressOnTerminal } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
-import { takenText } from '../taken-text.ts';
 import { instantValue } from '../values.ts';
 import { finishKeptFirst } from './resume.ts';
 
 async function takeAll(project: ProjectApi, files: readonly string[], at: string | undefined): Promise<void> {
   // Memos are worked into the model in the order in which they were taken: older ones are finished first.
   await finishKeptFirst(project);
+  const { takenText } = await import('../taken-text.ts');
   const line = progressOnTerminal();
   const signal = interruptSignal();
   let failed = 0;

@@ -1,6 +1,5 @@
 import { Command } from 'commander';
 import { now } from '../../instant.ts';
-import { taskList } from '../../reports/task-list.ts';
 import { printBlocks, printJson } from '../print.ts';
 import { withProject } from '../project-of.ts';
 import { dayValue } from '../values.ts';
@@ -17,7 +16,8 @@ export function tasksCommand(): Command {
     .option('--on <date>', 'as of that day instead of today, YYYY-MM-DD', (value) => dayValue('--on', value))
     .option('--json', 'print JSON')
     .action((options: Options, command: Command) =>
-      withProject(command, (project) => {
+      withProject(command, async (project) => {
+        const { taskList } = await import('../../reports/task-list.ts');
         const tasks = project.tasks(options.on ?? now());
         if (options.json) printJson(tasks);
         else printBlocks(taskList(tasks));

@@ -1,5 +1,4 @@
 import { Command } from 'commander';
-import { oneLine } from '../../reports/words.ts';
 import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
 
@@ -8,7 +7,8 @@ export function undoCommand(): Command {
   return new Command('undo')
     .description('take back the last thing set or settled by hand')
     .action((_options: object, command: Command) =>
-      withProject(command, (project) => {
+      withProject(command, async (project) => {
+        const { oneLine } = await import('../../reports/words.ts');
         const undone = project.undo();
         print(
           undone === undefined ? 'Nothing was set by hand: nothing to undo.' : `Undone: ${oneLine(undone)}.`,

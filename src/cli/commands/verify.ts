@@ -1,7 +1,5 @@
 import { Command } from 'commander';
 import { EXIT, Problem } from '../../problem.ts';
-import { counted } from '../../reports/source-text.ts';
-import { oneLine } from '../../reports/words.ts';
 import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
 
@@ -11,6 +9,8 @@ export function verifyCommand(): Command {
     .description('check that nothing in the project is damaged')
     .action((_options: object, command: Command) =>
       withProject(command, async (project) => {
+        const { counted } = await import('../../reports/source-text.ts');
+        const { oneLine } = await import('../../reports/words.ts');
         const { faults, events, originals } = await project.verify();
         if (faults.length === 0) {
           return print(`Whole: ${counted(events, 'event')}, ${counted(originals, 'original')}.`);
