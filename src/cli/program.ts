@@ -15,6 +15,7 @@ import { readCommand } from './commands/read.ts';
 import { resumeCommand } from './commands/resume.ts';
 import { screenCommand } from './commands/screen.ts';
 import { settleCommand } from './commands/settle.ts';
+import { subtitlesCommand } from './commands/subtitles.ts';
 import { takeCommand } from './commands/take.ts';
 import { tasksCommand } from './commands/tasks.ts';
 import { undoCommand } from './commands/undo.ts';
@@ -30,6 +31,7 @@ const COMMANDS = [
   journalCommand,
   nextCommand,
   episodeCommand,
+  subtitlesCommand,
   findingsCommand,
   settleCommand,
   undoCommand,

@@ -90,6 +90,18 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     2,
   ],
   [
+    'memo-unknown',
+    [...IN, 'subtitles', '7'],
+    'no memo has the number "7"\n  next   see the numbers with: hearwright memos',
+    2,
+  ],
+  [
+    'memo-without-times',
+    [...IN, 'subtitles', '1'],
+    'memo 1 has no times: it was written, or not heard yet\n  next   name a memo that was heard; see: hearwright memos',
+    2,
+  ],
+  [
     'day-empty',
     [...IN, 'journal', '2026-02-03'],
     'no memo was recorded on 2026-02-03\n  next   days with talk run from 2026-02-02 to 2026-02-02',
