@@ -1,14 +1,24 @@
 /** Says of each quantity in a memo which thing it belongs to and what of it. */
 import { kindsOf } from '../lexicon/trade-nouns.ts';
-import type { Attribute, FigureNote, Quantity, ReadContext, Span, TraceStep } from '../notes.ts';
+import type { Attribute, ChangeCue, FigureNote, Quantity, ReadContext, Span, TraceStep } from '../notes.ts';
 import { filledInAttribute, isPair, PLAIN_MEASURE, saidAttribute } from './attributes.ts';
 import { completedName } from './completed-names.ts';
 import { Discourse, type Name } from './discourse.ts';
 import { fitness, inMillimetres } from './fitness.ts';
+import { FormulaFinder } from './formulas.ts';
 import { FRAMES } from './frames/index.ts';
 import { KnownThings } from './naming.ts';
 import { ahead, parseMemo, wordAt } from './parse.ts';
 import type { Claim, Site } from './site.ts';
+import {
+  bindsItself,
+  changeOf,
+  conditionOf,
+  datumOf,
+  saidAround,
+  sizeKindOf,
+  stateOf,
+} from './speech-acts.ts';
 
 /** What is known of a quantity before its thing is found. */
 export interface ItemQuantity extends Quantity {
@@ -23,8 +33,12 @@ export interface ItemQuantity extends Quantity {
   readonly plusMinusUnit?: string;
   readonly assumed?: readonly string[];
   readonly alternatives?: readonly Quantity[];
-  readonly change?: FigureNote['change'];
+  readonly change?: ChangeCue;
   readonly replaces?: Quantity;
+  /** Sizes named beside the number, as the reader of quantities saw them. */
+  readonly sizeWords?: readonly { readonly attribute: Attribute }[];
+  /** True for an assumption made to talk about it: "call it 26". */
+  readonly rough?: boolean;
 }
 
 export interface ItemsRead {
@@ -82,7 +96,11 @@ export function readItems(
   const trace: TraceStep[] = [];
   const figures = quantities.map((quantity, k): FigureNote => {
     const at = parse.wordOfQuantity[k] as number;
-    const said = at < 0 ? undefined : saidAttribute(parse, at, quantity.dimension, quantity.bound);
+    const said =
+      at < 0
+        ? undefined
+        : (saidAttribute(parse, at, quantity.dimension, quantity.bound) ??
+          quantity.sizeWords?.[0]?.attribute);
     const site: Site = {
       parse,
       discourse,
@@ -123,15 +141,44 @@ export function readItems(
       ...(quantity.high !== undefined ? { high: quantity.high } : {}),
       ...(quantity.plusMinus !== undefined ? { plusMinus: quantity.plusMinus } : {}),
       ...(quantity.plusMinusUnit !== undefined ? { plusMinusUnit: quantity.plusMinusUnit } : {}),
-      ...(found?.claim.datum ? { datum: found.claim.datum } : {}),
-      ...(found?.claim.binds ? { limit: { about: found.claim.binds } } : {}),
-      ...(quantity.change ? { change: quantity.change } : {}),
+      ...(at < 0 ? {} : spokenOf(site, quantity, found)),
       ...(quantity.replaces ? { replaces: quantity.replaces } : {}),
       ...(quantity.assumed ? { assumed: quantity.assumed } : {}),
       ...(quantity.alternatives ? { alternatives: quantity.alternatives } : {}),
     };
   });
-  return { figures, trace };
+  const placed = figures.map((figure, k) => ({ figure, word: parse.wordOfQuantity[k] as number }));
+  const formulas = new FormulaFinder(parse, discourse, placed, context.knownFigures ?? []).find();
+  return {
+    figures: figures.map((figure, k) => {
+      const formula = formulas.get(k);
+      return formula ? { ...figure, formula } : figure;
+    }),
+    trace,
+  };
+}
+
+/** What the words around a figure tell beside its thing and size. */
+function spokenOf(
+  site: Site,
+  quantity: ItemQuantity,
+  found: Found | undefined,
+): Pick<FigureNote, 'state' | 'change' | 'sizeKind' | 'condition' | 'datum' | 'limit'> {
+  const around = saidAround(site.parse, site.at);
+  const state = stateOf(around, quantity.rough ?? false);
+  const change = quantity.change ?? changeOf(around, state);
+  const sizeKind = quantity.dimension === 'length' ? sizeKindOf(around) : undefined;
+  const condition = conditionOf(around);
+  const datum = found?.claim.datum ?? (quantity.dimension === 'length' ? datumOf(around) : undefined);
+  const binds = found?.claim.binds ?? (bindsItself(quantity.bound, around) ? '' : undefined);
+  return {
+    ...(state ? { state } : {}),
+    ...(change ? { change } : {}),
+    ...(sizeKind ? { sizeKind } : {}),
+    ...(condition ? { condition } : {}),
+    ...(datum ? { datum } : {}),
+    ...(binds === undefined ? {} : { limit: { about: binds } }),
+  };
 }
 
 function bareAttribute(site: Site, name: Name): Attribute {
@@ -145,14 +192,4 @@ function bareAttribute(site: Site, name: Name): Attribute {
     discourse.known.lengthsOf(name.join(' ')),
     inMillimetres(site.quantity.value, site.quantity.unit),
   );
-}
-
-/** `readItems` without its trace; `tokens` are not needed, the shallow parse cuts its own words. */
-export function assignItems(
-  text: string,
-  _tokens: readonly unknown[],
-  quantities: readonly ItemQuantity[],
-  context: ReadContext,
-): FigureNote[] {
-  return [...readItems(text, quantities, context).figures];
 }
