@@ -1,5 +1,5 @@
 /** Wires the shells to the core: one project on disk, its memos taken in, its views given out. */
-import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { now } from './instant.ts';
 import type { HouseUnits } from './language/notes.ts';
@@ -90,6 +90,8 @@ export interface MadeProject {
 /** Makes a project in `folder`, which is made too where it is missing. */
 export async function makeProject(folder: string, options: NewProjectOptions): Promise<MadeProject> {
   const database = databaseOf(folder);
+  // An empty file is what is left of a making that was cut off.
+  if (existsSync(database) && statSync(database).size === 0) rmSync(database);
   if (existsSync(database)) {
     const project = await openNearestProject(folder);
     try {

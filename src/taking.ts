@@ -50,23 +50,21 @@ export class MemoTaking {
       const { sha256 } = await hashFile(file).catch((error) => {
         throw readProblem(error, file);
       });
-      const known = this.#store.memoWithHash(sha256);
-      if (known) {
-        if (!known.notes) await this.#finish(known, options);
-        return { ...this.#taken(known.id), already: true };
+      let memo = this.#store.memoWithHash(sha256);
+      let already = memo !== undefined;
+      if (!memo) {
+        const original = await keepOriginal(this.#home, file, candidate.name);
+        ({ memo, already } = this.#file(candidate, original));
       }
-      const original = await keepOriginal(this.#home, file, candidate.name);
-      const memo = this.#file(candidate, original);
-      await this.#finish(memo, options);
-      return this.#taken(memo.id);
+      if (!memo.notes) await this.#finish(memo, options);
+      return { ...this.#taken(memo.id), already };
     });
   }
 
   /** Finishes memos that were kept but not read, in the order in which they were taken. */
   async resume(watch: Watch): Promise<readonly Result<Taken>[]> {
     const results: Result<Taken>[] = [];
-    for (const memo of this.#store.rows.all('memos')) {
-      if (memo.notes) continue;
+    for (const memo of this.#store.unreadMemos()) {
       results.push(
         await asResult(async () => {
           await this.#finish(memo, watch);
@@ -78,8 +76,11 @@ export class MemoTaking {
     return results;
   }
 
-  /** Writes the memo into the log. Its number is given inside the transaction, so that two takers never share one. */
-  #file(candidate: Candidate, original: KeptOriginal): MemoRow {
+  /**
+   * Writes the memo into the log. Its number is given inside the transaction, so that two takers never share one and
+   * the same bytes never become two memos.
+   */
+  #file(candidate: Candidate, original: KeptOriginal): { readonly memo: MemoRow; readonly already: boolean } {
     const { media, ...facts } = candidate;
     const source: MemoSource = {
       name: facts.name,
@@ -89,22 +90,15 @@ export class MemoTaking {
       ...(media ? { durationSeconds: media.durationSeconds } : {}),
     };
     let memoId = '';
-    this.#store.append((rows) => {
-      memoId = `m${rows.all('memos').length + 1}`;
+    const events = this.#store.append(() => {
+      const known = this.#store.memoWithHash(original.sha256);
+      memoId = known?.id ?? `m${this.#store.memoCount() + 1}`;
+      if (known) return [];
       const { recordedAt, recordedAtFrom } = facts;
-      return [
-        {
-          kind: 'recording-kept',
-          at: now(),
-          memoId,
-          source,
-          file: original.file,
-          recordedAt,
-          recordedAtFrom,
-        },
-      ];
+      const { file } = original;
+      return [{ kind: 'recording-kept', at: now(), memoId, source, file, recordedAt, recordedAtFrom }];
     });
-    return this.#row(memoId);
+    return { memo: this.#row(memoId), already: events.length === 0 };
   }
 
   #row(memoId: string): MemoRow {

@@ -82,6 +82,22 @@ export class ProjectStore {
     });
   }
 
+  memoCount(): number {
+    return this.#guarded(
+      () => (this.#db.prepare('SELECT count(*) AS n FROM memos').get() as { n: number }).n,
+    );
+  }
+
+  /** Memos that were kept but not read, in the order in which they were taken. */
+  unreadMemos(): readonly MemoRow[] {
+    return this.#guarded(() => {
+      const rows = this.#db
+        .prepare("SELECT body FROM memos WHERE json_extract(body, '$.notes') IS NULL ORDER BY ord")
+        .all() as { body: string }[];
+      return rows.map(({ body }) => JSON.parse(body) as MemoRow);
+    });
+  }
+
   /** Talk that holds these words, best first. */
   search(words: readonly string[], limit = 20): readonly Said[] {
     return this.#guarded(() => searchSaid(this.#db, words, limit));

@@ -1,5 +1,5 @@
-import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { buildProgram } from '../../src/cli/program.ts';
@@ -173,6 +173,47 @@ test('read prints one memo object without a project, from a file or from standar
   } finally {
     bare.remove();
   }
+});
+
+test('several takers at once give every memo its own number and no bytes two', async () => {
+  const home = openWorkplace();
+  try {
+    home.call(['init']);
+    for (const name of ['a', 'b', 'c', 'd']) home.file(`${name}.txt`, `Hello from ${name}.`);
+    home.file('same.txt', 'Hello from a.');
+    const files = ['a.txt', 'b.txt', 'c.txt', 'd.txt', 'same.txt'];
+    const codes = await Promise.all(
+      files.map(
+        (file) =>
+          new Promise((done) => {
+            spawn(
+              process.execPath,
+              [join(process.cwd(), 'dist', 'cli.js'), 'take', file, '--at', '2026-02-02'],
+              {
+                cwd: home.folder,
+              },
+            ).on('close', done);
+          }),
+      ),
+    );
+    expect(codes).toEqual([0, 0, 0, 0, 0]);
+    const memos: { id: string; source: { sha256: string } }[] = JSON.parse(
+      home.call(['memos', '--json']).out,
+    );
+    expect(memos.map((memo) => memo.id)).toEqual(['m1', 'm2', 'm3', 'm4']);
+    expect(new Set(memos.map((memo) => memo.source.sha256)).size).toBe(4);
+    expect(home.call(['verify'])).toMatchObject({ code: 0 });
+  } finally {
+    home.remove();
+  }
+});
+
+test('a making that was cut off can be made good', () => {
+  mkdirSync(join(place.folder, 'cut', '.hearwright'), { recursive: true });
+  place.file('cut/.hearwright/project.db', '');
+  expect(place.call(['--project', 'cut', 'init']).out).toBe(
+    'Made a project in DIR/cut: cut, metric units.\n',
+  );
 });
 
 test('the time of a recording keeps its own offset; without one it is the time of the file', () => {
