@@ -1,5 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { readingOf } from '../kit/annotation.ts';
+import { StoryScore } from '../kit/score-story.ts';
 import type { GoldMemo, Story } from '../kit/story.ts';
 import { storyFaults } from '../kit/story-faults.ts';
 
@@ -20,6 +22,23 @@ describe.each(names)('%s', (name) => {
     expect(story.memos.map((memo) => memo.id)).toEqual(['m1', 'm2', 'm3', 'm4', 'm5', 'm6']);
     expect([...new Set(kinds)].sort()).toEqual(['decided', 'limit', 'remeasured', 'slip', 'stale']);
     expect(story.openAtEnd.length).toBeGreaterThan(0);
+  });
+});
+
+describe.each(['work-3.json', 'aside-4.json'])('the second annotation of %s', (name) => {
+  const second = read(`second/${name}`);
+
+  test('can stand by itself', () => {
+    expect(storyFaults(second)).toEqual([]);
+  });
+
+  test('agrees with the first on nine figures, tasks and conflicts in ten', () => {
+    const score = new StoryScore();
+    const first = read(name);
+    score.add(first, readingOf(first, second));
+    const agreed = new Map(score.rows().map((row) => [row.name, row.f1]));
+    for (const what of ['figures', 'figure item', 'figure attribute', 'tasks', 'done', 'conflicts'])
+      expect(agreed.get(what), what).toBeGreaterThan(0.9);
   });
 });
 
