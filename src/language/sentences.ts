@@ -155,12 +155,15 @@ const LEADS_ON = new Set(
 );
 /** Subjects that start a clause without a comma where a recogniser wrote none. */
 const FRESH =
-  /^(i'm|i've|i'll|we've|we're|we'll|it's|that's|there's|they're|they've|he's|she's|you've|i|we|there)$/;
+  /^(i'm|i've|i'll|we've|we're|we'll|it's|that's|there's|they're|they've|he's|she's|you've|i|we|there|he'll|she'll|they'll|it'll|that'll)$/;
+
+/** With commas about, only those that no relative clause starts with ("the one I've made"). */
+const FRESH_ANYWHERE = /^(it's|that's|there's|they're|we're|i'm)$/;
 
 /** Whether a clause starts at word `i` although no mark or conjunction says so. */
-function startsUnmarked(words: readonly RawWord[], from: number, i: number): boolean {
+function startsUnmarked(words: readonly RawWord[], from: number, i: number, marked: boolean): boolean {
   const word = words[i] as RawWord;
-  if (i - from < 4 || !FRESH.test(word.lower)) return false;
+  if (i - from < (marked ? 5 : 2) || !(marked ? FRESH_ANYWHERE : FRESH).test(word.lower)) return false;
   const before = words[i - 1] as RawWord;
   if (LEADS_ON.has(before.lower) || hasVerb(before.lower)) return false;
   // "the legs I cut are short": a relative clause has its main verb still to come.
@@ -175,7 +178,7 @@ function clausesOf(words: readonly RawWord[], end: number, marked: boolean): rea
     // Conjunctions in a row ("but because") open one clause.
     if (i === 0 || word.afterPause || (opensAt(words, i) && !(from === i - 1 && isOpener(words, from)))) {
       starts.push(i);
-    } else if (!marked && startsUnmarked(words, from, i)) starts.push(i);
+    } else if (startsUnmarked(words, from, i, marked)) starts.push(i);
   }
   return starts.map((at, k) => clauseFrom(words, at, starts[k + 1] ?? words.length, end));
 }
@@ -230,6 +233,13 @@ function cutUnmarked(words: readonly RawWord[]): readonly (readonly RawWord[])[]
   return parts.filter((part) => part.length > 0);
 }
 
+/** Whether the whole memo goes nearly without commas, as some recognisers write. */
+function isSparse(text: string): boolean {
+  const words = text.match(/\s+/g)?.length ?? 0;
+  const commas = text.match(/[,;:](?=\s)/g)?.length ?? 0;
+  return words > 30 && commas * 45 < words;
+}
+
 function isUnmarked(words: readonly RawWord[]): boolean {
   return words.length > LONG && words.filter((word) => word.afterPause).length * LONG < words.length;
 }
@@ -243,6 +253,7 @@ function isUnmarked(words: readonly RawWord[]): boolean {
  */
 export function splitSentences(text: string): readonly Sentence[] {
   const sentences: Sentence[] = [];
+  const sparse = isSparse(text);
   let from = 0;
   for (const end of [...sentenceEnds(text), text.length]) {
     const words = wordsOf(text, from, end);
@@ -257,7 +268,7 @@ export function splitSentences(text: string): readonly Sentence[] {
       sentences.push({
         start: first.start,
         end: last.end + whole,
-        clauses: clausesOf(part, end, !unmarked),
+        clauses: clausesOf(part, end, !unmarked && !sparse),
         asks: text.slice(last.end, end).includes('?'),
       });
     });

@@ -53,6 +53,7 @@ spread-eagle square-up squeeze stagger stash steady step stipple stow straddle s
 surface switch tailgate tamper tangle tarmac tether thatch thicken thickness toenail tongue tool
 trace track traverse treat trip truss tumble twine underlay undercut unroll unwrap upcycle valve wad warm weather
 wet-sand wheel whittle winterise winterize wool wrench yank zinc-plate reattach reassemble relamp replank
+dock grab swap slate slab nab bodge chamfer strap feather pack refill weatherstrip slush suck blast soda-blast pickle degas purge muster dish lever pry prise crowbar unscrew pop-rivet hot-glue veneer bung sluice hoover nurse ream rout burr deburr sort swage tin lash whip parcel serve splice reeve step unstep ship unship moor slip berth dock trailer hitch
 reframe rebracket rebalance redeck reglaze repin regasket reskin respoke retread retube revalve rewax
 `;
 
@@ -76,7 +77,7 @@ undo undid undone/unstick unstuck unstuck/unwind unwound unwound/upset upset ups
 wet wetted wetted/wind wound wound/write wrote written/wring wrung wrung/give gave given/hide hid hid/hide hid hidden
 choose chose chosen/swing swung swung/stand stood stood/lose lost lost/hit hit hit/meet met met/leave left left
 tread trod trodden/drag dragged dragged/dig dug dug/shoe shod shod/spill spilt spilt/spoil spoilt spoilt/rid rid rid
-call called called/mend mended mended/show showed shown/bodge bodged bodged/chuck chucked chucked/lob lobbed lobbed
+call called called/weave wove woven/shear sheared sheared/mend mended mended/show showed shown/bodge bodged bodged/chuck chucked chucked/lob lobbed lobbed
 whack whacked whacked/wrestle wrestled wrestled/finish finished finished/sort sorted sorted/figure figured figured
 work worked worked/check checked checked/plan planned planned/sketch sketched sketched/tell told told/contact contacted contacted
 chase chased chased/post posted posted/use used used/swap swapped swapped/pass passed passed/hook hooked hooked

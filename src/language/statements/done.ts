@@ -1,5 +1,14 @@
-import { isReason, isSubordinate, phraseRule, type Scene, type StatementRule } from './draft.ts';
-import { type Found, phrase } from './phrase.ts';
+import { findDates } from '../dates.ts';
+import {
+  type Draft,
+  isReason,
+  isSubordinate,
+  neighbour,
+  phraseRule,
+  type Scene,
+  type StatementRule,
+} from './draft.ts';
+import { type Found, find, phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
 
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
@@ -7,43 +16,43 @@ const isOne = (words: readonly Word[], list: ReadonlySet<string>) =>
   words.some((word) => list.has(word.lower));
 const set = (words: string) => new Set(words.trim().split(/\s+/));
 
-/** Participles that tell of a state or a plan and not of finished work. */
+/** Participles that tell of a state, a plan or a feeling and not of finished work. */
 const NO_RESULT =
   set(`left found lost broken bent burnt burned torn blown given meant made called stood held hit met
-  stuck used planned drawn shown worn spoilt spoilt supported exposed separated told timed priced-in
-  fired worked rounded squared related`);
+  stuck used planned drawn-to shown worn spoilt spoilt supported exposed separated told timed priced-in fired rounded
+  related settled cursed pinned-down kept built-in allowed spoken seen spent concerned put hidden covered-in loved
+  owed needed hoped sagged loaded pushed stretched squeezed sacked confused bothered`);
 /** Verbs that, said of oneself, tell of looking, losing or saying rather than of work. */
 const NO_WORK =
-  set(`measured checked found lost left met hit stood showed gave told used planned held kept spent paid
-  figured called dropped got choose chose reckoned guessed timed priced weighed bought ordered photographed modeled
-  modelled costed quoted worked ran leant stepped started stopped`);
-const PERSONAL = set('i we you he she who me us everybody everyone nobody somebody they');
-const FAULTY = /\b(?:wrong|mistake|accident|accidentally|twice|too)\//;
+  set(`measured checked found lost left met hit stood showed gave given told used planned held kept spent
+  paid called dropped got choose chose chosen reckoned guessed timed priced weighed bought ordered photographed modeled
+  modelled costed ran leant stepped started stopped taped noticed figured read saw seen shown hoped drove driven
+  pushed argued dragged drank slept offered pictured sketched`);
+/** With nobody named, the same tell of an errand: "spoke to the engineer", "found the spanner". */
+const NO_ERRAND =
+  set(`left met hit stood showed gave given told used planned held kept spent paid called got choose chose
+  reckoned guessed ran leant stepped started stopped noticed read saw felt knew looked`);
+const PERSONAL = set('i we you he she who me us everybody everyone nobody somebody they something nothing');
 
 /** Clauses in which no work is reported, whatever their verbs. */
 function silent(said: Said, scene: Scene): boolean {
-  return (
-    scene.unreal.has(said.index) ||
-    scene.listed.has(said.index) ||
-    isSubordinate(said) ||
-    isReason(said) ||
-    said.asks ||
-    FAULTY.test(said.code)
-  );
+  if (scene.unreal.has(said.index) || scene.listed.has(said.index) || said.asks) return true;
+  if (isSubordinate(said) || isReason(said)) return true;
+  return / (?:mistake|accident|accidentally|nearly|almost)\/| in\/\w* the\/\w* wrong\//.test(said.code);
 }
 
 const saidOfMedia = (found: Found) => has(found.part('subject'), 'E');
-const negated = (found: Found) => has(found.words, 'N') || has(found.words, 'K');
+const saidOfPerson = (found: Found) =>
+  isOne(found.part('subject'), PERSONAL) || has(found.part('subject').slice(-1), 'J');
+const negated = (found: Found) =>
+  has(found.words.slice(0, found.words.length - found.part('rest').length), 'N') || has(found.words, 'K');
 
-const report = (
-  name: string,
-  pattern: RegExp,
-  guard: (found: Found, said: Said, scene: Scene) => boolean,
-): StatementRule =>
+type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
+const report = (name: string, source: string, guard: Guard): StatementRule =>
   phraseRule(
     'done',
     name,
-    pattern,
+    phrase(source),
     (found, said, scene) => !silent(said, scene) && !negated(found) && guard(found, said, scene),
   );
 
@@ -55,206 +64,339 @@ function isPlacing(found: Found): boolean {
   if (!next) return true;
   if (/^(gone|done|finished|complete|completed|sorted|fixed|away|together|apart|home)$/.test(verb))
     return true;
-  if (next.classes.includes('Q') || next.lower === 'a' || next.lower === 'an') return false;
+  if (/^[Qa-z]*Q/.test(next.classes) || next.lower === 'a' || next.lower === 'an') return false;
   if (isOne(rest.slice(0, 3), UNSETTLED)) return false;
-  if (/^(to|for|of|by|against|with)$/.test(next.lower)) return verb === 'in' && next.lower === 'for';
+  if (/^(to|for|of|by|against|with|from)$/.test(next.lower)) return verb === 'in' && next.lower !== 'of';
   // "in the alcove", "on there", "up and level", "off at last"; but not "in oak" or "on rubber feet".
   return /[TRCADO]/.test(next.classes) || /^(and|there|where|at|em|position|place|too)$/.test(next.lower);
 }
 const UNSETTLED =
-  set(`order way offer hold list own love post mail shop metric stock progress mind mess state trouble danger
-  two line square plumb true level centre center sale half-price monday tuesday wednesday thursday friday saturday
-  sunday tonight tomorrow truck van lorry`);
+  set(`order way offer hold list own love post mail shop metric stock progress mind mess state trouble
+  danger two line square plumb true level centre center sale half-price truck van lorry backorder fire cards
+  monday tuesday wednesday thursday friday saturday sunday tonight tomorrow tail estimation`);
 
-const COAT = /\b(?:coats?|first|second|third|final|last|primer|undercoat|oil|paint|varnish|soak|wash)\//;
+const COAT =
+  / (?:coats?|first|second|third|final|last|primer|undercoat|oil|paint|varnish|soak|wash|sealer|sealant|grease|service)\//;
+const THING = '(?<subject> <plain>{1,9}? )';
+const BE = "(?: <is> | (?: has | have | 's | 've | had ) (?: all | now | both )? been | <is> being )";
+const ADVERBS = '(?: <adverb> | back | well | up | dead | at last | good and )*';
 
 /** Ways of saying that work is finished. Ordered from the plainest to the loosest. */
 export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<thing> is <participle>',
-    phrase(
-      "^<lead>* (?<subject> <plain>{1,9}?) (?: <is> | (?: has | have | 's | 've ) been ) (?: <adverb> | back )* (?<verb> <done> ) (?<rest> <any>* )",
-    ),
-    (found) => {
-      const [verb] = found.part('verb');
-      const next = found.part('rest')[0]?.lower;
-      if (!verb || NO_RESULT.has(verb.lower) || /[FZ]/.test(verb.classes)) return false;
-      if (isOne(found.part('subject'), PERSONAL) || has(found.part('subject'), 'E')) return false;
-      if (/^(set|cut|built|laid|run|rated|priced)$/.test(verb.lower) && /^(at|from|of)$/.test(next ?? ''))
-        return false;
-      return true;
-    },
+    `^<lead>* ${THING} ${BE} ${ADVERBS} (?<verb> <done> ) (?<rest> <any>* )`,
+    (found) => !isOne(found.part('subject'), PERSONAL) && !saidOfMedia(found) && isResult(found),
+  ),
+  report(
+    '<thing> got <participle>',
+    `^<lead>* ${THING} (?: got | was | were ) ${ADVERBS} (?<verb> <done> ) (?<rest> <any>* )`,
+    (found, said, scene) =>
+      !saidOfPerson(found) && !saidOfMedia(found) && isResult(found) && isLately(said, scene),
   ),
   report(
     '<thing> is bought',
-    phrase(
-      '^<lead>* (?<subject> <plain>{1,9}?) <is> (?: <adverb> )* (?: bought | booked | reserved | purchased )',
-    ),
-    (found) => !isOne(found.part('subject'), PERSONAL),
+    `^<lead>* ${THING} <is> ${ADVERBS} (?: bought | booked | reserved | purchased | arranged | organised | organized | shipped | posted | sent )`,
+    (found) => !saidOfPerson(found),
   ),
   report(
     '<thing> is <place>',
-    phrase(
-      '^<lead>* (?<subject> <plain>{1,9}?) (?: <is> | (?: has | have ) been ) (?: <adverb> | back | well )* (?<verb> <settled> ) (?<rest> <any>* )',
-    ),
-    (found) =>
-      !isOne(found.part('subject'), PERSONAL) &&
-      !has(found.part('subject'), 'J') &&
-      !saidOfMedia(found) &&
-      isPlacing(found),
+    `^<lead>* ${THING} (?: <is> | (?: has | have ) been ) (?: <adverb> | back | well )* (?<verb> <settled> ) (?<rest> <any>* )`,
+    (found) => !saidOfPerson(found) && !saidOfMedia(found) && isPlacing(found),
   ),
   report(
     '<thing> is full',
-    phrase(
-      '^<lead>* (?<subject> <plain>{1,6}?) <is> (?: <adverb> )* (?: full | dry | level | straight | square ) (?: again | now | at )',
-    ),
-    (found) => !isOne(found.part('subject'), PERSONAL),
+    `^<lead>* ${THING} <is> (?: <adverb> | dead | back )* (?: full | level | straight | tight | watertight | weathertight | bare | clear ) (?: again | now | at last | too )* $`,
+    (found) => !saidOfPerson(found) && found.part('subject').length > 1,
+  ),
+  report(
+    '<thing> is in its place',
+    `^<lead>* ${THING} <is> ${ADVERBS} (?: in | on | under | over | at | behind ) (?: its | their | her | his ) (?<rest> <any>+ )`,
+    (found) => !saidOfPerson(found) && !isOne(found.part('rest'), set('own way tail')),
   ),
   report(
     'I have <participle> <thing>',
-    phrase("^<lead>* (?: i | we ) (?: 've | have ) <adverb>* (?<verb> <done> ) (?<object> <any>+ )"),
-    isWork,
+    "^<lead>* <plain>{0,4}? (?: i | we ) (?: 've | have ) <adverb>* (?<verb> <done> ) (?<object> <any>+ )",
+    (found, said) => isWork(found, said),
+  ),
+  report(
+    'I have <thing> <participle>',
+    "^<lead>* (?: i | we ) (?: 've | have | had ) (?: <adverb> | got )* (?<object> (?: <det> | <number> | <plain> ) <any>{0,5}? ) (?<verb> <done> | up | in | down | off | out | on ) (?<rest> <any>{0,4} )$",
+    (found) => {
+      const [first] = found.part('object');
+      const [verb] = found.part('verb');
+      if (!first || /^(to|no|a|an|it|been|had|just)$/.test(first.lower) || has(found.part('object'), 'Y'))
+        return false;
+      return !!verb && !NO_RESULT.has(verb.lower) && !/^(left|over)$/.test(verb.lower);
+    },
   ),
   report(
     'I <past> <thing>',
-    phrase(
-      '^<lead>* (?: <day> )? (?: <lead> )* (?: i | we ) (?: <adverb> | went ahead and | managed to )* (?<verb> <did> ) (?<object> <any>+ )',
-    ),
-    isWork,
+    '^<lead>* (?: <day> <lead>* )? <plain>{0,3}? (?: i | we | (?: me and | i and ) <plain>{1,3} | <plain>{1,3} and (?: i | me ) ) (?: <adverb> | went ahead and | managed to | finally )* (?<verb> <did> ) (?<object> <any>+ )',
+    (found, said) => isWork(found, said),
   ),
   report(
     '<past> <thing>',
-    phrase('^<lead>* (?: <adverb> )* (?<verb> <did> ) (?<object> (?: <det> | <pronoun> ) <any>+ )'),
-    (found, said) => {
+    '^<lead>* (?: <adverb> | <day> )* (?<verb> <did> | spoke | wrote | asked | found ) (?<object> (?: <det> | <pronoun> | <particle> | to | about | with | round | <number> ) <any>* )',
+    (found, said, scene) => {
       const [verb] = found.part('verb');
+      if (!verb || NO_ERRAND.has(verb.lower) || said.opener === 'which') return false;
       // "cut the legs" may be an order to oneself: only a past time settles it.
-      if (verb?.classes.includes('B') && !/ (?:this|yesterday|last|today)\//.test(said.code)) return false;
-      return said.afterPause === false && isWork(found);
+      if (verb.classes.includes('B') && !isLately(said, scene) && !/ already\//.test(said.code)) return false;
+      if (/^(?:turned|came|showed|arrived|landed|weighed|turned|said)$/.test(verb.lower)) return false;
+      return (
+        !said.afterPause &&
+        (NO_WORK.has(verb.lower)
+          ? /^(found|ordered|checked)$/.test(verb.lower) && verb.lower === 'found'
+          : isWork(found, said))
+      );
     },
   ),
   report(
     '<person> <past> <thing>',
-    phrase(
-      "^<lead>* <det>? <plain>{0,3}? (?<subject> <person> ) (?: 's | has | have | 've )? (?: came and | been and | came round and )? <adverb>* (?<verb> <did> | <done> ) (?<object> (?: <det> | <pronoun> ) <any>* )",
-    ),
-    (found) =>
-      isWork(found) && !/^(came|told|reckoned|brought|dropped)$/.test(found.part('verb')[0]?.lower ?? ''),
+    "^<lead>* <det>? <plain>{0,3}? (?<subject> <person> ) (?: 's | has | have | 've )? (?: came and | been and | came round and | popped in and )? <adverb>* (?<verb> <did> | <done> ) (?<object> (?: <det> | <pronoun> ) <any>* )",
+    (found, said) =>
+      isWork(found, said) &&
+      !/^(came|told|reckoned|brought|dropped|rang|called|emailed|marked|sent|texted|messaged|caught|wanted|offered)$/.test(
+        found.part('verb')[0]?.lower ?? '',
+      ),
+  ),
+  report(
+    '<person> has been',
+    "^<lead>* <det>? <plain>{0,3}? (?<subject> <person> ) (?: 's | has | have ) (?: <adverb> )* been (?: and gone | out | round | and done )? $",
+    () => true,
+  ),
+  report(
+    "I'm after <doing> <thing>",
+    "^<lead>* (?: i | we ) (?: 'm | 're | am | are ) after (?<verb> <doing> ) (?<object> <any>+ )",
+    (found) => !/^(?:putting|taking|having|looking|using)$/.test(found.part('verb')[0]?.lower ?? ''),
   ),
   report(
     'got <thing> <participle>',
-    phrase(
-      "^<lead>* (?: (?: i | we ) (?: 've | have )? )? <adverb>* got (?<object> <any>{1,6}? ) (?<verb> <done> | <settled> | back | together | working | running ) (?<rest> <any>* )",
-    ),
+    "^<lead>* (?: (?: i | we ) (?: 've | have )? )? (?: <adverb> | finally )* got (?<object> <any>{1,6}? ) (?<verb> <done> | <settled> | back | together | working | running | fitted | under ) (?<rest> <any>* )",
     (found) => {
       const [first] = found.part('object');
-      if (!first || /^(to|a|an|that|no|my)$/.test(first.lower)) return false;
-      return !isOne(found.part('object'), set('to')) && !has(found.part('object'), 'Y');
+      if (!first || /^(to|an|no|my|its|their|up|there|out|talked|stuck)$/.test(first.lower)) return false;
+      return (
+        !isOne(found.part('object'), set('to own')) && !has(found.part('object'), 'Y') && isPlacing(found)
+      );
     },
   ),
   report(
     'got <person> on the phone',
-    phrase("^<lead>* (?: i | we )? (?: 've | have )? got <any>{1,5} on the phone"),
-    () => true,
+    "^<lead>* (?: (?: i | we ) (?: 've | have )? )? <adverb>* got (?<object> (?: hold of )? (?: the | my | that ) <plain>{1,4}? ) (?: on the phone | on the blower | $ )",
+    (found) =>
+      has(found.part('object').slice(-1), 'J') ||
+      found.words.at(-1)?.lower === 'phone' ||
+      found.part('object')[0]?.lower === 'hold',
   ),
   report(
     'let <person> know',
-    phrase("^<lead>* (?: i | we ) (?: 've | have )? <adverb>* let <any>{1,4} know"),
+    "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* let <any>{1,4} know",
     () => true,
   ),
   report(
     '<thing> went <place>',
-    phrase(
-      "^<lead>* (?<subject> <plain>{1,8}?) (?: (?: has | have | 've | 's ) <adverb>* gone | went | came ) (?: <adverb> | back )* (?<verb> in | on | up | down | off | out | back | through | together | fine | well | smoothly | perfectly ) (?<rest> <any>* )",
-    ),
+    `^<lead>* ${THING} (?: (?: has | have | 've | 's ) <adverb>* gone | went | came ) (?: <adverb> | back | off )* (?<verb> in | on | up | down | off | out | back | through | together | apart | fine | well | smoothly | perfectly | great | sweetly | lovely | over | under ) (?<rest> <any>* )`,
     (found) => {
       const next = found.part('rest')[0]?.lower ?? '';
-      if (isOne(found.part('subject'), PERSONAL) || has(found.part('subject'), 'J') || saidOfMedia(found))
-        return false;
-      return !/^(to|at|of|my|price|loose)$/.test(next);
+      const verb = found.part('verb')[0]?.lower ?? '';
+      if (saidOfPerson(found) || saidOfMedia(found)) return false;
+      if (
+        /^(it|that|this)$/.test(found.part('subject')[0]?.lower ?? '') &&
+        /^(fine|well|great|off|in|down)$/.test(verb)
+      )
+        return next === 'now';
+      return !/^(at|of|my|price|loose|by|with|a)$/.test(next) && !has(found.part('rest').slice(0, 2), 'Q');
     },
   ),
   report(
+    '<thing> went off to <person>',
+    `^<lead>* ${THING} (?: has gone | 's gone | went | have gone ) (?: back | off | out | over )* to (?<rest> <any>+ )`,
+    (found, said) =>
+      !saidOfPerson(found) &&
+      !saidOfMedia(found) &&
+      !has(found.part('rest').slice(0, 2), 'Q') &&
+      !/ (?:metal|plan|hell|pot|waste)\//.test(said.code),
+  ),
+  report(
     '<thing> has had its <coat>',
-    phrase(
-      "^<lead>* (?<subject> <plain>{1,8}?) (?: has | have | 've | 's ) <adverb>* (?<verb> had | got ) (?: its | their | her | his | a | the ) (?<rest> <any>+ )",
-    ),
+    `^<lead>* ${THING} (?: has | have | 've | 's | got | had ) <adverb>* (?<verb> had | got | has | have )? (?: its | their | her | his | a | the | two | three ) (?<rest> <any>+ )`,
     (found, said) => {
-      if (isOne(found.part('subject'), PERSONAL)) return false;
-      return found.part('verb')[0]?.lower === 'had' || (COAT.test(said.code) && !/ own\//.test(said.code));
+      if (saidOfPerson(found) || has(found.part('rest').slice(0, 1), 'f')) return false;
+      const verb = found.part('verb')[0]?.lower;
+      if (/ (?:own|wait|hour|hours|between)\//.test(said.code)) return false;
+      return verb === 'had' || COAT.test(said.code);
     },
   ),
   report(
     '<thing> held <pressure>',
-    phrase('^<lead>* (?<subject> <plain>{0,6}?) <adverb>* (?: held | passed ) (?<rest> <any>+ )'),
+    '^<lead>* (?<subject> <plain>{0,6}? ) <adverb>* (?: held | passed ) (?<rest> <any>+ )',
     (found, said) =>
-      !isOne(found.part('subject'), PERSONAL) &&
+      !saidOfPerson(found) &&
       / (?:psi|bar|pressure|test|tests|inspection|air|water|vacuum|overnight)\//.test(said.code),
   ),
   report(
     'could finish <thing>',
-    phrase('(?: i | we ) (?: could | managed to | was able to | were able to ) <adverb>* finish'),
+    '(?: i | we ) (?: could | managed to | was able to | were able to | got to ) <adverb>* finish',
     () => true,
   ),
   report(
     "that's <thing> <participle>",
-    phrase("^<lead>* that 's <det> (?<object> <any>{1,5}? ) (?<verb> <done> | <settled> )$"),
+    `^<lead>* that 's (?<object> (?: <det> | <number> | all | my | <plain> ) <any>{0,5}? ) (?<verb> <done> | <settled> ) (?<rest> <any>{0,3} )$`,
     (found) => {
       const [verb] = found.part('verb');
-      return (
-        !!verb && !NO_RESULT.has(verb.lower) && !verb.classes.includes('F') && !verb.classes.includes('Z')
-      );
+      const [first] = found.part('object');
+      if (
+        !verb ||
+        NO_RESULT.has(verb.lower) ||
+        /[FZ]/.test(verb.classes) ||
+        isOne(found.part('rest'), set('for'))
+      )
+        return false;
+      return !!first && (!/[BP]/.test(first.classes) || has([first], 'T'));
     },
   ),
   report(
     '<thing> let go',
-    phrase('^<lead>* (?<subject> <plain>{1,6}?) <adverb>* (?: let go | gave way | came free | came loose )'),
-    (found) => !isOne(found.part('subject'), PERSONAL) && !/^(way)$/.test(found.words.at(-1)?.lower ?? ''),
+    `^<lead>* ${THING} <adverb>* (?: let go | came free | came away | came apart | came good )`,
+    (found) => !saidOfPerson(found),
   ),
+  report(
+    'done with <thing>',
+    "(?: i | we ) (?: 'm | 're | am | are | 've | have ) <adverb>* (?: done with | finished with | through with | finished ) <any>+",
+    (_, said) => !/ (?:by|be|until|till|before)\//.test(said.code),
+  ),
+  report(
+    '<thing> is behind me',
+    `^<lead>* ${THING} <is> <adverb>* (?: behind (?: me | us ) | out of the way | ticked off | crossed off | off the list | in the bag | in the can )`,
+    (found) => !saidOfPerson(found) && !saidOfMedia(found),
+  ),
+  report(
+    'there is <thing> <participle>',
+    "^<lead>* there (?: 's | are | is | 're ) (?: now | already | a | an | the )* (?<object> <plain>{1,5}? ) (?<verb> <done> | up | in | on | down ) (?<rest> <any>{0,3} )$",
+    (found) => {
+      const [verb] = found.part('verb');
+      return (
+        !!verb &&
+        !NO_RESULT.has(verb.lower) &&
+        !/[FX]/.test(verb.classes) &&
+        has(found.part('object').slice(0, 2), 'Q')
+      );
+    },
+  ),
+  {
+    // "Seat rails, ground off", "brackets, all bent in": the thing first, what was done to it after a pause.
+    name: '<thing>, <participle>',
+    read: (said, scene) => {
+      const before = neighbour(scene, said, -1);
+      if (!before || said.opener || !said.afterPause || silent(said, scene) || before.words.length > 6)
+        return undefined;
+      if (
+        before.words.some((word) => /[SHMVN]/.test(word.classes)) ||
+        neighbour(scene, before, -1)?.words.some((word) => !/[L]/.test(word.classes))
+      )
+        return undefined;
+      const found = find(AFTER_TOPIC, said);
+      const verb = found?.part('verb')[0];
+      if (!found || !verb || NO_RESULT.has(verb.lower) || verb.classes.includes('Z')) return undefined;
+      if (/^(?:give|take|more|plus|no)$/.test(before.words[0]?.lower ?? '') || has(before.words, 'E'))
+        return undefined;
+      return {
+        kind: 'done',
+        from: before.index,
+        to: said.index,
+        start: before.words[0]?.start ?? before.start,
+        end: said.end,
+      };
+    },
+  },
 ];
 
-const BARE_SUMS = set('math maths sums numbers arithmetic that it this calculation calculations dry-run');
+const AFTER_TOPIC = phrase(
+  '^ (?: <adverb> | both )* (?<verb> <done> | gone | done | sorted | finished | off | out | in | up | down ) (?<rest> <any>{0,4} )$',
+);
+
+/** Whether a participle tells of finished work, by what it is and by what follows. */
+function isResult(found: Found): boolean {
+  const [verb] = found.part('verb');
+  const next = found.part('rest')[0]?.lower ?? '';
+  if (!verb || NO_RESULT.has(verb.lower) || /[FZ]/.test(verb.classes)) return false;
+  if (/^(?:made|built|framed|pitched|spaced|sized|carved|lapped|cut|laid|run|set)$/.test(verb.lower)) {
+    // "pitched at forty-seven degrees", "carved in stone": how a thing is, not what was done.
+    if (/^(?:at|of|by)$/.test(next) || (verb.lower === 'carved' && next === 'in')) return false;
+    if (verb.lower === 'lapped') return next === '';
+  }
+  return true;
+}
+
+/** A time just past in the clause: the same form without one may be a state or an order. */
+function isLately(said: Said, scene: Scene): boolean {
+  if (/ (?:this|yesterday|last|today|earlier|just|finally|already)\//.test(said.code)) return true;
+  const back = { ...scene.dates, lean: 'back' as const };
+  return findDates(scene.text.slice(said.start, said.end), back).length > 0;
+}
+
+const BARE_SUMS = set(
+  'math maths sums numbers arithmetic that it this calculation calculations dry-run dry run',
+);
 const TAKEN = / (?:off|out|down|up|apart|away|back)\//;
 
 /** Whether a verb said of oneself, with its object, is work on a thing. */
-function isWork(found: Found): boolean {
+function isWork(found: Found, said: Said): boolean {
   const [verb] = found.part('verb');
   const object = found.part('object');
   if (!verb || has(object.slice(0, 4), 'Y') || verb.classes.includes('F')) return false;
+  if (has(object.slice(0, 3), 'E')) return false;
   const rest = object.map((word) => ` ${word.lower}/`).join('');
   const first = object[0]?.lower ?? '';
+  if (
+    /^(?:what|how|that|up|on|myself)$/.test(first) &&
+    !/^(?:rang|called|followed|checked|sent|put|cut|tidied|cleaned|swept)$/.test(verb.lower) &&
+    first !== 'that'
+  )
+    return false;
   switch (verb.lower) {
     case 'did':
     case 'done':
-      return !isOne(object.slice(0, 3), BARE_SUMS);
+      return !isOne(object.slice(0, 3), BARE_SUMS) && !/ not\//.test(rest);
     case 'took':
     case 'taken':
-      return TAKEN.test(rest) && !/ from\//.test(rest);
+      return TAKEN.test(rest) && !/ from\/| floor\/ to\//.test(rest);
     case 'put':
       return (
         / (?:in|on|up|down|back|together|through|over|under|into)\//.test(rest) &&
-        first !== 'it' &&
-        !/^\d/.test(first)
+        !/^(?:it|\d+)$/.test(first) &&
+        !/ (?:to|up)\/ (?:\d|the\/ fuse)/.test(rest) &&
+        !/ (?:camber|offer|show|stop)\//.test(rest)
       );
     case 'made':
       return (
-        !/^(it|that|sure|do|mistake|mess)$/.test(first) &&
-        !/ (?:mistake|mess|call|decision|promise|sense)\//.test(rest)
+        !/^(?:it|that|sure|do|mistake|mess)$/.test(first) &&
+        !/ (?:mistake|mess|call|decision|promise|sense|mind)\//.test(rest)
       );
     case 'let':
       return / know\//.test(rest);
     case 'ran':
     case 'run':
-      return !/^(it|into|out|past|over)$/.test(first);
+      return !/^(?:it|into|out|past|over|a|epoxy|paint)$/.test(first);
     case 'called':
-      return first !== 'it' && first !== 'that';
+      return !/^(?:it|that|this)$/.test(first);
     case 'worked':
     case 'figured':
-      return / out\//.test(rest) || first === 'it';
+      return / out\//.test(rest) || (first === 'it' && / out/.test(rest));
     case 'set':
-      return !/ (?:at|to)\/ (?:\d|one|two|three|four|five|six|seven|eight|nine|ten)/.test(rest);
+      return (
+        !/ (?:at|to)\/ (?:\d|one|two|three|four|five|six|seven|eight|nine|ten)/.test(rest) &&
+        !/ pole| level\//.test(rest)
+      );
     case 'dropped':
-      return / in\/| back\//.test(rest) && first !== 'a';
+      return / (?:in|back|off)\//.test(rest) && first !== 'a';
+    case 'cut':
+      return !/^(?:it|that)$/.test(first) || object.length > 1;
+    case 'got':
+      return false;
     default:
-      return !NO_WORK.has(verb.lower);
+      return !NO_WORK.has(verb.lower) && !(said.opener === 'which' && false);
   }
 }

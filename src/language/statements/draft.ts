@@ -14,6 +14,8 @@ export interface Draft extends Span {
   readonly to: number;
   /** Only a hint by itself: kept when nothing stronger stands on the same words. */
   readonly weak?: boolean;
+  /** Stands for work named before it ("but not until ..."): joins that task where there is one. */
+  readonly leans?: boolean;
   /** Words of the thing spoken of, when a rule knows them. */
   readonly item?: string;
   readonly waitsFor?: readonly string[];

@@ -8,11 +8,16 @@ const UNTIL = /\b(?:until|till|'til|unless|before)\b/;
 const ONCE = /\b(?:once|soon as|after|when)\b/;
 
 const BLOCKED = phrase(
-  '(?: not !only | no | none | nothing | never | neither | nobody | sits | sit | stays | stay | staying | waits | waiting | wait | hold | holding | held | sitting )',
+  '(?: not !only | put off | held up | parked | on hold | no | none | nothing | never | neither | nobody | sits | sit | stays | stay | staying | waits | waiting | wait | hold | holding | held | sitting )',
 );
 /** "I can't", "but not", "I can't do that", "only": stands for the work named before. */
 const ELLIPTIC = phrase(
   "^<lead>* (?: (?: i | we | it | that | they | this | those ) (?: <modal> | 'm | 're | is | 's | are )? )? (?: can | could | will | is | are | going | only | <modal> )* (?: not | only | just )? (?: yet | start | do | begin | go | touch | happen | on | in | it | that | them | those | this | any | of )* $",
+);
+const PRONOUN_FIRST = phrase('^<lead>* (?: it | that | this | they | those ) ');
+/** "Can't weld till the tank's out", "can't start those till": nobody and nothing named, the work was named before. */
+const LEANING = phrase(
+  '^<lead>* (?: (?: i | we ) )? (?: can | could ) not <adverb>* <do>? (?: start | do | begin | touch | go | on | them | those | that | it | these | this )* $',
 );
 const VIEWERS = /(?: you| viewers| i\/\w* (?:do|does)\/\w* not\/\w* (?:know|think))\//;
 const SEEING =
@@ -21,7 +26,7 @@ const PAST = / (?:was|were|had|did|went|came|got|'d)\//;
 
 /** Main clauses that plan work, so that "once ..." after them names what it waits for. */
 const PLANS = phrase(
-  "(?: 'll | will | can | going to | need | needs | have to | has to | 've to | got to | want | wants | get | gets | goes | go | 'm | 're | starts | start | comes | come | must )",
+  "(?: 'll | will | can | going to | need | needs | have to | has to | 've to | got to | want | wants | get | gets | goes | go | <does> | 'm | 're | starts | start | comes | come | must )",
 );
 /** States that must be reached before other work: "it's to be under 17 before any wood fibre goes near it". */
 const CONDITION = phrase(
@@ -38,6 +43,8 @@ const INSIDE = phrase(
 const WAITS_FOR = phrase(
   "^<lead>* (?<subject> <any>{1,8}? ) (?: 's | is | are | 're | has | have | 've | 'll | will | must | needs | got | to | <adverb> )* (?: waiting | wait | waits | held up | hold off | holding off ) (?: on | for | by ) (?<gate> <any>+ )$",
 );
+
+const WAIT_FIRST = phrase('(?: wait | waiting ) (?: for | on ) (?<gate> <any>+ )$');
 
 const wordsText = (scene: Scene, words: readonly Word[]) => {
   const first = words[0];
@@ -69,13 +76,25 @@ function readGate(gate: Said, scene: Scene): Gated | undefined {
   }
   // "Before any plywood goes near her, those frames have to be sanded", "once that's behind me they get their first".
   const after = neighbour(scene, gate, 1);
-  return after && !until ? plannedOnce(after, gate, scene) : undefined;
+  const opens = !before || before.words.every((word) => word.classes.includes('L'));
+  return after && !until && (opens || /\band\b/.test(gate.opener))
+    ? plannedOnce(after, gate, scene)
+    : undefined;
 }
 
 function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   const before = /\bbefore\b/.test(gate.opener);
   if (VIEWERS.test(main.code) || (PAST.test(gate.code) && before)) return undefined;
   const blocked = matches(BLOCKED, main);
+  const waiting = before ? find(WAIT_FIRST, main) : undefined;
+  if (waiting) {
+    return {
+      ...span('task', main, gate),
+      rule: 'wait for <gate> before <work>',
+      waitsFor: [wordsText(scene, waiting.part('gate'))],
+      aside: [main.index],
+    };
+  }
   if (!blocked) {
     if (before && matches(CONDITION, main) && matches(GOES_IN, gate)) {
       return {
@@ -91,8 +110,27 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
   const aside = waits.length > 0 ? [gate.index] : [];
   const work = neighbour(scene, main, -1);
-  if (matches(ELLIPTIC, main) && work) {
-    return { ...span('task', work, gate), rule: '<work>, but not until <gate>', waitsFor: waits, aside };
+  if (
+    matches(ELLIPTIC, main) ||
+    (matches(PRONOUN_FIRST, main) && / (?:put|held|hold|wait|waits|waiting|parked)\//.test(main.code))
+  ) {
+    if (work)
+      return {
+        ...span('task', work, gate),
+        rule: '<work>, but not until <gate>',
+        waitsFor: waits,
+        aside,
+        leans: true,
+      };
+  }
+  if (matches(LEANING, main) && !work) {
+    return {
+      ...span('task', main, gate),
+      rule: '<work>, but not until <gate>',
+      waitsFor: waits,
+      aside,
+      leans: true,
+    };
   }
   return { ...span('task', main, gate), rule: 'not <work> until <gate>', waitsFor: waits, aside };
 }

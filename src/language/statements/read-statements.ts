@@ -18,10 +18,11 @@ import { DONE_RULES } from './done.ts';
 import type { Draft, Scene, StatementRule } from './draft.ts';
 import { readGates } from './gates.ts';
 import { gistOf, itemOf, waitOf } from './gist.ts';
+import { findJobLists, JOB_RULES } from './job-lists.ts';
 import { PROBLEM_RULES } from './problems.ts';
 import { CORRECTION_RULES, PROMISE_RULES } from './promises.ts';
 import { refine } from './refiners.ts';
-import { findJobLists, TASK_RULES } from './tasks.ts';
+import { TASK_RULES } from './tasks.ts';
 import { findUnreal } from './unreal.ts';
 import { type Said, wordClauses } from './words.ts';
 
@@ -35,7 +36,7 @@ export interface StatementReading {
 /** Every kind's rules; within a kind the first that reads a clause has it. */
 const RULES: readonly (readonly StatementRule[])[] = [
   PROMISE_RULES,
-  TASK_RULES,
+  [...JOB_RULES, ...TASK_RULES],
   DECISION_RULES,
   ARRIVAL_RULES,
   PROBLEM_RULES,

@@ -57,6 +57,43 @@ function mergeInto(winner: Draft, loser: Draft): Draft {
   };
 }
 
+/** "Can't weld till the tank's out though" tells when the work named just before can start. */
+const leaningGate: Refiner = {
+  name: 'a gate leans on the task before it',
+  refine: (drafts, scene, drop) => {
+    const gone = new Set<Draft>();
+    const grown = new Map<Draft, Draft>();
+    for (const gate of drafts) {
+      if (!gate.leans) continue;
+      const here = scene.said[gate.from]?.sentence ?? 0;
+      const tasks = drafts.filter(
+        (other) =>
+          other.kind === 'task' &&
+          !other.leans &&
+          !gone.has(other) &&
+          other.start <= gate.start &&
+          (scene.said[other.to]?.sentence ?? -9) >= here - 1,
+      );
+      const host = tasks.sort((a, b) => a.start - b.start).at(-1);
+      if (!host) continue;
+      const same = scene.said[host.to]?.sentence === here;
+      const before = grown.get(host) ?? host;
+      grown.set(host, {
+        ...before,
+        waitsFor: [...(before.waitsFor ?? []), ...(gate.waitsFor ?? [])],
+        aside: [...(before.aside ?? []), ...(gate.aside ?? [])],
+        ...(same && gate.to - host.to <= 2
+          ? { end: Math.max(host.end, gate.end), to: Math.max(host.to, gate.to) }
+          : {}),
+        weak: false,
+      });
+      gone.add(gate);
+      drop(gate, `it tells what "${host.rule}" waits for`, true);
+    }
+    return drafts.filter((each) => !gone.has(each)).map((each) => grown.get(each) ?? each);
+  },
+};
+
 /** A hint stands only where nothing else of its kind is said in the sentence. */
 const weakYield: Refiner = {
   name: 'a hint yields to plain words',
@@ -161,7 +198,7 @@ const oneDelivery: Refiner = {
 };
 
 /** In this order: gates and vows settle what a clause is before the looser readings are weighed. */
-const REFINERS: readonly Refiner[] = [sameWords, weakYield, oneKind, datedPlan, oneDelivery];
+const REFINERS: readonly Refiner[] = [leaningGate, sameWords, weakYield, oneKind, datedPlan, oneDelivery];
 
 export function refine(drafts: readonly Draft[], scene: Scene, trace: TraceStep[]): readonly Draft[] {
   return REFINERS.reduce<readonly Draft[]>(

@@ -1,8 +1,6 @@
 import { findDates } from '../dates.ts';
 import {
   type Draft,
-  draft,
-  firstWord,
   isReason,
   isSubordinate,
   neighbour,
@@ -10,7 +8,7 @@ import {
   type Scene,
   type StatementRule,
 } from './draft.ts';
-import { type Found, find, phrase } from './phrase.ts';
+import { type Found, phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
 
 const set = (words: string) => new Set(words.trim().split(/\s+/));
@@ -18,20 +16,21 @@ const has = (words: readonly Word[], letter: string) => words.some((word) => wor
 
 /** Verbs after "need to" that are no work: talk, thought, rest and states. */
 const NO_TASK =
-  set(`be say admit know have keep let think remember tell show wait live laugh like love feel hope thank
+  set(`be say admit know have keep think remember tell show wait live laugh like love feel hope thank
   mention confess talk explain apologise apologize eat sleep sit stay stand understand believe see watch want lose
-  worry care agree wonder imagine guess breathe drink die stress lie cry hurry share subscribe respect clear need cost
-  come look last match suit reach own seem mean`);
+  worry care agree wonder imagine guess breathe drink die stress lie cry hurry share subscribe respect need cost
+  come last look match suit reach own seem mean stop hand give take-note let smile brag boast grovel-not squint
+  duck stoop use fit clear work`);
 /** Errands and thinking work that is a task although no work on a thing. */
 const ERRANDS =
-  set(`go get ask see find work look sort think decide come figure start begin try carry double-check research google
-  visit speak chat talk learn practise practice choose pick ring call remember have let add`);
+  set(`go get ask see find work look sort think decide come figure start begin try carry double-check
+  research google visit speak chat talk learn practise practice choose pick ring call remember add chase grab nip pop
+  make let have catch sweet-talk persuade convince beg`);
 
 /** Clauses in which nothing is left to do, whatever their verbs. */
 function silent(said: Said, scene: Scene): boolean {
-  return (
-    scene.unreal.has(said.index) || said.asks || (isSubordinate(said) && !/^once|soon as/.test(said.opener))
-  );
+  if (scene.unreal.has(said.index) || said.asks) return true;
+  return isSubordinate(said) && !/^once|soon as/.test(said.opener);
 }
 
 /** A day ahead named in the clause itself. */
@@ -41,371 +40,487 @@ export function dayIn(said: Said, scene: Scene): string | undefined {
   return findDates(text, scene.dates).find(({ day }) => day >= recorded)?.day;
 }
 
-const task = (
-  name: string,
-  pattern: RegExp,
-  guard: (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>,
-): StatementRule =>
+/** A day in the next clause, when that is only a scrap ("..., tomorrow ideally"). */
+export function dayAfter(said: Said, scene: Scene): string | undefined {
+  const next = neighbour(scene, said, 1);
+  if (!next || next.opener || next.words.length > 6 || has(next.words, 'S') || has(next.words, 'H')) {
+    return undefined;
+  }
+  return dayIn(next, scene);
+}
+
+const hasDay = (said: Said, scene: Scene) =>
+  dayIn(said, scene) !== undefined || dayAfter(said, scene) !== undefined;
+
+type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
+const task = (name: string, source: string, guard: Guard): StatementRule =>
   phraseRule(
     'task',
     name,
-    pattern,
+    phrase(source),
     (found, said, scene) => !silent(said, scene) && guard(found, said, scene),
   );
 
-const I_WE = /^(i|we|me|us|somebody|someone|me_and)$/;
+const I_WE = /^(?:i|we|me|us|somebody|someone)$/;
 
 /** Who is to do it: the speaker, somebody, a person, or a thing that has it done to it. */
 function subjectOf(found: Found): 'speaker' | 'person' | 'thing' | 'viewer' | 'none' {
-  const words = found.part('subject');
+  const words = found.part('subject').filter((word) => !word.classes.includes('L'));
   if (words.length === 0) return 'none';
-  if (words.some(({ lower }) => I_WE.test(lower))) return 'speaker';
+  const last = words.at(-1) as Word;
   if (words.some(({ lower }) => lower === 'you')) return 'viewer';
-  if (has(words, 'J')) return 'person';
+  if (words.some(({ lower }) => I_WE.test(lower)))
+    return I_WE.test(last.lower) || words.length < 5 ? 'speaker' : 'thing';
+  if (last.classes.includes('J') && !/^(?:they|people)$/.test(last.lower)) return 'person';
   return 'thing';
 }
 
 function isTaskVerb(verb: Word | undefined, next: Word | undefined): boolean {
-  if (!verb || NO_TASK.has(verb.lower)) {
-    // "have a price for", "come up with", "clear out": errands with their own words.
-    if (verb?.lower === 'have') return next !== undefined && next.classes.includes('T');
-    if (verb?.lower === 'come') return next?.lower === 'up' || next?.lower === 'back';
-    if (verb?.lower === 'clear') return next !== undefined && /^(out|the|up|that|all|away)$/.test(next.lower);
-    if (verb?.lower === 'think' || verb?.lower === 'look')
-      return /^(about|into|up|at)$/.test(next?.lower ?? '');
-    return false;
+  if (!verb) return false;
+  switch (verb.lower) {
+    // "have a price for", "come up with", "clear out", "see about": errands with their own words.
+    case 'have':
+      return next?.classes.includes('T') ?? false;
+    case 'come':
+      return /^(?:up|back)$/.test(next?.lower ?? '');
+    case 'clear':
+    case 'work':
+    case 'fit':
+      return /^(?:out|up|off|on|the|that|all|away|a|an|my|those|some|new|these|it|them|another)$/.test(
+        next?.lower ?? '',
+      );
+    case 'think':
+    case 'look':
+    case 'see':
+      return /^(?:about|into|up|at|to|if|a)$/.test(next?.lower ?? '');
+    case 'let':
+      return false;
+    case 'give':
+    case 'hand':
+    case 'use':
+      return next?.classes.includes('T') ?? false;
+    case 'make':
+      return !/^(?:sense|do|peace)$/.test(next?.lower ?? '');
+    default:
+      return (
+        !NO_TASK.has(verb.lower) &&
+        (verb.classes.includes('B') || ERRANDS.has(verb.lower) || verb.classes === '')
+      );
   }
-  return /[B]/.test(verb.classes) || ERRANDS.has(verb.lower) || verb.classes === '';
 }
 
 const REST_ONLY =
-  / (?:drink|holiday|beer|brew|cup|nap|hand|minute|moment|break|bath|lie|hug|life|word|haircut|tea|coffee|sit|rest|day|week)\//;
+  / (?:drink|holiday|beer|brew|cup|nap|hand|minute|moment|break|bath|lie|hug|life|word|haircut|tea|coffee|sit|rest|day|week|pint|hammer-not|sandwich|lottery|wash|shower-not)\//;
 
 /** Nouns that name a piece of work to be had: "wants a coat of oil". */
 const SERVICE =
-  / (?:coats?|clean|sand|sanding|rub|rubdown|wipe|wash|flush|polish|tidy|service|check|test|trim|tweak|going-over|lick|touch-up|seal|top-up|bleed|rebuild|replacement|skim|repair|patch|weld|bead|squirt|grease|second|third|final|another|new|fresh|bonding|undercoat|primer|adjustment|once-over|inspection|bracket|one)\//;
+  / (?:coats?|clean|sand|sanding|rub|rubdown|wipe|wash|flush|polish|tidy|service|check|test|trim|tweak|going-over|lick|touch-up|seal|top-up|bleed|rebuild|replacement|skim|repair|patch|weld|bead|squirt|grease|second|third|final|another|new|fresh|bonding|undercoat|primer|adjustment|once-over|inspection|one)\//;
+
+const HAVE_TO =
+  "(?: need | needs | have | has | 've | 's | got | ought | 're | 'm | am | are | is | supposed | meant | due | want | wants ) (?: got | just | still | also | only | really | all | both | supposed | meant | due | now | first | then | needed | sat )* to";
 
 export const TASK_RULES: readonly StatementRule[] = [
   task(
     'need to <do>',
-    phrase(
-      "^<lead>* (?<subject> <any>{0,8}? ) (?: <modal> )? (?: <adverb> | <not> )* (?: need | needs | have | has | 've | 's | got | ought | 're ) (?: got | just | still | also | only | really | all | both )* (?<not> not )? to (?: <adverb> )* (?<verb> <any> ) (?<object> <any>* )",
-    ),
-    (found, said) => {
+    `^<lead>* (?<subject> <any>{0,9}? ) (?: <modal> )? (?: <adverb> | <not> )* (?<have> ${HAVE_TO} ) (?: <adverb> )* (?<verb> <any> ) (?<object> <any>* )`,
+    (found, said, scene) => {
       const [verb] = found.part('verb');
       const object = found.part('object');
-      if (has(found.words.slice(0, found.words.indexOf(verb as Word)), 'N')) return false;
+      const before = found.words.slice(0, found.words.indexOf(verb as Word));
+      if (
+        has(before, 'N') ||
+        before.some(({ lower }) => /^(?:going|used|able|about|like|happy)$/.test(lower))
+      )
+        return false;
       const who = subjectOf(found);
       if (who === 'viewer' || has(found.part('subject'), 'E')) return false;
-      if (isReason(said) && who === 'thing') return false;
-      if (who === 'thing') return isDoneToThing(verb, object);
+      const have = found.part('have').map(({ lower }) => lower);
+      if (/^(?:want|wants)$/.test(have[0] ?? '')) {
+        // "they want to come back to 2,276"; wanting alone is no plan yet.
+        if (who === 'thing') return isDoneToThing(verb, object, said, scene);
+        return hasDay(said, scene) && isTaskVerb(verb, object[0]);
+      }
+      const dutiful = /^(?:'m|am|are|'re|is|'s)$/.test(have[0] ?? '') && have[1] === 'to';
+      if (who === 'thing' || (dutiful && who !== 'speaker' && who !== 'person')) {
+        return !isReason(said) && isDoneToThing(verb, object, said, scene);
+      }
+      if (who === 'person' && dutiful)
+        return verb?.lower !== 'be' && (verb?.lower === 'have' || isTaskVerb(verb, object[0]));
       if (verb?.lower === 'be') return false;
       return isTaskVerb(verb, object[0]);
     },
   ),
   task(
     'must <do>',
-    phrase(
-      "^<lead>* (?<subject> <any>{0,5}? ) (?: must | 'd better | had better | better ) (?: <adverb> )* (?<verb> <any> ) (?<object> <any>* )",
-    ),
-    (found) => {
+    "^<lead>* (?<subject> <any>{0,5}? ) (?: must | 'd better | had better | better | should ) (?: <adverb> )* (?<verb> <any> ) (?<object> <any>* )",
+    (found, said, scene) => {
       const [verb] = found.part('verb');
       const who = subjectOf(found);
-      if (who === 'viewer') return false;
-      return who === 'thing'
-        ? isDoneToThing(verb, found.part('object'))
-        : verb?.lower !== 'have' && isTaskVerb(verb, found.part('object')[0]);
+      const should = found.words.some(({ lower }) => lower === 'should');
+      if (who === 'viewer' || has(found.words.slice(0, 6), 'N')) return false;
+      if (who === 'thing') return !should && isDoneToThing(verb, found.part('object'), said, scene);
+      if (who === 'person' && !hasDay(said, scene)) return false;
+      return !/^(?:have|be|get)$/.test(verb?.lower ?? '') || (verb?.lower === 'get' && !should)
+        ? isTaskVerb(verb, found.part('object')[0])
+        : false;
     },
   ),
   task(
+    'remember to <do>',
+    '(?: remind me | let me forget | not forget | remember | note to self | make sure | mental note ) (?: to | i | we )? (?: get | have )? (?<verb> <any> ) (?<object> <any>* )',
+    (found, said) =>
+      !/ (?:promise|you|used)\//.test(said.code) &&
+      (isTaskVerb(found.part('verb')[0], found.part('object')[0]) || found.words[0]?.lower === 'note'),
+  ),
+  task(
     '<thing> wants <doing>',
-    phrase(
-      '^<lead>* (?<subject> <any>{0,9}? ) (?: <modal> )? <adverb>* (?: want | wants | need | needs | do with | requires | crying out for ) (?: a | an | some | another | good | bit | of | its | their | proper | <adverb> )* (?<verb> <doing> )',
-    ),
+    '^<lead>* (?<subject> <any>{0,9}? ) (?: <modal> )? <adverb>* (?: want | wants | need | needs | do with | requires | crying out for ) (?: a | an | some | another | good | bit | of | its | their | proper | <adverb> )* (?<verb> <any> )',
     (found) => {
       const who = subjectOf(found);
-      return (
-        who !== 'speaker' &&
-        who !== 'viewer' &&
-        !has(found.words, 'N') &&
-        found.part('verb')[0]?.lower !== 'being'
-      );
+      const verb = found.part('verb')[0];
+      if (who === 'speaker' || who === 'viewer' || has(found.words, 'N') || !verb) return false;
+      if (/ing$/.test(verb.lower))
+        return !/^(?:being|something|nothing|anything|thing|string|ceiling|bearing|going)$/.test(verb.lower);
+      // "The deck needs sanded" is as good in Scotland, Ulster and the Ohio valley.
+      return verb.classes.includes('P') && !verb.classes.includes('B') && !/^(?:to)$/.test(verb.lower);
     },
   ),
   task(
     '<thing> wants a <coat>',
-    phrase(
-      '^<lead>* (?<subject> <any>{1,9}? ) (?: <modal> )? <adverb>* (?: want | wants | need | needs | do with | crying out for | due | owed ) (?: a | an | another | its | their | her | his | some | one more ) (?<object> <any>{1,7} )',
-    ),
+    '^<lead>* (?<subject> <any>{1,9}? ) (?: <modal> )? <adverb>* (?: want | wants | need | needs | do with | crying out for | due | owed | takes ) (?: a | an | another | its | their | her | his | some | one more | (?= new | fresh | replacement ) ) (?<object> <any>{1,7} )',
     (found, said) => {
       const who = subjectOf(found);
-      if (who !== 'thing' || has(found.words, 'N') || has(found.part('object'), 'Q')) return false;
-      return SERVICE.test(said.code.slice(said.codeStarts[found.from] ?? 0));
+      if (who !== 'thing' || has(found.words, 'N') || has(found.part('object').slice(0, 3), 'Q'))
+        return false;
+      if (/ takes\//.test(said.code)) return false;
+      const code = said.code.slice(said.codeStarts[found.from] ?? 0);
+      return / (?:new|fresh|replacement)\//.test(code) || SERVICE.test(code);
     },
   ),
   task(
     'I need <thing>',
-    phrase(
-      "^<lead>* (?<subject> i | we ) (?: 'll | will )? <adverb>* (?: need | want ) (?: a | an | some | more | another | new | two | three | four ) (?<object> <any>+ )",
-    ),
-    (_, said) =>
-      !REST_ONLY.test(said.code) &&
-      !/ (?:need|want)\/\w* (?:a|an)\/\w* \d/.test(said.code) &&
-      !isReason(said) &&
-      !/ want\//.test(said.code),
+    "^<lead>* (?<subject> i | we ) (?: 'll | will | 'm going to | 're going to )? <adverb>* need (?: to get )? (?: a | an | some | more | another | new | two | three | four | the ) (?<object> <any>+ )",
+    (found, said) => {
+      const object = found.part('object');
+      if (
+        REST_ONLY.test(said.code) ||
+        isReason(said) ||
+        has(object.slice(0, 1), 'Q') ||
+        has(found.words, 'N')
+      )
+        return false;
+      const the = found.words.some(({ lower }) => lower === 'the');
+      // "I need the slate-and-a-halfs counted"
+      return !the || (object.at(-1)?.classes.includes('P') ?? false);
+    },
+  ),
+  task(
+    'I want <thing> <participle>',
+    "^<lead>* (?<subject> i | we ) (?: 'll | will )? <adverb>* (?: want | need ) (?<object> (?: the | that | those | these | this | all | my | it | them ) <any>{0,5}? ) (?<verb> <done> | out | off | in | on | up | down | gone ) (?<rest> <any>{0,4} )$",
+    (found, said) => !isReason(said) && !has(found.words, 'N') && found.part('rest')[0]?.lower !== 'of',
   ),
   task(
     'I owe <thing> <thing>',
-    phrase(
-      '^<lead>* (?<subject> i | we ) <adverb>* owe (?<object> <any>{1,3}? (?: a | an | another | some | new ) <any>+ )',
-    ),
+    '^<lead>* (?<subject> i | we ) <adverb>* owe (?<object> <any>{1,3}? (?: a | an | another | some | new ) <any>+ )',
     (found) =>
-      !has(found.part('object'), 'E') && !/^(you|the|my)$/.test(found.part('object')[0]?.lower ?? ''),
+      !has(found.part('object'), 'E') && !/^(?:you|the|my)$/.test(found.part('object')[0]?.lower ?? ''),
   ),
   task(
     '<thing> to <do>',
-    phrase(
-      "(?: there | i | we | that ) (?: 's | is | are | 've | have | leaves ) (?: still | just | only | got )* !to (?<object> <any>{1,6}? ) to (?<verb> <do> ) (?<rest> <any>{0,5} )$",
-    ),
-    (found) => {
-      const verb = found.part('verb')[0]?.lower ?? '';
+    "(?: there | i | we | that | which | leaving ) (?: 's | is | are | 've | have | 're | leaves )? (?: still | just | only | got | me with | us with | me )* (?<object> (?! to | had ) <any>{1,7}? ) (?: still )? to (?: be (?<verb> <done> ) | (?<does> <do> | come | go | get | find ) ) (?<rest> <any>{0,6} )$",
+    (found, said) => {
+      const verb = (found.part('does')[0] ?? found.part('verb')[0])?.lower ?? '';
       const object = found.part('object');
-      if (has(object, 'N') || has(object, 'V') || NO_TASK.has(verb) || /^(use|clear|hold|work)$/.test(verb))
+      const names = found.words[1]?.lower ?? '';
+      if (!/^(?:'s|is|are|'ve|have|'re|leaves)$/.test(names) && found.words[0]?.lower !== 'leaving')
         return false;
-      return !/^(going|about|able|supposed|used|hard|easy|ready|nothing)$/.test(object.at(-1)?.lower ?? '');
-    },
-  ),
-  task(
-    'still to <do>',
-    phrase('(?: still | yet | left ) (?: to be <done> | to (?<verb> <do> ) )'),
-    (found, said) =>
-      !/ (?:have|has|'ve|'s|got|need)\/\w* (?:still|yet)\//.test(said.code) &&
-      found.part('verb')[0]?.lower !== 'show',
-  ),
-  task(
-    'that is <day> job',
-    phrase("(?: <day> | weekend | week ) 's? <adverb>* (?: job | jobs | problem | task )$"),
-    (_, said) => said.words.length > 2,
-  ),
-  task(
-    "that's one for <somebody>",
-    phrase(
-      "(?: that | it | this ) 's (?: one | a job | job | another | something ) for (?: somebody | someone | me | us | <day> | the weekend | <det>? <person> ) ",
-    ),
-    () => true,
-  ),
-  task(
-    '<day> is a <doing> day',
-    phrase("^<lead>* <day> 's? (?: is )? (?: a | an | the )? <plain>{0,2}? (?<verb> <doing> ) day"),
-    () => true,
-  ),
-  task(
-    'I have a date with <thing>',
-    phrase("<day> (?: i | we ) (?: 've | have )? <adverb>* got <any>"),
-    (found) => !/^to$/.test(found.words.at(-1)?.lower ?? ''),
-  ),
-  task(
-    'I will <do> <thing> <day>',
-    phrase(
-      "^<lead>* (?<when> <day>{0,2} ) (?<subject> i | we ) (?: 'll | will | 'm | 're | am | are | shall ) (?: be | going to | <adverb> )* (?<verb> <do> | <doing> | going | having | getting ) (?<object> <any>* )",
-    ),
-    (found, said, scene) => {
-      const verb = found.part('verb')[0]?.lower ?? '';
-      if (has(found.words.slice(0, 6), 'N') || has(found.part('object'), 'E') || isReason(said)) return false;
-      if (/^(show|film|post|filming|posting|showing|publish|upload|see|tell|do|doing)$/.test(verb))
+      if (
+        has(object, 'N') ||
+        has(object, 'V') ||
+        has(object, 'M') ||
+        (NO_TASK.has(verb) && !/^(?:come|fit)$/.test(verb))
+      )
         return false;
-      return dayIn(said, scene) !== undefined || dayAfter(said, scene) !== undefined;
-    },
-  ),
-  task(
-    'I am going to <do> <thing>',
-    phrase(
-      "^<lead>* (?: i | we ) (?: 'm | 're | am | are ) <adverb>* going to <adverb>* (?<verb> <do> ) (?<object> <any>+ )",
-    ),
-    (found, said) =>
-      !has(found.part('object'), 'E') &&
-      !isReason(said) &&
-      !/^(show|film|use|post|do|leave|let|call|tell|guess|skip|run|put)$/.test(
-        found.part('verb')[0]?.lower ?? '',
-      ),
-  ),
-  task(
-    "what I'll do is <do>",
-    phrase("^<lead>* what (?: i | we ) (?: 'll | will | 'm going to ) do is (?<verb> <do> ) "),
-    () => true,
-  ),
-  task(
-    '<thing> is coming <off>',
-    phrase(
-      "^<lead>* (?<subject> <plain>{1,8}?) (?: can | could | 're | are | is | 's | 'll | will | <adverb> )+ (?: be )? (?: coming | come | going | go ) (?<back> back )? (?<verb> off | out | in | on | up | down | back ) (?<rest> <any>* )",
-    ),
-    (found, said, scene) => {
-      if (has(found.words, 'N') || has(found.part('subject'), 'J') || has(found.part('subject'), 'E'))
+      if (
+        /^(?:use|hold|work|stand|play|spare|go)$/.test(verb) &&
+        !/^(?:on|back|in|off)$/.test(found.part('rest')[0]?.lower ?? '')
+      )
         return false;
-      if (/^(i|we|you|he|she)$/.test(found.part('subject')[0]?.lower ?? '')) return false;
-      return (
-        found.part('back').length > 0 ||
-        found.part('verb')[0]?.lower === 'back' ||
-        dayIn(said, scene) !== undefined
+      if (isReason(said) || / (?:nothing|hard|easy|ready|time|place|room|enough)\//.test(said.code))
+        return false;
+      return !/^(?:going|about|able|supposed|used|got|meant|need|want|is|it|decided|said|gone|come|trying|like|down|up)$/.test(
+        object.at(-1)?.lower ?? '',
       );
     },
   ),
   task(
+    '<number> to <do>',
+    '^<lead>* (?<object> (?: another | more | <number> | all | just | only | one | the ) (?! to ) <plain>{0,6}? ) (?: still | left )? to (?: be (?<verb> <done> ) | (?<does> <do> | go | come | find | get ) ) (?<rest> <any>{0,5} )$',
+    (found, said) => {
+      const verb = (found.part('does')[0] ?? found.part('verb')[0])?.lower ?? '';
+      if (
+        has(found.words, 'N') ||
+        / (?:time|hours|minutes|days|weeks|pounds|quid|way|only-way)\//.test(said.code)
+      )
+        return false;
+      if (said.words.length < 4 || (NO_TASK.has(verb) && !/^(?:come|fit)$/.test(verb))) return false;
+      const first = found.part('object')[0]?.lower ?? '';
+      return (
+        first !== 'the' &&
+        first !== 'just' &&
+        !/^(?:end|two|one|three|part|half|five|fifty)$/.test(found.part('object').at(-1)?.lower ?? '')
+      );
+    },
+  ),
+  task(
+    'still to <do>',
+    '(?: still | yet | left ) (?: to be <done> | to (?<verb> <do> ) | (?: have | has )? not been <done> )',
+    (found, said) =>
+      said.words.length > 3 &&
+      !/ (?:have|has|'ve|'s|got|need)\/\w* (?:still|yet)\//.test(
+        said.code.slice(0, said.codeStarts[found.from] ?? 0),
+      ) &&
+      found.part('verb')[0]?.lower !== 'show',
+  ),
+  task(
+    "I haven't <participle> <thing> yet",
+    "^<lead>* (?: i | we ) (?: <adverb> )* (?: have | 've | did ) (?: still )? not <adverb>* (?: even | actually )* (?<verb> <done> | <do> | touched | started | bought ) (?<object> <any>+ )",
+    (_found, said) => / (?:yet|still)\//.test(said.code) && !/ (?:promised|decided|which)\//.test(said.code),
+  ),
+  task(
+    'what is left is <thing>',
+    "^<lead>* (?: what 's left | what remains | what is left | all that 's left | all that leaves | that just leaves | that leaves | which just leaves | which leaves | leaving ) (?: is | to do | now | then | me with | us with | just | only )* (?<object> (?: the | a | to | my | those | that | <doing> | <det> ) <any>* )",
+    (found, said) => !has(said.words.slice(1), 'Q') && !has(found.words, 'N'),
+  ),
+  task(
+    'that is <day> job',
+    "(?: <day> | weekend | week ) 's? <adverb>* (?: job | jobs | problem | task | turn )",
+    (_, said) => said.words.length > 2,
+  ),
+  task(
+    "it is <thing>'s turn",
+    "'s turn (?: <any> ){0,2} $",
+    (_, said, scene) => dayIn(said, scene) !== undefined,
+  ),
+  task(
+    "that's one for <somebody>",
+    "(?: that | it | this | which ) (?: 's | is ) (?: one | a job | job | another | something ) for (?: somebody | someone | me | us | <day> | next week | the weekend | <det>? <person> )",
+    () => true,
+  ),
+  task(
+    '<day> is a <doing> day',
+    "^<lead>* <day> (?: 's | is )? (?: a | an | the )? <plain>{0,2}? (?<verb> <any> ) day",
+    (found) => /ing$/.test(found.part('verb')[0]?.lower ?? ''),
+  ),
+  task(
+    '<day> it is <thing>',
+    "^<lead>* (?: on )? (?<when> <day>{1,2} | next week | this weekend | first thing ) (?: it 's | it is | 's | is | we 're on to | i 'm on | means ) (?: then | all | for )* (?<object> (?: the | <doing> | back to | on to | a | <plain> ) <any>* )$",
+    (found, said, scene) => {
+      if (dayIn(said, scene) === undefined && !/ next\//.test(said.code)) return false;
+      const object = found.part('object');
+      if (has(object, 'N') || has(object, 'E') || has(object, 'D') || has(object, 'Q') || has(object, 'S'))
+        return false;
+      const [first, second] = object;
+      if (/^(?:the|a|back|on)$/.test(first?.lower ?? ''))
+        return (
+          !/ (?:plan|forecast|day|big|deadline|earliest|inspector)\//.test(said.code) && second !== undefined
+        );
+      return (
+        (first?.classes.includes('G') ?? false) ||
+        (object.length === 1 && /[^s]s$|ing$/.test(first?.lower ?? ''))
+      );
+    },
+  ),
+  task(
+    'then it is <thing>',
+    "^ (?: and | so | after that | then )* (?: it 's | it is | comes | there 's | on to ) (?<object> (?: the | on to | back to ) <any>{1,6} )$",
+    (found, said) =>
+      /\bthen\b/.test(said.opener) && !has(found.part('object'), 'Q') && !has(found.part('object'), 'E')
+        ? { weak: true }
+        : false,
+  ),
+  task(
+    'I have a date with <thing>',
+    "<day> (?: i | we ) (?: 've | have )? <adverb>* got <any>",
+    (found) => !/^to$/.test(found.words.at(-1)?.lower ?? ''),
+  ),
+  task(
+    'the plan is to <do>',
+    "(?: plan | next job | next step | next thing | idea | job ) <any>{0,3}? (?: is | 's ) (?: then | now )? to (?<verb> <any> ) (?<object> <any>* )",
+    (found, said, scene) =>
+      isTaskVerb(found.part('verb')[0], found.part('object')[0]) &&
+      (hasDay(said, scene) || !/ idea\//.test(said.code)),
+  ),
+  task(
+    'I will <do> <thing> <day>',
+    "^<lead>* (?<when> (?: on )? <day>{0,2} ) (?<front> <plain>{0,5}? ) (?<subject> i | we ) (?: 'll | will | 'm | 're | am | are | shall | can ) (?: be | going to | <adverb> )* (?<verb> <do> | <doing> | go | going | having | getting | do | doing | starting | start ) (?<object> <any>* )",
+    (found, said, scene) => {
+      const verb = found.part('verb')[0]?.lower ?? '';
+      const object = found.part('object');
+      if (
+        has(found.words.slice(0, 8), 'N') ||
+        has(object, 'E') ||
+        has(found.part('front'), 'E') ||
+        isReason(said)
+      )
+        return false;
+      if (/^(?:show|film|post|filming|posting|showing|publish|upload|see|tell|share)$/.test(verb))
+        return false;
+      if (
+        /^(?:do|doing)$/.test(verb) &&
+        found.part('front').length === 0 &&
+        !/^(?:the|that|those|it|them|my)$/.test(object[0]?.lower ?? '')
+      )
+        return false;
+      return hasDay(said, scene);
+    },
+  ),
+  task(
+    'we <do> <thing> <day>',
+    '^<lead>* (?: on )? (?<when> <day>{0,2} ) (?: i | we ) <adverb>* (?<verb> <do> ) (?<object> <any>+ )',
+    (found, said, scene) => {
+      const verb = found.part('verb')[0];
+      if (!verb || isReason(said) || has(found.part('object'), 'E') || has(found.words, 'N')) return false;
+      if (/^(?:need|have|want|like|use|let|get|show|post|film)$/.test(verb.lower)) return false;
+      // "we cut it on Thursday" may be past: only "tomorrow" and "next" settle it.
+      if (verb.classes.includes('b')) return / (?:tomorrow|next|tonight)\//.test(said.code);
+      return dayIn(said, scene) !== undefined;
+    },
+  ),
+  task(
+    'I am going to <do> <thing>',
+    "^<lead>* <plain>{0,4}? (?: i | we ) (?: 'm | 're | am | are ) <adverb>* going to <adverb>* (?: have to | need to )? (?<verb> <any> ) (?<object> <any>+ )",
+    (found, said) =>
+      !has(found.part('object'), 'E') &&
+      !isReason(said) &&
+      !has(found.words.slice(0, 6), 'N') &&
+      (found.part('verb')[0]?.classes.includes('B') ?? false) &&
+      isTaskVerb(found.part('verb')[0], found.part('object')[0]) &&
+      !/^(?:show|film|use|post|do|leave|let|call|tell|guess|skip|run|put|get|go|make|have)$/.test(
+        found.part('verb')[0]?.lower ?? '',
+      ),
+  ),
+  task(
+    "I'll have to <do>",
+    "(?: i | we | you | somebody ) (?: 'll | will ) (?: <adverb> )* (?: be )? (?: having | have | need ) to (?<verb> <any> ) (?<object> <any>* )",
+    (found) => isTaskVerb(found.part('verb')[0], found.part('object')[0]),
+  ),
+  task(
+    "what I'll do is <do>",
+    "^<lead>* what (?: i | we ) (?: 'll | will | 'm going to | need to | have to | 've to ) do (?: now | next | then )? is (?<verb> <do> )",
+    () => true,
+  ),
+  task(
+    '<thing> will be <participle> <day>',
+    "^<lead>* (?<subject> <any>{1,8}? ) (?: 'll be | will be | gets | get | 's getting | is getting | are getting | being ) (?: <adverb> )* (?<verb> <done> ) (?<rest> <any>* )",
+    (found, said, scene) => {
+      if (has(found.words, 'N') || has(found.part('subject'), 'E') || subjectOf(found) !== 'thing')
+        return false;
+      if (/^(?:filmed|delivered|shipped|posted|uploaded|edited)$/.test(found.part('verb')[0]?.lower ?? ''))
+        return false;
+      return dayIn(said, scene) !== undefined;
+    },
+  ),
+  task(
+    '<thing> is coming <off>',
+    "^<lead>* (?<subject> <plain>{1,8}?) (?: can | could | 're | are | is | 's | 'll | will | have to | got to | <adverb> )* (?: be )? (?: coming | come | comes | going | go | goes ) (?<back> back )? (?<verb> off | out | in | on | up | down | back | together ) (?<rest> <any>* )",
+    (found, said, scene) => {
+      const subject = found.part('subject');
+      if (has(found.words, 'N') || has(subject, 'J') || has(subject, 'E') || isReason(said)) return false;
+      if (/^(?:i|we|you|he|she)$/.test(subject[0]?.lower ?? '')) return false;
+      const next = found.part('rest')[0];
+      if (
+        next?.classes.includes('D') &&
+        found.part('verb')[0]?.lower === 'on' &&
+        found.part('back').length === 0
+      )
+        return false;
+      if (/^(?:the|a|at|by|to)$/.test(next?.lower ?? '') && found.part('verb')[0]?.lower === 'on')
+        return false;
+      const plans = found.words.some(({ lower }) =>
+        /^(?:coming|going|can|'ll|will|got|have|goes|comes|go)$/.test(lower),
+      );
+      const back = found.part('back').length > 0 || found.part('verb')[0]?.lower === 'back';
+      if (back && found.words.some(({ lower }) => /^(?:coming|going|got|have|'ll|will)$/.test(lower)))
+        return true;
+      return plans && hasDay(said, scene);
+    },
+  ),
+  task(
     '<piece of work> is <day>',
-    phrase(
-      "^<lead>* (?<subject> <plain>{1,6}?) (?: 's | is | are ) (?<when> (?: on | for )? <day> <any>{0,3} )$",
-    ),
+    "^<lead>* (?<subject> <plain>{1,6}?) (?: 's | is | are ) (?<when> (?: on | for | first thing )? <day> <any>{0,3} )$",
     (found, said, scene) => {
       const head = found.part('subject').at(-1);
       if (!head || has(found.part('subject'), 'E') || has(found.part('subject'), 'J')) return false;
       const isWork =
         head.classes.includes('B') ||
-        /^(coat|coats|one|lift|pour|test|launch|glue-up|half|side|stage)$/.test(head.lower);
-      return isWork && dayIn(said, scene) !== undefined;
+        /^(?:coat|coats|one|lift|pour|test|launch|glue-up|half|side|stage|second|third)$/.test(head.lower) ||
+        /ing$/.test(head.lower);
+      return isWork && dayIn(said, scene) !== undefined && !/^(?:it|that|today|delivery)$/.test(head.lower);
     },
   ),
   task(
     '<thing> is due its <coat>',
-    phrase(
-      "^<lead>* (?<subject> <plain>{1,6}?) (?: 's | 're | is | are ) <adverb>* due (?: its | their | her | a | another ) <any>+",
-    ),
+    "^<lead>* (?<subject> <plain>{1,6}?) (?: 's | 're | is | are ) <adverb>* due (?: its | their | her | a | another ) <any>+",
     (found) => !has(found.part('subject'), 'E'),
   ),
-  task(
-    '<thing> <from me> by <day>',
-    phrase('(?: from | off ) (?: me | us )'),
-    (_, said, scene) => dayIn(said, scene) !== undefined || dayAfter(said, scene) !== undefined,
+  task('<thing> <from me> by <day>', '(?: from | off ) (?: me | us )', (_, said, scene) =>
+    hasDay(said, scene),
   ),
   task(
     'on the list',
-    phrase('on (?: the | my ) (?: shopping | jobs | job | to-do | snag | snagging | todo )? list'),
-    (found) => !has(found.words, 'N'),
+    'on (?: the | my ) (?: shopping | jobs | job | to-do | snag | snagging | todo )? list',
+    (found, said) => !has(found.words, 'N') && said.words.length > 4 && !isHeading(said),
   ),
-  task('<thing> is next', phrase("^<lead>* (?<subject> <plain>{1,6}?) (?: 's | is | are ) next$"), (found) =>
-    has(found.part('subject'), 'E') || has(found.part('subject'), 'J') ? false : { weak: true },
+  task(
+    '<thing> is next',
+    "^<lead>* (?<subject> <plain>{1,6}?) (?: 's | is | are ) (?: up )? next $",
+    (found) => (has(found.part('subject'), 'E') || has(found.part('subject'), 'J') ? false : { weak: true }),
   ),
   task(
     'next up is <thing>',
-    phrase("^<lead>* (?: next (?: up | job | jobs | thing | on the list )? (?: is | are | 's ) )"),
-    (_, said) => (/ (?:video|film|episode|week)\//.test(said.code) ? false : { weak: true }),
+    "^<lead>* (?: the )? (?: next | first | last ) (?: up | job | jobs | thing | task | step | on the list )? <day>? <day>? (?: is | are | 's ) (?<object> <any>+ )",
+    (found, said) =>
+      / (?:video|film|episode|week|one)\//.test(said.code) || has(found.words, 'E') ? false : { weak: true },
   ),
-  {
-    name: 'job of a list',
-    read: (said, scene) => {
-      if (scene.unreal.has(said.index) || said.asks) return undefined;
-      const found = find(IMPERATIVE, said);
-      if (!found || !isOrder(found, said, scene)) return undefined;
-      const verb = found.part('verb')[0];
-      return draft('task', said, {}, verb ? said.words.indexOf(verb) : firstWord(said));
-    },
-  },
+  task(
+    'somebody <do> <thing>',
+    '^<lead>* (?: somebody | someone ) (?: please )? (?<verb> <do> | find | get | buy ) (?<object> <any>+ )',
+    (found) =>
+      !has(found.part('object'), 'E') &&
+      !/^(?:call|stop|tell|pass)$/.test(found.part('verb')[0]?.lower ?? ''),
+  ),
 ];
 
-const IMPERATIVE = phrase(
-  "^ (?: <lead> | that 's | it 's | still | got to | next | please | maybe | first | second | third | one | two | three | finally | lastly | to )* (?<verb> <do> | get | go | find | ask | see | look | sort ) (?<object> <any>* )",
-);
-
-/** Whether a clause that starts with a bare verb is a job and no story told without "I", nor a word to viewers. */
-function isOrder(found: Found, said: Said, scene: Scene): boolean {
-  const verb = found.part('verb')[0] as Word;
-  const object = found.part('object');
-  const [next] = object;
-  if (!next || (has(object, 'S') && !/ (?:once|before|until|till)\//.test(said.code))) return false;
-  if (
-    NO_TASK.has(verb.lower) ||
-    /^(call|make)$/.test(verb.lower && /^(it|sense)$/.test(next.lower) ? verb.lower : '')
-  )
-    return false;
-  if (has(object.slice(0, 2), 'Q') && !/[TO]/.test(next.classes)) return false;
-  const takesObject = /[TOCR]/.test(next.classes) || scene.listed.has(said.index);
-  if (!takesObject) {
-    const bare = neighbour(scene, said, -1);
-    if (!(bare && /^(so|and|then)$/.test(said.opener)) && said.opener !== 'so') return false;
-  }
-  if (scene.listed.has(said.index)) return true;
-  // "So, buy underlayment", "oh, reset the overload", "Order those tomorrow".
-  const before = neighbour(scene, said, -1);
-  const led =
-    /so|then/.test(said.opener) ||
-    before?.opener === 'so' ||
-    (before !== undefined && before.words.every((word) => word.classes.includes('L')));
-  const alone = before === undefined && !verb.classes.includes('b');
-  if (!led && !alone) return false;
-  return (
-    !/^(write|mark|take|give|leave|use|hold|tell|let|do|run|show|work|hit|turn|stop|keep|share|like|watch|support|post|trust|check|meet|pick)$/.test(
-      verb.lower,
-    ) || dayIn(said, scene) !== undefined
-  );
-}
-
-/** A day in the next clause, when that is only a scrap ("..., tomorrow ideally"). */
-export function dayAfter(said: Said, scene: Scene): string | undefined {
-  const next = neighbour(scene, said, 1);
-  if (!next || next.opener || next.words.length > 6 || has(next.words, 'S') || has(next.words, 'H'))
-    return undefined;
-  return dayIn(next, scene);
-}
+const isHeading = (said: Said) => /^ (?:on|things|jobs)\//.test(said.code) && said.words.length <= 4;
 
 /** "to be sanded", "to come off", "to go in": work said of the thing it is done to. */
-function isDoneToThing(verb: Word | undefined, object: readonly Word[]): boolean {
+function isDoneToThing(verb: Word | undefined, object: readonly Word[], said: Said, scene: Scene): boolean {
   if (!verb) return false;
-  if (verb.lower === 'be') {
-    const [first, second] = object.filter(
-      (word) => !/^(all|both|re|properly|really|just|also|first|then|now|fully)$/.test(word.lower),
-    );
-    if (!first?.classes.includes('P') || (first.lower === 'done' && !second)) return first?.lower === 'done';
-    return !/^(set|held|kept|made|left|supported|given|run|called|placed|found)$/.test(first.lower);
-  }
-  if (/^(come|go)$/.test(verb.lower))
-    return (
-      /^(off|out|in|on|up|back|apart|together)$/.test(object[0]?.lower ?? '') &&
-      !/^(to|at|of)$/.test(object[1]?.lower ?? '')
-    );
-  return false;
-}
-
-const HEADER =
-  /^(?: [^ ]+)* (?:jobs?|to-do|todo|list|tasks?|snags?|snag-list|do)\/[A-Za-z]*(?: (?:then|now|left|next|tomorrow|today|to|do|are|is|for|this|the|week|weekend|again|so|please)\/[A-Za-z]*)*$/;
-const HEADER_WORDS = phrase(
-  '(?: jobs | job | to do | to-do | todo | list | tasks | still to do | left to do | things to do )',
-);
-const STARTS_LIST = phrase("(?: need | have | 've | got | must | ought ) (?: got | still | just )* to ");
-
-/** Numbers of the clauses that stand in a list of jobs: after a heading, or after "I need to ..." in the same breath. */
-export function findJobLists(said: readonly Said[]): ReadonlySet<number> {
-  const listed = new Set<number>();
-  let open = -1;
-  for (const clause of said) {
-    if (HEADER.test(clause.code) && HEADER_WORDS.test(clause.code) && clause.words.length <= 8) {
-      open = clause.sentence;
-      continue;
+  const [next, after] = object;
+  switch (verb.lower) {
+    case 'be': {
+      const [first] = object.filter(
+        (word) =>
+          !/^(?:all|both|re|properly|really|just|also|first|then|now|fully|well|completely)$/.test(
+            word.lower,
+          ),
+      );
+      if (!first?.classes.includes('P')) return first?.lower === 'done';
+      return !/^(?:set|held|kept|made|left|supported|given|run|called|placed|found|used)$/.test(first.lower);
     }
-    const before = said[clause.index - 1];
-    const startsSentence = !before || before.sentence !== clause.sentence;
-    if (open >= 0 && clause.sentence > open + 1) open = -1;
-    const imperative = startsWithOrder(clause);
-    if (open >= 0 && imperative) {
-      listed.add(clause.index);
-      if (startsSentence) open = clause.sentence;
-    } else if (
-      !startsSentence &&
-      imperative &&
-      before &&
-      (listed.has(before.index) || STARTS_LIST.test(before.code)) &&
-      clause.words.length > 1
-    ) {
-      listed.add(clause.index);
+    case 'come':
+    case 'go': {
+      if (/^(?:to|at|of|a)$/.test(after?.lower ?? '') && !/^(?:back|down)$/.test(next?.lower ?? ''))
+        return false;
+      if (next?.lower === 'to') return hasDay(said, scene);
+      if (/^(?:back|down)$/.test(next?.lower ?? '') && after?.lower === 'to')
+        return !/ (?:got|have|has)\//.test(said.code);
+      return /^(?:off|out|in|on|up|back|apart|together|round|over|under)$/.test(next?.lower ?? '');
     }
+    case 'get':
+      return next?.classes.includes('P') ?? false;
+    default:
+      return false;
   }
-  return listed;
-}
-
-function startsWithOrder(clause: Said): boolean {
-  let k = 0;
-  while (k < clause.words.length - 1 && /[L]/.test(clause.words[k]?.classes ?? '')) k++;
-  const first = clause.words[k];
-  if (!first || (!/[B]/.test(first.classes) && !/^(get|go|find|ask|see|look|sort|do)$/.test(first.lower)))
-    return false;
-  const next = clause.words[k + 1];
-  return !next || !/[SHM]/.test(next.classes);
 }

@@ -24,7 +24,8 @@ nobody landlord architect officer council chandler blacksmith smith turner he sh
 /** Words for what is published to viewers. */
 const MEDIA = set(`
 video videos episode episodes film films footage vlog tour livestream stream clip clips short shorts reel upload uploads
-part series channel q&a timelapse time-lapse montage recap walkthrough before-and-after show`);
+part series channel q&a timelapse time-lapse montage recap walkthrough walk-through walkround before-and-after show
+rundown breakdown tour tutorial giveaway livestreams premiere how-to demo demonstration`);
 
 const FAULT_ADJECTIVES = set(`
 cracked rotten rotted rotting rusted rusty corroded seized frozen froze bent warped bowed twisted cupped buckled chipped
@@ -49,6 +50,29 @@ clashes catches overheats overheated trips tripped stalls stalled cuts-out fails
 collapsed buckled delaminated blistered peeled flaked rusted rotted perished seized stripped bent dropped-off
 fell melted smoked blew lies scratched chipped dented tore ripped`);
 
+/** Words in "-ed" that are no finished work: feelings, talk, states, plain nouns. */
+const NO_VERBS = set(`
+need needed wanted liked loved hated looked seemed happened walked talked asked tired indeed hundred shed sled speed seed
+feed bleed breed weed creed greed steed used supposed interested pleased worried scared excited impressed surprised amazed
+confused annoyed bored related limited aged naked wicked sacred rugged crooked beloved wretched required allowed involved
+included concerned convinced married retired divorced blessed named rated believed expected reckoned promised hoped tried
+failed managed decided agreed guessed wondered remembered noticed realised realized watched listened waited stayed lived died
+killed smiled laughed cried joked mentioned explained commented subscribed discovered learned enjoyed missed dreamed
+arrived ended started stopped helped followed belonged existed appeared remained measured increased decreased
+mattered survived embarrassed relieved delighted disappointed frightened stunned shocked gutted chuffed buggered
+exhausted confirmed suggested recommended claimed argued denied pretended intended tempted invited visited
+travelled traveled showed changed-mind turned dropped suffered struggled owed owned preferred expected considered
+guaranteed complained admitted confessed swore sounded tasted smelled smelt cared rained snowed poured sweated
+left-handed right-handed one-sided double-sided so-called newfangled assumed figured doubted feared cursed
+puzzled stumped baffled floored-by based designed rated listed published advertised`);
+const NO_GERUNDS = set(`
+thing something anything everything nothing morning evening during king ring string spring wing sling bring ceiling
+being going having saying thinking looking feeling knowing meaning waiting hoping talking wondering evening
+coming getting telling asking seeing hearing living sleeping eating drinking laughing joking kidding crying trying
+railing decking flooring cladding siding guttering awning coupling fitting bearing casing bushing housing lining
+opening wiring plumbing tubing piping roofing planking ducting building shilling sterling darling pudding lightning
+interesting amazing boring annoying exciting`);
+
 const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
   ['S', set(`is are was were am 's 're 'm be been being ain't`)],
   ['s', set(`is are 's 're am 'm`)],
@@ -57,12 +81,11 @@ const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
   ['M', set(`will would can could shall should may might must 'll 'd`)],
   [
     'V',
-    set(`do does did need needs want wants get gets got go goes went come comes came take takes took make makes made weigh
-    weighs sit sits stay stays run runs ran fit fits look looks say says said think thinks thought give gives gave leave
-    leaves left hold holds held measure measures turn turns turned arrive arrives arrived land lands landed know knows knew
-    seem seems mean means meant work works keep keeps kept reckon reckons like likes feel feels felt love loves hate hates
-    show shows start starts started happen happens happened tell tells told ask asks asked see sees saw find finds found
-    ought used put puts`),
+    set(`do does did need needs want wants get gets got go goes went come comes came take takes took make makes made
+    weighs sit sits stay stays says said thinks thought gives gave leaves holds measures turns turned arrived arrives
+    lands know knows knew seem seems mean means meant keeps kept reckon reckons likes feel feels felt loves hates
+    shows starts started happen happens happened tell tells told asks asked sees find finds found ought used puts
+    looks`),
   ],
   [
     'T',
@@ -138,5 +161,8 @@ export function classesOf(word: string): string {
   if (workIng(word)) classes += 'G';
   if (workThird(word)) classes += 'g';
   if (/^\d/.test(word)) classes += 'Q';
+  // Trades have more verbs than any table: an unknown "-ed" or "-ing" word is taken for work unless it is known as none.
+  if (classes === '' && /[a-z]{3}ed$/.test(word) && !NO_VERBS.has(word)) classes = 'bP';
+  if (classes === '' && /[a-z]{3}ing$/.test(word) && !NO_GERUNDS.has(word)) classes = 'G';
   return classes;
 }

@@ -1,0 +1,146 @@
+/** Jobs told as a list, as an order to oneself, or as bare things under a heading. */
+import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
+import { type Found, find, phrase } from './phrase.ts';
+import { dayIn } from './tasks.ts';
+import type { Said, Word } from './words.ts';
+
+const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
+
+const HEADING = phrase(
+  "^<lead>* (?: (?: right | the | my | so | and | a | three | two | four | five | more | few | remaining | other | next | some | this | that 's | here 's | are | big | little | quick | on | just ) )* (?: jobs | job list | job | to do | to-do | to-dos | todo | list | tasks | still to do | left to do | things to do | homework | what 's left | what is left | what 's next | outstanding | remaining | shopping list | snag list | snags | order of play | plan | punch list | work list ) (?: is | are | then | now | left | next | tomorrow | today | to do | for | this | the | week | weekend | again | so | please | to | do | on | before | <day> | me | my | that )* $",
+);
+const SHORT_HEADING =
+  /^(?: (?:so|right|now|next|on|for|tomorrow|then|and|the|my|this|weekend|week|jobs?|list|plan|monday|tuesday|wednesday|thursday|friday|saturday|sunday|tonight)\/[A-Za-z]*)+$/;
+const STARTS_LIST = phrase(
+  "(?: need | have | 've | got | must | ought | 'll | will | 'm | am | going | should ) (?: got | still | just | going | then )* (?: to )? <do>",
+);
+
+const ORDER = '(?<verb> <do> | get | go | find | ask | see | look | sort | have | grab | chase )';
+const IMPERATIVE = phrase(
+  `^ (?: <lead> | that 's | it 's | still | got to | next | please | maybe | first | second | third | one | two | three | four | finally | lastly | to | oh | also | i | need to )* ${ORDER} (?<object> <any>* )`,
+);
+
+/** Whether a clause may be an item of a list: an order, or a thing with no verb. */
+function isItem(said: Said, open: boolean): boolean {
+  let k = 0;
+  while (
+    k < said.words.length - 1 &&
+    /[L]|^$/.test(said.words[k]?.classes ?? 'x') &&
+    said.words[k]?.classes.includes('L')
+  )
+    k++;
+  const first = said.words[k];
+  if (!first || /^(?:i|we|you|it|that|there|they|he|she|because|hang|give|call|let)$/.test(first.lower))
+    return false;
+  if (
+    first.classes.includes('B') ||
+    /^(?:get|go|find|ask|see|look|sort|do|have|grab|chase|finish|start)$/.test(first.lower)
+  ) {
+    const next = said.words[k + 1];
+    return !next || !/[sHM]/.test(next.classes) || /^(?:her|his)$/.test(next.lower);
+  }
+  if (!open || said.words.slice(k).some((word) => /[SHMV]/.test(word.classes)) || said.words.length > 8)
+    return false;
+  // Under a heading an unknown verb or a bare thing is a job as well: "scrape the bottom", "second coat".
+  return (
+    said.words.length - k >= 2 &&
+    !/^(?:um|no|not|by|for|in|at|with|on|of|so)$/.test(first.lower) &&
+    !has([first], 'Q') &&
+    !has([first], 'D') &&
+    !has(said.words, 'N')
+  );
+}
+
+/**
+ * Numbers of the clauses that stand in a list of jobs: under a heading ("jobs, then"), or after "I need to ..." in
+ * the same breath.
+ */
+export function findJobLists(said: readonly Said[]): ReadonlySet<number> {
+  const listed = new Set<number>();
+  // The sentence in which the open list goes on; -1 when none is open.
+  let open = -1;
+  for (const clause of said) {
+    const before = said[clause.index - 1];
+    const startsSentence = !before || before.sentence !== clause.sentence;
+    if (clause.words.length <= 10 && HEADING.test(clause.code)) {
+      open = clause.sentence;
+      continue;
+    }
+    if (open >= 0 && clause.sentence > open + 1) open = -1;
+    if (open >= 0 && clause.words.length <= 4 && SHORT_HEADING.test(clause.code)) continue;
+    const headed = open >= 0;
+    if (headed && isItem(clause, true)) {
+      listed.add(clause.index);
+      if (startsSentence) open = clause.sentence;
+    } else if (headed && !isScrap(clause)) {
+      open = -1;
+    } else if (
+      !headed &&
+      !startsSentence &&
+      before &&
+      clause.words.length > 1 &&
+      isItem(clause, false) &&
+      (listed.has(before.index) || (STARTS_LIST.test(before.code) && !clause.words[0]?.classes.includes('b')))
+    ) {
+      listed.add(clause.index);
+    }
+  }
+  return listed;
+}
+
+/** A size, a time or an aside between two items leaves the list open. */
+const isScrap = (clause: Said) =>
+  !clause.words.some((word) => /[SHM]/.test(word.classes)) ||
+  /because|since|so|until|till|once|before|if|which/.test(clause.opener);
+
+const ASIDE_VERBS =
+  /^(?:write|mark|take|give|leave|use|hold|tell|let|do|run|show|work|hit|turn|stop|keep|share|like|watch|support|post|trust|check|meet|pick|hang|put|call|see|look|go|have|get|ask|bear|wait|mind|start|come|feel|skip|switch|cue)$/;
+
+/** Orders to oneself and items of lists. */
+export const JOB_RULES: readonly StatementRule[] = [
+  {
+    name: 'job of a list',
+    read: (said, scene) => {
+      if (!scene.listed.has(said.index) || scene.unreal.has(said.index) || said.asks) return undefined;
+      const found = find(IMPERATIVE, said);
+      const verb = found?.part('verb')[0];
+      return draft('task', said, {}, verb ? said.words.indexOf(verb) : firstWord(said));
+    },
+  },
+  {
+    name: 'order to oneself',
+    read: (said, scene) => {
+      if (scene.listed.has(said.index) || scene.unreal.has(said.index) || said.asks) return undefined;
+      const found = find(IMPERATIVE, said);
+      if (!found || !isOrder(found, said, scene)) return undefined;
+      const verb = found.part('verb')[0] as Word;
+      return draft('task', said, {}, said.words.indexOf(verb));
+    },
+  },
+];
+
+/** Whether a clause that starts with a bare verb is a job and no story told without "I", nor a word to viewers. */
+function isOrder(found: Found, said: Said, scene: Scene): boolean {
+  const verb = found.part('verb')[0] as Word;
+  const object = found.part('object');
+  const [next] = object;
+  if (
+    !next ||
+    /^(?:it|you|me|us)$/.test(next.lower) ||
+    (has(object, 's') && !/ (?:once|before|until|till)\//.test(said.code))
+  )
+    return false;
+  if (has(object.slice(0, 2), 'Q') && !/[TO]/.test(next.classes)) return false;
+  if (has(object, 'E') || (verb.lower === 'make' && /^(?:sense|sure|do)$/.test(next.lower))) return false;
+  const before = neighbour(scene, said, -1);
+  const led =
+    /so|then/.test(said.opener) ||
+    before?.opener === 'so' ||
+    said.words[0]?.lower === 'that' ||
+    before?.words.every((word) => word.classes.includes('L')) === true;
+  // At the head of a sentence a form that may be past tells a story: "cut the legs this morning".
+  const alone = before === undefined && !verb.classes.includes('b') && /[TOC]/.test(next.classes);
+  if (!led && !alone) return false;
+  if (ASIDE_VERBS.test(verb.lower)) return dayIn(said, scene) !== undefined;
+  return true;
+}
