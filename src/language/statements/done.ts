@@ -1,6 +1,8 @@
 import { findDates } from '../dates.ts';
 import {
   type Draft,
+  draft,
+  firstWord,
   isReason,
   isSubordinate,
   neighbour,
@@ -79,7 +81,8 @@ const COAT =
   / (?:coats?|first|second|third|final|last|primer|undercoat|oil|paint|varnish|soak|wash|sealer|sealant|grease|service)\//;
 const THING = '(?<subject> <plain>{1,9}? )';
 const BE = "(?: <is> | (?: has | have | 's | 've | had ) (?: all | now | both )? been | <is> being )";
-const ADVERBS = '(?: <adverb> | back | well | up | dead | at last | good and )*';
+const ADVERBS =
+  '(?: <adverb> | back | well | up | dead | at last | good and | pressure | vacuum | flood | spot | shot | sand | soda | powder | hot | tack | wet | machine | leak | load | bench | spray )*';
 
 /** Ways of saying that work is finished. Ordered from the plainest to the loosest. */
 export const DONE_RULES: readonly StatementRule[] = [
@@ -132,8 +135,34 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     'I <past> <thing>',
-    '^<lead>* (?: <day> <lead>* )? <plain>{0,3}? (?: i | we | (?: me and | i and ) <plain>{1,3} | <plain>{1,3} and (?: i | me ) ) (?: <adverb> | went ahead and | managed to | finally )* (?<verb> <did> ) (?<object> <any>+ )',
+    '^<lead>* (?: <day> <lead>* )? <plain>{0,3}? (?: i | we | (?: me and | i and ) <plain>{1,3} | <plain>{1,3} and (?: i | me ) ) (?: <adverb> | went ahead and | went and | went out and | been and | went up and | finally | <did> and | then )* (?<verb> <did> ) (?<object> <any>+ )',
     (found, said) => isWork(found, said),
+  ),
+  report(
+    'I managed to <do> <thing>',
+    "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* (?: managed to | got round to | got around to | was able to | were able to | finished | spent <any>{1,5}? ) (?<verb> <do> | <doing> ) (?<object> <any>* )",
+    (found) => !/^(?:film|filming|wait|sit|look|think|show)$/.test(found.part('verb')[0]?.lower ?? ''),
+  ),
+  report(
+    'spent <time> <doing>',
+    '^<lead>* spent <any>{1,5}? (?<verb> <doing> ) (?<object> <any>+ )',
+    (found) => !/^(?:filming|waiting|sitting|looking|thinking)$/.test(found.part('verb')[0]?.lower ?? ''),
+  ),
+  report(
+    '<person> helped <do> <thing>',
+    "^<lead>* (?<subject> <plain>{1,5}? ) (?: 's | has | have )? <adverb>* helped (?: me | us )? (?: to )? (?<verb> <do> | get | with ) (?<object> <any>+ )",
+    () => true,
+  ),
+  report(
+    'had <thing> <out>',
+    "^<lead>* (?: i | we )? (?: 've | have )? had (?<object> (?: the | both | all | my | every | that | those ) <plain>{1,4}? ) (?<verb> out | off | apart | in | up | down | <done> ) (?<rest> <any>* )",
+    (found, said, scene) =>
+      !has(found.part('object'), 'Y') && (isLately(said, scene) || found.part('rest').length === 0),
+  ),
+  report(
+    '<past> and <past> <thing>',
+    '^<lead>* (?<verb> <did> ) and <adverb>* <did> (?<object> (?: <det> | <pronoun> ) <any>* )',
+    (found, said) => !said.afterPause && isWork(found, said),
   ),
   report(
     '<past> <thing>',
@@ -207,7 +236,8 @@ export const DONE_RULES: readonly StatementRule[] = [
         /^(fine|well|great|off|in|down)$/.test(verb)
       )
         return next === 'now';
-      return !/^(at|of|my|price|loose|by|with|a)$/.test(next) && !has(found.part('rest').slice(0, 2), 'Q');
+      if (next === 'at') return !/^(?:out|up|in|down)$/.test(verb) || has(found.part('rest').slice(-1), 'D');
+      return !/^(of|my|price|loose|by|with|a)$/.test(next) && !has(found.part('rest').slice(0, 2), 'Q');
     },
   ),
   report(
@@ -225,6 +255,11 @@ export const DONE_RULES: readonly StatementRule[] = [
     (found, said) => {
       if (saidOfPerson(found) || has(found.part('rest').slice(0, 1), 'f')) return false;
       const verb = found.part('verb')[0]?.lower;
+      if (
+        / (?:has|have)\/\w* (?:now|all|finally)?/.test(said.code) &&
+        / (?:its|their|her)\/\w* new\//.test(said.code)
+      )
+        return true;
       if (/ (?:own|wait|hour|hours|between)\//.test(said.code)) return false;
       return verb === 'had' || COAT.test(said.code);
     },
@@ -286,6 +321,22 @@ export const DONE_RULES: readonly StatementRule[] = [
     },
   ),
   {
+    // "Windows in, all six of them": a headline without a verb.
+    name: '<thing> <in>',
+    read: (said, scene) => {
+      if (neighbour(scene, said, -1) || silent(said, scene) || said.opener) return undefined;
+      const found = find(HEADLINE, said);
+      if (
+        !found ||
+        /^(?:come|all|right|way|back|on|hang|well|so|part|half|over|straight)$/.test(
+          said.words[0]?.lower ?? '',
+        )
+      )
+        return undefined;
+      return draft('done', said, {}, firstWord(said));
+    },
+  },
+  {
     // "Seat rails, ground off", "brackets, all bent in": the thing first, what was done to it after a pause.
     name: '<thing>, <participle>',
     read: (said, scene) => {
@@ -313,6 +364,9 @@ export const DONE_RULES: readonly StatementRule[] = [
   },
 ];
 
+const HEADLINE = phrase(
+  '^ (?! <prep> | <pronoun> ) <plain>{1,4}? (?<verb> in | on | up | off | out | done | finished | sorted ) (?: at last | now | finally | then )* $',
+);
 const AFTER_TOPIC = phrase(
   '^ (?: <adverb> | both )* (?<verb> <done> | gone | done | sorted | finished | off | out | in | up | down ) (?<rest> <any>{0,4} )$',
 );
@@ -321,7 +375,10 @@ const AFTER_TOPIC = phrase(
 function isResult(found: Found): boolean {
   const [verb] = found.part('verb');
   const next = found.part('rest')[0]?.lower ?? '';
-  if (!verb || NO_RESULT.has(verb.lower) || /[FZ]/.test(verb.classes)) return false;
+  const gone = /^(?:out|up|off|down|away|apart)$/.test(next);
+  if (!verb || NO_RESULT.has(verb.lower) || verb.classes.includes('Z')) return false;
+  // "ripped" is a fault, "ripped up" is work.
+  if (verb.classes.includes('F') && !gone) return false;
   if (/^(?:made|built|framed|pitched|spaced|sized|carved|lapped|cut|laid|run|set)$/.test(verb.lower)) {
     // "pitched at forty-seven degrees", "carved in stone": how a thing is, not what was done.
     if (/^(?:at|of|by)$/.test(next) || (verb.lower === 'carved' && next === 'in')) return false;
@@ -350,12 +407,7 @@ function isWork(found: Found, said: Said): boolean {
   if (has(object.slice(0, 3), 'E')) return false;
   const rest = object.map((word) => ` ${word.lower}/`).join('');
   const first = object[0]?.lower ?? '';
-  if (
-    /^(?:what|how|that|up|on|myself)$/.test(first) &&
-    !/^(?:rang|called|followed|checked|sent|put|cut|tidied|cleaned|swept)$/.test(verb.lower) &&
-    first !== 'that'
-  )
-    return false;
+  if (/^(?:what|how|myself)$/.test(first)) return false;
   switch (verb.lower) {
     case 'did':
     case 'done':

@@ -25,6 +25,7 @@ const CLASS: Readonly<Record<string, string>> = {
   faulty: 'F',
   fault: 'f',
   fails: 'X',
+  fail: 'x',
   number: 'Q',
   ordered: 'Z',
   do: 'B',

@@ -10,21 +10,28 @@ function silent(said: Said, scene: Scene): boolean {
     scene.unreal.has(said.index) ||
     said.asks ||
     /\b(?:if|until|till|unless|once|before|rather than|instead of|while|whether)\b/.test(said.opener) ||
-    / (?:isn't|never|would|could|might|may|used)\//.test(said.code) ||
     (isSubordinate(said) && /\bwhen\b/.test(said.opener))
   );
 }
 
 type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
 
-const problem = (name: string, pattern: RegExp, guard: Guard = () => true): StatementRule =>
-  phraseRule('problem', name, pattern, (found, said, scene) => {
-    if (silent(said, scene)) return false;
-    const fields = guard(found, said, scene);
-    if (!fields) return false;
-    const cause = causeOf(said, scene);
-    return { ...(fields === true ? {} : fields), ...(cause ? { cause } : {}) };
-  });
+const problem = (name: string, pattern: RegExp | string, guard: Guard = () => true): StatementRule =>
+  phraseRule(
+    'problem',
+    name,
+    typeof pattern === 'string' ? phrase(pattern) : pattern,
+    (found, said, scene) => {
+      if (silent(said, scene) || SUPPOSED.test(found.words.map((word) => ` ${word.lower}/`).join('')))
+        return false;
+      const fields = guard(found, said, scene);
+      if (!fields) return false;
+      const cause = causeOf(said, scene);
+      return { ...(fields === true ? {} : fields), ...(cause ? { cause } : {}) };
+    },
+  );
+
+const SUPPOSED = / (?:would|could|might|may|used|never)\//;
 
 /** "..., because there's an earth fault", "..., I reckon it's the bearing": what the speaker suspects. */
 function causeOf(said: Said, scene: Scene): string | undefined {
@@ -35,11 +42,16 @@ function causeOf(said: Said, scene: Scene): string | undefined {
   return scene.text.slice(next.start, next.end);
 }
 
-const NOT_MINE = /^(i|we|you|he|she|me|us|everything)$/;
+const NOT_MINE = /^(?:i|we|you|he|she|us|everything|everyone|nobody|life|weather|today|world)$/;
 const subjectIsThing = (found: Found) => {
   const subject = found.part('subject');
   return !subject.some((word) => NOT_MINE.test(word.lower)) && !has(subject, 'N') && !has(subject, 'J');
 };
+
+/** A judgement that makes a snag of the words before it. */
+const VERDICT = phrase(
+  "^<lead>* (?: (?: that | which | it | this ) (?: 's | is ) (?: <adverb> | right )* (?: a | an | the )? (?: problem | snag | no good | not good | no use | trouble | nuisance | disaster | mess | pain | bummer | right mess | bit of a problem | miles out | not right | not great | not ideal | not on | not enough | not going to work ) | (?: that | it | which ) (?: will not | is not going to ) (?: do | work | wash ) | no good | over | nope | not good | not enough | two | not even close | she 'd scrape | it 'd scrape | that 'll never <any> ) (?: at all | is it | then | either | now )* $",
+);
 
 const TOO = `(?: fat | wide | narrow | tall | short | long | high | low | heavy | light | tight | thick | thin | big | small | deep
   | shallow | close | far | hot | cold | slow | fast | weak | soft | loose | wet | damp | steep | bent | stiff | late | proud | slack | rich | lean )`;
@@ -70,11 +82,21 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
         if (next && /[BGP]/.test(next.classes) && !/[RTC]/.test(next.classes)) return false;
         if (verb === 'proud' && next?.lower === 'of') return false;
       }
+      if (
+        /^(?:out|up|off|down|back|away)$/.test(next?.lower ?? '') &&
+        /^(?:ripped|torn|split|broken|bent|stripped|lifting)$/.test(verb)
+      )
+        return false;
       if (verb === 'stuck' && /^(on|to|down|up)$/.test(next?.lower ?? '')) return false;
       if (verb === 'missing' && next?.lower === 'out') return false;
       if (verb === 'proud') return false;
       return true;
     },
+  ),
+  problem(
+    'the <thing> I <did> is <faulty>',
+    "^<lead>* (?<subject> (?: <det> | that ) <plain>{1,4}? (?: that | which )? (?: i | we ) (?: 've | have | 'd | had )? <any>{1,5}? ) (?: is | are | 's | was ) <adverb>* (?: (?<verb> <faulty> ) | too <any> | <number> <any>{0,3}? (?: short | long | out | over | under ) | no good | not <any> | all wrong )",
+    (found) => !/^(?:level|good|lovely)$/.test(found.words.at(-1)?.lower ?? ''),
   ),
   problem(
     '<thing> is too <much>',
@@ -89,12 +111,12 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
     (found, said) =>
       !has(found.words, 'N') &&
       !/ (?:it|that|which)\/\w* (?:'s|is)\/\w* too\//.test(said.code) &&
-      !/ (?:not|never|n't|make|get|go|put|be)\//.test(said.code),
+      !/ (?:not|never|make|get|go|put|be|that's|way)\//.test(said.code),
   ),
   problem(
     "<thing> won't <fit>",
     phrase(
-      "(?<subject> <any>{0,6}? ) (?: will not | do not | does not | did not | 's not | is not | are not | can not | would not ) (?: <adverb> | quite | even )* (?<verb> fit | fits | fitting | clear | clearing | go | close | closing | open | opening | reach | reaching | turn | turning | start | starting | run | running | line | lining | seal | sealing | hold | holding | match | meet | work | working | come | budge | move | spin | drain | draining | latch | lock | seat | stick | grip | charge | charging | fire | pump | light | level | square | true | straight | plumb | budge | getting ) (?<rest> <any>* )",
+      "(?<subject> <any>{0,6}? ) (?: will not | do not | does not | did not | 's not | is not | are not | can not | would not ) (?: <adverb> | quite | even )* (?<verb> fit | fits | fitting | clear | clearing | go | close | closing | open | opening | reach | reaching | turn | turning | start | starting | run | running | line | lining | seal | sealing | hold | holding | match | meet | work | working | come | budge | move | spin | drain | draining | latch | lock | seat | stick | grip | charge | charging | fire | pump | light | stay | staying | switch | fire up | come on | cure | set | dry | take | bond | bite | level | square | true | straight | plumb | budge | getting ) (?<rest> <any>* )",
     ),
     (found, said, scene) => {
       const subject = found.part('subject');
@@ -108,15 +130,17 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
         .part('rest')
         .map((word) => word.lower)
         .join(' ');
-      if (/^(go|come|run|work|hold|start)$/.test(verb) && /^(to|ahead|with|for|on without|a |any)/.test(rest))
+      if (/^(go|come|run|work|start)$/.test(verb) && /^(to|ahead|with|for|on without|a |any)/.test(rest))
         return false;
-      if (/^(hold)$/.test(verb) && /water$/.test(rest)) return false;
+      if (verb === 'hold' && /water$/.test(rest)) return false;
       return !/ (?:because|since|so)$/.test(said.opener) || /^(fit|clear|close|reach)/.test(verb);
     },
   ),
   problem(
     '<thing> <fails>',
-    phrase('^<lead>* (?<subject> <plain>{1,8}?) (?: <adverb> )* (?<verb> <fails> ) (?<rest> <any>* )'),
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,8}?) (?: has | have | 's | had )? (?: <adverb> )* (?<verb> <fails> ) (?<rest> <any>* )",
+    ),
     (found, said) => {
       const subject = found.part('subject');
       const verb = found.part('verb')[0]?.lower ?? '';
@@ -139,6 +163,78 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
       return !(/^(stripped|split|bent)$/.test(verb) && has(found.part('rest').slice(0, 1), 'T'));
     },
   ),
+  problem(
+    '<things> <fail>',
+    '^<lead>* (?<subject> <plain>{1,6}? ) <adverb>* (?<verb> <fail> ) (?<rest> <any>* )',
+    (found) => {
+      const last = found.part('subject').at(-1);
+      return (
+        subjectIsThing(found) &&
+        !has(found.words, 'N') &&
+        last !== undefined &&
+        /[^s]s$/.test(last.lower) &&
+        !has(found.part('rest').slice(0, 1), 'T')
+      );
+    },
+  ),
+  problem(
+    '<thing> keeps <doing>',
+    '^<lead>* (?<subject> <plain>{1,6}? ) (?: keeps | keep | kept ) (?: on )? (?<verb> <any> )',
+    (found) =>
+      subjectIsThing(found) &&
+      /ing$/.test(found.part('verb')[0]?.lower ?? '') &&
+      !/^(?:going|running|working|coming|growing|giving)$/.test(found.part('verb')[0]?.lower ?? ''),
+  ),
+  problem(
+    'there is <water> coming <in>',
+    "there (?: 's | is | are | was ) <adverb>* (?<object> <plain>{1,4}? ) (?: coming | pouring | dripping | seeping | leaking | getting | weeping | running ) (?: in | out | through | from | down | past )",
+  ),
+  problem(
+    'there is <thing> <gone>',
+    "there (?: 's | is | are | 're | was ) <adverb>* (?<object> (?: <det> | <number> ) <plain>{1,4}? ) (?<verb> gone | slipped | loose | adrift | off | out | <faulty> ) (?<rest> <any>{0,6} )$",
+    (found) =>
+      !has(found.words, 'N') && !/^(?:of|on|in)$/.test(found.part('rest')[0]?.lower === 'of' ? 'of' : ''),
+  ),
+  problem(
+    '<thing> has not <set>',
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: has | have | is | are | 's | 've | did | 're ) not <adverb>* (?<verb> set | cured | dried | taken | stuck | bonded | bitten | worked | seated | sealed | fired | cure | take | stick | bond | set up | gone off | go off | hardened | dry ) (?: properly | right | evenly | all the way | everywhere | <any> )*",
+    (found, said, scene) =>
+      subjectIsThing(found) &&
+      !/ yet\//.test(said.code) &&
+      !/until|till|before/.test(neighbour(scene, said, 1)?.opener ?? ''),
+  ),
+  problem(
+    'I am <much> short',
+    "(?: i | we ) (?: 'm | 're | am | are | was | were | 've come up | came up | ended up ) (?: <number> | a | about )+ <plain>{0,3}? (?: short | shy | down ) (?: on | of )? (?<rest> <any>{0,4} )$",
+  ),
+  problem(
+    '<much> short',
+    '^<lead>* <number> <plain>{0,2}? short (?: of <any>+ )? $',
+    (_, said) => said.words.length <= 6,
+  ),
+  problem(
+    '<person> failed <thing>',
+    '(?<subject> <plain>{1,4}? ) (?: failed | rejected | condemned | knocked back | turned down ) (?: the | it | my | our | its | them ) ',
+    (found) => !has(found.words, 'N') && !/^(?:i|we)$/.test(found.part('subject').at(-1)?.lower ?? ''),
+  ),
+  problem(
+    'they sent the wrong <thing>',
+    '(?: sent | delivered | given | brought | got | ordered | bought | posted | shipped | supplied | has | have ) (?: me | us | through )? (?: the wrong | one short | too few | too many | only half | two left )',
+    (found) => !has(found.words, 'N'),
+  ),
+  {
+    name: 'a verdict on what was just said',
+    read: (said, scene) => {
+      if (scene.unreal.has(said.index) || said.asks || !VERDICT.test(said.code) || said.words.length > 7)
+        return undefined;
+      const before = scene.said[said.index - 1];
+      if (!before || scene.unreal.has(before.index)) return undefined;
+      const first = scene.said.find((clause) => clause.sentence === before.sentence) as Said;
+      const from =
+        before.sentence === said.sentence ? before : before.index - first.index <= 2 ? first : before;
+      return { kind: 'problem', from: from.index, to: said.index, start: from.start, end: said.end };
+    },
+  },
   problem(
     'there is a <fault>',
     phrase(
@@ -199,7 +295,7 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
   problem(
     '<thing> is out of <true>',
     phrase(
-      "(?<subject> <any>{1,8}? ) (?: 's | is | are | 're | was | runs | sits ) <adverb>* (?: <number> <any>{0,3}? )? (?: out of (?: square | true | level | plumb | line | parallel | round | wind | alignment | tolerance ) | miles out | way out | off square | miles off | way off | on the huh | on the piss | out by | off by | short by | over by | out (?= $ ) )",
+      "(?<subject> <any>{1,8}? ) (?: 's | is | are | 're | was | runs | sits ) <adverb>* (?: <number> <any>{0,3}? )? (?: out of (?: square | true | level | plumb | line | parallel | round | wind | alignment | tolerance ) | miles out | way out | off square | miles off | way off | on the huh | on the piss | out by | off by | short by | over by | (?: degrees | mil | inch | millimetres | eighth | quarter ) out )",
     ),
     (found) => !has(found.words, 'N'),
   ),

@@ -33,14 +33,15 @@ scratched dented snapped sheared broken bust busted burst blown burnt-out perish
 blistered blistering punctured leaky leaking weeping dripping seeping split splitting torn ripped worn jammed stuck blocked clogged
 choked contaminated crooked wonky skewed misaligned undersized undersize lumpy soggy sodden mouldy moldy soft
 spongy brittle crumbling crumbly flaking peeling lifting loose wobbly faulty defective duff knackered shot dead
-kaput toast scrap firewood ruined useless wrecked damaged missing lost wrong mangled crushed collapsed collapsing sagging sagged
+kaput toast bubbling flickering vibrating overloaded oversized overlong cupping drooping backwards scrap firewood ruined useless wrecked damaged missing lost wrong mangled crushed collapsed collapsing sagging sagged
 binding rubbing sticking slipping slipped fouling overheating smoking sparking shorting tripping
 woodworm wormy riddled infested porous pitted scored gouged creaky rattling squealing grinding noisy unsafe
 dangerous live-wire undersquare unlevel uneven proud hollow short`);
 
 const FAULT_NOUNS = set(`
 leak leaks crack cracks rot split splits dent dents woodworm puncture short mould mold damp fault faults snag snags problem trouble
-issue mistake error mess disaster gap bodge drip drips delamination blister blisters void voids wobble rattle
+issue mistake error mess disaster gap bodge drip drips delamination blister blisters void voids wobble rattle vibration noise knock squeal ridge hump bulge burr kink scratch scratches chip chips
+ding nick gouge tear rip pinhole pinholes hairline sag rung-gone clash interference shortage
 shake shakes twist bow warp corrosion rust hole`);
 
 const FAULT_VERBS = set(`
@@ -48,7 +49,8 @@ leaks leaked weeps wept drips dripped seeps sticks stuck jams jammed binds wobbl
 slips slipped cracked snapped sheared split broke burst cupped warped bowed twisted sags sagged rubs fouls foul
 clashes catches overheats overheated trips tripped stalls stalled cuts-out fails failed died popped failed shattered
 collapsed buckled delaminated blistered peeled flaked rusted rotted perished seized stripped bent dropped-off
-fell melted smoked blew lies scratched chipped dented tore ripped`);
+fell melted smoked blew lies scratched chipped dented tore ripped flickers flickered buzzes vibrates bubbles bubbled lifted delaminates
+corroded shorted perishes sags droops drags scrapes moves-about foamed curdled clogged misfires backfires`);
 
 /** Words in "-ed" that are no finished work: feelings, talk, states, plain nouns. */
 const NO_VERBS = set(`
@@ -72,6 +74,11 @@ coming getting telling asking seeing hearing living sleeping eating drinking lau
 railing decking flooring cladding siding guttering awning coupling fitting bearing casing bushing housing lining
 opening wiring plumbing tubing piping roofing planking ducting building shilling sterling darling pudding lightning
 interesting amazing boring annoying exciting`);
+
+/** What faulty things do, said of several: "the doors bind". */
+const FAULT_BASES =
+  set(`bind stick rub leak jam rattle squeak slip foul sag wobble creak crack trip clash drip weep catch vibrate flicker
+  overheat grind squeal buckle warp drag scrape lift peel seize`);
 
 const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
   ['S', set(`is are was were am 's 're 'm be been being ain't`)],
@@ -143,6 +150,7 @@ const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
   ['F', FAULT_ADJECTIVES],
   ['f', FAULT_NOUNS],
   ['X', FAULT_VERBS],
+  ['x', FAULT_BASES],
   ['Q', NUMBER_WORDS],
   ['Z', set('bought ordered purchased requested reserved booked')],
 ];
