@@ -165,9 +165,81 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
   const word = words[i] as RawWord;
   if (i - from < (marked ? 5 : 2) || !(marked ? FRESH_ANYWHERE : FRESH).test(word.lower)) return false;
   const before = words[i - 1] as RawWord;
-  if (LEADS_ON.has(before.lower) || hasVerb(before.lower)) return false;
+  // "the ridge is on I dropped a line": a particle after the verb ends its clause.
+  const particle = PARTICLES.has(before.lower) && hasVerb(words[i - 2]?.lower ?? '');
+  if ((LEADS_ON.has(before.lower) && !particle) || hasVerb(before.lower)) return false;
   // "the legs I cut are short": a relative clause has its main verb still to come.
   return words.slice(Math.max(from, i - 30), i).some((each) => hasVerb(each.lower));
+}
+
+const PARTICLES = new Set('in on up down off out through over back away together done here'.split(' '));
+/** Verb forms that need a subject of their own. */
+const NEEDS_SUBJECT =
+  /^(?:is|are|was|were|has|have|had|will|can|must|needs?|wants?|gets|goes|comes|came|went|takes|sits|stays|arrived|landed|turned|isn't|aren't|hasn't|haven't|won't|can't|doesn't|don't|didn't)$|(?:'s|'re|'ve|'ll|'d)$/;
+/** Words that no plain subject reaches back over. */
+const STOPS = new Set(
+  (
+    'in on up down off out through over under back away together to of for with at from by into onto across against about round around ' +
+    'now then yesterday today tomorrow tonight monday tuesday wednesday thursday friday saturday sunday morning afternoon evening night week ' +
+    'mil mm inch inches foot feet metres meters centimetres degrees amps volts litres kilos pounds psi bar hours minutes days weeks quid ' +
+    'it that them this those there here me him us you i we he she they and or but so too already again also well fine as not only just'
+  ).split(' '),
+);
+
+/**
+ * Where the subject of the verb at `v` starts, when it is a plain noun with no mark before it: "... is on the ridge
+ * is up". Returns -1 where the words before the verb are no subject.
+ */
+function subjectStart(words: readonly RawWord[], from: number, v: number): number {
+  const verb = words[v] as RawWord;
+  const joined = /'/.test(verb.lower) && !/n't$/.test(verb.lower);
+  const last = joined ? v : v - 1;
+  if (last <= from || (!joined && STOPS.has(words[last]?.lower ?? ''))) return -1;
+  if (
+    joined &&
+    /^(?:what|who|where|how|let|that|which|here|there|it|he|she|they|we|you|i|one)'/.test(verb.lower)
+  )
+    return -1;
+  let k = last;
+  while (k > from + 1 && last - k < 4) {
+    const before = (words[k - 1] as RawWord).lower;
+    if (DETERMINERS.has(before)) {
+      const lead = words[k - 2]?.lower ?? '';
+      const afterVerb = PARTICLES.has(lead) && hasVerb(words[k - 3]?.lower ?? '');
+      // "bolted to the frame wheels are on": the determiner belongs to the words before.
+      return LEADS_ON.has(lead) && !afterVerb ? last : k - 1;
+    }
+    if (STOPS.has(before) || hasVerb(before) || /(?:ed|ly|ing)$/.test(before) || /^\d/.test(before)) break;
+    k--;
+  }
+  return k;
+}
+
+/** Cuts unmarked clauses once more, so that each verb that needs a subject has its own. */
+function cutAtSubjects(words: readonly RawWord[], starts: readonly number[]): readonly number[] {
+  const cuts: number[] = [];
+  starts.forEach((start, n) => {
+    const end = starts[n + 1] ?? words.length;
+    let from = start;
+    let verbs = 0;
+    cuts.push(start);
+    for (let v = start; v < end; v++) {
+      const lower = (words[v] as RawWord).lower;
+      if (!NEEDS_SUBJECT.test(lower)) continue;
+      const before = words[v - 1]?.lower ?? '';
+      const chained =
+        v > start && (hasVerb(before) || before === 'to' || before === 'not' || LEADS_ON.has(before));
+      if (verbs > 0 && !chained) {
+        const cut = subjectStart(words, from, v);
+        if (cut > from + 1) {
+          cuts.push(cut);
+          from = cut;
+        }
+      }
+      verbs++;
+    }
+  });
+  return cuts;
 }
 
 function clausesOf(words: readonly RawWord[], end: number, marked: boolean): readonly Clause[] {
@@ -180,7 +252,8 @@ function clausesOf(words: readonly RawWord[], end: number, marked: boolean): rea
       starts.push(i);
     } else if (startsUnmarked(words, from, i, marked)) starts.push(i);
   }
-  return starts.map((at, k) => clauseFrom(words, at, starts[k + 1] ?? words.length, end));
+  const cuts = marked ? starts : cutAtSubjects(words, starts);
+  return cuts.map((at, k) => clauseFrom(words, at, cuts[k + 1] ?? words.length, end));
 }
 
 const isOpener = (words: readonly RawWord[], i: number) => {

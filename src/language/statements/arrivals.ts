@@ -1,4 +1,13 @@
-import { type Draft, isReason, isSubordinate, phraseRule, type Scene, type StatementRule } from './draft.ts';
+import {
+  type Draft,
+  firstWord,
+  isReason,
+  isSubordinate,
+  neighbour,
+  phraseRule,
+  type Scene,
+  type StatementRule,
+} from './draft.ts';
 import { type Found, phrase } from './phrase.ts';
 import { dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
@@ -7,7 +16,7 @@ const has = (words: readonly Word[], letter: string) => words.some((word) => wor
 
 type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
 
-const arrival = (name: string, received: boolean, pattern: RegExp, guard: Guard): StatementRule =>
+const arrival = (name: string, received: boolean, pattern: RegExp | string, guard: Guard): StatementRule =>
   phraseRule('arrival', name, pattern, (found, said, scene) => {
     if (scene.unreal.has(said.index) || said.asks || isSubordinate(said) || isReason(said)) return false;
     if (has(found.words, 'N')) return false;
@@ -22,6 +31,10 @@ const arrival = (name: string, received: boolean, pattern: RegExp, guard: Guard)
       ...(fields === true ? {} : fields),
     };
   });
+
+/** A day or a stretch of time from now. */
+const hasTime = (said: Said, scene: Scene) =>
+  dayIn(said, scene) !== undefined || / (?:weeks?|fortnight|days|months?|soon)\//.test(said.code);
 
 const WHO =
   /^(i|we|you|he|she|me|us|who|everyone|everybody|nobody|somebody|spring|summer|winter|autumn|rain|christmas|weekend|monday|tuesday|wednesday|thursday|friday|saturday|sunday|time|here)$/;
@@ -59,7 +72,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<thing> came',
     true,
     phrase(
-      "^<lead>* (?<subject> <plain>{1,8}?) (?: 's | has | have | 've )? (?: <adverb> | been )* (?: arrived | came | come | landed | showed up | turned up | got here | rolled up | delivered | got delivered | showed | finally ) (?<rest> <any>* )",
+      "^<lead>* (?<subject> <plain>{1,8}?) (?: 's | has | have | 've )? (?: <adverb> | been )* (?: arrived | came | come | landed | showed up | turned up | rocked up | got here | made it here | was delivered | were delivered | was waiting | were waiting | rolled up | delivered | got delivered | showed | finally ) (?<rest> <any>* )",
     ),
     (found) => {
       const verb = found.words[found.words.length - found.part('rest').length - 1]?.lower ?? '';
@@ -100,7 +113,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<thing> is coming <day>',
     false,
     phrase(
-      "^<lead>* (?<subject> <plain>{0,9}? ) (?: (?: 's | is | are | 're | should | 'll | will | ought to | supposed to | due to | might | <adverb> | be )* ) (?<verb> coming | comes | come | lands | land | landing | due | arrives | arrive | arriving | delivered | here | expected | promised | in | turning up | turn up | show up | with me | with us | shipping | ships | back ) (?<rest> <any>* )",
+      "^<lead>* (?<subject> <plain>{0,9}? ) (?: (?: 's | is | are | 're | should | 'll | will | ought to | supposed to | due to | might | <adverb> | be )* ) (?<verb> coming | comes | come | lands | land | landing | due | arrives | arrive | arriving | delivered | here | expected | promised | in | turning up | turn up | rock up | show up | with me | with us | shipping | ships | ship | shipped | posted | dispatched | being delivered | being shipped | meant to <any> | back ) (?<rest> <any>* )",
     ),
     (found, said, scene) => {
       const verb = found.part('verb')[0]?.lower ?? '';
@@ -125,13 +138,11 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
       if (verb === 'due' && /^(its|their|a|another|her|his|the)$/.test(next)) return false;
       if (
         /^(due|here|expected|delivered)$/.test(verb) ||
-        /^(coming|comes|come|lands?|landing|arriv\w+|turning|turn|show|ships|shipping|with|in|back|promised)$/.test(
+        /^(coming|comes|come|lands?|landing|arriv\w+|turning|turn|show|ships?|shipping|with|in|back|promised|rock|being|shipped|posted|dispatched|meant)$/.test(
           verb,
         )
       ) {
-        const dated =
-          dayIn(said, scene) !== undefined ||
-          / (?:week|weeks|fortnight|days|month|months|soon|the \d+th)\//.test(said.code);
+        const dated = hasTime(said, scene) || /^(?:shipped|dispatched|posted)$/.test(verb);
         if (!dated) return false;
       }
       if (said.words.length > 14) return false;
@@ -139,10 +150,134 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     },
   ),
   arrival(
+    'I have <thing> coming <day>',
+    false,
+    phrase(
+      "(?: i | we | there ) (?: 've | have | 's | are | is | 're )? (?: got )? (?<object> (?: <det> | <number> | more ) <plain>{1,6}? ) (?: coming | arriving | landing | being delivered | on the way | on order | due | turning up ) (?<rest> <any>* )",
+    ),
+    (found, said, scene) =>
+      !has(found.part('object'), 'E') &&
+      !has(found.part('object'), 'J') &&
+      (hasTime(said, scene) || / (?:order|way|delivered)\//.test(said.code)) &&
+      !/^(?:off|out|down|up|in|through|from)$/.test(found.part('rest')[0]?.lower ?? ''),
+  ),
+  arrival(
+    'a delivery of <thing> on <day>',
+    false,
+    phrase(
+      "(?: delivery | deliveries | pallet | load | skip ) (?: of (?<object> <plain>{1,4}? ) )? (?: is | 's | on | for | coming | due )* (?: <day> | the | next )",
+    ),
+    (_, said, scene) => dayIn(said, scene) !== undefined && !/ (?:was|were|came)\//.test(said.code),
+  ),
+  arrival(
+    '<person> is dropping <thing> off <day>',
+    false,
+    phrase(
+      "(?: he | she | they | <person> | yard | merchant | merchants | supplier | shop | chandlery | mill | sawmill | foundry | fabricator | depot | lad | factory ) (?: 's | 'll | are | is | 're | will | has | have | 've )? <adverb>* (?: dropping | drop | bringing | bring | sending | send | delivering | deliver | shipping | ship | has | have | got | getting | promised | posting | posted ) (?: me | us )? (?<object> <any>{1,6}? ) (?: <day> | off | round | over | in | on | for me | by | next )",
+    ),
+    (found, said, scene) => dayIn(said, scene) !== undefined && !has(found.words, 'E'),
+  ),
+  arrival(
+    'waiting on <thing>',
+    false,
+    phrase(
+      "^<lead>* (?: (?: i | we ) (?: 'm | 're | am | are ) )? <adverb>* (?: waiting on | waiting for | expecting ) (?<object> (?: the | a | some | my | new | those | more | two | another ) <any>+ )",
+    ),
+    (found, said, scene) => {
+      const next = scene.said[said.index + 1];
+      const near = next !== undefined && next.sentence === said.sentence && hasTime(next, scene);
+      return (
+        !has(found.part('object'), 'J') && !has(found.part('object'), 'E') && (hasTime(said, scene) || near)
+      );
+    },
+  ),
+  arrival(
+    'received <thing>',
+    true,
+    phrase(
+      "^<lead>* (?: (?: i | we ) (?: 've | have )? )? (?: <adverb> )* (?: received | got hold of | took delivery of | unpacked | unboxed | signed for ) (?<object> (?: the | my | our | a | all | both | some | two | those ) <any>+ )",
+    ),
+    (found) => !has(found.words, 'E'),
+  ),
+  arrival(
+    '<carrier> brought <thing>',
+    true,
+    phrase(
+      "(?: postie | postman | courier | lorry | truck | van | carrier | delivery man | delivery guy | mailman | ups | he | she | they | <person> ) (?: 's | 've | has | have )? <adverb>* (?: brought | delivered | dropped off | dropped round | unloaded ) (?: me | us | round )? (?<object> <any>+ )",
+    ),
+    (found) => !has(found.words, 'E') && !/^(?:up|back to)$/.test(found.part('object')[0]?.lower ?? ''),
+  ),
+  arrival(
+    '<thing> has come, collected',
+    true,
+    phrase('^ (?: <adverb> )* (?: collected | delivered | picked up | received | landed ) $'),
+    (_found, said, scene) => {
+      const before = neighbour(scene, said, -1);
+      if (!before || before.words.length > 5 || before.words.some((word) => /[SHM]/.test(word.classes)))
+        return false;
+      return {
+        start: before.words[firstWord(before)]?.start ?? before.start,
+        from: before.index,
+        item: scene.text.slice(before.words[firstWord(before)]?.start ?? before.start, before.end),
+      };
+    },
+  ),
+  arrival(
+    'picked up <thing> <day>',
+    true,
+    phrase(
+      "^<lead>* (?: i | we )? (?: 've | have )? <adverb>* (?: picked up | collected | fetched ) (?<object> (?: the | my | our | a | some | both ) <any>+ )",
+    ),
+    (found, said) =>
+      / (?:from|yesterday|today|morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\//.test(
+        said.code,
+      ) && !has(found.words, 'E'),
+  ),
+  arrival(
+    '<thing> is held up till <day>',
+    false,
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | is | are | has | have | 've ) (?: <adverb> | been )* (?: delayed | held up | put back | pushed back | late | stuck (?: in | at ) | backordered | on back order )",
+    ),
+    (found, said) =>
+      isGoods(found) &&
+      !/ (?:me|i|my)\//.test(
+        found
+          .part('subject')
+          .map((word) => ` ${word.lower}/`)
+          .join(''),
+      ) &&
+      (/ (?:till|until|customs|depot|order|post)\//.test(said.code) || found.part('rest').length >= 0),
+  ),
+  arrival(
+    'it is <day> now',
+    false,
+    phrase(
+      "^<lead>* (?: it 's | it is | new date 's | the new date 's | that 's | they 're | now ) (?: not | now | looking like | more like )* (?: next )? <day> (?: now | instead | at the earliest | earliest )",
+    ),
+    (_, said, scene) => {
+      const before = neighbour(scene, said, -1) ?? scene.said[said.index - 1];
+      return (
+        before !== undefined &&
+        / (?:came|come|coming|here|held|delayed|rang|late|delivery|ordered|arrive|friday|won)\//.test(
+          before.code + said.code,
+        )
+      );
+    },
+  ),
+  arrival(
+    '<thing> is <day>, delivery',
+    false,
+    phrase(
+      "^<lead>* (?<subject> delivery | (?: <plain>{1,4} ) delivery | new date | eta ) (?: 's | is ) (?<rest> <any>+ )",
+    ),
+    (_, said, scene) => dayIn(said, scene) !== undefined,
+  ),
+  arrival(
     '<thing> is on order',
     false,
     phrase(
-      "^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | is | are | 're ) <adverb>* (?: ordered | on order | on back order | back ordered | backordered | on its way | on their way | on the way | in the post | in the mail | on (?: his | her | their | the | a ) (?: van | truck | lorry | boat | train ) )",
+      "^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | is | are | 're ) <adverb>* (?: ordered | on order | on back order | back ordered | backordered | on its way | on their way | on the way | in the post | in the mail | on a (?: truck | van | lorry | boat | train | ship | pallet ) | on (?: his | her | their | the | a ) (?: van | truck | lorry | boat | train ) )",
     ),
     (found) => isGoods(found),
   ),
@@ -150,7 +285,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     'I ordered <thing>',
     false,
     phrase(
-      "^<lead>* (?: i | we ) (?: 've | have )? (?: <adverb> | went ahead and )* (?: ordered | sent for | sent off for | put in an order for | placed an order for ) (?<object> <any>* )",
+      "^<lead>* (?: i | we ) (?: 've | have )? (?: <adverb> | went ahead and )* (?: ordered | sent for | sent off for | put in an order for | put an order in for | put the order in for | placed an order for ) (?<object> <any>* )",
     ),
     (found) =>
       !/^(wrong|less|around)$/.test(found.part('object')[0]?.lower ?? '') &&

@@ -108,7 +108,7 @@ function chosen(said: Said, scene: Scene): Fields {
 
 const decision = (
   name: string,
-  pattern: RegExp,
+  pattern: RegExp | string,
   guard: (found: Found, said: Said, scene: Scene) => boolean,
 ): StatementRule =>
   phraseRule(

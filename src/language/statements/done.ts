@@ -29,7 +29,7 @@ const NO_WORK =
   set(`measured checked found lost left met hit stood showed gave given told used planned held kept spent
   paid called dropped got choose chose chosen reckoned guessed timed priced weighed bought ordered photographed modeled
   modelled costed ran leant stepped started stopped taped noticed figured read saw seen shown hoped drove driven
-  pushed argued dragged drank slept offered pictured sketched`);
+  pushed argued drank slept offered pictured sketched`);
 /** With nobody named, the same tell of an errand: "spoke to the engineer", "found the spanner". */
 const NO_ERRAND =
   set(`left met hit stood showed gave given told used planned held kept spent paid called got choose chose
@@ -119,7 +119,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     'I have <participle> <thing>',
-    "^<lead>* <plain>{0,4}? (?: i | we ) (?: 've | have ) <adverb>* (?<verb> <done> ) (?<object> <any>+ )",
+    "^<lead>* <plain>{0,4}? (?: i | we ) (?: 've | have ) (?: <adverb> | since )* (?<verb> <done> ) (?<object> <any>+ )",
     (found, said) => isWork(found, said),
   ),
   report(
@@ -135,7 +135,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     'I <past> <thing>',
-    '^<lead>* (?: <day> <lead>* )? <plain>{0,3}? (?: i | we | (?: me and | i and ) <plain>{1,3} | <plain>{1,3} and (?: i | me ) ) (?: <adverb> | went ahead and | went and | went out and | been and | went up and | finally | <did> and | then )* (?<verb> <did> ) (?<object> <any>+ )',
+    '^<lead>* (?: <day> <lead>* )? <plain>{0,3}? (?: i | we | (?: me and | i and ) <plain>{1,3} | <plain>{1,3} and (?: i | me ) ) (?: <adverb> | went ahead and | went and | went out and | been and | went up and | finally | <did> and | bit the bullet and | since | then )* (?<verb> <did> ) (?<object> <any>+ )',
     (found, said) => isWork(found, said),
   ),
   report(
@@ -172,7 +172,12 @@ export const DONE_RULES: readonly StatementRule[] = [
       if (!verb || NO_ERRAND.has(verb.lower) || said.opener === 'which') return false;
       // "cut the legs" may be an order to oneself: only a past time settles it.
       if (verb.classes.includes('B') && !isLately(said, scene) && !/ already\//.test(said.code)) return false;
-      if (/^(?:turned|came|showed|arrived|landed|weighed|turned|said)$/.test(verb.lower)) return false;
+      if (
+        /^(?:turned|came|showed|arrived|landed|weighed|turned|said|received|collected|picked|expected)$/.test(
+          verb.lower,
+        )
+      )
+        return false;
       return (
         !said.afterPause &&
         (NO_WORK.has(verb.lower)
@@ -320,6 +325,99 @@ export const DONE_RULES: readonly StatementRule[] = [
       );
     },
   ),
+  report(
+    '<off> came <thing>',
+    '^<lead>* (?<verb> off | out | in | up | down | on | back | over | away ) (?: came | went | goes | go ) (?<subject> (?: <det> | all ) <any>+ )',
+    () => true,
+  ),
+  report(
+    '<off> with <thing>',
+    '^<lead>* (?: off | out | in | up | down | on ) with (?: the | that | those ) <any>+',
+    () => true,
+  ),
+  report(
+    '<somebody> <past> <thing>',
+    "^<lead>* (?<subject> <plain>{1,3}? ) (?: 's | has | have )? <adverb>* (?<verb> <did> ) (?<object> (?: the | both | all | my | our | those | that | them | it | every | each ) <any>* )",
+    (found, said) => {
+      const [verb] = found.part('verb');
+      if (!verb || verb.classes.includes('B') || verb.classes.includes('X') || !isWork(found, said))
+        return false;
+      if (
+        /^(?:it|that|they|this|these|those|which|he|she|you|what|engineer|inspector|spec|book|somebody|someone)$/.test(
+          found.part('subject').at(-1)?.lower ?? '',
+        )
+      )
+        return false;
+      return (
+        !/^(?:cleared|covered|filled|marked|showed|caught|fouled|touched|passed|saved|brought|supported|sent|dropped|offered)$/.test(
+          verb.lower,
+        ) && !has(found.part('subject'), 'E')
+      );
+    },
+  ),
+  report(
+    'done <doing>',
+    '^<lead>* (?: <adverb> )* (?: done | finished | sorted | completed ) (?: with )? (?<object> (?: <det> | <doing> | up | off | all ) <any>* )',
+    (_, said) => !said.afterPause,
+  ),
+  report(
+    'we now have <thing>',
+    "^<lead>* (?: i | we ) (?: (?: now | finally ) (?: have | 've got | got ) | (?: 've | have ) (?: now | finally ) got ) (?<object> <any>+ )",
+    (found) =>
+      !/^(?:to)$/.test(found.part('object')[0]?.lower ?? '') && !has(found.part('object').slice(0, 3), 'f'),
+  ),
+  report(
+    'gave <thing> a <coat>',
+    "^<lead>* (?: (?: i | we ) (?: 've | have )? )? <adverb>* (?: gave | given ) (?<object> (?: the | it | them | that | those | my | everything | both | all ) <any>{0,4}? ) (?: a | an | its | another | one | two | their | some ) (?<rest> <any>+ )",
+    (found, said) =>
+      / (?:coats?|wipe|sand|wash|clean|scrub|rub|polish|seal|oiling|grease|service|skim|lick|second|third|first|brush|going-over|once-over|undercoat|primer|flush)\//.test(
+        said.code,
+      ) && !has(found.words, 'E'),
+  ),
+  report(
+    '<engine> fired up',
+    `^<lead>* ${THING} (?: fired up | started | starts | runs | ran | fired | lit | kicked in | came alive | powered up | sparked up | works | worked ) (?: first (?: go | time | turn | pull | kick ) | like a (?: dream | charm | sewing machine | treat ) | a treat | perfectly | beautifully | sweetly | at last | now )`,
+    (found) => !saidOfPerson(found),
+  ),
+  report(
+    'went over <thing> with <tool>',
+    "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* (?: went | gone | been ) (?: over | round | around | along | through ) (?: the | it | all | every | them ) <any>{0,5}? with <any>+",
+    (found) => !has(found.words, 'Y'),
+  ),
+  report(
+    'she has had <thing> <participle>',
+    "^<lead>* <plain>{1,6}? (?: has | have | 's | 've ) <adverb>* had (?: her | its | their | his | the ) <any>{1,4}? (?<verb> <done> )",
+    (found) => !NO_RESULT.has(found.part('verb')[0]?.lower ?? ''),
+  ),
+  report(
+    'I ended up <doing> <thing>',
+    "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* (?: ended up | finished up | wound up | spent <any>{1,5}? ) (?<verb> <doing> ) (?<object> <any>+ )",
+    () => true,
+  ),
+  report(
+    '<time> was spent <doing>',
+    '(?: was | were ) spent (?<verb> <doing> ) (?<object> <any>+ )',
+    () => true,
+  ),
+  report(
+    'which I did',
+    '^ (?: which | and | so ) (?: so )? (?: i | we ) (?: did | have done ) $',
+    (_found, said) => said.opener.includes('which'),
+  ),
+  report(
+    '<thing> stands <where it should>',
+    `^<lead>* ${THING} (?: is | 's | are | 're ) (?: <adverb> )* (?: sitting | standing | hanging | running | humming | purring | ticking over | breathing | floating ) (?: on | in | under | up | now | nicely | sweet | like ) (?<rest> <any>* )`,
+    (found) =>
+      !saidOfPerson(found) &&
+      / (?:own|place|now|nicely|sweet|feet|wheels|where)\//.test(
+        found.words.map((word) => ` ${word.lower}/`).join(''),
+      ),
+  ),
+  report(
+    '<past> it <level>',
+    '^<lead>* (?: <adverb> )* (?<verb> <did> ) (?<object> (?: it | them | that | those ) (?: level | flat | square | plumb | flush | straight | smooth | back | down | up | in | out | off | clean | to <any>+ ) <any>{0,4} )$',
+    (found) => !/^(?:weighed|measured|turned)$/.test(found.part('verb')[0]?.lower ?? ''),
+  ),
   {
     // "Windows in, all six of them": a headline without a verb.
     name: '<thing> <in>',
@@ -443,7 +541,7 @@ function isWork(found: Found, said: Said): boolean {
         !/ pole| level\//.test(rest)
       );
     case 'dropped':
-      return / (?:in|back|off)\//.test(rest) && first !== 'a';
+      return / (?:in|back|off)\//.test(rest) && !/^(?:a|it)$/.test(first);
     case 'cut':
       return !/^(?:it|that)$/.test(first) || object.length > 1;
     case 'got':

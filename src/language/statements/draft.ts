@@ -1,6 +1,6 @@
 import type { DateContext } from '../dates.ts';
 import type { Span } from '../notes.ts';
-import { type Found, find } from './phrase.ts';
+import { type Found, find, phrase } from './phrase.ts';
 import type { Said } from './words.ts';
 
 export type StatementKind = 'decision' | 'task' | 'done' | 'arrival' | 'problem' | 'promise' | 'correction';
@@ -77,10 +77,11 @@ export function firstWord(said: Said): number {
 export function phraseRule(
   kind: StatementKind,
   name: string,
-  pattern: RegExp,
+  source: RegExp | string,
   guard: (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>> = () =>
     true,
 ): StatementRule {
+  const pattern = typeof source === 'string' ? phrase(source) : source;
   return {
     name,
     read: (said, scene) => {

@@ -17,19 +17,14 @@ function silent(said: Said, scene: Scene): boolean {
 type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
 
 const problem = (name: string, pattern: RegExp | string, guard: Guard = () => true): StatementRule =>
-  phraseRule(
-    'problem',
-    name,
-    typeof pattern === 'string' ? phrase(pattern) : pattern,
-    (found, said, scene) => {
-      if (silent(said, scene) || SUPPOSED.test(found.words.map((word) => ` ${word.lower}/`).join('')))
-        return false;
-      const fields = guard(found, said, scene);
-      if (!fields) return false;
-      const cause = causeOf(said, scene);
-      return { ...(fields === true ? {} : fields), ...(cause ? { cause } : {}) };
-    },
-  );
+  phraseRule('problem', name, pattern, (found, said, scene) => {
+    if (silent(said, scene) || SUPPOSED.test(found.words.map((word) => ` ${word.lower}/`).join('')))
+      return false;
+    const fields = guard(found, said, scene);
+    if (!fields) return false;
+    const cause = causeOf(said, scene);
+    return { ...(fields === true ? {} : fields), ...(cause ? { cause } : {}) };
+  });
 
 const SUPPOSED = / (?:would|could|might|may|used|never)\//;
 
@@ -220,6 +215,65 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
   problem(
     'they sent the wrong <thing>',
     '(?: sent | delivered | given | brought | got | ordered | bought | posted | shipped | supplied | has | have ) (?: me | us | through )? (?: the wrong | one short | too few | too many | only half | two left )',
+    (found) => !has(found.words, 'N'),
+  ),
+  problem(
+    'I forgot to <do>',
+    "^<lead>* (?: i | we ) (?: 've | have | 'd )? <adverb>* (?: forgot to | forgotten to | failed to | neglected to | managed to (?: snap | break | crack | drop | split | bend | strip | lose | scratch | shear | dent | spill | drill through | cut through ) ) (?<object> <any>+ )",
+    (found, said) =>
+      !/ (?:say|mention|tell|film|show|press|subscribe)\//.test(said.code) && !has(found.words, 'N'),
+  ),
+  problem(
+    '<thing> had a <fault>',
+    "(?: has | have | had | got | 's got | developed | sprung | picked up | found | with ) (?: a | an | some | another | this )? <adverb>* (?<kind> <plain>{0,2}? ) (?<verb> <fault> )",
+    (found, said) =>
+      !has(found.words, 'N') &&
+      !/ (?:no|not|without|fix|fixed|would|could)\//.test(said.code) &&
+      !/^(?:hole|bow|short|mould|play|shake|rock|split|splits|tear|rip|chips|chip|noise|hump|ridge|twist|problem)$/.test(
+        found.part('verb')[0]?.lower ?? '',
+      ),
+  ),
+  problem(
+    'there is <harm>',
+    "there (?: 's | is | are | was | were | 're ) (?: <adverb> | still | a | an | some | no )* (?: bit of | lot of | load of )? (?<verb> osmosis | rot | rust | woodworm | damp | mould | mold | corrosion | water | daylight | air | movement | slop | backlash | wobble | condensation | moisture | asbestos | ants | mice | rats | wasps | termites | dry rot | wet rot | subsidence | delamination | no earth | no ground | no power | no spark | no pressure | no compression ) (?<rest> <any>{0,8} )",
+    (_, said) =>
+      !/ (?:power|tank|for|tea|supply|connected|enough)\//.test(said.code.replace(/ no\/\w* power/, '')),
+  ),
+  problem(
+    'there is no <thing> where there should be',
+    "there (?: 's | is | are ) no (?: earth | ground | power | spark | pressure | compression | insulation | vapour | lintel | dpc | damp | noggin | support | fall | room | clearance | access ) ",
+  ),
+  problem(
+    '<pest> has eaten <thing>',
+    "(?<subject> <plain>{1,4}? ) (?: 's | has | have | 've | had )? <adverb>* (?: eaten | chewed | gnawed | cut through | drilled through | dug through | crushed | squashed | smashed | nicked | stolen | knocked <any>{1,3} off | burnt through | eaten through | eaten into | torn up )",
+    (found) => !has(found.words, 'N') && !/^(?:i|we)$/.test(found.part('subject').at(-1)?.lower ?? ''),
+  ),
+  problem(
+    '<water> got <in>',
+    "(?<subject> rain | water | damp | moisture | oil | dust | mice | frost | snow | sand | salt | air | sawdust ) (?: has | have | 's )? <adverb>* (?: got | gotten | come | came | crept | blown | soaked | seeped | run | leaked ) (?: in | under | through | into | past | behind )",
+  ),
+  problem(
+    '<thing> slopes <away>',
+    '^<lead>* (?<subject> <plain>{1,6}? ) <adverb>* (?: slopes | leans | tilts | bows | dips | rocks | sits proud | sits low | sits high | bellies | runs off | runs out | wanders | drops away | pulls to | falls away | tapers | bulges | gapes ) (?<rest> <any>* )',
+    (found) => subjectIsThing(found) && !has(found.words, 'N') && found.part('rest').length < 6,
+  ),
+  problem(
+    '<thing> <fails> over time',
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: 's | is | are | has | have | 've )? <adverb>* (?: opened up | opening up | came apart | coming apart | fell apart | falling apart | gave out | gave up | packed up | packed in | conked out | died on me | let me down | backing up | taking on water | letting in | letting water | letting rain | coming away | come away | coming loose | come loose | come adrift | worked loose | working loose | burning | blowing | eating | chewing | losing | dropping out | cutting out | playing up | acting up | on its last legs | past saving | beyond saving | had it | seen better days | in bits | in pieces | in tatters | falling to bits | rock hard | like rock | mush | like mush | punky | pulp | mashed | condemned | ruined | a mess | like a banana | nowhere near | all over the place | all over the shop | not happy | not having it | grinding | squealing | knocking | banging | hunting | racing | overheating | fogging | sweating )",
+    (found) => subjectIsThing(found) && !has(found.words, 'N'),
+  ),
+  problem(
+    '<thing> went off in <pot>',
+    '^<lead>* (?<subject> <plain>{1,7}? ) (?: went off | kicked off | cured | set | gelled ) (?: in the pot | in the bucket | in the tray | too soon | too fast | before i | on me )',
+  ),
+  problem(
+    '<thing> does not sit <flat>',
+    "(?<subject> <plain>{1,6}? ) (?: does not | do not | will not | did not | is not | are not | 's not | 're not ) <adverb>* (?: sit | sitting | lie | lying | hang | hanging | stand | run | running | be | quite | anywhere near | close to )* (?: flat | flush | square | level | plumb | straight | right | true | true to | parallel | tight | even | centred | centered | properly | happily | within ) ",
+    (found) => subjectIsThing(found),
+  ),
+  problem(
+    'they sent me the <wrong> one',
+    '(?: sent | delivered | given | brought | posted | shipped | supplied | gave ) (?: me | us ) (?: the | a ) (?: left | right | wrong | other | old | bigger | smaller | short | metric | imperial | us | uk ) <any>*',
     (found) => !has(found.words, 'N'),
   ),
   {

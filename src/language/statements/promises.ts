@@ -17,7 +17,7 @@ const has = (words: readonly Word[], letter: string) => words.some((word) => wor
 
 /** Giving one's word. */
 const VOW = phrase(
-  "(?: i promise | we promise | 's a promise | is a promise | you (?: 've | have ) (?: got )? my word | my word on it | mark my words | cross my heart | hand on heart | hand on my heart | pinky swear | pinky promise | scout 's hono | scout 's honour | scout 's honor | scouts honour | on my life | i swear | swear (?: on | to ) <any> | hold me to (?: it | that )? | you can hold me | i give you my word | word of honour | word of honor | promise $ | that 's a deal | no excuses | i guarantee )",
+  "(?: i promise | we promise | 's a promise | is a promise | you (?: 've | have ) (?: got )? my word | my word on it | mark my words | cross my heart | hand on heart | hand on my heart | pinky swear | pinky promise | scout 's hono | scout 's honour | scout 's honor | scouts honour | on my life | i swear | swear (?: on | to ) <any> | hold me to (?: it | that )? | you can hold me | i give you my word | word of honour | word of honor | promise $ | promise you | my hand to | swear down | blood oath | on my mother | on my honour | no word of a lie | not going to forget | on pain of | you heard it here | that 's a deal | no excuses | i guarantee )",
 );
 const KEPT = / (?:as|like)\/\w* (?:i\/\w* )?promised\//;
 
@@ -27,7 +27,7 @@ const isBare = (said: Said, found: Found) =>
 
 const promise = (
   name: string,
-  pattern: RegExp,
+  pattern: RegExp | string,
   guard: (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>,
 ): StatementRule =>
   phraseRule('promise', name, pattern, (found, said, scene) => {
@@ -46,7 +46,16 @@ export const PROMISE_RULES: readonly StatementRule[] = [
       if (!found || said.asks || KEPT.test(said.code) || / (?:not|never|broke|promised)\//.test(said.code))
         return undefined;
       if (!isBare(said, found)) return draft('promise', said, {}, firstWord(said));
-      const before = scene.said[said.index - 1];
+      let before = scene.said[said.index - 1];
+      // A scrap between the promise and the vow: "a full rundown at the end, every receipt, hold me to that".
+      while (
+        before &&
+        before.words.length <= 3 &&
+        !/[SHM]/.test(before.words.map((word) => word.classes).join('')) &&
+        scene.said[before.index - 1]?.sentence === before.sentence
+      ) {
+        before = scene.said[before.index - 1];
+      }
       if (!before || before.sentence < said.sentence - 1) return undefined;
       const near = before.sentence === said.sentence || said.words.length <= 5;
       if (!near) return undefined;
@@ -72,6 +81,78 @@ export const PROMISE_RULES: readonly StatementRule[] = [
           object[0]?.lower ?? found.part('verb')[1]?.lower ?? '',
         );
       return true;
+    },
+  ),
+  promise(
+    'I will do <video>',
+    "(?: i | we ) (?: 'll | will | 'm | 're | am | are | 'm going to | owe ) (?: <adverb> | be | going to | definitely )* (?: do | doing | make | making | run | running | have | put out | record | recording | cut together | edit | bring | take | read | answer | owe | you ) (?<object> <any>{0,7}? (?: <media> | costs | cost | build costs | questions | comments | drawings | plans | sums | numbers | receipts | full story | footage | along ) <any>{0,6} )",
+    (found, said) =>
+      !/ (?:my|the)\/\w* (?:plans|numbers|sums)\//.test(said.code) &&
+      / (?:you|next|episode|video|film|rundown|tour|breakdown|walkthrough|walk-through|comments|questions|series|part|costs?|receipts)\//.test(
+        said.code,
+      ) &&
+      !/ (?:fit|wire|drill)\//.test(said.code) &&
+      found.part('object').length > 0,
+  ),
+  promise(
+    'there will be <video>',
+    "(?: there 'll be | there will be | there 's going to be | there 's | expect | look out for | watch for ) (?<object> <any>{0,5}? (?: <media> | questions | footage ) <any>* )",
+    (found, said) =>
+      / (?:'ll|will|going|soon|next|coming|expect|look|watch)\//.test(said.code) && !has(found.words, 'N'),
+  ),
+  promise(
+    "I'll let you know",
+    "(?: i | we ) (?: 'll | will ) (?: <adverb> )* (?: let you know | keep you posted | report back | tell you (?: how | what | all | next | the | more ) | get back to you )",
+    (_, said) => !/ (?:now|straight)\//.test(said.code),
+  ),
+  promise(
+    '<thing> is in the next <video>',
+    "(?<subject> <any>{1,6}? ) (?: 's | is | are | goes | comes | going | coming | 'll be | will be ) (?: up | going | coming | all )* (?: in | on ) (?: the | a | its own | another | that )? (?: next | separate | another | following | own | later | second ) (?: one | <media> )",
+    (found) => !has(found.words, 'N'),
+  ),
+  promise(
+    'next time, <thing>',
+    "^<lead>* next (?: time | week | one | episode | video | up | film ) (?: we | i | it 's | is | you | 'll | <media> )* <any>*",
+    (found, said, scene) => {
+      if (/ next\/\w* up\//.test(said.code) || has(found.words, 'N')) return false;
+      if (/ next\/\w* (?:time|one|episode|video|film)\//.test(said.code))
+        return / (?:'s|is|we|'ll|will|i)\//.test(said.code);
+      return (
+        said.words.length <= 3 &&
+        neighbour(scene, said, 1) !== undefined &&
+        neighbour(scene, said, -1) === undefined &&
+        /^ (?:the|we)\//.test(neighbour(scene, said, 1)?.code ?? '') &&
+        !/[SHMV]/.test(
+          neighbour(scene, said, 1)
+            ?.words.map((w) => w.classes)
+            .join('') ?? '',
+        )
+      );
+    },
+  ),
+  promise(
+    '<thing> goes out <day>',
+    "^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | is | are | 're | 'll | will | should )* (?: be )? (?: going out | going up | goes out | goes up | goes live | going live | go out | go up | go live | drops | airs | filmed | out | up | live | online | on the channel | go online | goes online ) (?<rest> <any>* )",
+    (found, said, scene) => {
+      const verb = found.words[found.words.length - found.part('rest').length - 1]?.lower ?? '';
+      if (has(found.words, 'N') || / (?:was|were)\//.test(said.code)) return false;
+      if (!dayIn(said, scene) && !dayAfter(said, scene) && !/ (?:next|soon)\//.test(said.code)) return false;
+      if (/^(?:out|up|drops)$/.test(verb))
+        return (
+          has(found.part('subject'), 'E') ||
+          / (?:going|live|goes)\/\w* (?:out)\//.test(said.code) ||
+          (said.words.length <= 6 && / up\//.test(said.code) && has(found.part('subject'), 'E'))
+        );
+      return true;
+    },
+  ),
+  promise(
+    'I said I would <show>',
+    "(?: i | we ) (?: said | told you ) (?: i | we ) (?: 'd | would | 'll | will ) (?: show | do | film | post | put | make | answer | explain | give )",
+    (_, said, scene) => {
+      const next = neighbour(scene, said, 1);
+      if (next && dayIn(next, scene)) return { end: next.end, to: next.index };
+      return dayIn(said, scene) !== undefined;
     },
   ),
   promise(

@@ -91,12 +91,46 @@ function wordsIn(text: string, from: number, to: number): readonly Word[] {
   return words;
 }
 
+/** Ways to lead a report in that are no part of it: "I'm happy to say the tank is plumbed". */
+const PREAMBLE = new RegExp(
+  [
+    "i 'm (?:happy|pleased|glad|proud|delighted|sorry|sad|relieved) to (?:say|report|announce|tell you)(?: that)?",
+    "(?:i|we) (?:can|have to|must|'ve to|should) (?:now )?(?:report|say|tell you|admit|confess)(?: that)?",
+    "(?:as )?you (?:can|may|might|will|'ll) (?:now )?(?:see|notice|hear|have noticed)(?: that| from this)?",
+    '(?:i|we) (?:think|reckon|guess|suppose|believe|hope|see|find|notice|noticed|found|discovered|realised|realized)(?: that| out)?',
+    '(?:the )?(?:good|bad|big|other|best|worst|happy|sad|only)? ?(?:news|thing|trouble|problem|point|snag|upshot|result|plan|idea|question|truth) (?:is|was|being)(?: that)?',
+    '(?:it )?turns out(?: that)?|it turned out(?: that)?|turned out',
+    'looks like|it looks like|sounds like|seems(?: like)?|it seems(?: that)?|apparently|unfortunately|sadly|annoyingly|luckily|thankfully|happily|amazingly|meanwhile|otherwise|elsewhere|also|remember|look|listen|lads|folks|guys|everyone|people',
+    'for (?:the record|those asking|whoever asked|anyone asking|starters|once|now)|in other news|since last time|since then|at last|at long last|in the end|on top of that|after all that|to be fair|to be honest|of course|by the way|mind you|last but not least|first (?:off|up|of all)|first thing first|long story short|what else|guess what|fun fact|bit by bit|in the meantime',
+    'one (?:thing|change|problem|snag|ugly thing|more thing|last thing)|another thing|big news|small victory|job one|job two',
+  ]
+    .map((part) => `(?:${part})`)
+    .join('|')
+    .replace(/^/, '^(?:')
+    .replace(/$/, ')(?= |$)'),
+);
+
+/** Makes the words of a preamble mere lead-in, where something follows them. */
+function markPreamble(words: readonly Word[]): readonly Word[] {
+  let from = 0;
+  while (from < words.length && words[from]?.classes.includes('L')) from++;
+  const said = words
+    .slice(from, from + 9)
+    .map((word) => word.lower)
+    .join(' ');
+  const found = PREAMBLE.exec(said)?.[0];
+  if (!found) return words;
+  const to = from + found.split(' ').length;
+  if (to >= words.length - 1) return words;
+  return words.map((word, k) => (k >= from && k < to ? { ...word, classes: 'L' } : word));
+}
+
 /** The clauses of all sentences with their words, numbered through the memo. */
 export function wordClauses(text: string, sentences: readonly Sentence[]): readonly Said[] {
   const said: Said[] = [];
   sentences.forEach((sentence, k) => {
     for (const clause of sentence.clauses) {
-      const words = wordsIn(text, clause.bodyStart, clause.end);
+      const words = markPreamble(wordsIn(text, clause.bodyStart, clause.end));
       if (words.length === 0) continue;
       const codeStarts: number[] = [];
       let code = '';
