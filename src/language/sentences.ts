@@ -1,3 +1,4 @@
+import { workBase, workPast } from './lexicon/work-verbs.ts';
 import type { Span } from './notes.ts';
 
 /** A stretch of a memo that holds one or more clauses. */
@@ -137,6 +138,23 @@ function startsClause(words: readonly RawWord[], i: number): boolean {
   return false;
 }
 
+const IRREGULAR_PAST = new Set(
+  'cut put got hung ran built took gave had laid made did set fit fitted let went'.split(' '),
+);
+const TELLS_ON = new Set(
+  'the a an it them that those these my our its his her all both each every in on up down off out back over some two three four another'.split(
+    ' ',
+  ),
+);
+
+/** "... and painted the floor": the same speaker goes on with the next piece of work. */
+function goesOnTelling(words: readonly RawWord[], i: number): boolean {
+  const [join, verb, object] = [words[i]?.lower, words[i + 1]?.lower, words[i + 2]];
+  if (!verb || !object || (join !== 'and' && join !== 'then') || object.afterPause) return false;
+  const past = IRREGULAR_PAST.has(verb) || (workPast(verb) !== undefined && workBase(verb) === undefined);
+  return past && TELLS_ON.has(object.lower);
+}
+
 function opensAt(words: readonly RawWord[], i: number): boolean {
   const word = words[i] as RawWord;
   if (ALWAYS_OPEN.has(word.lower)) return true;
@@ -144,7 +162,7 @@ function opensAt(words: readonly RawWord[], i: number): boolean {
   if (word.lower === 'rather' && words[i + 1]?.lower === 'than') return true;
   if (word.lower === 'instead' && words[i + 1]?.lower === 'of') return true;
   if (word.lower === 'as') return words[i + 1]?.lower === 'soon' && words[i + 2]?.lower === 'as';
-  return MAY_OPEN.has(word.lower) && startsClause(words, i + 1);
+  return MAY_OPEN.has(word.lower) && (startsClause(words, i + 1) || goesOnTelling(words, i));
 }
 
 /** Words after which a pronoun goes on with the clause ("what I told you", "the legs I cut"): no fresh subject. */

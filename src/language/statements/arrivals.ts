@@ -72,7 +72,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<thing> came',
     true,
     phrase(
-      "^<lead>* (?<subject> <plain>{1,8}?) (?: 's | has | have | 've )? (?: <adverb> | been )* (?: arrived | came | come | landed | showed up | turned up | rocked up | got here | made it here | was delivered | were delivered | was waiting | were waiting | rolled up | delivered | got delivered | showed | finally ) (?<rest> <any>* )",
+      "^<lead>* (?<subject> <plain>{1,8}?) (?: 's | has | have | 've )? (?: <adverb> | been )* (?: arrived | came | come | landed | showed up | turned up | rocked up | got here | made it here | was delivered | were delivered | was waiting | were waiting | rolled up | delivered | got delivered | showed ) (?<rest> <any>* )",
     ),
     (found) => {
       const verb = found.words[found.words.length - found.part('rest').length - 1]?.lower ?? '';

@@ -34,7 +34,7 @@ const NO_WORK =
 const NO_ERRAND =
   set(`left met hit stood showed gave given told used planned held kept spent paid called got choose chose
   reckoned guessed ran leant stepped started stopped noticed read saw felt knew looked`);
-const PERSONAL = set('i we you he she who me us everybody everyone nobody somebody they something nothing');
+const PERSONAL = set('i we you he who me us everybody everyone nobody somebody something nothing');
 
 /** Clauses in which no work is reported, whatever their verbs. */
 function silent(said: Said, scene: Scene): boolean {
@@ -46,8 +46,11 @@ function silent(said: Said, scene: Scene): boolean {
 const saidOfMedia = (found: Found) => has(found.part('subject'), 'E');
 const saidOfPerson = (found: Found) =>
   isOne(found.part('subject'), PERSONAL) || has(found.part('subject').slice(-1), 'J');
-const negated = (found: Found) =>
-  has(found.words.slice(0, found.words.length - found.part('rest').length), 'N') || has(found.words, 'K');
+const negated = (found: Found) => {
+  const tail = Math.max(found.part('rest').length, found.part('object').length);
+  const head = found.words.slice(0, found.words.length - tail);
+  return has(head, 'N') || has(head, 'K');
+};
 
 type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
 const report = (name: string, source: string, guard: Guard): StatementRule =>
@@ -94,13 +97,12 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<thing> got <participle>',
     `^<lead>* ${THING} (?: got | was | were ) ${ADVERBS} (?<verb> <done> ) (?<rest> <any>* )`,
-    (found, said, scene) =>
-      !saidOfPerson(found) && !saidOfMedia(found) && isResult(found) && isLately(said, scene),
+    (found) => !saidOfPerson(found) && !saidOfMedia(found) && isResult(found),
   ),
   report(
     '<thing> is bought',
     `^<lead>* ${THING} <is> ${ADVERBS} (?: bought | booked | reserved | purchased | arranged | organised | organized | shipped | posted | sent )`,
-    (found) => !saidOfPerson(found),
+    (found) => !isOne(found.part('subject'), PERSONAL),
   ),
   report(
     '<thing> is <place>',
@@ -110,11 +112,12 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<thing> is full',
     `^<lead>* ${THING} <is> (?: <adverb> | dead | back )* (?: full | level | straight | tight | watertight | weathertight | bare | clear ) (?: again | now | at last | too )* $`,
-    (found) => !saidOfPerson(found) && found.part('subject').length > 1,
+    (found) =>
+      !saidOfPerson(found) && !/^(?:it|that|she|this|they)$/.test(found.part('subject')[0]?.lower ?? ''),
   ),
   report(
     '<thing> is in its place',
-    `^<lead>* ${THING} <is> ${ADVERBS} (?: in | on | under | over | at | behind ) (?: its | their | her | his ) (?<rest> <any>+ )`,
+    `^<lead>* ${THING} <is> ${ADVERBS} (?: in | on | under | over | at | behind ) (?: its | their | her | his ) (?<rest> <any>* )`,
     (found) => !saidOfPerson(found) && !isOne(found.part('rest'), set('own way tail')),
   ),
   report(
@@ -325,6 +328,18 @@ export const DONE_RULES: readonly StatementRule[] = [
       );
     },
   ),
+  {
+    // "I stripped the seats out, bolted the rail down and painted the floor": the same speaker goes on.
+    name: '..., <past> <thing>',
+    read: (said, scene) => {
+      const before = neighbour(scene, said, -1);
+      if (!before || silent(said, scene) || !/^(?:and|then|and then|but)?$/.test(said.opener))
+        return undefined;
+      const found = find(GOES_ON, said);
+      if (!found || !isWork(found, said) || !tells(before, scene)) return undefined;
+      return draft('done', said, {}, firstWord(said));
+    },
+  },
   report(
     '<off> came <thing>',
     '^<lead>* (?<verb> off | out | in | up | down | on | back | over | away ) (?: came | went | goes | go ) (?<subject> (?: <det> | all ) <any>+ )',
@@ -462,6 +477,26 @@ export const DONE_RULES: readonly StatementRule[] = [
   },
 ];
 
+const GOES_ON = phrase('^<lead>* (?: <adverb> | then )* (?<verb> <did> | <done> ) (?<object> <any>+ )$');
+const TELLS = phrase(
+  "^<lead>* (?: <day> <lead>* )? <plain>{0,5}? (?: i | we ) (?: 've | have )? (?: <adverb> )* (?: <did> | <done> ) ",
+);
+const TELLS_BARE = phrase(
+  '^<lead>* (?: <adverb> | then )* (?: <did> | got ) (?: <det> | <pronoun> | <particle> )',
+);
+
+/** Whether the clause, or one before it in the sentence, tells of the speaker's own work. */
+function tells(said: Said, scene: Scene): boolean {
+  let clause: Said | undefined = said;
+  for (let k = 0; clause && k < 4; k++) {
+    if (isSubordinate(clause) || isReason(clause)) return false;
+    if (TELLS.test(clause.code) || (k === 0 && TELLS_BARE.test(clause.code))) return true;
+    if (clause.words.some((word) => /[SHM]/.test(word.classes))) return false;
+    clause = neighbour(scene, clause, -1);
+  }
+  return false;
+}
+
 const HEADLINE = phrase(
   '^ (?! <prep> | <pronoun> ) <plain>{1,4}? (?<verb> in | on | up | off | out | done | finished | sorted ) (?: at last | now | finally | then )* $',
 );
@@ -479,7 +514,7 @@ function isResult(found: Found): boolean {
   if (verb.classes.includes('F') && !gone) return false;
   if (/^(?:made|built|framed|pitched|spaced|sized|carved|lapped|cut|laid|run|set)$/.test(verb.lower)) {
     // "pitched at forty-seven degrees", "carved in stone": how a thing is, not what was done.
-    if (/^(?:at|of|by)$/.test(next) || (verb.lower === 'carved' && next === 'in')) return false;
+    if (/^(?:at|of|by|from|up)$/.test(next) || (verb.lower === 'carved' && next === 'in')) return false;
     if (verb.lower === 'lapped') return next === '';
   }
   return true;

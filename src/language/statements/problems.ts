@@ -155,7 +155,10 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
       )
         return false;
       // The same form finishes work: "I stripped the wax", said without "I".
-      return !(/^(stripped|split|bent)$/.test(verb) && has(found.part('rest').slice(0, 1), 'T'));
+      return !(
+        /^(stripped|split|bent|broke|popped|ripped|tore|blew|lifted)$/.test(verb) &&
+        /[TC]/.test(found.part('rest')[0]?.classes ?? '')
+      );
     },
   ),
   problem(

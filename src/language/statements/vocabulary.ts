@@ -90,7 +90,7 @@ const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
     'V',
     set(`do does did need needs want wants get gets got go goes went come comes came take takes took make makes made
     weighs sit sits stay stays says said thinks thought gives gave leaves holds measures turns turned arrived arrives
-    lands know knows knew seem seems mean means meant keeps kept reckon reckons likes feel feels felt loves hates
+    lands know knows knew seem seems mean means meant keeps kept reckon reckons likes feel feels loves hates
     shows starts started happen happens happened tell tells told asks asked sees find finds found ought used puts
     looks`),
   ],
