@@ -100,4 +100,12 @@ const SUBORDINATE =
 /** Whether the clause only says when or whether another holds. */
 export const isSubordinate = (said: Said): boolean => SUBORDINATE.test(said.opener);
 /** Whether the clause gives a reason for another. */
-export const isReason = (said: Said): boolean => /\b(?:because|since|cos|cause|'cause)\b/.test(said.opener);
+export const isReason = (said: Said): boolean => {
+  // "since Saturday" is a time.
+  if (
+    /\bsince\b/.test(said.opener) &&
+    (/[DQ]/.test(said.words[0]?.classes ?? '') || /^(?:then|last)$/.test(said.words[0]?.lower ?? ''))
+  )
+    return false;
+  return /\b(?:because|since|cos|cause|'cause)\b/.test(said.opener);
+};

@@ -197,8 +197,43 @@ const oneDelivery: Refiner = {
   },
 };
 
+/** "So that one's off, and I'm having the little one" is one choice, told in two clauses. */
+const oneChoice: Refiner = {
+  name: 'one choice told twice',
+  refine: (drafts, scene, drop) => {
+    const choices = drafts.filter(isKind('decision')).sort((a, b) => a.start - b.start);
+    const gone = new Set<Draft>();
+    const grown = new Map<Draft, Draft>();
+    for (let k = 1; k < choices.length; k++) {
+      const second = choices[k] as Draft;
+      const original = choices[k - 1] as Draft;
+      const first = grown.get(original) ?? original;
+      if (scene.said[first.to]?.sentence !== scene.said[second.from]?.sentence) continue;
+      if (second.from - first.to > 1) continue;
+      gone.add(original);
+      grown.set(
+        second,
+        mergeInto(
+          { ...second, start: first.start, from: first.from, end: Math.max(first.end, second.end) },
+          first,
+        ),
+      );
+      drop(original, 'the next words go on with the same choice', true);
+    }
+    return drafts.filter((each) => !gone.has(each)).map((each) => grown.get(each) ?? each);
+  },
+};
+
 /** In this order: gates and vows settle what a clause is before the looser readings are weighed. */
-const REFINERS: readonly Refiner[] = [leaningGate, sameWords, weakYield, oneKind, datedPlan, oneDelivery];
+const REFINERS: readonly Refiner[] = [
+  leaningGate,
+  sameWords,
+  weakYield,
+  oneKind,
+  datedPlan,
+  oneDelivery,
+  oneChoice,
+];
 
 export function refine(drafts: readonly Draft[], scene: Scene, trace: TraceStep[]): readonly Draft[] {
   return REFINERS.reduce<readonly Draft[]>(

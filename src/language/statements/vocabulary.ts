@@ -19,7 +19,7 @@ welder fabricator machinist painter decorator glazier fitter mechanic rigger sai
 mason bricklayer brickie labourer driver courier merchant supplier neighbour neighbor neighbours neighbors brother sister
 dad mum mom father mother wife husband partner mate mates friend friends cousin uncle aunt son daughter lad lads guy
 guys bloke chap fella man woman lady boys girls kids crew people viewer viewers everyone everybody somebody someone
-nobody landlord architect officer council chandler blacksmith smith turner he she they`);
+nobody landlord architect officer council chandler blacksmith smith turner he they`);
 
 /** Words for what is published to viewers. */
 const MEDIA = set(`
