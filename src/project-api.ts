@@ -1,5 +1,6 @@
 /** What the shells may ask of a project. `project.ts` implements it over the store, the reader and the speech. */
 import type { Quantity } from './language/notes.ts';
+import type { ProjectEvent } from './model/events.ts';
 import type {
   Answer,
   DayView,
@@ -33,6 +34,30 @@ export interface Taken {
 }
 
 export type SettleChoice = 'keep-old' | 'take-new' | 'both-right' | 'correct';
+
+type WithoutPlace<E> = E extends ProjectEvent ? Omit<E, 'seq' | 'at'> : never;
+
+/** What a person may say beside settling clashes: a word on a note, a figure, a name, a task, a tolerance. */
+export type HandChange = WithoutPlace<
+  Extract<
+    ProjectEvent,
+    {
+      kind:
+        | 'note-accepted'
+        | 'note-amended'
+        | 'note-rejected'
+        | 'items-merged'
+        | 'items-split'
+        | 'figure-set'
+        | 'formula-set'
+        | 'limit-set'
+        | 'task-added'
+        | 'task-closed'
+        | 'task-reopened'
+        | 'tolerance-set';
+    }
+  >
+>;
 
 /** What `verify` found. */
 export interface ProjectCheck {
@@ -70,6 +95,8 @@ export interface ProjectApi {
     choice: SettleChoice,
     details?: { readonly reason?: string; readonly value?: Quantity },
   ): void;
+  /** Writes what a person says of the project into the log. `undo` takes it back. */
+  setByHand(change: HandChange): void;
   /** Takes back the last thing a person set or settled; says what it was, or nothing when there is none. */
   undo(): string | undefined;
   /** Checks the log, the model that follows from it, and the kept originals. Changes nothing. */

@@ -18,7 +18,14 @@ import {
 } from './model/project-views.ts';
 import type { ProjectInfo } from './model/views.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
-import type { ProjectApi, ProjectCheck, SettleChoice, Taken, TakeOptions } from './project-api.ts';
+import type {
+  HandChange,
+  ProjectApi,
+  ProjectCheck,
+  SettleChoice,
+  Taken,
+  TakeOptions,
+} from './project-api.ts';
 import { checkOriginals } from './project-check.ts';
 import { createStore, openStore, type ProjectStore } from './store/store.ts';
 import { MemoTaking } from './taking.ts';
@@ -200,6 +207,10 @@ class Project implements ProjectApi {
 
   settle(findingId: string, choice: SettleChoice, details: Parameters<ProjectApi['settle']>[2] = {}): void {
     this.#store.append([{ kind: 'finding-settled', at: now(), findingId, choice, ...details }]);
+  }
+
+  setByHand(change: HandChange): void {
+    this.#store.append([{ ...change, at: now() }]);
   }
 
   undo(): string | undefined {

@@ -2,6 +2,7 @@
 import { Command } from 'commander';
 import { VERSION } from '../version.ts';
 import { askCommand } from './commands/ask.ts';
+import { closeCommand } from './commands/close.ts';
 import { episodeCommand } from './commands/episode.ts';
 import { exportCommand } from './commands/export.ts';
 import { figuresCommand } from './commands/figures.ts';
@@ -10,14 +11,20 @@ import { initCommand } from './commands/init.ts';
 import { journalCommand } from './commands/journal.ts';
 import { limitsCommand } from './commands/limits.ts';
 import { memosCommand } from './commands/memos.ts';
+import { mergeCommand } from './commands/merge.ts';
 import { nextCommand } from './commands/next.ts';
+import { noteCommand } from './commands/note.ts';
 import { readCommand } from './commands/read.ts';
 import { resumeCommand } from './commands/resume.ts';
 import { screenCommand } from './commands/screen.ts';
+import { setCommand } from './commands/set.ts';
 import { settleCommand } from './commands/settle.ts';
+import { splitCommand } from './commands/split.ts';
 import { subtitlesCommand } from './commands/subtitles.ts';
 import { takeCommand } from './commands/take.ts';
 import { tasksCommand } from './commands/tasks.ts';
+import { todoCommand } from './commands/todo.ts';
+import { toleranceCommand } from './commands/tolerance.ts';
 import { undoCommand } from './commands/undo.ts';
 import { verifyCommand } from './commands/verify.ts';
 
@@ -34,6 +41,13 @@ const COMMANDS = [
   subtitlesCommand,
   findingsCommand,
   settleCommand,
+  noteCommand,
+  setCommand,
+  toleranceCommand,
+  mergeCommand,
+  splitCommand,
+  todoCommand,
+  closeCommand,
   undoCommand,
   figuresCommand,
   limitsCommand,

@@ -1,7 +1,7 @@
 /** Reads the values of options. Each throws a Problem that quotes the value and says what was expected. */
 
 import { isInstant, withOffset } from '../instant.ts';
-import type { HouseUnits } from '../language/notes.ts';
+import type { HouseUnits, Quantity } from '../language/notes.ts';
 import { EXIT, Problem } from '../problem.ts';
 
 function invalid(what: string, expected: string, got: string): Problem {
@@ -31,6 +31,27 @@ export function regionValue(value: string): string {
 export function instantValue(value: string): string {
   if (!isInstant(value)) throw invalid('--at', 'ISO 8601 such as 2026-05-03T16:00:00+02:00', value);
   return withOffset(value);
+}
+
+/** A number and a unit: "915 mm". Whether the unit is known is asked where the value is used. */
+export function quantityValue(what: string, value: string): Quantity {
+  const parts = /^\s*(-?\d+(?:\.\d+)?)\s*([A-Za-z%.]+\d?|1)\s*$/.exec(value);
+  if (parts?.[1] && parts[2]) return { value: Number(parts[1]), unit: parts[2] };
+  throw invalid(what, 'a number and a unit such as "915 mm"', value);
+}
+
+/** A quantity whose unit the project knows. */
+export async function knownQuantity(what: string, quantity: Quantity, region?: string): Promise<Quantity> {
+  const { unitKind } = await import('../model/units.ts');
+  if (unitKind(quantity.unit, region)) return quantity;
+  throw invalid(what, 'a known unit such as mm, in, kg, L or V', quantity.unit);
+}
+
+/** One of a list of words; the list is named when it is none of them. */
+export function oneOf<T extends string>(what: string, words: readonly T[], value: string): T {
+  const found = words.find((word) => word === value);
+  if (found === undefined) throw invalid(what, words.join(', '), value);
+  return found;
 }
 
 /** A calendar day: YYYY-MM-DD. */

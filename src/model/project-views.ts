@@ -2,7 +2,7 @@
 import { keepNotes } from './keep-notes.ts';
 import { nameStems } from './names.ts';
 import { reviewsOf } from './replay.ts';
-import type { ClaimRow, FindingRow, ProjectRows, StandingRow, TaskRow } from './rows.ts';
+import type { ClaimRow, FindingRow, MemoRow, ProjectRows, StandingRow, TaskRow } from './rows.ts';
 import type {
   ClaimView,
   ExpectedArrival,
@@ -25,12 +25,21 @@ export function projectInfo(rows: ProjectRows): ProjectInfo {
 }
 
 export function memoViews(rows: ProjectRows): readonly MemoView[] {
-  return rows.all('memos').flatMap((memo) => memoView(rows, memo.id) ?? []);
+  const findingCounts = new Map<string, number>();
+  for (const { memoId } of rows.all('findings'))
+    findingCounts.set(memoId, (findingCounts.get(memoId) ?? 0) + 1);
+  return rows.all('memos').map((memo) => viewOfMemo(rows, memo, findingCounts.get(memo.id) ?? 0));
 }
 
 export function memoView(rows: ProjectRows, id: string): MemoView | undefined {
   const memo = rows.get('memos', id);
-  if (!memo) return undefined;
+  return (
+    memo && viewOfMemo(rows, memo, rows.all('findings').filter((finding) => finding.memoId === id).length)
+  );
+}
+
+function viewOfMemo(rows: ProjectRows, memo: MemoRow, findingCount: number): MemoView {
+  const { id } = memo;
   const read = memo.notes ?? EMPTY_NOTES;
   const notes = keepNotes(id, read, memo.utterances, reviewsOf(rows, memo));
   const text = memo.text ?? '';
@@ -42,7 +51,7 @@ export function memoView(rows: ProjectRows, id: string): MemoView | undefined {
     status: memo.notes ? 'read' : 'kept',
     words: text.split(/\s+/).filter((word) => word !== '').length,
     noteCount: Object.values(notes).reduce((sum, list) => sum + list.length, 0),
-    findingCount: rows.all('findings').filter((finding) => finding.memoId === id).length,
+    findingCount,
   };
   return {
     ...summary,

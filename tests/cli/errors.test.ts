@@ -1,6 +1,7 @@
 import { chmodSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { ATTRIBUTES } from '../../src/language/notes.ts';
 import { openWorkplace, type Workplace } from '../kit/command-line.ts';
 
 let place: Workplace;
@@ -87,6 +88,30 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     'item-unknown',
     [...IN, 'figures', 'mast', 'head'],
     'no figure stands for "mast head"\n  next   see the names with: hearwright figures',
+    2,
+  ],
+  [
+    'note-unknown',
+    [...IN, 'note', 'm9.f1', 'reject'],
+    'no note has the id "m9.f1"\n  next   see the ids with: hearwright export',
+    2,
+  ],
+  [
+    'task-unknown',
+    [...IN, 'close', 'm9.t1'],
+    'no task has the id "m9.t1"\n  next   see the ids with: hearwright tasks',
+    2,
+  ],
+  [
+    'value-invalid',
+    [...IN, 'set', 'bench top', 'hight', '915 mm'],
+    `attribute: expected ${ATTRIBUTES.join(', ')}, got "hight"`,
+    2,
+  ],
+  [
+    'value-invalid',
+    [...IN, 'tolerance', 'length', '2 furlongs'],
+    'quantity: expected a known unit such as mm, in, kg, L or V, got "furlongs"',
     2,
   ],
   [

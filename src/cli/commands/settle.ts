@@ -4,26 +4,9 @@ import { EXIT, Problem } from '../../problem.ts';
 import type { SettleChoice } from '../../project-api.ts';
 import { printBlocks } from '../print.ts';
 import { withProject } from '../project-of.ts';
+import { knownQuantity, oneOf, quantityValue } from '../values.ts';
 
-const CHOICES: readonly string[] = ['keep-old', 'take-new', 'both-right', 'correct'] satisfies SettleChoice[];
-
-function choiceOf(word: string): SettleChoice {
-  if (CHOICES.includes(word)) return word as SettleChoice;
-  throw new Problem(`choice: expected ${CHOICES.join(', ')}, got "${word}"`, {
-    code: 'value-invalid',
-    exitCode: EXIT.usage,
-  });
-}
-
-/** "915 mm": a number and a unit. */
-function quantityOf(text: string): Quantity {
-  const parts = /^\s*(-?\d+(?:\.\d+)?)\s*([A-Za-z%.]+\d?|1)\s*$/.exec(text);
-  if (parts?.[1] && parts[2]) return { value: Number(parts[1]), unit: parts[2] };
-  throw new Problem(`--value: expected a number and a unit such as "915 mm", got "${text}"`, {
-    code: 'value-invalid',
-    exitCode: EXIT.usage,
-  });
-}
+const CHOICES = ['keep-old', 'take-new', 'both-right', 'correct'] as const satisfies SettleChoice[];
 
 interface Options {
   readonly reason?: string;
@@ -35,14 +18,19 @@ export function settleCommand(): Command {
   return new Command('settle')
     .description('settle a clash: keep-old, take-new, both-right or correct')
     .argument('<finding>', 'its id, as findings shows it')
-    .argument('<choice>', 'keep-old, take-new, both-right or correct', choiceOf)
-    .option('--value <quantity>', 'the right value, for correct: "915 mm"', quantityOf)
+    .argument('<choice>', 'keep-old, take-new, both-right or correct', (word) =>
+      oneOf('choice', CHOICES, word),
+    )
+    .option('--value <quantity>', 'the right value, for correct: "915 mm"', (value) =>
+      quantityValue('--value', value),
+    )
     .option('--reason <words>', 'why')
     .action((id: string, choice: SettleChoice, options: Options, command: Command) =>
       withProject(command, async (project) => {
         const { findingText } = await import('../../reports/finding-text.ts');
         if (!project.findings().some((finding) => finding.id === id)) throw unknownFinding(id);
         if ((choice === 'correct') !== (options.value !== undefined)) throw valueMismatch(choice);
+        if (options.value) await knownQuantity('--value', options.value, project.info.region);
         project.settle(id, choice, options);
         const settled = project.findings().find((finding) => finding.id === id);
         if (settled) printBlocks(findingText(settled));
