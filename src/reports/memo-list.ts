@@ -1,5 +1,5 @@
 /** Memos for the terminal: the list, and what was read from one. */
-import type { MemoNotes } from '../language/notes.ts';
+import type { ArrivalNote, DecisionNote, FigureNote, MemoNotes, Note, TaskNote } from '../language/notes.ts';
 import type { MemoSummary, MemoView } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
 import { boundedText } from './quantity-text.ts';
@@ -48,34 +48,52 @@ export function memoTable(memos: readonly MemoSummary[]): string {
   );
 }
 
-/** Every note of one reading, a line each, with its words. */
-export function notesText(notes: MemoNotes): string {
-  const rows: string[][] = [];
-  for (const figure of notes.figures) {
-    const state = figure.state ? `, ${figure.state}` : '';
-    rows.push(['figure', `${subjectOf(figure)}: ${boundedText(figure)}${state}`, `"${figure.quote}"`]);
-  }
-  for (const note of notes.decisions) {
-    rows.push([
-      'decision',
-      note.reason && !note.gist.includes(note.reason) ? `${note.gist}, because ${note.reason}` : note.gist,
+/** A note as a row: kind, what it says, its words. */
+function noteRows(notes: MemoNotes): readonly (readonly [note: Note, words: string])[] {
+  return [
+    ...notes.figures.map((note) => [note, figureWords(note)] as const),
+    ...notes.decisions.map((note) => [note, decisionWords(note)] as const),
+    ...notes.tasks.map((note) => [note, taskWords(note)] as const),
+    ...notes.done.map((note) => [note, note.gist] as const),
+    ...notes.arrivals.map((note) => [note, arrivalWords(note)] as const),
+    ...notes.problems.map((note) => [note, note.gist] as const),
+    ...notes.promises.map((note) => [note, note.gist] as const),
+    ...notes.corrections.map((note) => [note, note.gist] as const),
+  ];
+}
+
+function figureWords(note: FigureNote): string {
+  return `${subjectOf(note)}: ${boundedText(note)}${note.state ? `, ${note.state}` : ''}`;
+}
+
+function decisionWords({ gist, reason }: DecisionNote): string {
+  return reason && !gist.includes(reason) ? `${gist}, because ${reason}` : gist;
+}
+
+function taskWords({ gist, due, waitsFor }: TaskNote): string {
+  const wait = waitsFor.length > 0 ? [`waits for ${waitsFor.join(', ')}`] : [];
+  return [gist, ...(due ? [`due ${due}`] : []), ...wait].join('; ');
+}
+
+function arrivalWords({ item, received, expected }: ArrivalNote): string {
+  return `${item}: ${received ? 'received' : expected ? `expected ${expected}` : 'expected'}`;
+}
+
+/** Every note of one reading, a line each, with its words; with its id and review where it is kept. */
+export function notesText(notes: MemoNotes | MemoView['notes']): string {
+  const rows = noteRows(notes).map(([note, words]) => {
+    const kept: { readonly id?: string; readonly review?: string } = note as Note & { id?: string };
+    return [
+      ...(kept.id === undefined ? [] : [kept.id]),
+      note.kind,
+      kept.review ? `${words} (${kept.review})` : words,
       `"${note.quote}"`,
-    ]);
-  }
-  for (const note of notes.tasks) {
-    const details = [
-      ...(note.due ? [`due ${note.due}`] : []),
-      ...(note.waitsFor.length > 0 ? [`waits for ${note.waitsFor.join(', ')}`] : []),
     ];
-    rows.push(['task', [note.gist, ...details].join('; '), `"${note.quote}"`]);
-  }
-  for (const note of notes.done) rows.push(['done', note.gist, `"${note.quote}"`]);
-  for (const note of notes.arrivals) {
-    const when = note.received ? 'received' : note.expected ? `expected ${note.expected}` : 'expected';
-    rows.push(['arrival', `${note.item}: ${when}`, `"${note.quote}"`]);
-  }
-  for (const note of notes.problems) rows.push(['problem', note.gist, `"${note.quote}"`]);
-  for (const note of notes.promises) rows.push(['promise', note.gist, `"${note.quote}"`]);
-  for (const note of notes.corrections) rows.push(['correction', note.gist, `"${note.quote}"`]);
+  });
   return rows.length > 0 ? textTable(rows) : 'Nothing to note was read.\n';
+}
+
+/** One memo: its line, its notes with their ids. */
+export function memoText(memo: MemoView): string {
+  return `${memoLine(memo)}\n\n${notesText(memo.notes)}`;
 }

@@ -93,7 +93,7 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
   [
     'note-unknown',
     [...IN, 'note', 'm9.f1', 'reject'],
-    'no note has the id "m9.f1"\n  next   see the ids with: hearwright export',
+    'no note has the id "m9.f1"\n  next   see the ids of memo 3 with: hearwright memos 3',
     2,
   ],
   [

@@ -167,13 +167,17 @@ memo 2  2026-02-04T18:05:00+01:00  wednesday.txt  text        kept, not read yet
 });
 
 test('the notes of one reading, a line each with their words', () => {
-  expect(notesText(MEMO_2.notes)).toBe(
-    `figure      oven ledge height: 915 mm, decided   "The oven ledge is 915 now"
-decision    larch cladding, because it weathers  "We went for larch, not the pine, because it weathers"
-done        flue fitted                          "Flue's in"
-arrival     flour bin: received                  "The flour bin came"
-problem     primer blistered on the step         "The primer blistered on the step"
-correction  oven ledge is 915, not 905           "Last week I said 905 for the ledge"
+  const notes = {
+    ...MEMO_2.notes,
+    figures: MEMO_2.notes.figures.map((note) => ({ ...note, review: 'accepted' as const })),
+  };
+  expect(notesText(notes)).toBe(
+    `m2.f1  figure      oven ledge height: 915 mm, decided (accepted)  "The oven ledge is 915 now"
+m2.d1  decision    larch cladding, because it weathers            "We went for larch, not the pine, because it weathers"
+m2.x1  done        flue fitted                                    "Flue's in"
+m2.a1  arrival     flour bin: received                            "The flour bin came"
+m2.p1  problem     primer blistered on the step                   "The primer blistered on the step"
+m2.c1  correction  oven ledge is 915, not 905                     "Last week I said 905 for the ledge"
 `,
   );
 });

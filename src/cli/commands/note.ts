@@ -21,7 +21,7 @@ interface Options {
 export function noteCommand(): Command {
   return new Command('note')
     .description('say that a note is right or wrong, or put it right')
-    .argument('<note>', 'its id, as export shows it: m3.f2')
+    .argument('<note>', 'its id, as memos shows it: m3.f2')
     .argument('<verdict>', 'accept, reject or amend', (word) => oneOf('verdict', VERDICTS, word))
     .option('--item <name>', 'amend: the thing it is said of')
     .option('--attribute <word>', 'amend: what is measured', (word) => oneOf('--attribute', ATTRIBUTES, word))
@@ -62,7 +62,7 @@ function unknownNote(id: string): Problem {
   return new Problem(`no note has the id "${id}"`, {
     code: 'note-unknown',
     exitCode: EXIT.usage,
-    next: 'see the ids with: hearwright export',
+    next: 'see the ids of memo 3 with: hearwright memos 3',
   });
 }
 

@@ -2,6 +2,7 @@ import { Command } from 'commander';
 import { EXIT, Problem } from '../../problem.ts';
 import { givePage } from '../give-page.ts';
 import { withProject } from '../project-of.ts';
+import { memoOf } from './memos.ts';
 
 /** `subtitles`: the words of one recording as WebVTT. */
 export function subtitlesCommand(): Command {
@@ -11,21 +12,12 @@ export function subtitlesCommand(): Command {
     .option('--out <file>', 'write a file instead of printing')
     .action((number: string, options: { out?: string }, command: Command) =>
       withProject(command, async (project) => {
-        const memo = project.memo(/^\d+$/.test(number) ? `m${number}` : number);
-        if (!memo) throw unknownMemo(number);
+        const memo = memoOf(project, number);
         if (!memo.utterances) throw noRecording(number);
         const { subtitlesOf } = await import('../../reports/subtitles.ts');
         await givePage(project, subtitlesOf(memo.utterances), options.out);
       }),
     );
-}
-
-function unknownMemo(number: string): Problem {
-  return new Problem(`no memo has the number "${number}"`, {
-    code: 'memo-unknown',
-    exitCode: EXIT.usage,
-    next: 'see the numbers with: hearwright memos',
-  });
 }
 
 function noRecording(number: string): Problem {
