@@ -1,0 +1,195 @@
+import type { Token } from '../tokens.ts';
+import { readFraction, readFractionAfterWhole } from './fraction.ts';
+import type { NumberReading } from './number.ts';
+import { DIGIT_WORDS, OH_WORDS, SCALE_WORDS, TEEN_WORDS, TENS_WORDS } from './number-words.ts';
+import { afterHyphen, readSpokenWhole } from './spoken.ts';
+
+/** Region codes whose people write a comma for the decimal point. Common practice, no source. */
+const COMMA_REGIONS: ReadonlySet<string> = new Set(
+  'AT BE BG BR CZ DE DK EE ES FI FR GR HR HU IS IT LT LU LV NL NO PL PT RO RS SE SI SK TR UA'.split(' '),
+);
+
+/** True where "4,5" is four and a half and "1.200" may be twelve hundred. */
+export function writesDecimalComma(region: string | undefined): boolean {
+  return COMMA_REGIONS.has((region ?? '').toUpperCase());
+}
+
+interface Written {
+  readonly value: number;
+  readonly decimals: number;
+  readonly alternatives?: readonly number[];
+}
+
+const decimalsOf = (text: string) => text.length - text.search(/[.,]/) - 1;
+
+/** Value of digits as written: "1,220", "4,5", "2.4", "1.200". */
+export function readDigits(text: string, decimalComma: boolean): Written | undefined {
+  if (text.length > 24) return undefined;
+  if (/^\d+$/.test(text)) return { value: Number(text), decimals: 0 };
+  if (/^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(text)) {
+    const value = Number(text.replaceAll(',', ''));
+    const decimal = Number(text.replace(',', '.'));
+    const lone = /^\d{1,3},\d{3}$/.test(text);
+    return { value, decimals: 0, ...(lone && decimalComma ? { alternatives: [decimal] } : {}) };
+  }
+  if (/^\d{1,3}(?:\.\d{3})+,\d+$/.test(text)) {
+    return {
+      value: Number(text.replaceAll('.', '').replace(',', '.')),
+      decimals: decimalsOf(text.replaceAll('.', '')),
+    };
+  }
+  if (/^\d+\.\d+$/.test(text)) {
+    const thousands =
+      decimalComma && /^\d{1,3}\.\d{3}$/.test(text) ? [Number(text.replace('.', ''))] : undefined;
+    return {
+      value: Number(text),
+      decimals: decimalsOf(text),
+      ...(thousands ? { alternatives: thousands } : {}),
+    };
+  }
+  if (/^\d+,\d+$/.test(text)) return { value: Number(text.replace(',', '.')), decimals: decimalsOf(text) };
+  return undefined;
+}
+
+/** Digits after "point": "four", "two five", "twenty five", "04". */
+function readDecimals(tokens: readonly Token[], from: number): { digits: string; to: number } | undefined {
+  let digits = '';
+  let index = from;
+  while (digits.length < 6) {
+    const token = tokens[index];
+    if (!token) break;
+    if (token.kind === 'number' && /^\d+$/.test(token.text) && digits === '') {
+      return { digits: token.text, to: index + 1 };
+    }
+    const digit = DIGIT_WORDS.get(token.word) ?? (OH_WORDS.has(token.word) ? 0 : undefined);
+    const pair = TEEN_WORDS.get(token.word);
+    const tens = TENS_WORDS.get(token.word);
+    if (tens !== undefined) {
+      const next = afterHyphen(tokens, index + 1);
+      const unit = DIGIT_WORDS.get(tokens[next]?.word ?? '');
+      digits += String(tens + (unit ?? 0));
+      index = unit ? next + 1 : index + 1;
+      break;
+    }
+    if (digit === undefined && pair === undefined) break;
+    digits += String(digit ?? pair);
+    index++;
+    if (pair !== undefined) break;
+  }
+  return digits ? { digits, to: index } : undefined;
+}
+
+/** Words before "point five" that make it a point in time or space and no decimal mark. */
+const NOT_BEFORE_POINT =
+  /^(?:this|that|the|a|some|one|which|what|each|every|any|no|my|focal|starting|high|low)$/;
+
+function readPoint(tokens: readonly Token[], at: number, whole: number): NumberReading | undefined {
+  if (tokens[at]?.word !== 'point') return undefined;
+  const decimals = readDecimals(tokens, at + 1);
+  if (!decimals) return undefined;
+  const value = Number(`${whole}.${decimals.digits}`);
+  return { from: at, to: decimals.to, value, form: 'words', decimals: decimals.digits.length };
+}
+
+interface Whole {
+  readonly to: number;
+  readonly value: number;
+  readonly form: 'digits' | 'words';
+  readonly decimals?: number;
+  readonly splitAfter?: number;
+  readonly alternatives?: readonly number[];
+}
+
+function readWhole(tokens: readonly Token[], from: number, decimalComma: boolean): Whole | undefined {
+  const token = tokens[from];
+  if (token?.kind !== 'number') {
+    const spoken = readSpokenWhole(tokens, from);
+    return spoken ? { ...spoken, form: 'words' } : undefined;
+  }
+  const written = readDigits(token.text, decimalComma);
+  if (!written) return undefined;
+  const { value, decimals, alternatives } = written;
+  const next = tokens[from + 1];
+  const scale = next?.word === 'hundred' ? 100 : SCALE_WORDS.get(next?.word ?? '');
+  if (scale) return { to: from + 2, value: value * scale, form: 'digits' };
+  if (next && !next.spaced && next.word === 'k') return { to: from + 2, value: value * 1000, form: 'digits' };
+  // "9 oh 5", as a recogniser may write "nine oh five".
+  if (next && /^(?:oh|o)$/.test(next.word) && decimals === 0 && value < 100) {
+    const tail = tokens[from + 2];
+    const digit =
+      tail?.kind === 'number' && /^\d$/.test(tail.text)
+        ? Number(tail.text)
+        : DIGIT_WORDS.get(tail?.word ?? '');
+    if (digit !== undefined) {
+      return { to: from + 3, value: value * 100 + digit, form: 'digits', splitAfter: String(value).length };
+    }
+  }
+  // "1 200 mm": a space for the thousands, three digits after it and none touching.
+  if (
+    next?.kind === 'number' &&
+    next.spaced &&
+    /^\d{1,3}$/.test(token.text) &&
+    /^\d{3}$/.test(next.text) &&
+    decimalComma
+  ) {
+    return { to: from + 2, value: value * 1000 + Number(next.text), form: 'digits' };
+  }
+  return {
+    to: from + 1,
+    value,
+    form: 'digits',
+    ...(decimals ? { decimals } : {}),
+    ...(alternatives ? { alternatives } : {}),
+  };
+}
+
+/** "a couple of mil", "a couple mil". */
+function readCouple(tokens: readonly Token[], from: number): NumberReading | undefined {
+  const at = tokens[from]?.word === 'a' ? from + 1 : from;
+  if (tokens[at]?.word !== 'couple') return undefined;
+  const to = tokens[at + 1]?.word === 'of' ? at + 2 : at + 1;
+  return { from, to, value: 2, form: 'words', loose: true };
+}
+
+/**
+ * Reads the number that starts at token `from`, the longest that people say as one.
+ * @returns undefined when none starts there. "One" alone is a number here; whether it counts is for the rules.
+ */
+export function readNumber(
+  tokens: readonly Token[],
+  from: number,
+  decimalComma = false,
+): NumberReading | undefined {
+  const couple = readCouple(tokens, from);
+  if (couple) return couple;
+  if (tokens[from]?.word === 'point') {
+    const blocked = NOT_BEFORE_POINT.test(tokens[from - 1]?.word ?? '');
+    return blocked ? undefined : readPoint(tokens, from, 0);
+  }
+  const fraction = readFraction(tokens, from);
+  if (fraction) {
+    return {
+      from,
+      to: fraction.to,
+      value: fraction.value,
+      form: tokens[from]?.kind === 'number' ? 'digits' : 'words',
+      fraction: true,
+      denominator: fraction.denominator,
+    };
+  }
+  const whole = readWhole(tokens, from, decimalComma);
+  if (!whole) return undefined;
+  const point = whole.decimals || whole.splitAfter ? undefined : readPoint(tokens, whole.to, whole.value);
+  if (point) return { ...point, from, form: whole.form };
+  return { ...withFraction(tokens, whole), from };
+}
+
+function withFraction(tokens: readonly Token[], whole: Whole): Omit<NumberReading, 'from'> {
+  const rest = whole.decimals ? undefined : readFractionAfterWhole(tokens, whole.to);
+  if (!rest) return whole;
+  const value = whole.value + rest.value;
+  const scale = SCALE_WORDS.get(tokens[rest.to]?.word ?? '');
+  // "two and a half thousand".
+  if (scale) return { to: rest.to + 1, value: value * scale, form: whole.form };
+  return { to: rest.to, value, form: whole.form, fraction: true, denominator: rest.denominator };
+}

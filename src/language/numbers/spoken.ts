@@ -1,0 +1,208 @@
+import type { Token } from '../tokens.ts';
+import {
+  DENOMINATORS,
+  DIGIT_WORDS,
+  LONG_DENOMINATORS,
+  OH_WORDS,
+  ORDINAL_TAILS,
+  ORDINAL_WORDS,
+  REPEAT_WORDS,
+  SCALE_WORDS,
+  TEEN_WORDS,
+  TENS_WORDS,
+} from './number-words.ts';
+
+/** Whole numbers in words: "seven hundred and forty two", "eleven ninety", "nine oh five", "double five". */
+export interface WholeReading {
+  readonly to: number;
+  readonly value: number;
+  /** Decimal digits of the first spoken group when the number was said in groups: 1 in "three sixty five". */
+  readonly splitAfter?: number;
+}
+
+/** Index of the next part of a hyphenated or spaced run: skips one unspaced hyphen. */
+export function afterHyphen(tokens: readonly Token[], index: number): number {
+  const token = tokens[index];
+  if (token?.word === '-' && !token.spaced && tokens[index + 1]?.spaced === false) return index + 1;
+  return index;
+}
+
+/** Denominator word or words at `index`: its value and where it ends. */
+export function readDenominator(
+  tokens: readonly Token[],
+  index: number,
+): { readonly value: number; readonly to: number; readonly plural: boolean } | undefined {
+  const word = tokens[index]?.word ?? '';
+  const long = LONG_DENOMINATORS.get(word);
+  if (long) {
+    const next = afterHyphen(tokens, index + 1);
+    const tail = tokens[next]?.word ?? '';
+    const value = long.get(tail);
+    if (value) return { value, to: next + 1, plural: tail.endsWith('s') };
+  }
+  const value = DENOMINATORS.get(word);
+  return value ? { value, to: index + 1, plural: word.endsWith('s') } : undefined;
+}
+
+interface Atom {
+  readonly digits: string;
+  readonly kind: 'digit' | 'pair' | 'oh';
+  readonly to: number;
+}
+
+/** True when an ordinal follows, so that the words before it are a date or a place in a row: "twenty second". */
+function ordinalFollows(tokens: readonly Token[], index: number): boolean {
+  const next = afterHyphen(tokens, index);
+  return ORDINAL_TAILS.has(tokens[next]?.word ?? '');
+}
+
+function readAtom(tokens: readonly Token[], index: number, first: boolean): Atom | undefined {
+  const token = tokens[index];
+  if (!token) return undefined;
+  const repeat = REPEAT_WORDS.get(token.word);
+  if (repeat) {
+    const next = afterHyphen(tokens, index + 1);
+    const digit = DIGIT_WORDS.get(tokens[next]?.word ?? '');
+    if (digit === undefined) return undefined;
+    return { digits: String(digit).repeat(repeat), kind: 'pair', to: next + 1 };
+  }
+  if (!first && OH_WORDS.has(token.word)) return { digits: '0', kind: 'oh', to: index + 1 };
+  const digit = DIGIT_WORDS.get(token.word);
+  if (digit !== undefined) return { digits: String(digit), kind: 'digit', to: index + 1 };
+  const teen = TEEN_WORDS.get(token.word);
+  if (teen !== undefined) return { digits: String(teen), kind: 'pair', to: index + 1 };
+  const tens = TENS_WORDS.get(token.word);
+  if (tens === undefined) return undefined;
+  const next = afterHyphen(tokens, index + 1);
+  const unit = DIGIT_WORDS.get(tokens[next]?.word ?? '');
+  // "twenty five eighths" is twenty and five eighths, not twenty-five of them.
+  if (unit && !readDenominatorAfterNumerator(tokens, next)) {
+    return { digits: String(tens + unit), kind: 'pair', to: next + 1 };
+  }
+  return { digits: String(tens), kind: 'pair', to: index + 1 };
+}
+
+/** A numerator's denominator: plural, so that "five second coats" and "one half" stay apart. */
+function readDenominatorAfterNumerator(tokens: readonly Token[], numerator: number): boolean {
+  const denominator = readDenominator(tokens, afterHyphen(tokens, numerator + 1));
+  return denominator?.plural === true;
+}
+
+/** Runs of groups that people say for one number; d a digit, p a pair from 10 to 99, o an oh. */
+const RUNS: readonly string[] = [
+  'ddp',
+  'pdp',
+  'dpd',
+  'dddd',
+  'dodd',
+  'ddod',
+  'ddo',
+  'ddd',
+  'dod',
+  'doo',
+  'pod',
+  'pop',
+  'poo',
+  'ppo',
+  'pp',
+  'dp',
+  'dd',
+  'do',
+  'po',
+  'p',
+  'd',
+];
+const LETTER = { digit: 'd', pair: 'p', oh: 'o' } as const;
+
+function readRun(tokens: readonly Token[], from: number): WholeReading | undefined {
+  const atoms: Atom[] = [];
+  for (let index = from; atoms.length < 5; ) {
+    const atom = readAtom(tokens, index, atoms.length === 0);
+    if (!atom) break;
+    const numerates = atom.kind !== 'oh' && readDenominatorAfterNumerator(tokens, atom.to - 1);
+    if (numerates && atoms.length > 0) break;
+    if (ordinalFollows(tokens, atom.to) && !readDenominatorAfterNumerator(tokens, atom.to - 1)) {
+      if (TENS_WORDS.has(tokens[atom.to - 1]?.word ?? '')) break;
+    }
+    atoms.push(atom);
+    const next = afterHyphen(tokens, atom.to);
+    // "one twenty" may be hyphenated or not; a comma ends the run.
+    index = next;
+  }
+  if (atoms.length === 0) return undefined;
+  const shape = atoms.map((atom) => LETTER[atom.kind]).join('');
+  const run = RUNS.find((candidate) => shape.startsWith(candidate));
+  if (!run) return undefined;
+  const used = atoms.slice(0, run.length);
+  const last = used[used.length - 1];
+  const first = used[0];
+  if (!last || !first) return undefined;
+  const digits = used.map((atom) => atom.digits).join('');
+  return {
+    to: last.to,
+    value: Number(digits),
+    ...(used.length > 1 ? { splitAfter: first.digits.length } : {}),
+  };
+}
+
+function readSmall(tokens: readonly Token[], index: number): WholeReading | undefined {
+  const atom = readAtom(tokens, index, true);
+  if (!atom || readDenominatorAfterNumerator(tokens, atom.to - 1)) return undefined;
+  return { to: atom.to, value: Number(atom.digits) };
+}
+
+const isHundred = (token: Token | undefined) => token?.word === 'hundred';
+
+/** "seven hundred and forty two", "thirty six hundred", "a hundred": undefined when no "hundred" is said. */
+function readHundreds(tokens: readonly Token[], from: number): WholeReading | undefined {
+  const lead = readSmall(tokens, from);
+  const article = tokens[from]?.word === 'a' && isHundred(tokens[from + 1]);
+  const at = article ? from + 1 : lead ? afterHyphen(tokens, lead.to) : from;
+  if ((!article && !lead) || !isHundred(tokens[at])) return undefined;
+  const hundreds = (article ? 1 : (lead?.value ?? 1)) * 100;
+  return addRest(tokens, at + 1, hundreds, readSmall);
+}
+
+/** Adds what follows a hundred or a thousand: "and five", "forty two". */
+function addRest(
+  tokens: readonly Token[],
+  at: number,
+  base: number,
+  read: (tokens: readonly Token[], index: number) => WholeReading | undefined,
+): WholeReading {
+  const joined = tokens[at]?.word === 'and';
+  const rest = read(tokens, joined ? at + 1 : at);
+  // "nine hundred and two by fours": the rest belongs to what follows it.
+  if (!rest || (joined && tokens[rest.to]?.word === 'by')) return { to: at, value: base };
+  return { to: rest.to, value: base + rest.value };
+}
+
+const readBelowThousand = (tokens: readonly Token[], index: number) =>
+  readHundreds(tokens, index) ?? readSmall(tokens, index);
+
+/** Reads a whole number in words at `from`. "a" counts as one before hundred, thousand and million only. */
+export function readSpokenWhole(tokens: readonly Token[], from: number): WholeReading | undefined {
+  const article = tokens[from]?.word === 'a' && SCALE_WORDS.has(tokens[from + 1]?.word ?? '');
+  const lead = article ? { to: from + 1, value: 1 } : readBelowThousand(tokens, from);
+  if (lead) {
+    const scale = SCALE_WORDS.get(tokens[lead.to]?.word ?? '');
+    if (scale) return addRest(tokens, lead.to + 1, lead.value * scale, readBelowThousand);
+  }
+  const hundreds = readHundreds(tokens, from);
+  return hundreds ?? readRun(tokens, from);
+}
+
+/** An ordinal in words or digits at `from`, which is no quantity: "the twenty second", "15th". */
+export function readOrdinal(tokens: readonly Token[], from: number): number | undefined {
+  const token = tokens[from];
+  if (!token) return undefined;
+  if (token.kind === 'number') {
+    const tail = tokens[from + 1];
+    return tail && !tail.spaced && /^(?:st|nd|rd|th)$/.test(tail.word) ? from + 2 : undefined;
+  }
+  if (TENS_WORDS.has(token.word)) {
+    const next = afterHyphen(tokens, from + 1);
+    return ORDINAL_TAILS.has(tokens[next]?.word ?? '') ? next + 1 : undefined;
+  }
+  return ORDINAL_WORDS.has(token.word) ? from + 1 : undefined;
+}
