@@ -1,0 +1,90 @@
+import { readNumber } from '../numbers/read-number.ts';
+import { readUnit } from '../units/read-unit.ts';
+import type { AmountRead, AmountRule, Room } from './rule.ts';
+import { amountOf, wordAt } from './rule.ts';
+
+const skip = (to: number, why: string): AmountRead => ({ skip: { to, why } });
+
+const LEAD = /^(?:at|by|until|till|before|after|around|about|since|from|for)$/;
+const HALF_DAY = /^(?:am|pm|o'clock|sharp|tonight|tomorrow)$/;
+const DAY_PART = /^(?:morning|afternoon|evening|night|tonight|tomorrow|today|noon)$/;
+
+function dayPartAfter(room: Room, at: number): number | undefined {
+  if (HALF_DAY.test(wordAt(room, at))) return at + 1;
+  // "p.m." comes as letters and dots.
+  if (/^[ap]$/.test(wordAt(room, at)) && wordAt(room, at + 1) === '.' && wordAt(room, at + 2) === 'm')
+    return at + 3;
+  if (/^(?:this|tomorrow|every|on)$/.test(wordAt(room, at)) && DAY_PART.test(wordAt(room, at + 1)))
+    return at + 2;
+  if (wordAt(room, at) === 'in' && wordAt(room, at + 1) === 'the' && DAY_PART.test(wordAt(room, at + 2)))
+    return at + 3;
+  if (wordAt(room, at) === 'at' && wordAt(room, at + 1) === 'night') return at + 2;
+  return undefined;
+}
+
+const hourAt = (room: Room, at: number) => {
+  const number = readNumber(room.tokens, at);
+  const whole = number && Number.isInteger(number.value) && !number.splitAfter;
+  return whole && number.value >= 1 && number.value <= 12 ? number : undefined;
+};
+
+/**
+ * "6:30", "six o'clock", "half past six", "ten to six tonight". A recogniser writes "nine oh five" as 9:05, so
+ * a written time without a word of time about it is the bare number 905.
+ */
+export const clockTimes: AmountRule = {
+  name: 'a clock time, or a length written as one',
+  read(room, at) {
+    return written(room, at) ?? halfHours(room, at) ?? spoken(room, at);
+  },
+};
+
+function written(room: Room, at: number): AmountRead | undefined {
+  const [hours, colon, minutes] = room.tokens.slice(at, at + 3);
+  if (!hours || colon?.word !== ':' || colon.spaced || !minutes || minutes.spaced) return undefined;
+  if (!/^\d{1,2}$/.test(hours.text) || !/^\d{2}$/.test(minutes.text)) return undefined;
+  const day = dayPartAfter(room, at + 3);
+  if (day) return skip(day, 'a clock time');
+  const sized = readUnit(room.tokens, at + 3) || SIZED.test(wordAt(room, at + 3));
+  if (!sized && LEAD.test(wordAt(room, at - 1))) return skip(at + 3, 'a clock time after a word of time');
+  const value = Number(hours.text) * 100 + Number(minutes.text);
+  const number = { from: at, to: at + 3, value, form: 'digits' as const, splitAfter: hours.text.length };
+  const unit = readUnit(room.tokens, at + 3);
+  const to = unit?.to ?? at + 3;
+  return { amount: amountOf('a length written as a clock time', number, { from: at, to }, value, unit) };
+}
+
+const SIZED = /^(?:wide|high|long|deep|thick|tall|across|by|overall|clear|centres|centers)$/;
+
+function halfHours(room: Room, at: number): AmountRead | undefined {
+  const word = wordAt(room, at);
+  if (!/^(?:half|quarter)$/.test(word)) return undefined;
+  const between = wordAt(room, at + 1);
+  if (/^(?:past|to)$/.test(between)) {
+    const hour = hourAt(room, at + 2);
+    return hour ? skip(hour.to, 'a clock time') : undefined;
+  }
+  const hour = word === 'half' ? hourAt(room, at + 1) : undefined;
+  if (!hour || readUnit(room.tokens, hour.to)) return undefined;
+  return /^(?:inch|mil|by)$/.test(wordAt(room, hour.to))
+    ? undefined
+    : skip(hour.to, '"half seven" is a clock time');
+}
+
+function spoken(room: Room, at: number): AmountRead | undefined {
+  const number = readNumber(room.tokens, at);
+  if (!number || number.value < 1 || number.value > 24 * 60) return undefined;
+  const day = dayPartAfter(room, number.to);
+  const hour = hourAt(room, at);
+  if (/^(?:am|pm|o'clock)$/.test(wordAt(room, number.to)) && day) return skip(day, 'a clock time');
+  if (hour && /^(?:past)$/.test(wordAt(room, number.to))) {
+    const after = hourAt(room, number.to + 1);
+    if (after) return skip(after.to, 'minutes past an hour');
+  }
+  if (!hour || !LEAD.test(wordAt(room, at - 1))) return undefined;
+  if (day) return skip(day, 'an hour of the day');
+  const to = wordAt(room, number.to) === 'to' ? hourAt(room, number.to + 1) : undefined;
+  if (to && wordAt(room, at - 1) === 'at' && !readUnit(room.tokens, to.to))
+    return skip(to.to, 'minutes to an hour');
+  return undefined;
+}

@@ -1,0 +1,97 @@
+import { readDigits, readNumber } from '../numbers/read-number.ts';
+import { readOrdinal } from '../numbers/spoken.ts';
+import { readUnit } from '../units/read-unit.ts';
+import type { AmountRule, Room } from './rule.ts';
+import { wordAt } from './rule.ts';
+
+const MONTH =
+  /^(?:january|february|march|april|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept|sep|oct|nov|dec)$/;
+/** "may" is a month only beside a day of it. */
+const isMonth = (word: string) => MONTH.test(word) || word === 'may';
+
+const skip = (to: number, why: string) => ({ skip: { to, why } });
+
+/** "the 15th", "twenty second of May": places in a row, never sizes. */
+export const ordinals: AmountRule = {
+  name: 'an ordinal',
+  read(room, at) {
+    const to = readOrdinal(room.tokens, at);
+    return to ? skip(to, 'an ordinal names a date or a place in a row') : undefined;
+  },
+};
+
+/** "3 May", "March 12th, 2026", "12/05/2026", "2026-05-01". */
+export const calendarDates: AmountRule = {
+  name: 'a calendar date',
+  read(room, at) {
+    const { tokens } = room;
+    const word = wordAt(room, at);
+    if (isMonth(word)) {
+      const day = readNumber(tokens, at + 1);
+      const fits = day && day.value >= 1 && day.value <= 31 && Number.isInteger(day.value);
+      if (fits && (word !== 'may' || /^\p{Lu}/u.test(tokens[at]?.text ?? ''))) {
+        return skip(readOrdinal(tokens, at + 1) ?? day.to, 'a day of a month');
+      }
+      return undefined;
+    }
+    if (tokens[at]?.kind !== 'number') return undefined;
+    const dated = writtenDate(room, at);
+    if (dated) return skip(dated, 'a written date');
+    const day = readDigits(word, false);
+    const next = wordAt(room, at + 1) === 'of' ? at + 2 : at + 1;
+    const month = wordAt(room, next);
+    if (day && day.value <= 31 && isMonth(month) && /^\p{Lu}/u.test(tokens[next]?.text ?? '')) {
+      return skip(next + 1, 'a day of a month');
+    }
+    return undefined;
+  },
+};
+
+function writtenDate(room: Room, at: number): number | undefined {
+  const [a, s1, b, s2, c] = room.tokens.slice(at, at + 5);
+  if (!a || !s1 || !b) return undefined;
+  if (!/^[/\-.]$/.test(s1.word) || s1.spaced || b.spaced || b.kind !== 'number') return undefined;
+  if (s2 && c && s2.word === s1.word && !s2.spaced && !c.spaced && c.kind === 'number') return at + 5;
+  // "by 5/8": a day after a preposition of time, unless inches follow.
+  const before = wordAt(room, at - 1);
+  if (s1.word === '/' && /^(?:on|by|until|till|due|since)$/.test(before)) {
+    const unit = readUnit(room.tokens, at + 3);
+    const thing = /^(?:thick|wide|deep|high|long|ply|hole|bit|drill)$/.test(wordAt(room, at + 3));
+    return unit || thing ? undefined : at + 3;
+  }
+  return undefined;
+}
+
+const YEAR_LEAD =
+  /^(?:in|since|circa|year|late|early|mid|back|built|dated|from|around|about|winter|summer|spring|autumn|model|vintage|it's)$/;
+
+/** "in 1998", "nineteen forty eight", "the 1950s", "eighteen ninety-something". */
+export const years: AmountRule = {
+  name: 'a year',
+  read(room, at) {
+    const { tokens } = room;
+    const token = tokens[at];
+    if (!token) return undefined;
+    const number = readNumber(tokens, at);
+    if (!number || number.fraction || number.decimals) return undefined;
+    if (/,/.test(token.text) || number.value < 1700 || number.value > 2099) return undefined;
+    const digits = token.kind === 'number';
+    // "eighteen hundred and five" is a length; years are said in pairs.
+    if (!digits && number.splitAfter !== 2) return undefined;
+    const after = wordAt(room, number.to);
+    const vague = after === '-' && /^(?:something|odd|ish)$/.test(wordAt(room, number.to + 1));
+    if (vague) return skip(number.to + 2, 'a year, roughly');
+    if (/^(?:'s|s)$/.test(after) && tokens[number.to]?.spaced === false && digits) {
+      return skip(number.to + 1, 'a decade');
+    }
+    if (YEAR_LEAD.test(wordAt(room, at - 1)) && !readUnit(tokens, number.to) && !SIZE_AFTER.test(after)) {
+      return skip(number.to, 'a year after a word of time');
+    }
+    // "nineteen forty eight, forty nine": a year and the next one.
+    const next = after === ',' ? readNumber(tokens, number.to + 1) : undefined;
+    if (next && next.value === (number.value % 100) + 1) return skip(next.to, 'a year or the next');
+    return undefined;
+  },
+};
+
+const SIZE_AFTER = /^(?:wide|high|long|deep|thick|tall|across|centres|centers|clear|by|x|overall)$/;

@@ -1,0 +1,58 @@
+import { readNumber } from '../numbers/read-number.ts';
+import { afterHyphen } from '../numbers/spoken.ts';
+import { readUnit } from '../units/read-unit.ts';
+import type { AmountRule, Room } from './rule.ts';
+import { amountOf, tidy, wordAt } from './rule.ts';
+
+const INCHES = { key: 'in', dimension: 'length' } as const;
+
+/** End of the inches' own unit, when it is said: "7 foot 4 inches", 7'4". */
+function inchesEnd(room: Room, at: number): number {
+  const unit = readUnit(room.tokens, at);
+  if (unit?.key === 'in') return unit.to;
+  // A prime pair after a fraction: 7' 4 1/2".
+  return room.tokens[at]?.word === '"' && !room.tokens[at]?.spaced ? at + 1 : at;
+}
+
+/** Nouns in the plural after the second number make it a count of them: "eight feet two boards". */
+function countsSomething(room: Room, at: number): boolean {
+  const word = wordAt(room, at);
+  return (
+    /^\p{L}{3,}s$/u.test(word) &&
+    !/^(?:across|this|is|was|has|plus|minus|centres|centers|inches|less)$/.test(word)
+  );
+}
+
+/** "7 foot 4", "four foot 2 and 3/8", "8 feet, six inches", 7'4", "five foot nothing": one length in inches. */
+export const feetAndInches: AmountRule = {
+  name: '<feet> foot <inches>',
+  read(room, at) {
+    const { tokens } = room;
+    const article = wordAt(room, at) === 'a' && wordAt(room, at + 1) === 'foot';
+    const feet = article ? undefined : readNumber(tokens, at);
+    if (!feet && !article) return undefined;
+    const unit = readUnit(tokens, feet?.to ?? at + 1);
+    if (unit?.key !== 'ft') return undefined;
+    const next = wordAt(room, unit.to);
+    if (next === 'nothing' || next === 'zero') {
+      const value = tidy((feet?.value ?? 1) * 12);
+      const number = feet ?? { from: at, to: at + 1, value: 1, form: 'words' as const };
+      return {
+        amount: amountOf('<feet> foot nothing', number, { from: at, to: unit.to + 1 }, value, INCHES),
+      };
+    }
+    const joined = next === 'and' || next === ',';
+    const inches = readNumber(tokens, afterHyphen(tokens, joined ? unit.to + 1 : unit.to));
+    if (!inches || inches.value >= 12 || inches.loose) return undefined;
+    const to = inchesEnd(room, inches.to);
+    const said = to > inches.to;
+    // "eight foot and three boards", "ten foot, two of them": only spoken inches or a fraction join across these.
+    if (joined && !said && !(inches.fraction && next === 'and')) return undefined;
+    if (!said && (readUnit(tokens, inches.to) || countsSomething(room, inches.to))) return undefined;
+    // "three foot and a half" is half a foot.
+    if (next === 'and' && inches.fraction && !said && inches.value < 1) return undefined;
+    const value = tidy((feet?.value ?? 1) * 12 + inches.value);
+    const number = { from: at, to: inches.to, value, form: inches.form, fraction: inches.fraction ?? false };
+    return { amount: amountOf(this.name, number, { from: at, to }, value, INCHES) };
+  },
+};

@@ -1,0 +1,45 @@
+import { clockTimes } from './clock.ts';
+import { calendarDates, ordinals, years } from './dates.ts';
+import { feetAndInches } from './feet-and-inches.ts';
+import { partsAndTimes, sayings } from './idioms.ts';
+import { fastenerNames, grades, numberedThings } from './labels.ts';
+import { grand, moneySigns } from './money.ts';
+import { countOfSize, numberAlone, numberAndUnit, sizeAsThing } from './plain-amounts.ts';
+import { mixes, slopes } from './ratios.ts';
+import type { AmountRule } from './rule.ts';
+import { stockNames } from './stock-names.ts';
+import { largerAndSmaller, metresAndRest, oneOfUnit, partOfUnit, unitAndFraction } from './unit-and-rest.ts';
+
+/** In order: the first rule that answers at a token takes it. */
+export const AMOUNT_RULES: readonly AmountRule[] = [
+  sayings,
+  // Before numbers of any kind: "the twenty second" is no twenty, "3 May" no three.
+  ordinals,
+  calendarDates,
+  // Before bare numbers: "half seven" is no half, "part one" no one.
+  clockTimes,
+  years,
+  numberedThings,
+  fastenerNames,
+  // Before lists: "two by fours" has no unit to share.
+  stockNames,
+  // Before plain ranges: "five to one" is one figure.
+  mixes,
+  slopes,
+  grades,
+  moneySigns,
+  grand,
+  // Longest first: "7 foot 4", then "an inch and a half", then "an inch".
+  feetAndInches,
+  unitAndFraction,
+  largerAndSmaller,
+  metresAndRest,
+  partOfUnit,
+  // After parts of units: "three quarters of an inch" is no part of a whole.
+  partsAndTimes,
+  numberAndUnit,
+  oneOfUnit,
+  countOfSize,
+  sizeAsThing,
+  numberAlone,
+];

@@ -1,0 +1,92 @@
+import { readNumber } from '../numbers/read-number.ts';
+import { readUnit } from '../units/read-unit.ts';
+import type { AmountRule, Room } from './rule.ts';
+import { wordAt } from './rule.ts';
+
+const skip = (to: number, why: string) => ({ skip: { to, why } });
+
+/** Words that number what follows: "part two", "day thirteen", "number eight". */
+const NUMBERED = new Set(
+  'part parts episode episodes chapter step day phase stage number numbers season series video take week page option plan round lesson junction version mark mk channel gear drawing lot plot model type class grade gauge route attempt lap area zone platform rev revision serial sku bin'.split(
+    ' ',
+  ),
+);
+/** Things that are numbered when a small number stands directly behind them: "frame six", "coat two". */
+const NUMBERED_THINGS = new Set(
+  'frame bay rib station bulkhead joist rafter stud panel board plank door window room house coat layer row circuit cylinder wall leg post bolt bench job item task unit tank side section pass'.split(
+    ' ',
+  ),
+);
+/** Words that a grade number stands before: "80 grit", "12 gauge". */
+const GRADE =
+  /^(?:grit|gauge|awg|swg|tpi|mesh|denier|ohm|ohms|lumen|lumens|lux|db|decibels|tog|thread|threads|tooth|teeth|series)$/;
+/** Words that make a kind of thing with a small number: "three phase", "two pack". */
+const MADE_OF =
+  /^(?:phase|pack|part|stroke|way|wheel|wheeled|storey|story|bed|bedroom|speed|pole|gang|core|ply|pin|wire|piece|man|person|sided|legged|burner|leaf|seater|seat|handed|flute|blade|bladed|berth|pane|sided|star|digit|letter|minded|fold)$/;
+
+function follows(room: Room, at: number): number | undefined {
+  const number = readNumber(room.tokens, at);
+  return number?.to;
+}
+
+/** "part one of", "day thirteen", "episode 9", "frame six", "number eight". */
+export const numberedThings: AmountRule = {
+  name: 'a numbered thing',
+  read(room, at) {
+    const word = wordAt(room, at);
+    const { tokens } = room;
+    if (word === '#' && tokens[at + 1]?.kind === 'number') return skip(at + 2, 'a number after #');
+    const always = NUMBERED.has(word);
+    if (!always && !NUMBERED_THINGS.has(word)) return undefined;
+    const number = readNumber(tokens, at + 1);
+    if (!number || number.fraction || number.decimals || readUnit(tokens, number.to)) return undefined;
+    // "the day one sixty five was cut" does not happen; "the frame 905 high" does.
+    if (!always && (number.value >= 60 || !Number.isInteger(number.value))) return undefined;
+    if (/^(?:wide|high|long|deep|thick|tall|by|x|across)$/.test(wordAt(room, number.to))) return undefined;
+    return skip(number.to, `"${word}" numbers it`);
+  },
+};
+
+/** "80 grit", "12 gauge", "three phase", "two pack", "number eight screws". */
+export const grades: AmountRule = {
+  name: 'a grade or a kind',
+  read(room, at) {
+    const to = follows(room, at);
+    if (to === undefined) return undefined;
+    const next = room.tokens[to]?.word === '-' ? to + 1 : to;
+    const word = wordAt(room, next);
+    if (GRADE.test(word)) return skip(next + 1, `"${word}" makes it a grade`);
+    const number = readNumber(room.tokens, at);
+    const kind = number && number.value <= 12 && Number.isInteger(number.value) && MADE_OF.test(word);
+    return kind ? skip(next + 1, `"${word}" makes it a kind of thing`) : undefined;
+  },
+};
+
+const FASTENER =
+  /^(?:screw|screws|bolt|bolts|nail|nails|woodscrew|woodscrews|coach|pin|pins|studding|rawlplug|rawlplugs|plug|plugs)$/;
+
+/** "M twelve", "M 6 by 30", "5 by 70 screws": names of fasteners. */
+export const fastenerNames: AmountRule = {
+  name: 'a name of a fastener',
+  read(room, at) {
+    const word = wordAt(room, at);
+    const from = word === 'm' ? at + 1 : at;
+    const metricName = /^m\d{1,3}s?$/.test(word);
+    const first = metricName ? undefined : readNumber(room.tokens, from);
+    if (!first && !metricName) return undefined;
+    if (word === 'm' && first && first.value > 64) return undefined;
+    const firstTo = first?.to ?? at + 1;
+    const second = /^(?:by|x|×)$/.test(wordAt(room, firstTo))
+      ? readNumber(room.tokens, firstTo + 1)
+      : undefined;
+    if (word === 'm' || metricName) {
+      const unit = second ? readUnit(room.tokens, second.to) : undefined;
+      return skip(unit?.to ?? second?.to ?? firstTo, 'a metric thread and its length');
+    }
+    if (!second || readUnit(room.tokens, firstTo)) return undefined;
+    const unit = readUnit(room.tokens, second.to);
+    const noun = unit?.to ?? second.to;
+    const named = FASTENER.test(wordAt(room, noun)) || FASTENER.test(wordAt(room, noun + 1));
+    return named ? skip(noun, 'gauge and length name a fastener') : undefined;
+  },
+};

@@ -1,0 +1,61 @@
+import { readNumber } from '../numbers/read-number.ts';
+import { MONEY_SIGNS } from '../units/unit-table.ts';
+import type { AmountRule } from './rule.ts';
+import { amountOf, wordAt } from './rule.ts';
+
+/** "£31.50", "$640", "€ 20". */
+export const moneySigns: AmountRule = {
+  name: '<money sign> <number>',
+  read(room, at) {
+    const key = MONEY_SIGNS.get(room.tokens[at]?.text ?? '');
+    const number = key && readNumber(room.tokens, at + 1, room.decimalComma);
+    if (!key || !number) return undefined;
+    const span = { from: at, to: number.to };
+    return { amount: amountOf(this.name, number, span, number.value, { key, dimension: 'money' }) };
+  },
+};
+
+/** "three grand": a thousand of the money of the region. */
+export const grand: AmountRule = {
+  name: '<number> grand',
+  read(room, at) {
+    const article = wordAt(room, at) === 'a';
+    const number = article
+      ? { from: at, to: at + 1, value: 1, form: 'words' as const }
+      : readNumber(room.tokens, at);
+    if (!number || wordAt(room, number.to) !== 'grand') return undefined;
+    const key = localMoney(room.region);
+    const span = { from: at, to: number.to + 1 };
+    return { amount: amountOf(this.name, number, span, number.value * 1000, { key, dimension: 'money' }) };
+  },
+};
+
+const EURO = new Set('AT BE DE EE ES FI FR GR HR IE IT LT LU LV MT NL PT SI SK CY'.split(' '));
+const MONEY: Readonly<Record<string, string>> = {
+  GB: 'GBP',
+  US: 'USD',
+  AU: 'AUD',
+  NZ: 'NZD',
+  CA: 'CAD',
+  SE: 'SEK',
+  NO: 'NOK',
+  DK: 'DKK',
+  CH: 'CHF',
+  PL: 'PLN',
+  CZ: 'CZK',
+  JP: 'JPY',
+  ZA: 'ZAR',
+  SG: 'SGD',
+  HK: 'HKD',
+};
+
+/** Currency code of a region (ISO 4217); US dollars where the region is unknown. */
+export function localMoney(region: string): string {
+  return EURO.has(region) ? 'EUR' : (MONEY[region] ?? 'USD');
+}
+
+/** What a plain "dollar" is there. */
+export function localDollar(region: string): string {
+  const money = localMoney(region);
+  return money.endsWith('D') ? money : 'USD';
+}

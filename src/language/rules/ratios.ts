@@ -1,0 +1,80 @@
+import type { NumberReading } from '../numbers/number.ts';
+import { readNumber } from '../numbers/read-number.ts';
+import { readUnit } from '../units/read-unit.ts';
+import type { AmountRead, AmountRule, Room } from './rule.ts';
+import { amountOf, tidy, wordAt } from './rule.ts';
+
+const PLAIN = { key: '1', dimension: 'ratio' } as const;
+
+const ratio = (rule: string, number: NumberReading, from: number, to: number, value: number): AmountRead => ({
+  amount: amountOf(rule, number, { from, to }, tidy(value), PLAIN),
+});
+
+/** "five to one", "3:1", "two parts sand to one of cement". A chance of rain is none. */
+export const mixes: AmountRule = {
+  name: '<number> to one',
+  read(room, at) {
+    const first = readNumber(room.tokens, at);
+    if (!first || readUnit(room.tokens, first.to)) return undefined;
+    return written(room, at, first) ?? spoken(room, at, first) ?? parts(room, at, first);
+  },
+};
+
+function written(room: Room, at: number, first: NumberReading): AmountRead | undefined {
+  const [colon, second, more] = room.tokens.slice(first.to, first.to + 3);
+  if (colon?.word !== ':' || colon.spaced || second?.kind !== 'number' || second.spaced) return undefined;
+  if (more?.word === ':' && !more.spaced)
+    return { skip: { to: first.to + 4, why: 'a time or a mix of three' } };
+  const under = Number(second.text);
+  if (!(under > 0) || !Number.isFinite(under)) return undefined;
+  return ratio('<number>:<number>', first, at, first.to + 2, first.value / under);
+}
+
+function spoken(room: Room, at: number, first: NumberReading): AmountRead | undefined {
+  if (wordAt(room, first.to) !== 'to') return undefined;
+  const one = wordAt(room, first.to + 1);
+  if (one !== 'one' && one !== '1') return undefined;
+  const second = readNumber(room.tokens, first.to + 1);
+  if (second?.value !== 1 || readUnit(room.tokens, second.to)) return undefined;
+  return ratio('<number> to one', first, at, second.to, first.value);
+}
+
+function parts(room: Room, at: number, first: NumberReading): AmountRead | undefined {
+  if (!/^parts?$/.test(wordAt(room, first.to))) return undefined;
+  for (let to = first.to + 1; to < first.to + 5; to++) {
+    if (wordAt(room, to) !== 'to') continue;
+    const second = readNumber(room.tokens, to + 1);
+    if (!second?.value || second.fraction) return undefined;
+    const tail = /^parts?$/.test(wordAt(room, second.to)) ? second.to + 1 : second.to;
+    return ratio('<number> parts to <number>', first, at, tail, first.value / second.value);
+  }
+  return undefined;
+}
+
+const SLOPE =
+  /^(?:fall|falls|slope|slopes|sloped|gradient|pitch|pitched|ramp|rise|rises|grade|incline|run|drop|drops|taper|scarf)$/;
+
+function slopeNear(room: Room, from: number, to: number): boolean {
+  const sentence = room.tokens[from]?.sentence;
+  for (let index = from - 8; index < to + 5; index++) {
+    const token = room.tokens[index];
+    if (token?.sentence === sentence && token && SLOPE.test(token.word)) return true;
+  }
+  return false;
+}
+
+/** "one in forty fall", "four in twelve pitch": rise over run, beside a word of slope. */
+export const slopes: AmountRule = {
+  name: '<rise> in <run>',
+  read(room, at) {
+    const rise = readNumber(room.tokens, at);
+    if (!rise || rise.splitAfter) return undefined;
+    const over = wordAt(room, rise.to);
+    if (!/^(?:in|over|on)$/.test(over)) return undefined;
+    const run = readNumber(room.tokens, rise.to + 1);
+    if (!run || !(run.value > rise.value) || readUnit(room.tokens, run.to)) return undefined;
+    if (!slopeNear(room, at, run.to)) return undefined;
+    const read = ratio(this.name, rise, at, run.to, rise.value / run.value);
+    return read;
+  },
+};

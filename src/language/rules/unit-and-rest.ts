@@ -1,0 +1,177 @@
+import { readFraction } from '../numbers/fraction.ts';
+import type { NumberReading } from '../numbers/number.ts';
+import { readNumber } from '../numbers/read-number.ts';
+import { readUnit, type UnitMention } from '../units/read-unit.ts';
+import type { AmountRule, Room } from './rule.ts';
+import { amountOf, tidy, wordAt } from './rule.ts';
+
+interface Head {
+  readonly number: NumberReading;
+  readonly unit: UnitMention;
+  readonly article: boolean;
+}
+
+/** Units that an article may stand before for one of them: "an inch and a half", "a metre ten". */
+const ONE_OF =
+  /^(?:inch|foot|metre|meter|millimetre|millimeter|centimetre|centimeter|mil|mill|thou|kilo|kilogram|gram|litre|liter|gallon|pint|quart|tonne|kilometre|yard|hour|day|week|minute|degree|volt|amp|kilowatt|watt|pound|ton|bar|fluid|square|cubic|newton)$/;
+
+/** A number with its unit, or an article that stands for one. */
+export function headAt(room: Room, at: number): Head | undefined {
+  const { tokens } = room;
+  if (/^an?$/.test(wordAt(room, at)) && ONE_OF.test(wordAt(room, at + 1))) {
+    const unit = readUnit(tokens, at + 1);
+    if (!unit?.singular) return undefined;
+    const number = { from: at, to: at + 1, value: 1, form: 'words' as const, article: true };
+    return { number, unit, article: true };
+  }
+  const number = readNumber(tokens, at, room.decimalComma);
+  const unit = number && readUnit(tokens, number.to);
+  return number && unit ? { number, unit, article: false } : undefined;
+}
+
+/** "an inch and three sixteenths", "a kilo and a half", "two metres and a half", "an hour and a quarter". */
+export const unitAndFraction: AmountRule = {
+  name: '<amount> and a <fraction>',
+  read(room, at) {
+    const head = headAt(room, at);
+    if (!head || wordAt(room, head.unit.to) !== 'and') return undefined;
+    const fraction = readFraction(room.tokens, head.unit.to + 1);
+    if (!fraction) return undefined;
+    // "two metres and three quarters of an inch": the fraction has a unit of its own.
+    if (ownUnit(room, fraction.to) !== undefined) return undefined;
+    const value = tidy(head.number.value + fraction.value);
+    const number = {
+      ...head.number,
+      to: fraction.to,
+      value,
+      fraction: true,
+      denominator: fraction.denominator,
+    };
+    return { amount: amountOf(this.name, number, { from: at, to: fraction.to }, value, head.unit) };
+  },
+};
+
+function ownUnit(room: Room, at: number): number | undefined {
+  if (wordAt(room, at) === 'of' && /^an?$/.test(wordAt(room, at + 1)))
+    return readUnit(room.tokens, at + 2)?.to;
+  if (/^an?$/.test(wordAt(room, at))) return readUnit(room.tokens, at + 1)?.to;
+  return readUnit(room.tokens, at)?.to;
+}
+
+/** "a metre ten" is 1.10, "two metres four hundred" 2.4, "one metre sixty five" 1.65. */
+export const metresAndRest: AmountRule = {
+  name: '<metres> metre <rest>',
+  read(room, at) {
+    const head = headAt(room, at);
+    if (head?.unit.key !== 'm' || head.number.decimals || head.number.fraction) return undefined;
+    if (room.tokens[head.unit.from]?.word === 'm') return undefined;
+    const rest = readNumber(room.tokens, head.unit.to);
+    if (!rest || rest.fraction || rest.decimals || rest.loose || readUnit(room.tokens, rest.to))
+      return undefined;
+    if (!Number.isInteger(rest.value) || rest.value < 5 || rest.value > 999) return undefined;
+    if (/^(?:by|x|to|percent|per|of|times)$/.test(wordAt(room, rest.to))) return undefined;
+    const metres = rest.value < 100 ? rest.value / 100 : rest.value / 1000;
+    const value = tidy(head.number.value + metres);
+    const number = { ...head.number, to: rest.to, value };
+    return { amount: amountOf(this.name, number, { from: at, to: rest.to }, value, head.unit) };
+  },
+};
+
+/** Pairs of units that are said as one: the larger, the smaller, and how many of the smaller make one larger. */
+const PAIRS: readonly (readonly [string, string, number])[] = [
+  ['m', 'mm', 1000],
+  ['m', 'mil', 1000],
+  ['m', 'cm', 100],
+  ['cm', 'mm', 10],
+  ['pounds', 'oz', 16],
+  ['lb', 'oz', 16],
+  ['kg', 'g', 1000],
+  ['h', 'min', 60],
+  ['min', 's', 60],
+  ['d', 'h', 24],
+  ['yd', 'ft', 3],
+  ['dollars', 'cents', 100],
+  ['EUR', 'cents', 100],
+  ['GBP', 'GBP', 100],
+];
+
+/** "two metres and ten mil", "four pounds six ounces", "an hour and twenty minutes". */
+export const largerAndSmaller: AmountRule = {
+  name: '<larger unit> and <smaller unit>',
+  read(room, at) {
+    const head = headAt(room, at);
+    if (!head) return undefined;
+    const next = wordAt(room, head.unit.to) === 'and' ? head.unit.to + 1 : head.unit.to;
+    const tail = headAt(room, next);
+    if (!tail) return undefined;
+    const pair = PAIRS.find(([large, small]) => large === head.unit.key && small === tail.unit.key);
+    if (!pair || tail.number.value >= pair[2]) return undefined;
+    if (pair[0] === pair[1] && tail.unit.factor === undefined) return undefined;
+    const value = tidy(head.number.value + tail.number.value / pair[2]);
+    // Ounces beside pounds settle that pounds are a mass.
+    const unit = pair[0] === 'pounds' ? ({ key: 'lb', dimension: 'mass' } as const) : head.unit;
+    return {
+      amount: amountOf(this.name, { ...head.number, value }, { from: at, to: tail.unit.to }, value, unit),
+    };
+  },
+};
+
+/** "half an inch", "half a mil", "three quarters of an inch", "0.75 of a kilowatt", "half inch", "quarter inch". */
+export const partOfUnit: AmountRule = {
+  name: '<part> of a <unit>',
+  read(room, at) {
+    const { tokens } = room;
+    const word = wordAt(room, at);
+    const bare = word === 'half' ? 0.5 : word === 'quarter' ? 0.25 : undefined;
+    const number = bare
+      ? { from: at, to: at + 1, value: bare, form: 'words' as const, fraction: true, denominator: 1 / bare }
+      : readNumber(tokens, at, room.decimalComma);
+    if (!number || number.value >= 100) return undefined;
+    let next = number.to;
+    const of = wordAt(room, next) === 'of';
+    if (of) next++;
+    const article = /^an?$/.test(wordAt(room, next));
+    if (article) next++;
+    if (!bare && !of && !(article && number.fraction && number.value < 1)) return undefined;
+    if (of && !article && !/^one$/.test(wordAt(room, next))) return undefined;
+    if (of && wordAt(room, next) === 'one') next++;
+    const unit = readUnit(tokens, next);
+    if (!unit) return undefined;
+    if (article && !unit.singular) return undefined;
+    return { amount: amountOf(this.name, number, { from: at, to: unit.to }, number.value, unit) };
+  },
+};
+
+/** A word before an article that makes it a rate or a refusal: "18 mil a metre", "not a millimetre". */
+const NOT_BEFORE_ONE = /^(?:not|nor|never|n't|every|such|what|many|side|once|twice|half|quarter|fancy)$/;
+
+/** "an inch", "a metre", "a kilo": one of them. */
+export const oneOfUnit: AmountRule = {
+  name: 'a <unit>',
+  read(room, at) {
+    const head = headAt(room, at);
+    if (!head?.article) return undefined;
+    const before = wordAt(room, at - 1);
+    if (NOT_BEFORE_ONE.test(before) || before.endsWith("n't")) return undefined;
+    if (followsAmount(room, at))
+      return { skip: { to: head.unit.to, why: 'per unit, said of the amount before it' } };
+    if (
+      /^(?:of|in|or)$/.test(wordAt(room, head.unit.to)) &&
+      /^(?:his|her|its|my|the|so|two)$/.test(wordAt(room, head.unit.to + 1))
+    ) {
+      return { skip: { to: head.unit.to, why: 'a manner of speaking' } };
+    }
+    const amount = amountOf(this.name, head.number, { from: at, to: head.unit.to }, 1, head.unit);
+    return { amount: { ...amount, article: true } };
+  },
+};
+
+/** True when a unit, a number or a plural noun that is counted stands directly before the article. */
+function followsAmount(room: Room, at: number): boolean {
+  for (const from of [at - 1, at - 2, at - 3]) {
+    if (from < 1) break;
+    if (readUnit(room.tokens, from)?.to === at) return true;
+    if (readNumber(room.tokens, from)?.to === at && !/^(?:one|a)$/.test(wordAt(room, at - 1))) return true;
+  }
+  return /^(?:coats?|times|cycles|strokes|turns)$/.test(wordAt(room, at - 1));
+}

@@ -1,0 +1,101 @@
+import type { Dimension } from '../notes.ts';
+import { afterHyphen } from '../numbers/spoken.ts';
+import type { Token } from '../tokens.ts';
+import { UNIT_TABLE, type UnitEntry, type UnitKey } from './unit-table.ts';
+
+/** A unit as it was said. */
+export interface UnitMention {
+  readonly from: number;
+  readonly to: number;
+  readonly key: UnitKey;
+  readonly dimension?: Dimension;
+  readonly factor?: number;
+  /** Singular without a plural in sight: "a 40 amp supply", "an inch". */
+  readonly singular: boolean;
+}
+
+interface Spelling {
+  readonly words: readonly string[];
+  readonly entry: UnitEntry;
+  readonly short: boolean;
+}
+
+function spellingsByFirstWord(): ReadonlyMap<string, readonly Spelling[]> {
+  const byFirst = new Map<string, Spelling[]>();
+  const add = (text: string, entry: UnitEntry, short: boolean) => {
+    const words = text.split(' ');
+    const [first] = words;
+    if (!first) return;
+    const list = byFirst.get(first) ?? [];
+    list.push({ words, entry, short });
+    byFirst.set(first, list);
+  };
+  for (const entry of UNIT_TABLE) {
+    for (const text of entry.spoken) add(text, entry, false);
+    for (const text of entry.short ?? []) add(text, entry, true);
+  }
+  for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
+  return byFirst;
+}
+
+const SPELLINGS = spellingsByFirstWord();
+
+/** Short spellings of one letter that must be capitals unless they touch the number: "40 A supply", not "40 a day". */
+const CAPITALS: ReadonlySet<string> = new Set(['a', 'v', 'w', 'f', 'c', 'h', 'j', 's', 'p']);
+
+/** Words after which a spaced "in" is the preposition: "24 in the box". */
+const AFTER_PREPOSITION =
+  /^(?:the|a|an|this|that|here|there|my|our|his|her|its|it|total|all|one|each|every|case|some|any|old|new|front|between|place|\p{L}+ing)$/u;
+
+function matches(tokens: readonly Token[], at: number, words: readonly string[]): number | undefined {
+  let index = at;
+  for (let k = 0; k < words.length; k++) {
+    if (k > 0) index = afterHyphen(tokens, index);
+    if (tokens[index]?.word !== words[k]) return undefined;
+    index++;
+  }
+  return index;
+}
+
+function shortFits(tokens: readonly Token[], at: number, spelling: Spelling): boolean {
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  if (!before || !token) return false;
+  const afterDigits = before.kind === 'number' || /^[½⅓⅔¼¾⅛⅜⅝⅞]$/.test(before.text);
+  const word = spelling.words.join(' ');
+  if (!afterDigits) return false;
+  if (!token.spaced) return word.length > 1 || !/^(?:h|s)$/.test(word) || /^[hs]$/.test(token.word);
+  if (word === "'" || word === '"' || word === "''" || word === 'p') return false;
+  if (CAPITALS.has(word)) return token.text === token.text.toUpperCase();
+  if (word === 'in' || word === 'ins') {
+    const next = tokens[at + 1];
+    return !next || !AFTER_PREPOSITION.test(next.word);
+  }
+  if (word === 'm') return token.text === 'm';
+  return true;
+}
+
+/**
+ * Reads the unit that starts at token `at`, directly after a number; the longest spelling wins.
+ * A hyphen between the number and the unit ("12-mil") is skipped.
+ */
+export function readUnit(tokens: readonly Token[], at: number): UnitMention | undefined {
+  const from = afterHyphen(tokens, at);
+  const first = tokens[from];
+  if (!first) return undefined;
+  for (const spelling of SPELLINGS.get(first.word) ?? []) {
+    const to = matches(tokens, from, spelling.words);
+    if (to === undefined) continue;
+    if (spelling.short && !shortFits(tokens, from, spelling)) continue;
+    const { key, dimension, factor } = spelling.entry;
+    const last = spelling.words[spelling.words.length - 1] ?? '';
+    return {
+      from,
+      to,
+      key,
+      ...(dimension ? { dimension } : {}),
+      ...(factor ? { factor } : {}),
+      singular: !spelling.short && !/(?:s|feet)$/.test(last),
+    };
+  }
+  return undefined;
+}
