@@ -9,6 +9,11 @@ import type {
   TraceStep,
   UnitName,
 } from './notes.ts';
+import { writesDecimalComma } from './numbers/read-number.ts';
+import { REFINERS } from './refiners/index.ts';
+import { AMOUNT_RULES } from './rules/index.ts';
+import { type Amount, type Room, tidy } from './rules/rule.ts';
+import { SIZE_AFTER } from './rules/size-words.ts';
 import type { Token } from './tokens.ts';
 
 /** A word of size that stands with the number: "920 high", "a 40 mil gap". */
@@ -55,11 +60,91 @@ export interface QuantitiesRead {
   readonly trace: readonly TraceStep[];
 }
 
+/** Amounts as the rules read them, left to right; every token is looked at once. */
+function readAmounts(room: Room): readonly Amount[] {
+  const amounts: Amount[] = [];
+  for (let at = 0; at < room.tokens.length; ) at = readAt(room, at, amounts);
+  return amounts;
+}
+
+/** Reads what starts at one token and returns where to go on. */
+function readAt(room: Room, at: number, amounts: Amount[]): number {
+  for (const rule of AMOUNT_RULES) {
+    const read = rule.read(room, at);
+    if (!read) continue;
+    if ('amount' in read) {
+      amounts.push(read.amount);
+      room.note({
+        ...read.amount,
+        stage: 'amounts',
+        rule: read.amount.rule,
+        outcome: 'read',
+        why: 'as spoken',
+      });
+      return Math.max(read.amount.to, at + 1);
+    }
+    const to = Math.max(read.skip.to, at + 1);
+    room.note({ from: at, to, stage: 'amounts', rule: rule.name, outcome: 'dropped', why: read.skip.why });
+    return to;
+  }
+  return at + 1;
+}
+
+function spanOf(tokens: readonly Token[], from: number, to: number): Span {
+  const [first, last] = [tokens[from], tokens[Math.max(from, to - 1)]];
+  return { start: first?.start ?? 0, end: last?.end ?? first?.end ?? 0 };
+}
+
+function readingOf(amount: Amount, room: Room): QuantityReading | undefined {
+  const { text, tokens } = room;
+  if (!amount.unit || !amount.dimension || !Number.isFinite(amount.value)) return undefined;
+  const size = SIZE_AFTER.startingAt(tokens, amount.to);
+  const quoteTo = Math.max(amount.quoteTo, size?.to ?? 0);
+  const span = spanOf(tokens, amount.quoteFrom, quoteTo);
+  return {
+    span,
+    quote: text.slice(span.start, span.end),
+    core: spanOf(tokens, amount.from, amount.to),
+    tokens: { from: amount.quoteFrom, to: quoteTo },
+    value: tidy(amount.value),
+    unit: amount.unit,
+    dimension: amount.dimension,
+    bound: amount.bound,
+    role: amount.role,
+    ...(amount.high === undefined ? {} : { high: tidy(amount.high) }),
+    ...(amount.plusMinus === undefined ? {} : { plusMinus: amount.plusMinus }),
+    ...(amount.plusMinusUnit ? { plusMinusUnit: amount.plusMinusUnit } : {}),
+    ...(amount.unitAssumed ? { assumed: ['unit'] } : {}),
+    ...(amount.alternatives ? { alternatives: amount.alternatives } : {}),
+    ...(size ? { sizeWords: [{ attribute: size.meaning, span: spanOf(tokens, size.from, size.to) }] } : {}),
+    ...(amount.group
+      ? { partOf: { group: amount.group.id, position: amount.group.position, size: amount.group.size } }
+      : {}),
+    ...(amount.change ? { change: amount.change } : {}),
+    ...(amount.replaces
+      ? { replaces: { ...amount.replaces, unit: amount.replaces.unit || amount.unit } }
+      : {}),
+    ...(amount.rough ? { rough: true } : {}),
+  };
+}
+
 /** Reads the quantities of one text, in the order of speech. */
-export function readQuantities(
-  _text: string,
-  _tokens: readonly Token[],
-  _context: ReadContext,
-): QuantitiesRead {
-  return { quantities: [], trace: [] };
+export function readQuantities(text: string, tokens: readonly Token[], context: ReadContext): QuantitiesRead {
+  const trace: TraceStep[] = [];
+  const region = (context.region ?? '').toUpperCase();
+  const room: Room = {
+    text,
+    tokens,
+    context,
+    house: context.units,
+    region,
+    decimalComma: writesDecimalComma(region),
+    note: ({ from, to, stage, rule, outcome, why }) => {
+      trace.push({ stage, rule, outcome, why, span: spanOf(tokens, from, to) });
+    },
+  };
+  let amounts = readAmounts(room);
+  for (const refiner of REFINERS) amounts = refiner.refine(amounts, room);
+  const quantities = amounts.flatMap((amount) => readingOf(amount, room) ?? []);
+  return { quantities, trace };
 }

@@ -71,6 +71,8 @@ export interface Refiner {
 export interface UnitPart {
   readonly key: UnitKey;
   readonly dimension?: Dimension;
+  /** From the said unit to the one that is kept: a micron is 0.001 mm. */
+  readonly factor?: number;
 }
 
 /** An amount as first read: exact, its quote no longer than number and unit. */
@@ -86,7 +88,7 @@ export function amountOf(
     to: span.to,
     quoteFrom: span.from,
     quoteTo: span.to,
-    value,
+    value: tidy(value * (unit?.factor ?? 1)),
     number,
     rule,
     bound: 'exact',

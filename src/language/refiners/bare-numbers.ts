@@ -1,0 +1,422 @@
+import type { Attribute, Dimension } from '../notes.ts';
+import { backOverFillers, each, onOverFillers, PhraseTable } from '../phrases.ts';
+import { BEFORE_BOUND } from '../rules/bound-words.ts';
+import type { Amount, Refiner, Room } from '../rules/rule.ts';
+import { tidy, wordAt } from '../rules/rule.ts';
+import { EACH_AFTER, SIZE_AFTER, SIZE_NOUNS } from '../rules/size-words.ts';
+import { speaksOf } from '../units/surroundings.ts';
+
+/** How surely the words about a bare number make it a quantity. */
+type Grade = 'sure' | 'likely' | 'none';
+
+interface Evidence {
+  readonly grade: Grade;
+  readonly why: string;
+  readonly attribute?: Attribute;
+}
+
+/** Words directly before a bare number that state a value. */
+const STATES_VALUE = new PhraseTable<Grade>([
+  ...each<Grade>(
+    'sure',
+    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, taken off, took off, take off, takes off, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
+  ),
+  ...each<Grade>(
+    'likely',
+    "'s, 're, is, are, was, were, be, at, it 's, that 's, so, to, of, in, with, or, and, than, have, has, having, takes, take, wants, want, needs, need, got, get, gets, hit, hits, does, do, turns, same, same as, the, a, an, that, this, on, run, goes, go, going, went, up, just, only, exactly, now, still, even, stays at, stay at, good for, like, another, by, for, around, into, off, over, under, above, below",
+  ),
+]);
+
+/** A thing named and its value, said as a note: "Hull, 1,180." "Motor, 610." */
+function namedBefore(room: Room, amount: Amount): boolean {
+  if (
+    wordAt(room, amount.from - 1) !== ',' &&
+    wordAt(room, amount.from - 1) !== ':' &&
+    wordAt(room, amount.from - 1) !== '-'
+  )
+    return false;
+  const sentence = room.tokens[amount.from]?.sentence;
+  let words = 0;
+  for (let index = amount.from - 2; room.tokens[index]?.sentence === sentence && index >= 0; index--) {
+    if (room.tokens[index]?.kind !== 'word' || ++words > 5) return false;
+  }
+  return words > 0 && ends(room, amount.to);
+}
+
+const ends = (room: Room, at: number) => /^(?:[.,;:!?]|\.+|…|)$/.test(wordAt(room, at));
+
+function aloneInSentence(room: Room, amount: Amount): boolean {
+  const token = room.tokens[amount.from];
+  const before = room.tokens[amount.from - 1];
+  return (!before || before.sentence !== token?.sentence) && ends(room, amount.to);
+}
+
+/** "330 of brick", "fifty of clear air": a measure of some stuff, not a part of a number of things. */
+function ofStuff(room: Room, amount: Amount): boolean {
+  if (wordAt(room, amount.to) !== 'of') return false;
+  const stuff = room.tokens[amount.to + 1];
+  if (stuff?.kind !== 'word') return false;
+  return !/^(?:the|my|our|his|her|their|its|it|them|these|those|us|you|that|this|what|which|all|course|any|each|every)$/.test(
+    stuff.word,
+  );
+}
+
+const DATUM_AFTER = new PhraseTable<true>(
+  each(
+    true,
+    'off the, off a, up from, down from, back from, in from, out from, above the, below the, from the, to the top, to the underside, to the centre, to the center, to the bottom, to the edge, to the floor, to the ceiling, to the middle, to the face, to the outside, to the inside, under the, over the top, inside, outside, at the widest, at the narrowest, at the front, at the back, at the top, at the bottom, at one end, at each end, at the far end, at the near end, at the door, at the turn, on the nose, even, bang on, dead, dead on, on the button, on the dot, spot on, on the high side, on the low side, on the tall side, flat, on deck, at the waterline, floor to ceiling, inside to inside, outside to outside, face to face, end to end, side to side, all told, in total, all in, in all, finished, rough, on the drawing, on the tape, on the flat, between the, between centres',
+  ),
+);
+
+function evidenceAfter(room: Room, amount: Amount): Evidence | undefined {
+  const at = onOverFillers(room.tokens, amount.to);
+  const size = SIZE_AFTER.startingAt(room.tokens, at);
+  if (size) return { grade: 'sure', why: `"${wordAt(room, size.from)}" behind it`, attribute: size.meaning };
+  if (EACH_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'so much on each' };
+  if (DATUM_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'a place it is measured from' };
+  if (ofStuff(room, amount)) return { grade: 'sure', why: `of ${wordAt(room, amount.to + 1)}` };
+  return undefined;
+}
+
+function evidenceBefore(room: Room, amount: Amount): Evidence | undefined {
+  let at = backOverFillers(room.tokens, amount.from);
+  let best: Grade = 'none';
+  for (let steps = 0; steps < 5; steps++) {
+    const noun = SIZE_NOUNS.get(wordAt(room, at - 1));
+    if (noun) return { grade: 'sure', why: `"${wordAt(room, at - 1)}" before it`, attribute: noun };
+    const hit = STATES_VALUE.endingAt(room.tokens, at);
+    const hedge = BEFORE_BOUND.endingAt(room.tokens, at);
+    if (hit?.meaning === 'sure') return { grade: 'sure', why: `after "${spoken(room, hit.from, hit.to)}"` };
+    if (hit) best = 'likely';
+    const step = hit ?? hedge;
+    if (!step) break;
+    at = backOverFillers(room.tokens, step.from);
+  }
+  return best === 'likely' ? { grade: 'likely', why: 'in the place of a value' } : undefined;
+}
+
+const spoken = (room: Room, from: number, to: number) =>
+  room.tokens
+    .slice(from, to)
+    .map((token) => token.word)
+    .join(' ');
+
+function evidenceOf(room: Room, amount: Amount): Evidence {
+  const after = evidenceAfter(room, amount);
+  if (after) return after;
+  if (amount.plusMinus !== undefined) return { grade: 'sure', why: 'it has a tolerance' };
+  if (amount.group) return { grade: 'sure', why: 'it stands in a list of sizes' };
+  const before = evidenceBefore(room, amount);
+  if (before?.grade === 'sure') return before;
+  if (amount.boundSaid && amount.bound !== 'about') return { grade: 'sure', why: 'it has a bound' };
+  if (namedBefore(room, amount)) return { grade: 'sure', why: 'a thing and its value' };
+  if (amount.high !== undefined) return before ?? { grade: 'likely', why: 'a range' };
+  if (before) return before;
+  if (aloneInSentence(room, amount)) return { grade: 'likely', why: 'a sentence of its own' };
+  if (amount.rule === '<count> <size>s' || amount.rule === 'the <size>s')
+    return { grade: 'likely', why: 'a size said as a thing' };
+  if (amount.number.fraction && (amount.number.denominator ?? 0) >= 4)
+    return { grade: 'likely', why: 'a fraction of an inch' };
+  return { grade: 'none', why: 'no unit, no word of size and no place of a value' };
+}
+
+interface Meaning {
+  readonly value: number;
+  readonly unit: string;
+  readonly dimension: Dimension;
+  readonly why: string;
+  readonly high?: number;
+  readonly alternatives?: readonly { readonly value: number; readonly unit: string }[];
+}
+
+/** Unit that bare lengths of this memo take: the house's, or the one that the memo keeps using. */
+function houseUnit(room: Room, amounts: readonly Amount[]): 'mm' | 'cm' | 'in' {
+  if (room.house === 'us') return 'in';
+  const said = (units: readonly string[]) =>
+    amounts.filter((amount) => amount.unit && units.includes(amount.unit) && !amount.unitAssumed).length;
+  if (room.house === 'mixed' && said(['in', 'ft']) > said(['mm', 'cm', 'm'])) return 'in';
+  return said(['cm']) > 0 && said(['mm', 'mil']) === 0 ? 'cm' : 'mm';
+}
+
+const LONG_SIZE: ReadonlySet<Attribute> = new Set(['width', 'height', 'length', 'clearance', 'size']);
+
+/** In a millimetre house, decimals and small numbers of long things are metres: "4.74 long", "trimmed to 3.04". */
+function metres(room: Room, amount: Amount, attribute: Attribute | undefined): boolean {
+  const { decimals = 0 } = amount.number;
+  if (amount.value >= 30 || amount.number.fraction) return false;
+  if (speaksOf(room, 'machining', amount.from, amount.to, 12)) return false;
+  if (decimals >= 2) return amount.value >= 0.3;
+  if (attribute && !LONG_SIZE.has(attribute)) return false;
+  if (decimals === 1)
+    return (
+      amount.value >= 1 &&
+      amount.value < (attribute ? 13 : 10) &&
+      !EACH_AFTER.startingAt(room.tokens, amount.to)
+    );
+  return attribute !== undefined && attribute !== 'clearance' && amount.value < 10 && amount.value >= 2;
+}
+
+function asLength(
+  room: Room,
+  amount: Amount,
+  amounts: readonly Amount[],
+  attribute: Attribute | undefined,
+): Meaning {
+  const house = houseUnit(room, amounts);
+  const inches = house !== 'in' && amount.number.fraction && (amount.number.denominator ?? 0) >= 4;
+  if (inches) return length(amount, 'in', 'a fraction of a kind that only inches have');
+  if (house === 'mm' && metres(room, amount, attribute)) {
+    return {
+      ...length(amount, 'm', 'too small for millimetres here'),
+      alternatives: [{ value: amount.value, unit: 'mm' }],
+    };
+  }
+  return length(amount, house, 'the unit of the house');
+}
+
+const length = (amount: Amount, unit: string, why: string): Meaning => ({
+  value: amount.value,
+  unit,
+  dimension: 'length',
+  why,
+});
+
+/** The amount with a spoken or settled unit that stands last before this one, in the same or the sentence before. */
+function lastWithUnit(
+  room: Room,
+  out: readonly Amount[],
+  amount: Amount,
+  sentences: number,
+): Amount | undefined {
+  for (let index = out.length - 1; index >= 0; index--) {
+    const candidate = out[index];
+    if (!candidate?.unit || candidate.role === 'count') continue;
+    const apart = (room.tokens[amount.from]?.sentence ?? 0) - (room.tokens[candidate.from]?.sentence ?? 0);
+    return apart <= sentences ? candidate : undefined;
+  }
+  return undefined;
+}
+
+const PRONOUN = /^(?:it|that|they|this|these|those|she)$/;
+const close = (a: number, b: number, factor: number) => a / b <= factor && b / a <= factor;
+
+/** "at 21 per cent and I want under 18", "six thou at the front, two at the back". */
+function parallelTo(room: Room, amount: Amount, last: Amount | undefined): Meaning | undefined {
+  if (!last?.unit || !last.dimension || last.dimension === 'money' || last.unitAssumed) return undefined;
+  if (!close(amount.value, last.value, 5)) return undefined;
+  const samePreposition =
+    wordAt(room, amount.to) === wordAt(room, last.to) &&
+    /^(?:at|on|in|for|off|from|a|each)$/.test(wordAt(room, amount.to));
+  const sameThing =
+    subjectIsPronoun(room, amount) || (amount.boundSaid && amount.bound !== 'about') || samePreposition;
+  if (last.dimension === 'length' ? !samePreposition : !sameThing) return undefined;
+  if (last.dimension === 'length' && /^(?:m|ft|yd|km)$/.test(last.unit)) return undefined;
+  return {
+    value: amount.value,
+    unit: last.unit,
+    dimension: last.dimension,
+    why: 'the unit of the figure before it',
+  };
+}
+
+function subjectIsPronoun(room: Room, amount: Amount): boolean {
+  for (let index = amount.from - 1; index > amount.from - 7; index--) {
+    const word = wordAt(room, index);
+    if (PRONOUN.test(word)) return true;
+    if (/^[.;:!?]$/.test(word)) return false;
+  }
+  return false;
+}
+
+const HERE_AFTER = new PhraseTable<true>(
+  each(
+    true,
+    'in here, in there, outside, out there, this morning, last night, overnight, right now, in the shop, in the shed, in the garage, in the workshop, in the barn, in the sun, in the shade, under this tarp, today, tonight, first thing, at night, by noon, out here, degrees',
+  ),
+);
+const HEAT_SUBJECT = /^(?:it|outside|inside|thermometer|temperature|temp|shop|shed|workshop|room|air)$/;
+
+function asHeat(room: Room, amount: Amount): Meaning | undefined {
+  if (amount.value < -30 || amount.value > 130 || amount.number.fraction) return undefined;
+  const unit = room.region === 'US' || (room.region === '' && room.house === 'us') ? 'degF' : 'degC';
+  const here = HERE_AFTER.startingAt(room.tokens, amount.to) !== undefined;
+  const subject = [2, 3, 4].some((back) => HEAT_SUBJECT.test(wordAt(room, amount.from - back)));
+  const warm = speaksOf(room, 'heat', amount.from, amount.to, 14);
+  const verb =
+    /^(?:'s|was|is|hit|hits|got|gets|gone|to|at|now|still|only|dropped|below|above|under|over|than|finally|nearly|about|up|down|be)$/.test(
+      wordAt(room, amount.from - 1),
+    );
+  if (!verb || !((here && (subject || warm)) || (warm && subject && !evidenceAfter(room, amount))))
+    return undefined;
+  return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
+}
+
+const TURNS =
+  /^(?:countershaft|spindle|shaft|motor|engine|pulley|fan|blade|blower|impeller|prop|propeller|chuck|cutter|grinder|wheel|drum|rotor|headstock|lathe|router|drill)$/;
+
+/** "so the countershaft does 475", "566 on the rev counter". */
+function asTurning(room: Room, amount: Amount): Meaning | undefined {
+  if (amount.value < 20) return undefined;
+  const verb = /^(?:does|do|turns|turn|spins|at|of)$/.test(wordAt(room, amount.from - 1));
+  const subject = [2, 3, 4].some((back) => TURNS.test(wordAt(room, amount.from - back)));
+  const revs = [...Array(26).keys()].some((back) => {
+    const token = room.tokens[amount.from - 1 - back];
+    return (
+      token?.sentence === room.tokens[amount.from]?.sentence &&
+      /^(?:rev|revs|rpm|tach|tacho|tachometer)$/.test(token?.word ?? '')
+    );
+  });
+  const runs = /^(?:does|turns|spins)$/.test(wordAt(room, amount.from - 1)) && subject;
+  if (!runs && !revs) return undefined;
+  if (!verb && !revs) return undefined;
+  return { value: amount.value, unit: 'rpm', dimension: 'speed', why: 'turns of a shaft' };
+}
+
+/** Tyres are spoken of in pounds or bar without the unit. Common practice, no source. */
+function asPressure(room: Room, amount: Amount): Meaning | undefined {
+  const subject = [...Array(5).keys()].some((back) =>
+    /^(?:tyre|tyres|tire|tires)$/.test(wordAt(room, amount.from - 2 - back)),
+  );
+  if (!subject || amount.value > 150 || evidenceAfter(room, amount)) return undefined;
+  const psi = amount.value > 8;
+  return {
+    value: amount.value,
+    unit: psi ? 'psi' : 'bar',
+    dimension: 'pressure',
+    why: 'how hard tyres are pumped',
+  };
+}
+
+function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const weighs = [1, 2, 3].some((back) =>
+    /^(?:weigh|weighs|weighed|weighing|weight)$/.test(wordAt(room, amount.from - back)),
+  );
+  const scale =
+    speaksOf(room, 'weight', amount.from, amount.to, 12) &&
+    amount.value >= 20 &&
+    subjectIsPronoun(room, amount);
+  if ((!weighs && !scale) || evidenceAfter(room, amount)) return undefined;
+  const usual = [...out].reverse().find((other) => other.dimension === 'mass')?.unit;
+  const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
+  return { value: amount.value, unit, dimension: 'mass', why: 'what something weighs' };
+}
+
+/** Longest bare length that is believed, by unit; beyond it the number is of another kind. */
+const BELIEVED: Readonly<Record<string, number>> = { in: 480, mm: 30000, cm: 3000, m: 100, ft: 200 };
+
+function meaningOf(
+  room: Room,
+  amount: Amount,
+  evidence: Evidence,
+  out: readonly Amount[],
+  all: readonly Amount[],
+): Meaning | undefined {
+  const sized = evidence.attribute !== undefined || evidence.why === 'a place it is measured from';
+  const here = lastWithUnit(room, out, amount, 0);
+  if (!sized) {
+    const special =
+      asHeat(room, amount) ??
+      asPressure(room, amount) ??
+      asTurning(room, amount) ??
+      asWeight(room, amount, out) ??
+      wiring(room, amount, out);
+    if (special) return special;
+  }
+  const parallel = sized && here?.dimension !== 'length' ? undefined : parallelTo(room, amount, here);
+  if (parallel && (evidence.attribute === undefined || here?.dimension === 'length')) return parallel;
+  const read = asLength(room, amount, all, evidence.attribute);
+  if (!sized && amount.value > (BELIEVED[read.unit] ?? Number.POSITIVE_INFINITY)) {
+    const before = out.filter(
+      (other) => other.dimension && other.dimension !== 'length' && close(other.value, amount.value, 5),
+    );
+    const last = before[before.length - 1];
+    if (!last?.unit || !last.dimension) return undefined;
+    return {
+      value: amount.value,
+      unit: last.unit,
+      dimension: last.dimension,
+      why: 'too much for a length; like the figure before',
+    };
+  }
+  return read;
+}
+
+const CABLE_SIZES = new Set([1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70]);
+
+/** "the heater gets its own run in four": after a cable's size, the next one needs no unit. */
+function wiring(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const cable = out.some(
+    (other) =>
+      other.unit === 'mm2' &&
+      Math.abs((room.tokens[other.from]?.sentence ?? 0) - (room.tokens[amount.from]?.sentence ?? 0)) <= 1,
+  );
+  if (!cable || !CABLE_SIZES.has(amount.value) || wordAt(room, amount.from - 1) !== 'in') return undefined;
+  return { value: amount.value, unit: 'mm2', dimension: 'area', why: 'the size of another cable' };
+}
+
+/** Small whole numbers are mostly counts; they need more than a likely place. */
+function tooWeak(room: Room, amount: Amount, evidence: Evidence, meaning: Meaning | undefined): boolean {
+  if (evidence.grade === 'none') return true;
+  if (evidence.grade === 'sure') return false;
+  const whole = Number.isInteger(amount.value) && !amount.number.fraction;
+  if (meaning && meaning.dimension !== 'length') return false;
+  if (!whole)
+    return amount.value === 0.5 || amount.value === 0.25
+      ? !/^(?:at|to|is|'s)$/.test(wordAt(room, amount.from - 1))
+      : false;
+  return amount.value < 10 || followedByThing(room, amount);
+}
+
+/** "so 905 people", "in 22 boards" were counts already; "to two hundred miles" has a unit. What is left: a noun. */
+function followedByThing(room: Room, amount: Amount): boolean {
+  const article = /^(?:a|an|the|that|this|same)$/.test(wordAt(room, amount.from - 1));
+  if (article) return false;
+  const next = room.tokens[amount.to];
+  if (next?.kind !== 'word' || ends(room, amount.to)) return false;
+  return !/^(?:so|and|but|or|now|then|because|since|for|to|with|on|in|at|not|which|that|when|if|until|till|as|by|from|of|instead|again|after|before|once|today|is|was|too|over|right|there|here|flat|good|give|plus|minus|less|than|either|max|min|'s|i|it|we|he|she|they|you|what|where|while|though|like|even|still|yet|already|mid|across|around|through|between|under|into|per|each|all|this|bang|dead|exactly)$/.test(
+    next.word,
+  );
+}
+
+/** A bare number takes its unit from its neighbours or the house, or it is no quantity. */
+export const bareNumbers: Refiner = {
+  name: 'a bare number in the place of a size',
+  refine(amounts, room) {
+    const out: Amount[] = [];
+    for (const amount of amounts) {
+      if (amount.unit) {
+        out.push(amount);
+        continue;
+      }
+      const evidence = evidenceOf(room, amount);
+      const meaning = meaningOf(room, amount, evidence, out, amounts);
+      if (!meaning || tooWeak(room, amount, evidence, meaning)) {
+        room.note({
+          ...amount,
+          stage: 'bare',
+          rule: bareNumbers.name,
+          outcome: 'dropped',
+          why: evidence.why,
+        });
+        continue;
+      }
+      room.note({
+        ...amount,
+        stage: 'bare',
+        rule: bareNumbers.name,
+        outcome: 'read',
+        why: `${evidence.why}; ${meaning.unit}, ${meaning.why}`,
+      });
+      out.push({
+        ...amount,
+        value: tidy(meaning.value),
+        unit: meaning.unit,
+        dimension: meaning.dimension,
+        unitAssumed: true,
+        ...(meaning.alternatives ? { alternatives: meaning.alternatives } : {}),
+        ...(amount.plusMinus !== undefined && !amount.plusMinusUnit ? { plusMinusUnit: meaning.unit } : {}),
+      });
+    }
+    return out;
+  },
+};

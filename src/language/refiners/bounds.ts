@@ -1,0 +1,228 @@
+import type { Bound } from '../notes.ts';
+import { backOverFillers, onOverFillers } from '../phrases.ts';
+import { AFTER_BOUND, BEFORE_BOUND, type BoundCue, DENIAL, WHATEVER } from '../rules/bound-words.ts';
+import type { Amount, Refiner, Room } from '../rules/rule.ts';
+import { wordAt } from '../rules/rule.ts';
+import { EACH_AFTER, SIZE_AFTER } from '../rules/size-words.ts';
+
+/** Words of hedging that are walked over before a number. More than this and it is another phrase. */
+const MOST_HEDGES = 6;
+/** Tokens searched behind an amount for "as a minimum" or ", nothing less". */
+const TAIL = 14;
+
+interface Found {
+  readonly bound: Bound;
+  readonly from: number;
+  readonly rough?: boolean;
+}
+
+function denied(room: Room, at: number): boolean {
+  const sentence = room.tokens[at]?.sentence;
+  for (let index = at - 1; index >= Math.max(0, at - 9); index--) {
+    const token = room.tokens[index];
+    if (token?.sentence !== sentence) return false;
+    if (/^[,;:]$/.test(token?.word ?? '')) return false;
+    if (token && DENIAL.test(token.word)) return true;
+    if (/^(?:but|so|because|until|till|unless|once|when|if|and)$/.test(token?.word ?? '')) return false;
+  }
+  return false;
+}
+
+function whateverBefore(room: Room, at: number): boolean {
+  return [1, 2, 3].some((back) => WHATEVER.test(wordAt(room, at - back)));
+}
+
+function settle(room: Room, cue: BoundCue, at: number): Bound {
+  switch (cue) {
+    case 'above':
+      return denied(room, at) || whateverBefore(room, at) ? 'at-most' : 'at-least';
+    case 'below':
+      return denied(room, at) || whateverBefore(room, at) ? 'at-least' : 'at-most';
+    case 'reaching':
+      return reachesBy(room, at) ? 'exact' : 'at-most';
+    case 'rough':
+      return 'about';
+    case 'neutral':
+      return 'exact';
+    default:
+      return cue;
+  }
+}
+
+const MOVED =
+  /^(?:go|goes|going|gone|went|come|comes|came|coming|bump|bumps|bumped|bring|brings|brought|got|gets|get|getting|moved|move|moving|raise|raises|raised|raising|upped|up|taking|take|takes|took|put|puts|pushed|pushes|push|jack|jacked|lift|lifted|step|stepped|heat|heated|warmed|warm|set|build|built|fill|filled|charged|pump|pumped|torque|torqued|wound|all)$/;
+
+/** "gone up to 63 amps", "bumps the trailer up to three thousand": where it arrives, no limit. */
+function reachesBy(room: Room, at: number): boolean {
+  const sentence = room.tokens[at]?.sentence;
+  for (let index = at - 1; index >= at - 5; index--) {
+    const token = room.tokens[index];
+    if (!token || token.sentence !== sentence) return false;
+    if (MOVED.test(token.word)) return true;
+  }
+  return false;
+}
+
+const RANK: Readonly<Record<Bound, number>> = { exact: 0, about: 1, 'at-least': 2, 'at-most': 2, between: 3 };
+
+function boundBefore(room: Room, amount: Amount): Found {
+  let at = amount.quoteFrom;
+  let found: Found = { bound: 'exact', from: at };
+  for (let steps = 0; steps < MOST_HEDGES; steps++) {
+    const end = backOverFillers(room.tokens, at);
+    const hit = BEFORE_BOUND.endingAt(room.tokens, end);
+    if (!hit) break;
+    if (room.tokens[hit.from]?.sentence !== room.tokens[amount.from]?.sentence) break;
+    const bound = isDatum(room, hit.from, hit.meaning) ? 'exact' : settle(room, hit.meaning, hit.from);
+    if (RANK[bound] > RANK[found.bound]) {
+      found = { bound, from: hit.from, ...(hit.meaning === 'rough' ? { rough: true } : {}) };
+    }
+    at = hit.from;
+  }
+  return found;
+}
+
+/** "40 mil over 900": "over" says by how much the number before it is more. */
+function isDatum(room: Room, at: number, cue: BoundCue): boolean {
+  if (cue !== 'above' && cue !== 'below') return false;
+  const before = wordAt(room, at - 1);
+  return /^(?:left|hanging|turned|went|handed|bent|put|bridge|all|start|roll|rolled|came|come)$/.test(before);
+}
+
+interface Tail {
+  readonly bound: Bound;
+  readonly to: number;
+}
+
+function tailAt(room: Room, at: number): Tail | undefined {
+  const start = onOverFillers(room.tokens, wordAt(room, at) === ',' ? at + 1 : at);
+  const hit = AFTER_BOUND.startingAt(room.tokens, start);
+  if (!hit || hit.meaning === 'above' || hit.meaning === 'below') return undefined;
+  const next = wordAt(room, hit.to);
+  // "no more than 40" and "at least 40" belong to the number behind them.
+  if (/^(?:than|then)$/.test(next) || startsAmount(room, hit.to)) return undefined;
+  if (hit.meaning === 'about' && /^(?:full|light|heavy|strong|bare|plus)$/.test(wordAt(room, hit.from))) {
+    // "40 amp light circuit", "six mil bare wire": only at the end of the phrase is it a hedge.
+    if (next !== '' && !/^[,.;:!?]$/.test(next)) return undefined;
+  }
+  if (wordAt(room, hit.from) === 'plus' && !/^[,.;:!?]?$/.test(next)) return undefined;
+  return { bound: settle(room, hit.meaning, hit.from), to: hit.to };
+}
+
+function startsAmount(room: Room, at: number): boolean {
+  const token = room.tokens[at];
+  return (
+    token?.kind === 'number' ||
+    /^(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|half)$/.test(token?.word ?? '')
+  );
+}
+
+function boundAfter(room: Room, amount: Amount, limit: number): Tail | undefined {
+  const size = SIZE_AFTER.startingAt(room.tokens, amount.quoteTo)?.to ?? amount.quoteTo;
+  const each = EACH_AFTER.startingAt(room.tokens, size)?.to ?? size;
+  for (const at of new Set([amount.quoteTo, size, each])) {
+    const near = tailAt(room, at);
+    if (near) return near;
+  }
+  const sentence = room.tokens[amount.from]?.sentence;
+  for (let at = amount.quoteTo; at < Math.min(limit, amount.quoteTo + TAIL); at++) {
+    if (room.tokens[at]?.sentence !== sentence) break;
+    const word = wordAt(room, at);
+    const opens = word === ',' || (word === 'as' && wordAt(room, at + 1) === 'a') || word === 'is';
+    const tail = opens ? tailAt(room, at) : undefined;
+    if (tail && tail.bound !== 'about' && closes(room, tail.to)) return tail;
+  }
+  return undefined;
+}
+
+/** A far tail counts only at the end of its part of the sentence. */
+function closes(room: Room, at: number): boolean {
+  const token = room.tokens[at];
+  return !token || token.kind === 'mark' || /^(?:and|but|so|because|or)$/.test(token.word);
+}
+
+const CARRIES =
+  /^(?:carry|carries|hold|holds|take|takes|bear|bears|support|supports|lift|lifts|stand|stands|handle|handles)$/;
+
+/** "two thousand pounds, boat, motor, gas, and that's all it'll carry": a limit said behind. */
+function allItCarries(room: Room, amount: Amount, limit: number): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  for (let at = amount.to; at < Math.min(limit, amount.to + 16); at++) {
+    if (room.tokens[at]?.sentence !== sentence) return false;
+    if (wordAt(room, at) !== 'all' || !/^(?:'s|is|was|be)$/.test(wordAt(room, at - 1))) continue;
+    for (let verb = at + 1; verb < at + 6; verb++) {
+      if (
+        CARRIES.test(wordAt(room, verb)) ||
+        (wordAt(room, verb) === 'good' && wordAt(room, verb + 1) === 'for')
+      )
+        return true;
+    }
+  }
+  return false;
+}
+
+const CALLS_FOR = /^(?:needs|need|require|requires|insist|insists|demand|demands|specify|specifies)$/;
+const CLEAR_AFTER = /^(?:clear|clearance|headroom)$/;
+
+/** "it needs twelve inches clear": room that is asked for may be more, never less. */
+function clearanceAskedFor(room: Room, amount: Amount): boolean {
+  const near = [0, 1, 2].some((step) => CLEAR_AFTER.test(wordAt(room, amount.to + step)));
+  if (!near) return false;
+  for (let index = amount.from - 1; index >= amount.from - 4; index--) {
+    if (CALLS_FOR.test(wordAt(room, index))) return true;
+    if (
+      wordAt(room, index) === 'have' &&
+      /^(?:to|must)$/.test(wordAt(room, index - 1) || wordAt(room, index + 1))
+    )
+      return true;
+  }
+  return false;
+}
+
+/** "at least", "nothing wider than", "three psi tops", "just shy of": what the words say of the number. */
+export const bounds: Refiner = {
+  name: 'bounds and hedges',
+  refine(amounts, room) {
+    const out: Amount[] = [];
+    amounts.forEach((amount, index) => {
+      const limit = amounts[index + 1]?.from ?? room.tokens.length;
+      const bounded = withBound(room, amount, limit);
+      out.push(bounded);
+      if (bounded.boundSaid && bounded.quoteTo > amount.quoteTo) shareBackwards(out, room);
+    });
+    return out;
+  },
+};
+
+function withBound(room: Room, amount: Amount, limit: number): Amount {
+  const before = boundBefore(room, amount);
+  const after = boundAfter(room, amount, limit);
+  const stronger = after && RANK[after.bound] > RANK[before.bound] ? after : undefined;
+  let bound = stronger?.bound ?? before.bound;
+  if (bound === 'exact' && amount.number.loose) bound = 'about';
+  if (bound === 'exact' && (allItCarries(room, amount, limit) || clearanceAskedFor(room, amount))) {
+    bound = allItCarries(room, amount, limit) ? 'at-most' : 'at-least';
+  }
+  const quoteFrom = Math.min(amount.quoteFrom, before.bound === 'exact' ? amount.quoteFrom : before.from);
+  const kept = amount.bound === 'between' || amount.plusMinus !== undefined ? amount.bound : bound;
+  return {
+    ...amount,
+    bound: kept,
+    quoteFrom,
+    quoteTo: Math.max(amount.quoteTo, stronger ? stronger.to : amount.quoteTo),
+    ...(bound === 'exact' ? {} : { boundSaid: true }),
+    ...(before.rough && bound === 'about' ? { rough: true } : {}),
+  };
+}
+
+/** "8 foot 6 wide and 13 foot 6 tall, no more": the tail bounds both. */
+function shareBackwards(out: Amount[], room: Room): void {
+  const last = out[out.length - 1];
+  const before = out[out.length - 2];
+  if (!last || !before || before.bound !== 'exact' || before.dimension !== last.dimension) return;
+  if (last.bound !== 'at-least' && last.bound !== 'at-most') return;
+  const size = SIZE_AFTER.startingAt(room.tokens, before.to);
+  const and = size?.to ?? before.to;
+  if (!size || wordAt(room, and) !== 'and' || and + 1 !== last.from) return;
+  out[out.length - 2] = { ...before, bound: last.bound, boundSaid: true };
+}

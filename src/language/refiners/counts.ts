@@ -1,0 +1,72 @@
+import type { Amount, Refiner, Room } from '../rules/rule.ts';
+import { wordAt } from '../rules/rule.ts';
+import { EACH_AFTER, SIZE_AFTER } from '../rules/size-words.ts';
+
+/** Words in -s that count nothing. */
+const NO_PLURAL =
+  /^(?:across|is|was|has|plus|minus|this|thus|as|less|its|us|yes|does|goes|always|towards|afterwards|upwards|perhaps|inches|centres|centers|comes|gets|makes|gives|looks|wants|needs|works|sits|takes|leaves|means|says|puts|lets|seems|feels|stays|stands|runs|brass|glass|gross|bass|truss|ours|theirs|yours|hers|sideways|lengthways|besides|sometimes|cos|wins|fits|suits|does|ends|starts|stops|matches|clears|straddles|allows|includes|sounds|beats|plus|minus|covers|drops|goes|does)$/;
+const ODD_PLURALS =
+  /^(?:people|men|women|teeth|children|mice|geese|halves|shelves|leaves|knives|folk|staff|sheep|more|others|left|spare|pieces|off|lots|kids|mates|guys|ones)$/;
+/** Adjectives that may stand before the thing counted. */
+const ADJECTIVE =
+  /^(?:new|old|more|other|extra|different|good|bad|spare|big|small|little|whole|full|empty|separate|loose|odd|fresh|long|short|wide|thin|thick|flat|heavy|light|stainless|steel|brass|wooden|oak|pine|ply|plywood|black|white|red|green|blue|grey|gray|bare|broken|cracked|rotten|rusty|lovely|lousy|bloody|damn|tiny|great|last|first|final|outside|inside|bottom|top|barrow|bent|dead|solid|wet|dry|cut|half|massive|decent)$/;
+const OF_THEM = /^(?:them|these|those|us|you)$/;
+
+function countsThings(room: Room, amount: Amount): string | undefined {
+  const word = wordAt(room, amount.to);
+  if (word === 'of' && OF_THEM.test(wordAt(room, amount.to + 1))) return 'so many of them';
+  if (SIZE_AFTER.startingAt(room.tokens, amount.to) || EACH_AFTER.startingAt(room.tokens, amount.to))
+    return undefined;
+  // "a 22 feeding cylinders": an article before the number makes it a size.
+  if (/^an?$/.test(wordAt(room, amount.from - 1))) return undefined;
+  const next = ADJECTIVE.test(word) ? amount.to + 1 : amount.to;
+  const second = ADJECTIVE.test(word) && ADJECTIVE.test(wordAt(room, next)) ? next + 1 : next;
+  const noun = wordAt(room, second);
+  if (isPlural(room, second)) return `a number of ${noun}`;
+  if (word === 'to' && /^(?:go|do)$/.test(wordAt(room, amount.to + 1))) return 'so many to go';
+  if (/^(?:odd|or)$/.test(word) && isPlural(room, amount.to + (word === 'or' ? 2 : 1)))
+    return 'so many things';
+  // "joists, nine hundred odd": without a unit "odd" counts.
+  if (word === 'odd' && /^[,.;]?$/.test(wordAt(room, amount.to + 1))) return 'so many, roughly';
+  // "three barrow loads", "five fence posts": a noun before the plural.
+  const noun2 = wordAt(room, amount.to + 1);
+  const small =
+    amount.value <= 24 &&
+    /^\p{L}{3,}$/u.test(noun) &&
+    !/^(?:and|but|the|for|with|from|then|that|are|were|not|off|out|per)$/.test(noun);
+  if (small && isPlural(room, amount.to + 1) && !/'/.test(noun2)) return `a number of ${noun} ${noun2}`;
+  return undefined;
+}
+
+function isPlural(room: Room, at: number): boolean {
+  const word = wordAt(room, at);
+  if (room.tokens[at]?.kind !== 'word') return false;
+  if (ODD_PLURALS.test(word)) return true;
+  return /^\p{L}{2,}[^s'’\W]s$/u.test(word) && !NO_PLURAL.test(word);
+}
+
+const HAVE = /^(?:'ve|have|has|had|got|there|there's|'s|are|only)$/;
+
+/** "I've got two", "there's four", said at the end of a sentence: so many of something named before. */
+function leftOpen(room: Room, amount: Amount): boolean {
+  if (amount.value > 12 || !Number.isInteger(amount.value)) return false;
+  const last = wordAt(room, amount.from - 1);
+  const before = wordAt(room, amount.from - 2);
+  const have = /^(?:got|have|'ve|has|had)$/.test(last) || (HAVE.test(last) && before === 'there');
+  return have && /^[.,;!?]?$/.test(wordAt(room, amount.to));
+}
+
+/** "five jobs", "nine of them", "sixty odd nails": how many, not how much. */
+export const counts: Refiner = {
+  name: 'a count of things',
+  refine(amounts, room) {
+    return amounts.map((amount) => {
+      if (amount.unit || amount.group || !Number.isInteger(amount.value) || amount.number.fraction)
+        return amount;
+      const why = countsThings(room, amount) ?? (leftOpen(room, amount) ? 'so many of them' : undefined);
+      if (!why) return amount;
+      room.note({ ...amount, stage: 'refine', rule: counts.name, outcome: 'merged', why });
+      return { ...amount, role: 'count' as const, unit: '1', dimension: 'count' as const };
+    });
+  },
+};

@@ -1,0 +1,37 @@
+import type { Refiner } from '../rules/rule.ts';
+import { addingUp } from './adding-up.ts';
+import { bareNumbers } from './bare-numbers.ts';
+import { bounds } from './bounds.ts';
+import { counts } from './counts.ts';
+import { lists, pairs } from './lists.ts';
+import { ages, people } from './people.ts';
+import { ranges } from './ranges.ts';
+import { rejected } from './rejected.ts';
+import { selfRepair } from './self-repair.ts';
+import { settleUnits } from './settle-units.ts';
+import { times } from './times.ts';
+import { tolerances } from './tolerances.ts';
+import { unreal } from './unreal.ts';
+
+/** In order: each works on what the ones before it left. */
+export const REFINERS: readonly Refiner[] = [
+  // First: a repaired value must not lend its unit to a list or end a range.
+  selfRepair,
+  lists,
+  ranges,
+  pairs,
+  tolerances,
+  // Before counts: "two eighteens" and ranges are settled, "five of them" is not yet.
+  counts,
+  addingUp,
+  rejected,
+  unreal,
+  people,
+  ages,
+  // Before units: "two and a half mil cable" must be known as exact and unsized.
+  bounds,
+  settleUnits,
+  times,
+  // Last: a bare number leans on the settled ones before it.
+  bareNumbers,
+];

@@ -1,0 +1,73 @@
+import type { Amount, Refiner, Room } from '../rules/rule.ts';
+import { wordAt } from '../rules/rule.ts';
+import { SIZE_AFTER } from '../rules/size-words.ts';
+
+const WHO =
+  /^(?:i|he|she|we|you|they|who|me|wife|husband|brother|sister|dad|mum|mom|son|daughter|mate|neighbour|neighbor|kid|girlfriend|boyfriend|partner)$/;
+const BE = /^(?:'m|am|'s|is|was|'re|are|turned|turning|turns|weigh|weighs|weighed)$/;
+
+/** Words behind a number that make it a distance or a shortfall of the work: "I'm 40 mil short". */
+const OF_THE_WORK =
+  /^(?:short|off|out|over|under|away|shy|down|up|above|below|into|from|too|proud|past|inside|on)$/;
+
+/** Words that may stand between the person and the number: "I'm about five eleven". */
+const BETWEEN =
+  /^(?:about|only|just|around|nearly|almost|,|like|what|er|um|over|under|exactly|still|now|barely|not|no|a)$/;
+
+function personBefore(room: Room, amount: Amount): boolean {
+  let at = amount.from - 1;
+  for (let steps = 0; steps < 3 && BETWEEN.test(wordAt(room, at)); steps++) at--;
+  if (!BE.test(wordAt(room, at))) return false;
+  const who = wordAt(room, at - 1);
+  return WHO.test(who) && !(who === 'they' && /^(?:'re|are)$/.test(wordAt(room, at)));
+}
+
+const pluralPerson = /^(?:we|you|they)$/;
+
+/** "I'm six foot two", "I'm 34", "he's five eleven", "I'll be eighty": people, not the build. */
+export const people: Refiner = {
+  name: 'a person, not the build',
+  refine(amounts, room) {
+    return amounts.filter((amount) => {
+      const why = personal(room, amount);
+      if (!why) return true;
+      room.note({ ...amount, stage: 'refine', rule: people.name, outcome: 'dropped', why });
+      return false;
+    });
+  },
+};
+
+function personal(room: Room, amount: Amount): string | undefined {
+  if (/^(?:year|month)$/.test(amount.unit ?? '')) return 'years and months are no working times';
+  const after = wordAt(room, amount.to);
+  if (after === 'old' || (after === '-' && wordAt(room, amount.to + 1) === 'old')) return 'an age';
+  if (!personBefore(room, amount) || OF_THE_WORK.test(after)) return undefined;
+  if (SIZE_AFTER.startingAt(room.tokens, amount.to) && after !== 'tall') return undefined;
+  const length =
+    !amount.unit ||
+    amount.unit === 'in' ||
+    amount.unit === 'ft' ||
+    amount.unit === 'm' ||
+    amount.unit === 'cm';
+  const mass = amount.dimension === 'mass' || amount.unit === 'pounds';
+  const who = wordAt(room, amount.from - 2);
+  if (!length && !mass) return undefined;
+  return pluralPerson.test(who) && !amount.unit ? undefined : "a person's age, height or weight";
+}
+
+/** "when I'm eighty" and "I'll be forty" are ages too. */
+export const ages: Refiner = {
+  name: 'an age to come',
+  refine(amounts, room) {
+    return amounts.filter((amount) => {
+      const be =
+        wordAt(room, amount.from - 1) === 'be' && /^(?:'ll|will)$/.test(wordAt(room, amount.from - 2));
+      const turn = /^(?:turn|turned|turns|turning)$/.test(wordAt(room, amount.from - 1));
+      const who = wordAt(room, amount.from - (be ? 3 : 2));
+      const age = !amount.unit && Number.isInteger(amount.value) && amount.value < 110;
+      if (!age || !(be || turn) || !/^(?:i|he|we)$/.test(who)) return true;
+      room.note({ ...amount, stage: 'refine', rule: ages.name, outcome: 'dropped', why: 'an age' });
+      return false;
+    });
+  },
+};

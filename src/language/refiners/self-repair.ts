@@ -1,0 +1,100 @@
+import { each, PhraseTable } from '../phrases.ts';
+import type { Amount, Refiner, Room } from '../rules/rule.ts';
+import { wordAt } from '../rules/rule.ts';
+import { afterSizeWord } from './lists.ts';
+
+/** "strong": the words repair whatever stands before them; "weak": only what follows at once is the repair. */
+type Strength = 'strong' | 'weak';
+
+const CUES = new PhraseTable<Strength>([
+  ...each<Strength>(
+    'strong',
+    "no, nope, nah, sorry, no sorry, sorry no, scratch that, strike that, make that, make it, i mean, i meant, correction, tell a lie, i tell a lie, i lie, i 'm lying, wrong, that 's wrong, start again, try again, listen to me, beg your pardon, i beg your pardon, pardon me, oops, whoops, my mistake, or rather, not that, let me start again, forget that, ignore that, as you were, what am i saying, hark at me",
+  ),
+  ...each<Strength>(
+    'weak',
+    'hang on, hold on, wait, actually, rather, well, excuse me, apologies, er no, um no',
+  ),
+]);
+
+/** What may follow a repairing "no": a pause, another cue or the new value; anything else is a plain "no". */
+const AFTER_NO =
+  /^(?:,|\.+|…|-|it|it's|its|that|about|call|more|say|a|an|the|at|to|only|just|not|don't|every|\d.*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\p{L}+teen|\p{L}+ty|half)$/u;
+
+const LONGEST_GAP = 11;
+
+/** Where the repair begins after an amount, or undefined when what follows is no repair. */
+function cueAfter(
+  room: Room,
+  amount: Amount,
+): { readonly at: number; readonly strength: Strength } | undefined {
+  for (const start of new Set([amount.to, afterSizeWord(room, amount)])) {
+    let at = start;
+    // A broken-off beginning: "an inch and a, hang on".
+    if (wordAt(room, at) === 'and') at = /^an?$/.test(wordAt(room, at + 1)) ? at + 2 : at + 1;
+    let marks = 0;
+    while (/^(?:,|\.+|;|:|-|…|\?|er|um|uh|erm|oh|ah)$/.test(wordAt(room, at)) && marks++ < 4) at++;
+    const hit = CUES.startingAt(room.tokens, at);
+    if (!hit) continue;
+    const plainNo = /^(?:no|nope|nah|wrong)$/.test(wordAt(room, hit.to - 1));
+    const next = wordAt(room, hit.to);
+    if (plainNo && !AFTER_NO.test(next) && !CUES.startingAt(room.tokens, hit.to)) continue;
+    if (plainNo && next === 'more' && wordAt(room, hit.to + 1) !== 'like') continue;
+    if (marks === 0 && hit.meaning === 'weak') continue;
+    return { at, strength: hit.meaning };
+  }
+  return undefined;
+}
+
+function fits(first: Amount, second: Amount): boolean {
+  if (!first.unit || !second.unit) return true;
+  if (first.unit === second.unit) return true;
+  return first.dimension !== undefined && first.dimension === second.dimension;
+}
+
+function repairs(room: Room, first: Amount, second: Amount): boolean {
+  const gap = second.from - first.to;
+  if (gap < 1 || gap > LONGEST_GAP || (first.group?.id !== undefined && first.group.id === second.group?.id))
+    return false;
+  const cue = cueAfter(room, first);
+  if (!cue || cue.at >= second.from) return false;
+  const sentences = (room.tokens[second.from]?.sentence ?? 0) - (room.tokens[cue.at]?.sentence ?? 0);
+  if (sentences > 0) return false;
+  const straight = second.from - cue.at <= 6;
+  return fits(first, second) && (cue.strength === 'strong' || straight);
+}
+
+/** "eleven eighty, no, tell a lie, eleven ninety": the last value holds, the first was never meant. */
+export const selfRepair: Refiner = {
+  name: 'a slip put right in the same breath',
+  refine(amounts, room) {
+    const out: Amount[] = [];
+    amounts.forEach((amount, index) => {
+      const next = amounts[index + 1];
+      if (next && repairs(room, amount, next)) {
+        room.note({
+          ...amount,
+          stage: 'refine',
+          rule: selfRepair.name,
+          outcome: 'dropped',
+          why: 'put right by what follows',
+        });
+        return;
+      }
+      const before = amounts[index - 1];
+      const repaired = before && repairs(room, before, amount);
+      // "two and a half metres, no, three": the unit stands.
+      const keepsUnit = repaired && !amount.unit && before.unit && !afterHasSize(room, amount);
+      out.push(
+        keepsUnit && before.unit
+          ? { ...amount, unit: before.unit, ...(before.dimension ? { dimension: before.dimension } : {}) }
+          : amount,
+      );
+    });
+    return out;
+  },
+};
+
+function afterHasSize(room: Room, amount: Amount): boolean {
+  return afterSizeWord(room, amount) !== amount.to;
+}

@@ -1,0 +1,183 @@
+import type { Dimension } from '../notes.ts';
+import { localDollar, localMoney } from '../rules/money.ts';
+import type { Amount, Refiner, Room } from '../rules/rule.ts';
+import { tidy, wordAt } from '../rules/rule.ts';
+import { nearestOf } from '../units/surroundings.ts';
+
+interface Settled {
+  readonly unit: string;
+  readonly dimension: Dimension;
+  readonly factor?: number;
+  readonly alternatives?: readonly { readonly value: number; readonly unit: string }[];
+  readonly why: string;
+}
+
+/** Cross-sections that cables are sold in, mm². Source: IEC 60228, from memory. */
+const CABLE_SIZES: ReadonlySet<number> = new Set([
+  0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240,
+]);
+
+const imperialHouse = (room: Room) => room.house === 'us' || (room.house === 'mixed' && room.region === 'US');
+
+function settleMil(room: Room, amount: Amount): Settled {
+  const { from, to, value } = amount;
+  const cable = nearestOf(room, 'cable', from, to, 12);
+  const liquid = nearestOf(room, 'liquid', from, to, 5);
+  const film = nearestOf(room, 'film', from, to, 5);
+  const ofLiquid = wordAt(room, to) === 'of' && liquid !== undefined;
+  if (ofLiquid) return { unit: 'mL', dimension: 'volume', why: 'mil of a liquid' };
+  const cableSized = CABLE_SIZES.has(value) && amount.bound === 'exact' && !amount.sizeWords;
+  if (cable !== undefined && cableSized && (cable <= 3 || !sized(room, amount))) {
+    return {
+      unit: 'mm2',
+      dimension: 'area',
+      why: 'a cable size beside a word of wiring',
+      alternatives: [{ value, unit: 'mm' }],
+    };
+  }
+  if (imperialHouse(room)) {
+    const thou = film !== undefined || value < 40;
+    if (thou) {
+      return {
+        unit: 'thou',
+        dimension: 'length',
+        why: 'mil is a thousandth of an inch here',
+        alternatives: [{ value, unit: 'mm' }],
+      };
+    }
+  }
+  return { unit: 'mm', dimension: 'length', why: 'mil is a millimetre here' };
+}
+
+const SIZED =
+  /^(?:wide|high|long|deep|thick|tall|across|gap|clear|clearance|proud|hole|holes|ply|bolt|bolts|board|boards|off|from|above|below|apart|centres|centers|bit|drill|pipe|copper|glass|birch|oak)$/;
+const sized = (room: Room, amount: Amount) => SIZED.test(wordAt(room, amount.to));
+
+function settlePounds(room: Room, amount: Amount): Settled {
+  const mass: Settled = { unit: 'lb', dimension: 'mass', why: 'pounds are a weight here' };
+  const money: Settled = { unit: localMoney(room.region), dimension: 'money', why: 'pounds are money here' };
+  if (room.region !== 'GB' && room.region !== 'IE') return mass;
+  const { from, to } = amount;
+  const weight = nearestOf(room, 'weight', from, to);
+  const price = nearestOf(room, 'money', from, to);
+  if (weight !== undefined && (price === undefined || weight < price)) return mass;
+  if (price !== undefined) return money;
+  if (/^(?:a|per|each|for|an)$/.test(wordAt(room, to))) return money;
+  const other = { value: amount.value, unit: 'lb' };
+  return { ...money, alternatives: [other], why: 'pounds without a word of weight are money here' };
+}
+
+/** Degrees of heat that a workshop, an oven or a resin sees; beyond it an angle is as likely. */
+function settleDegrees(room: Room, amount: Amount): Settled {
+  const { from, to, value } = amount;
+  const fahrenheit = room.region === 'US' || (room.region === '' && room.house === 'us');
+  const heat = nearestOf(room, 'heat', from, to);
+  const angle = nearestOf(room, 'angle', from, to);
+  const process = nearestOf(room, 'process', from, to);
+  const turn: Settled = { unit: 'deg', dimension: 'angle', why: 'degrees of an angle' };
+  const warmth: Settled = {
+    unit: fahrenheit ? 'degF' : 'degC',
+    dimension: 'temperature',
+    why: `degrees of heat, ${fahrenheit ? 'Fahrenheit' : 'Celsius'} here`,
+  };
+  const next = wordAt(room, to);
+  if (
+    /^(?:angle|bevel|mitre|miter|pitch|cut|bend|elbow|corner|lean|tilt|off|from|slope|each|rake)$/.test(next)
+  )
+    return turn;
+  if (/^(?:outside|inside|overnight|today|warmer|colder|or)$/.test(next) || inHere(room, to)) return warmth;
+  const warm = heat ?? (process === undefined ? undefined : process + 4);
+  if (warm !== undefined && (angle === undefined || warm <= angle)) return warmth;
+  if (angle !== undefined) return turn;
+  const plain = value === 45 || value === 90 || value === 30 || value === 22.5 || value % 1 !== 0;
+  const other = plain ? warmth : turn;
+  return { ...(plain ? turn : warmth), alternatives: [{ value, unit: other.unit }], why: 'degrees alone' };
+}
+
+const inHere = (room: Room, at: number) =>
+  wordAt(room, at) === 'in' && /^(?:here|there|the)$/.test(wordAt(room, at + 1));
+
+function settleTon(room: Room, amount: Amount): Settled {
+  if (room.region === 'US') {
+    const alternatives = [{ value: amount.value, unit: 't' }];
+    return { unit: 'lb', dimension: 'mass', factor: 2000, alternatives, why: 'a short ton of 2000 lb here' };
+  }
+  return { unit: 't', dimension: 'mass', why: 'a ton is taken as a tonne here' };
+}
+
+function settleOne(room: Room, amount: Amount): Settled | undefined {
+  switch (amount.unit) {
+    case 'mil':
+      return settleMil(room, amount);
+    case 'pounds':
+      return settlePounds(room, amount);
+    case 'degrees':
+      return settleDegrees(room, amount);
+    case 'ton':
+      return settleTon(room, amount);
+    case 'dollars':
+      return { unit: localDollar(room.region), dimension: 'money', why: 'the dollar of the region' };
+    case 'cents': {
+      const unit = localMoney(room.region) === 'EUR' ? 'EUR' : localDollar(room.region);
+      return { unit, dimension: 'money', factor: 0.01, why: 'hundredths of the money of the region' };
+    }
+    default:
+      return undefined;
+  }
+}
+
+/** Imperial pints, quarts and gallons hold a fifth more than the US ones. Source: UK Weights and Measures Act 1985, from memory. */
+const IMPERIAL_REGIONS: ReadonlySet<string> = new Set(['GB', 'IE', 'AU', 'NZ', 'CA', 'ZA']);
+const PINTS: Readonly<Record<string, number>> = {
+  pt: 568.26125,
+  floz: 28.4130625,
+  qt: 1136.5225,
+  gal: 4546.09,
+};
+
+/** A gallon of a region that fills imperial ones is kept in litres, for "gal" means the US one in the notes. */
+function settleVolume(room: Room, amount: Amount): Settled | undefined {
+  const millilitres = PINTS[amount.unit ?? ''];
+  if (millilitres === undefined) return undefined;
+  if (IMPERIAL_REGIONS.has(room.region)) {
+    const alternatives = [{ value: amount.value, unit: amount.unit ?? 'gal' }];
+    return {
+      unit: 'L',
+      dimension: 'volume',
+      factor: millilitres / 1000,
+      alternatives,
+      why: 'imperial measure here',
+    };
+  }
+  if (amount.unit === 'pt')
+    return { unit: 'qt', dimension: 'volume', factor: 0.5, why: 'two pints to the quart' };
+  return undefined;
+}
+
+/** Settles mil, pounds, degrees, tons, dollars, gallons by the words about them, then by house and region. */
+export const settleUnits: Refiner = {
+  name: 'a unit of several meanings',
+  refine(amounts, room) {
+    return amounts.map((amount) => {
+      const settled = settleOne(room, amount) ?? settleVolume(room, amount);
+      if (!settled) return amount;
+      room.note({
+        ...amount,
+        stage: 'units',
+        rule: settleUnits.name,
+        outcome: 'merged',
+        why: `${settled.unit}: ${settled.why}`,
+      });
+      const { factor = 1 } = settled;
+      return {
+        ...amount,
+        unit: settled.unit,
+        dimension: settled.dimension,
+        value: tidy(amount.value * factor),
+        ...(amount.high === undefined ? {} : { high: tidy(amount.high * factor) }),
+        ...(settled.alternatives ? { alternatives: settled.alternatives } : {}),
+        ...(amount.plusMinusUnit === amount.unit ? { plusMinusUnit: settled.unit } : {}),
+      };
+    });
+  },
+};

@@ -1,0 +1,82 @@
+import { each, PhraseTable } from '../phrases.ts';
+import type { Amount, Refiner, Room } from '../rules/rule.ts';
+import { wordAt } from '../rules/rule.ts';
+import { speaksOf } from '../units/surroundings.ts';
+
+/** Words directly before a stretch of time that place it in the calendar. */
+const CALENDAR_BEFORE = new PhraseTable<true>(
+  each(
+    true,
+    "in, in about, in another, in the next, in the last, in just, in under, for the last, for the past, over the last, over the next, the last, the next, the past, last, next, past, took, takes me, took me, took us, taken, taken me, spent, spend, spending, wasted, lost, all, every, this, that, some, within the, after, another, been, first, give it, a good, the other, of the, one of those, wait, waited, waiting, be, and then, lead time, lead time is, lead time 's, delivery, delivery 's, delivery is, they said, they reckon, ready in, here in, back in, due in",
+  ),
+);
+/** Words directly behind it that do. */
+const CALENDAR_AFTER = new PhraseTable<true>(
+  each(
+    true,
+    'ago, later, late, early, ahead, behind, away, old, off, from now, from today, from tomorrow, time, today, today only, in a row, straight, before i, since, of my life, of work, of your life, on the trot, of sanding, of this, of that, of it, work, drive, lead, delivery, wait, notice, to go, left, over, running, and much, on my knees, to get here, to find, to get, to make, to do, to fit, too long, too late, too early, well spent, to kill, to spare, out of, max drive, each way',
+  ),
+);
+/** Words that make it a process even there: "in ten minutes it's gone off". */
+const SURE_PROCESS =
+  /^(?:cure|cures|cured|curing|dry|dries|drying|dried|recoat|coats|coat|between|pot|kick|kicks|set|sets|setting|harden|hardens|tack|tacky|soak|soaks|soaked|clamp|clamped|clamps|go|goes|gone|walk|sandable|touch|held|hold|holds|overcoat|proof|rinse|bake|steam|steamed|boil|charge|charged|charging|run|runs|duty|flood|flooded|ran|cycle)$/;
+
+function sureProcess(room: Room, amount: Amount): boolean {
+  for (let index = amount.to; index < amount.to + 5; index++) {
+    const token = room.tokens[index];
+    if (token?.sentence !== room.tokens[amount.from]?.sentence) break;
+    if (token && SURE_PROCESS.test(token.word)) return true;
+  }
+  for (let index = amount.from - 1; index > amount.from - 5; index--) {
+    const token = room.tokens[index];
+    if (token?.sentence !== room.tokens[amount.from]?.sentence) break;
+    if (token && SURE_PROCESS.test(token.word)) return true;
+  }
+  return false;
+}
+
+/** Deliveries and orders: "Windows are ordered, eight weeks". */
+const ORDERING =
+  /^(?:ordered|order|orders|delivery|delivered|deliver|arrive|arrives|arriving|coming|comes|shipping|ships|shipped|lead|reckon|reckons|waiting|quoted|backorder|courier|due|booked|promised|away|late|early|supplier)$/;
+
+function ordering(room: Room, amount: Amount): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  for (let index = amount.from - 12; index < amount.to + 6; index++) {
+    const token = room.tokens[index];
+    if (token && token.sentence === sentence && ORDERING.test(token.word)) return true;
+  }
+  return false;
+}
+
+function whyCalendar(room: Room, amount: Amount): string | undefined {
+  if (/^(?:year|month)$/.test(amount.unit ?? '')) return 'years and months are no working times';
+  if (sureProcess(room, amount)) return undefined;
+  if (CALENDAR_BEFORE.endingAt(room.tokens, amount.from) && !processVerbBehind(room, amount))
+    return 'a stretch of the calendar';
+  if (CALENDAR_AFTER.startingAt(room.tokens, amount.to)) return 'a stretch of the calendar';
+  if (ordering(room, amount)) return 'a time of delivery';
+  if (wordAt(room, amount.from - 1) === 'for' && !speaksOf(room, 'process', amount.from, amount.to, 12))
+    return 'how long something went on';
+  if (!speaksOf(room, 'process', amount.from, amount.to))
+    return 'no word of curing, drying, testing or running';
+  return undefined;
+}
+
+function processVerbBehind(room: Room, amount: Amount): boolean {
+  const next = wordAt(room, amount.to);
+  return /^(?:between|before|per|a)$/.test(next) && speaksOf(room, 'process', amount.from, amount.to, 6);
+}
+
+/** Curing, drying, pot life, tests and running times are figures; "in two weeks" and "took me an hour" are not. */
+export const times: Refiner = {
+  name: 'times of a process, not of the calendar',
+  refine(amounts, room) {
+    return amounts.filter((amount) => {
+      if (amount.dimension !== 'time') return true;
+      const why = whyCalendar(room, amount);
+      if (!why) return true;
+      room.note({ ...amount, stage: 'refine', rule: times.name, outcome: 'dropped', why });
+      return false;
+    });
+  },
+};

@@ -1,0 +1,61 @@
+import type { Attribute } from '../notes.ts';
+import { each, PhraseTable } from '../phrases.ts';
+
+/** Words behind a number that say which size it is. */
+export const SIZE_AFTER = new PhraseTable<Attribute>([
+  ...each<Attribute>(
+    'width',
+    'wide, in width, width, across, across the top, broad, at the widest, in the beam, of beam',
+  ),
+  ...each<Attribute>(
+    'height',
+    'high, tall, in height, height, floor to floor, to the top, to the underside, to the ceiling, up the wall',
+  ),
+  ...each<Attribute>('length', 'long, in length, length'),
+  ...each<Attribute>('depth', 'deep, in depth, depth, front to back, of draft, of draught'),
+  ...each<Attribute>('thickness', 'thick, in thickness, thickness'),
+  ...each<Attribute>('diameter', 'in diameter, diameter, dia, diam, round, bore, od, id'),
+  ...each<Attribute>('radius', 'radius, in radius'),
+  ...each<Attribute>(
+    'clearance',
+    'clear, of clearance, clearance, headroom, of headroom, of headspace, of daylight, clear air, of clear air, legroom, of legroom',
+  ),
+  ...each<Attribute>('gap', 'gap, of gap, of air, expansion gap, all round, all the way round, all around'),
+  ...each<Attribute>(
+    'offset',
+    'proud, overhang, of overhang, hanging over, lower, higher, to spare, of fall, fall, out of level, out of true, out of plumb, out of square, of deflection, of play, of lift, of travel, in from, back from, up from, down from, off the, away from, from the, above the, below the, off center, off centre, short, too long, too short, too wide, too narrow, too thick, too thin, too deep, too high, too low, too big, too small, over, under, out',
+  ),
+  ...each<Attribute>(
+    'other',
+    'centres, centers, on center, on centers, on centre, on centres, centre to centre, center to center, oc, o . c, apart, spacing, spacings, pitch, between centres, between centers',
+  ),
+  ...each<Attribute>(
+    'size',
+    'square, overall, over all, all told, all in, finished, nominal, sawn, planed, par',
+  ),
+]);
+
+/** Words for "of each": they follow a size and say nothing of which. */
+export const EACH_AFTER = new PhraseTable<true>(
+  each(
+    true,
+    'each, apiece, each side, each end, each way, a side, an end, either side, either end, either way, per side, per end, both sides, both ends, both ways, on each side, at each end, on either side, on both sides, at either end, a piece, a riser, a step, a tread, a metre, a meter, per metre, per meter, a foot, per foot, a bay, a corner, a face, a cut, a pass, a leg, on top, top and bottom',
+  ),
+);
+
+/** Sizes that stand before the number: "headroom 41", "a gap of five". */
+export const SIZE_NOUNS: ReadonlyMap<string, Attribute> = new Map<string, Attribute>([
+  ...['height', 'heights', 'rise'].map((word) => [word, 'height'] as const),
+  ...['width', 'beam', 'span'].map((word) => [word, 'width'] as const),
+  ...['length', 'reach', 'run'].map((word) => [word, 'length'] as const),
+  ...['depth', 'draft', 'draught'].map((word) => [word, 'depth'] as const),
+  ...['thickness'].map((word) => [word, 'thickness'] as const),
+  ...['diameter', 'bore', 'dia'].map((word) => [word, 'diameter'] as const),
+  ...['radius'].map((word) => [word, 'radius'] as const),
+  ...['clearance', 'headroom', 'clear'].map((word) => [word, 'clearance'] as const),
+  ...['gap', 'gaps', 'reveal', 'kerf'].map((word) => [word, 'gap'] as const),
+  ...['overhang', 'offset', 'fall', 'setback', 'lip', 'lap', 'overlap'].map(
+    (word) => [word, 'offset'] as const,
+  ),
+  ...['spacing', 'centres', 'centers', 'pitch'].map((word) => [word, 'other'] as const),
+]);
