@@ -163,8 +163,9 @@ export function unitKind(unit: UnitName, region?: string): UnitKind | undefined 
 /** A number as the exact rational that it was said as: 0.1 is one tenth. */
 export function exactly(value: number): Fraction {
   // The shortest decimal that reads back as this number is what was written or said.
-  const text = String(value);
-  return text.includes('e') ? new Fraction(value) : new Fraction(text);
+  const [digits = '0', exponent] = String(value).split('e');
+  const said = new Fraction(digits);
+  return exponent === undefined ? said : said.mul(new Fraction(10).pow(new Fraction(exponent)) ?? 1);
 }
 
 export interface Exact {
