@@ -1,7 +1,9 @@
 /** Views of a day, of what is next, and of the days between two dates. Nothing here changes anything. */
+import type { Quantity } from '../language/notes.ts';
 import { cautionsFor } from './cautions.ts';
 import { arrivalViews, findingViews, memoView, promiseViews, taskViews } from './project-views.ts';
 import type { ClaimRow, ProjectRows } from './rows.ts';
+import { convert, difference } from './units.ts';
 import type { DayView, FigureChange, FindingView, MemoView, NextView, SpanView, TaskView } from './views.ts';
 
 const dayOf = (instant: string) => instant.slice(0, 10);
@@ -55,6 +57,18 @@ export function dayView(rows: ProjectRows, date: string): DayView | undefined {
 /** Findings that mean a new value took the place of an old one, or would. */
 const REPLACING: ReadonlySet<FindingView['kind']> = new Set(['decided', 'remeasured', 'slip']);
 
+/** In a claim's own unit: two ways of saying one size differ by less than any tool can show. */
+const SAME = 1e-9;
+
+/** Whether a figure only says an older claim again: the same size, or one within the tolerance that holds. */
+function agree(rows: ProjectRows, before: ClaimRow, figure: Quantity): boolean {
+  const region = rows.get('project', 'project')?.region;
+  const apart = difference(before, figure, region);
+  const tolerance = rows.standing(before.slot)?.tolerance;
+  const letPass = tolerance && convert(tolerance, before.unit, region)?.value;
+  return apart !== undefined && Math.abs(apart) <= (letPass ?? 0) + SAME;
+}
+
 /** What one memo did to the figures, in the order of speech. */
 function changesOfMemo(rows: ProjectRows, memo: MemoView): readonly FigureChange[] {
   const findings = findingViews(rows, { memoId: memo.id });
@@ -68,8 +82,7 @@ function changesOfMemo(rows: ProjectRows, memo: MemoView): readonly FigureChange
       if (finding) return { kind: 'changed', figure, memoId: memo.id, old: finding.was };
       const before = claimBefore(rows, figure.id);
       if (!before) return { kind: 'new', figure, memoId: memo.id };
-      const same = before.value === figure.value && before.unit === figure.unit;
-      return same
+      return agree(rows, before, figure)
         ? { kind: 'confirmed', figure, memoId: memo.id }
         : { kind: 'changed', figure, memoId: memo.id, old: before };
     });

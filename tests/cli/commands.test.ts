@@ -175,6 +175,48 @@ test('read prints one memo object without a project, from a file or from standar
   }
 });
 
+test('nothing hostile in a memo or its name acts on a terminal, whatever is asked', () => {
+  const home = openWorkplace();
+  try {
+    home.call(['init', '--name', 'Barn\u001b]0;mine\u0007', '--units', 'mixed']);
+    const nasty = '\u001b[31m<script>\u001b]52;c;aGk=\u0007 **so** \u202e\u009b2J';
+    const name = home.file(
+      'a\u001b[2Jb.txt',
+      `I need to paint the ${nasty} door tomorrow. The ${nasty} door is 905 mm wide. We went for ${nasty} oak because it is ${nasty} hard. The ${nasty} hinge broke. I promise to show the ${nasty} latch next week.`,
+    );
+    home.call(['take', name, '--at', '2026-02-02T08:00Z']);
+    const calls = [
+      ['take', name],
+      ['memos'],
+      ['memos', '1'],
+      ['memos', '--json'],
+      ['journal'],
+      ['next'],
+      ['next', '--json'],
+      ['episode'],
+      ['findings'],
+      ['figures'],
+      ['figures', 'door'],
+      ['tasks'],
+      ['ask', 'door'],
+      ['export'],
+      ['read', name],
+      ['read', name, '--json', '--trace'],
+      ['subtitles', '1'],
+      ['figures', nasty],
+      [],
+    ];
+    for (const words of calls) {
+      const { out, err } = home.call(words);
+      expect(out + err, words.join(' ')).not.toMatch(/[^\P{Cc}\n]|[\u202a-\u202e]/u);
+      expect(out.length + err.length).toBeGreaterThan(10);
+    }
+    expect(home.call(['memos', '1']).out).toMatch(/m1\.[a-z]1 /);
+  } finally {
+    home.remove();
+  }
+});
+
 test('several takers at once give every memo its own number and no bytes two', async () => {
   const home = openWorkplace();
   try {
