@@ -22,6 +22,8 @@ const DIMENSION_OF: Readonly<Record<string, Dimension>> = {
   degF: 'temperature',
   deg: 'angle',
   'N.m': 'torque',
+  g: 'mass',
+  min: 'time',
   psi: 'pressure',
   bar: 'pressure',
   rpm: 'frequency',

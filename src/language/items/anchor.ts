@@ -3,7 +3,7 @@ import { singular } from '../lexicon/trade-nouns.ts';
 import type { Name, Need } from './discourse.ts';
 import { isNoThing } from './fitness.ts';
 import type { Phrase } from './noun-phrases.ts';
-import { isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from './parse.ts';
+import { isSpeaker, type Parse, phraseAt, phraseFrom, tagAt, wordAt } from './parse.ts';
 import type { Site } from './site.ts';
 
 export const needOf = (site: Site): Need => ({
@@ -51,8 +51,17 @@ export function anchorOf(site: Site): Anchor {
       if (left !== 'quantity' && left !== 'dimension' && left !== 'number' && left !== 'unit') return told();
     } else if (SKIPPED.has(tag ?? '')) {
     } else if (BOUND_WORDS.test(word) && tag !== 'noun' && tag !== 'pronoun') {
+    } else if (
+      /^(?:level|square|plumb|true|wind|line|flat)$/.test(word) &&
+      /^(?:of|outta)$/.test(wordAt(parse, k - 1))
+    ) {
     } else {
       const phrase = phraseAt(parse, k);
+      // "LED strips instead of the round ones, four foot": what was turned down carries nothing.
+      if (phrase && isTurnedDown(parse, phrase)) {
+        k = phrase.first;
+        continue;
+      }
       if (phrase && isNoThing(phrase.kinds) && !isSpeaker(phrase)) {
         k = phrase.first;
         continue;
@@ -64,6 +73,14 @@ export function anchorOf(site: Site): Anchor {
     }
   }
   return told();
+}
+
+/** True for a thing said only to be refused: "instead of X", "not X", "rather than X". */
+function isTurnedDown(parse: Parse, phrase: Phrase): boolean {
+  const before = wordAt(parse, phrase.first - 1);
+  const two = wordAt(parse, phrase.first - 2);
+  if (before === 'not') return true;
+  return (before === 'of' && two === 'instead') || (before === 'than' && two === 'rather');
 }
 
 const SKIPPED: ReadonlySet<string> = new Set(['adverb', 'filler', 'number', 'unit', 'dimension']);

@@ -65,7 +65,7 @@ function findThing(site: Site): Found | undefined {
     const claim = frame.read(site);
     if (!claim) continue;
     const fit = claim.binds === undefined ? fitness(kindsOf(claim.name), site.dimension) : 1;
-    if (fit >= -0.5) return { claim, rule: frame.name };
+    if (fit >= -0.5 || (claim.isNamed && fit > -1.5)) return { claim, rule: frame.name };
     if (fit > secondFit) {
       second = { claim, rule: frame.name };
       secondFit = fit;
@@ -118,7 +118,7 @@ export function readItems(
     const attribute = found?.claim.attribute ?? said ?? bareAttribute(site, name);
     const item = name.join(' ');
     if (at >= 0 && found) {
-      discourse.last = { name, word: at, sentence: parse.sentenceOf[at] as number };
+      discourse.last = { name, word: at, sentence: parse.sentenceOf[at] as number, attribute };
       known.keep({ item, attribute, value: quantity.value, unit: quantity.unit });
     }
     trace.push({
@@ -185,6 +185,19 @@ function bareAttribute(site: Site, name: Name): Attribute {
   const { parse, at, discourse } = site;
   if (at < 0) return 'other';
   if (isPair(parse, at)) return 'size';
+  if (wordAt(parse, at - 1) === 'at') {
+    // "joists at 16": how far apart, though nobody says centres.
+    const mm = inMillimetres(site.quantity.value, site.quantity.unit);
+    if (kindsOf(name).has('joist') && mm >= 250 && mm <= 900) return 'other';
+    // "the outlet is 180 above the floor and the pipe's at 230": the same kind of place.
+    const before = discourse.last;
+    if (
+      before &&
+      before.sentence === parse.sentenceOf[at] &&
+      (before.attribute === 'height' || before.attribute === 'offset')
+    )
+      return before.attribute;
+  }
   const clear = wordAt(parse, at + 1) === 'clear' || /^\w+ clear\b/.test(ahead(parse, at + 1, 2));
   return filledInAttribute(
     name,

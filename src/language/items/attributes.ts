@@ -33,7 +33,6 @@ export const MEASURE_ATTRIBUTE: Readonly<Record<string, Attribute>> = {
   height: 'height',
   width: 'width',
   breadth: 'width',
-  beam: 'width',
   length: 'length',
   depth: 'depth',
   thickness: 'thickness',
@@ -149,8 +148,10 @@ export function saidAttribute(
   );
   const before = behind(parse, at, 7);
   for (const rule of SIZE_RULES) {
-    if (rule.after?.test(after)) return rule.attribute;
-    if (rule.before?.test(before)) return rule.attribute;
+    const fits = rule.both
+      ? rule.after?.test(after) && rule.before?.test(before)
+      : rule.after?.test(after) || rule.before?.test(before);
+    if (fits) return rule.attribute;
   }
   const away = AWAY.exec(after);
   if (away && /^(?:\w+ )?above\b/.test(after)) return 'height';
@@ -199,7 +200,8 @@ export function filledInAttribute(
   millimetres: number,
 ): Attribute {
   const kinds = kindsOf(name);
-  const measure = MEASURE_ATTRIBUTE[headOf(name)];
+  const head = headOf(name);
+  const measure = head === 'bearing' ? undefined : MEASURE_ATTRIBUTE[head];
   if (measure && isLength(measure)) return measure;
   if (clear) return kinds.has('opening') ? 'width' : 'clearance';
   const like = likeliest(known, millimetres);

@@ -40,7 +40,7 @@ export class Discourse {
   readonly parse: Parse;
   readonly known: KnownThings;
   /** Thing of the figure read last. */
-  last: Said | undefined;
+  last: (Said & { readonly attribute: Attribute }) | undefined;
   #topic: Said | undefined;
   #topicAt = 0;
   readonly #names = new Map<number, Name | null>();
@@ -195,7 +195,13 @@ export class Discourse {
     const name: Name = this.#aged(phrase.age, phrase.name);
     const relational = isRelational(phrase) || phrase.kinds.has('measure');
     const link = wordAt(parse, phrase.last + 1);
-    if (link === 'of' || link === 'for' || (relational && /^(?:in|on|over|under|behind)$/.test(link))) {
+    const runs = phrase.kinds.has('cable') || phrase.kinds.has('pipe');
+    if (
+      link === 'of' ||
+      link === 'for' ||
+      (runs && /^(?:to|from|between)$/.test(link)) ||
+      (relational && /^(?:in|on|over|under|behind)$/.test(link))
+    ) {
       const owner = phraseAt(parse, phrase.last + 2);
       const of = owner && this.#ownerAfter(owner, relational, phrase, need);
       if (of) {
@@ -328,7 +334,12 @@ export class Discourse {
         topic.name,
         0.5 + fitness(kindsOf(topic.name), need.dimension) - (sentence - topic.sentence) * 0.35,
       );
-    if (pronoun && VESSEL_PRONOUN.test(pronoun.head) && !(best && kindsOf(best).has('vessel')))
+    if (
+      pronoun &&
+      VESSEL_PRONOUN.test(pronoun.head) &&
+      bestScore < 0.6 &&
+      !(best && kindsOf(best).has('vessel'))
+    )
       return this.known.latestOf('vessel') ?? best;
     // Nothing near: a value that only one known thing has points to it.
     if (equal?.size === 1 && bestScore < 0.5) {
@@ -434,7 +445,8 @@ function nearness(
   pronoun: Phrase | undefined,
 ): number {
   if (/^(?:that|which|this)$/.test(pronoun?.pronoun ?? '') && phrase.last >= word - 2) return 1.7;
-  return phrase.first >= clause && tagAt(parse, phrase.first - 1) === 'preposition' ? -0.9 : 0;
+  if (phrase.first < clause || tagAt(parse, phrase.first - 1) !== 'preposition') return 0;
+  return wordAt(parse, phrase.first - 1) === 'at' ? 0.9 : -0.9;
 }
 
 /** "the top" has an owner to be found; "a top" has none yet. */

@@ -9,7 +9,7 @@ import { nameKey, type Phrase } from './noun-phrases.ts';
 const RELATIONAL_HEADS = new Set(
   `top bottom leg side end back front base underside inside outside middle centre center edge face foot rim lip lid
   opening cutout cut-out hole bore headroom legroom height width length depth thickness diameter clearance gap fall pitch
-  spacing overhang upstand lap seat backrest tread riser stringer nosing horn bearing corner half rear apron kick heel
+  spacing overhang upstand lap seat backrest tread riser stringer nosing horn corner half rear apron kick heel
   toe cheek neck throat mouth inlet outlet stem head shoulder surround rebate rabbet groove slot notch mortise
   tenon tongue weight load moisture leaf crown camber stretcher`.split(/\s+/),
 );

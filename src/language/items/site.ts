@@ -20,6 +20,8 @@ export interface Claim {
   readonly attribute?: Attribute;
   /** Where it is measured from, or between what. */
   readonly datum?: string;
+  /** The clause itself names the thing as subject or head: taken though it is an unlikely carrier. */
+  readonly isNamed?: boolean;
   /** Words for everything that a limit binds, when it binds more than the thing itself. */
   readonly binds?: string;
 }

@@ -8,6 +8,8 @@ export interface SizeRule {
   readonly after?: RegExp;
   /** Tested on the words before it. */
   readonly before?: RegExp;
+  /** Both must match, not one of them. */
+  readonly both?: true;
 }
 
 /** In the order they are tried: spacing before gaps, "each side" before "clear". */
@@ -107,9 +109,25 @@ export const SIZE_RULES: readonly SizeRule[] = [
     before:
       /\b(?:(?:higher|taller|lower) than|(?:floor-to-floor|floor-to-ceiling|top-to-bottom)(?: it)?(?: is|'s| comes out at| was)?)$/,
   },
+  { name: 'square', attribute: 'size', after: /^square\b(?! (?:across|mil|m|metres?|feet|foot|inch))/ },
   { name: 'radius', attribute: 'radius', after: /^(?:\w+ )?radius\b/, before: /\bradius(?: of)?$/ },
   { name: 'bearing', attribute: 'length', after: /^(?:of )?bearing\b|^into (?:the|each) \w+/ },
   { name: 'lap', attribute: 'offset', after: /^(?:of )?(?:\w+ )?(?:overlap|lap)\b/ },
+  {
+    name: 'moved to',
+    attribute: 'height',
+    before:
+      /\b(?:drop(?:s|ped|ping)?|rais(?:e|es|ed|ing)|lower(?:s|ed|ing)?|lift(?:s|ed|ing)?) (?:(?:it|that|them|the \w+(?: \w+)?) )?(?:down |up )?to$/,
+  },
+  {
+    name: 'needs room',
+    attribute: 'clearance',
+    before:
+      /\b(?:needs?|wants?|requires?|leave|leaving|left|keep|keeping)(?: it| them)?(?: at least| a minimum of| about)?$/,
+    after:
+      /^(?:clear )?(?:to the (?!top|underside)|at the (?:back|side|front|top|sides|rear)|behind|above|under|in front|around|round|beside|below|beneath|either side|each side|on top|all round)\b/,
+    both: true,
+  },
   {
     name: 'moved by',
     attribute: 'offset',

@@ -69,7 +69,7 @@ interface Raw {
 }
 
 const PIECE =
-  /\d+\/\d+|\p{L}\d+\p{L}?\b|\d+(?:[.,:]\d+)*(?:st|nd|rd|th)?(?:['"′″]+\d*)*|\p{L}+n['’]t\b|[\p{L}°%]+(?:-\p{L}+)*|['’](?:s|re|ve|ll|d|m|em)\b|[.!?…]+|[,;:()—–-]|["'’]/giu;
+  /\d+\/\d+|\p{L}\d+\p{L}?\b|\d+(?:[.,:]\d+)*(?:st|nd|rd|th)?(?:['"′″]+\d*)*|\p{L}+n['’]t\b|\p{L}+in['’](?!\p{L})|[\p{L}°%]+(?:-\p{L}+)*|['’](?:s|re|ve|ll|d|m|em)\b|[.!?…]+|[,;:()—–-]|["'’]/giu;
 
 /** Numbers and units at the edges of a reading's span; the words between them belong to it as well. */
 function isMeasureWord(lower: string): boolean {
@@ -143,7 +143,10 @@ function joinStretches(raw: readonly Raw[]): Raw[] {
 function pieces(text: string): Raw[] {
   const found: Raw[] = [];
   for (const match of text.matchAll(PIECE)) {
-    const lower = match[0].toLowerCase().replace(/’/g, "'");
+    const lower = match[0]
+      .toLowerCase()
+      .replace(/’/g, "'")
+      .replace(/^(\p{L}{2,}in)'$/u, '$1g');
     const start = match.index;
     found.push({ lower, span: { start, end: start + match[0].length } });
   }

@@ -51,10 +51,10 @@ const HEADS: Readonly<Record<NounKind, string>> = {
   round: `stock shaft rod dowel pulley wheel disc disk blade prop propeller impeller spindle axle bearing bush bushing
     collar pin peg stanchion pole mast boom spar roller drum flywheel sprocket gear cog castor caster
     ball button ring hoop grommet o-ring gland spigot plug thimble sheave rope line warp halyard countershaft layshaft camshaft crankshaft driveshaft log column newel baluster knob handwheel thread cutter bit piston valve seal gasket tyre tire rim hub`,
-  sheet: `ply plywood mdf osb chipboard plasterboard drywall hardboard blockboard glass glazing pane perspex
+  sheet: `plating ply plywood mdf osb chipboard plasterboard drywall hardboard blockboard glass glazing pane perspex
     polycarbonate lexan acrylic veneer laminate melamine board sheet panel skin lining sheathing siding cladding
     insulation foam batt batts rockwool celotex polystyrene styrofoam wool matting mat plate sheeting shim gib
-    flooring decking lino linoleum carpet vinyl cork underlay underlayment tile tiling slate shingle shake felt furring
+    flooring decking hardcore sub-base lino linoleum carpet vinyl cork underlay underlayment tile tiling slate shingle shake felt furring
     membrane foil fabric cloth canvas leather upholstery biaxial csm peel-ply fibreglass fiberglass grp planking
     ceiling floor wall partition headliner sole soleboard floorboard backboard splashback backsplash worktop
     countertop counter tabletop benchtop leaf tread facing fascia soffit bargeboard
@@ -116,9 +116,8 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     pantry larder utility porch study office workshop shop studio cabin saloon galley heads forepeak cockpit
     wheelhouse engine-room bilges lazarette berth v-berth cuddy hold crawlspace stairwell ensuite wetroom cupboard wardrobe closet booth stall pod interior inside outside compartment
     void cavity space chamber yard garden site upstairs downstairs driveway lane roof-space eaves`,
-  ground: `ground dirt road pavement waterline datum baseline footpath slab footing foundation
-    pad-stone trench subfloor tide flags hardstanding beach slipway dock quay pontoon`,
-  assembly: `bench table desk workbench cabinet carcass unit drawer bookcase shelf shelving
+  ground: `ground dirt road pavement waterline datum baseline footpath subfloor tide flags hardstanding beach slipway dock quay`,
+  assembly: `slab footing foundation pad padstone trench plinth-wall pontoon jetty bench table desk workbench cabinet carcass unit drawer bookcase shelf shelving
     dresser seat bench-seat settle dinette island peninsula vanity nightstand staircase stairs stair steps railing balustrade fence pergola platform scaffold trestle sawhorse jig template pattern mould mold
     former form strongback cradle stand dolly trolley cart rack framework subframe chassis-frame
     bulkhead roof gable dormer truss porch-roof canopy awning sail rigging dodger bimini tarp gutter guttering downspout waterwheel fence-panel gable-wall chimney-stack hearth
@@ -146,7 +145,9 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     knife scraper sandpaper respirator mask glove goggles camera tripod mic microphone headlamp phone
     laptop spreadsheet drawing plan sketch book manual spec label sidewall packet sticker
     nameplate datasheet instructions leaflet website paperwork invoice receipt`,
-  person: `friend engineer plumber electrician brother sister neighbour neighbor chap guy man woman lady lad bloke
+  person: `fella fellow feller dude buddy pal lads gal guys expert rep salesman postman teacher student apprentice
+    foreman chippy sparky sparks brickie plasterer decorator painter tiler rigger sailmaker shipwright boatbuilder welder
+    smith blacksmith farmer landlord tenant visitor customer helper missus grandson granddaughter nephew niece friend engineer plumber electrician brother sister neighbour neighbor chap guy man woman lady lad bloke
     joiner carpenter inspector surveyor architect builder roofer glazier fabricator mechanic viewer viewers audience subscriber comment comments mate dad father mum mother wife husband son daughter kid
     kids uncle aunt cousin boss supplier merchant seller dealer owner cop police officer council people someone
     somebody anyone anybody everybody everyone nobody idiot genius folks person crew team

@@ -43,6 +43,13 @@ export const restated: Frame = {
   leaves: [],
   read: (site) => {
     const { value, unit } = site.quantity;
+    // A round value is of too many things to tell whose it is.
+    if (
+      String(value)
+        .replace('.', '')
+        .replace(/^0+|0+$/g, '').length < 3
+    )
+      return undefined;
     const items = site.discourse.known.withValue(site.dimension, value, unit, site.said);
     const [only] = items;
     return items.size === 1 && only ? claim(only.split(' ')) : undefined;

@@ -5,7 +5,7 @@ import type { Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
 
 const WHEN =
-  /^(?:this morning|last night|tonight|today|overnight|outside|right now|this evening|this afternoon|now)\b/;
+  /^(?:this morning|last night|tonight|today|overnight|outside|right now|by noon|by lunch|by dinner|at dawn|at dusk|at noon|at midnight|first thing|all night|all day|in the shade|this evening|this afternoon|now)\b/;
 
 /** "it was six in here": the weather of a place. Known gap: "we got up to 31 on the foredeck". */
 export const placeTemperature: Frame = {

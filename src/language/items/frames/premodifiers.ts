@@ -63,6 +63,23 @@ export function ownerOfStuff(site: Site, stuff: Phrase): Name | undefined {
   return namePhrase(site, subject);
 }
 
+/** Shapes that a thing is made from: "the leg's a 60 tube". */
+const SHAPES = new Set([
+  'tube',
+  'bar',
+  'rod',
+  'plate',
+  'board',
+  'angle',
+  'section',
+  'sheet',
+  'strip',
+  'batten',
+  'flat',
+  'pipe',
+  'box',
+]);
+
 /** Nouns that only round off a number: "eight footers", "three psi tops". */
 const ROUNDING =
   /^(?:tops|footers?|inchers?|pounders?|tonners?|model|job|version|type|kind|affair|effort|max|maximum|minimum|total|spot|mark|nose|dot|button)$/;
@@ -91,7 +108,7 @@ export const premodifier: Frame = {
       return measureOwner(site, phrase);
     if (phrase.kinds.has('hole')) return holeOf(site, phrase);
     const own = namePhrase(site, phrase);
-    if (isStuff(phrase)) {
+    if (isStuff(phrase) || (SHAPES.has(head) && phrase.bare)) {
       const owner = ownerOfStuff(site, phrase);
       if (owner && own && !kindsOf(owner).has('person')) {
         const name = joinNames(owner, own);
@@ -99,7 +116,7 @@ export const premodifier: Frame = {
         return claim(name);
       }
     }
-    return claim(own);
+    return claim(own, { isNamed: true });
   },
 };
 
@@ -129,7 +146,16 @@ export const quantityOf: Frame = {
     if (isNoThing(phrase.kinds) || phrase.name.length === 0) return undefined;
     if (MEASURE_ATTRIBUTE[singular(phrase.head)] && site.dimension === 'length')
       return measureOwner(site, phrase);
-    return claim(stuffIn(site, phrase) ?? namePhrase(site, phrase));
+    const thick =
+      site.dimension === 'length' &&
+      /^(?:mm|cm|in|thou)$/.test(site.quantity.unit) &&
+      (phrase.kinds.has('material') || phrase.kinds.has('sheet'));
+    const more = thick && !site.said ? { attribute: 'thickness' as const } : {};
+    // "the top's 60 of beech": the top is what is 60.
+    const subject = thick && tagAt(parse, at - 1) === 'be' ? anchorOf(site).subject : undefined;
+    if (subject && subject.name.length > 0 && !isSpeaker(subject))
+      return claim(namePhrase(site, subject), more);
+    return claim(stuffIn(site, phrase) ?? namePhrase(site, phrase), more);
   },
 };
 

@@ -20,14 +20,16 @@ export const roomAbout: Frame = {
         ahead(parse, at + 1, 4),
       );
     if (!match) return undefined;
+    const anchor = anchorOf(site);
+    const subject = anchor.subject ?? anchor.direct;
+    const own = anchor.subject !== undefined && isSpeaker(anchor.subject);
     if (
+      !own &&
       !/\b(?:leav(?:e|es|ing)|left|there (?:is|'s|was)|there's|need|want|wants|got|have|has)(?: \w+){0,3}$/.test(
         behind(parse, at, 6),
       )
     )
       return undefined;
-    const anchor = anchorOf(site);
-    const subject = anchor.subject ?? anchor.direct;
     if (subject && subject.name.length > 0 && !isSpeaker(subject)) return undefined;
     const phrase = phraseFrom(parse, at + 1 + match[0].split(' ').length);
     if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds)) return undefined;

@@ -23,7 +23,7 @@ export const eachSide: Frame = {
     const side = match[1] ?? match[2];
     // "3 all round the hatch": the thing follows.
     const around = side ? undefined : phraseFrom(parse, at + 1 + match[0].split(' ').length);
-    if (around && !isSpeaker(around) && around.name.length > 0)
+    if (around && !isSpeaker(around) && (around.name.length > 0 || around.pronoun))
       return claim(namePhrase(site, around), { attribute: /clear/.test(match[0]) ? 'clearance' : 'gap' });
     const anchor = anchorOf(site);
     const phrase = anchor.subject && !isSpeaker(anchor.subject) ? anchor.subject : anchor.direct;

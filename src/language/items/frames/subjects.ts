@@ -69,7 +69,8 @@ export const verbSubject: Frame = {
     const subject = anchor.subject;
     if (anchor.verb === undefined || !subject || isSpeaker(subject)) return undefined;
     if (isReporter(subject) && tells(site, anchor.verb)) return reported(site, subject);
-    return claimOf(site, subject);
+    const found = claimOf(site, subject);
+    return found && !subject.pronoun ? { ...found, isNamed: true } : found;
   },
 };
 
@@ -101,7 +102,7 @@ export const forThing: Frame = {
   read: (site) => {
     const { parse, at } = site;
     const anchor = anchorOf(site);
-    if (!anchor.subject || !isSpeaker(anchor.subject)) return undefined;
+    if (anchor.subject ? !isSpeaker(anchor.subject) : anchor.verb === undefined) return undefined;
     const k = tagAt(parse, at + 1) === 'dimension' ? at + 2 : at + 1;
     if (!/^(?:for|on)$/.test(wordAt(parse, k))) return undefined;
     const phrase = phraseFrom(parse, k + 1);
@@ -206,6 +207,12 @@ export const saidBehind: Frame = {
     const { parse, at } = site;
     const phrase = phraseFrom(parse, at + 1);
     if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds) || phrase.first > at + 1) return undefined;
+    if (
+      /^(?:it|that)$/.test(phrase.head) &&
+      wordAt(parse, phrase.last + 1) === 'is' &&
+      !/^(?:\w|#)/.test(ahead(parse, phrase.last + 2, 1))
+    )
+      return claim(namePhrase(site, phrase));
     if (
       !/^(?:should|ought|will|'ll|would|'d|wants?|has|have|needs?|must|oughta)$/.test(
         wordAt(parse, phrase.last + 1),
