@@ -1,7 +1,7 @@
 /** Says of each quantity in a memo which thing it belongs to and what of it. */
 import { kindsOf } from '../lexicon/trade-nouns.ts';
 import type { Attribute, ChangeCue, FigureNote, Quantity, ReadContext, Span, TraceStep } from '../notes.ts';
-import { filledInAttribute, isPair, PLAIN_MEASURE, saidAttribute } from './attributes.ts';
+import { filledInAttribute, PLAIN_MEASURE, pairAttribute, pairedWith, saidAttribute } from './attributes.ts';
 import { completedName } from './completed-names.ts';
 import { Discourse, type Name } from './discourse.ts';
 import { fitness, inMillimetres } from './fitness.ts';
@@ -184,7 +184,11 @@ function spokenOf(
 function bareAttribute(site: Site, name: Name): Attribute {
   const { parse, at, discourse } = site;
   if (at < 0) return 'other';
-  if (isPair(parse, at)) return 'size';
+  const pair = pairedWith(parse, at);
+  if (pair) {
+    if (kindsOf(name).has('fastener')) return pair.isFirst ? 'diameter' : 'length';
+    return pairAttribute(saidAttribute(parse, pair.word, 'length', 'exact'), kindsOf(name).has('opening'));
+  }
   if (wordAt(parse, at - 1) === 'at') {
     // "joists at 16": how far apart, though nobody says centres.
     const mm = inMillimetres(site.quantity.value, site.quantity.unit);
@@ -194,9 +198,10 @@ function bareAttribute(site: Site, name: Name): Attribute {
     if (
       before &&
       before.sentence === parse.sentenceOf[at] &&
-      (before.attribute === 'height' || before.attribute === 'offset')
+      before.name.includes('above') &&
+      before.attribute === 'height'
     )
-      return before.attribute;
+      return 'height';
   }
   const clear = wordAt(parse, at + 1) === 'clear' || /^\w+ clear\b/.test(ahead(parse, at + 1, 2));
   return filledInAttribute(

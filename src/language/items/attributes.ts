@@ -151,7 +151,7 @@ export function saidAttribute(
     const fits = rule.both
       ? rule.after?.test(after) && rule.before?.test(before)
       : rule.after?.test(after) || rule.before?.test(before);
-    if (fits) return rule.attribute;
+    if (fits) return rule.name === 'between' && bound === 'at-least' ? 'clearance' : rule.attribute;
   }
   const away = AWAY.exec(after);
   if (away && /^(?:\w+ )?above\b/.test(after)) return 'height';
@@ -175,21 +175,35 @@ export function saidAttribute(
   return undefined;
 }
 
-/** True when the number stands in "x by y" and nothing says which is which. */
-export function isPair(parse: Parse, at: number): boolean {
-  const joins = (word: string) => word === 'by' || word === 'x' || word === '×' || word === 'times';
-  const right = tagAt(parse, at + 1) === 'dimension' ? at + 2 : at + 1;
-  const left = tagAt(parse, at - 2) === 'dimension' ? at - 3 : at - 2;
-  return (
-    (joins(wordAt(parse, right)) && tagAt(parse, right + 1) === 'quantity') ||
-    (joins(wordAt(parse, at - 1)) && tagAt(parse, left) === 'quantity')
-  );
-}
-
 /** A length said of a thing before. */
 export interface KnownLength {
   readonly attribute: Attribute;
   readonly millimetres: number;
+}
+
+/** The word of the other quantity in "x by y", if there is one. */
+export function pairedWith(
+  parse: Parse,
+  at: number,
+): { readonly word: number; readonly isFirst: boolean } | undefined {
+  const joins = (k: number) => /^(?:by|x|×|times)$/.test(wordAt(parse, k));
+  const skip = (k: number, step: 1 | -1) => {
+    let j = k;
+    while (tagAt(parse, j) === 'dimension' || tagAt(parse, j) === 'comma') j += step;
+    return j;
+  };
+  const right = skip(at + 1, 1);
+  if (joins(right) && tagAt(parse, right + 1) === 'quantity') return { word: right + 1, isFirst: true };
+  if (!joins(at - 1)) return undefined;
+  const left = skip(at - 2, -1);
+  return tagAt(parse, left) === 'quantity' ? { word: left, isFirst: false } : undefined;
+}
+
+/** What the other of a pair is, when only one is named: 300 deep by 150 is 150 wide. */
+export function pairAttribute(other: Attribute | undefined, isOpening: boolean): Attribute {
+  if (other === 'width') return isOpening ? 'height' : 'length';
+  if (other === 'depth' || other === 'height' || other === 'length' || other === 'thickness') return 'width';
+  return 'size';
 }
 
 /** The attribute of a bare length: that of a like size said of this thing before, else its usual size. */
@@ -204,10 +218,25 @@ export function filledInAttribute(
   const measure = head === 'bearing' ? undefined : MEASURE_ATTRIBUTE[head];
   if (measure && isLength(measure)) return measure;
   if (clear) return kinds.has('opening') ? 'width' : 'clearance';
-  const like = likeliest(known, millimetres);
+  const own = known.filter((length) => OWN_SIZES.has(length.attribute));
+  const like = likeliest(own.length > 0 || !PLACED.test(name.join(' ')) ? own : known, millimetres);
   if (like) return like;
   return usualSize(name, singular(headOf(name)), kinds, millimetres) ?? 'length';
 }
+
+/** Sizes of the thing itself, as against where it stands. */
+const OWN_SIZES: ReadonlySet<Attribute> = new Set([
+  'height',
+  'width',
+  'length',
+  'depth',
+  'thickness',
+  'diameter',
+  'radius',
+  'size',
+]);
+/** Names of a place or a gap, whose figures are offsets and clearances. */
+const PLACED = / (?:from|above|each|all round|between|overhang|lap|gap)\b/;
 
 /** The known size nearest to this one, when it is no further off than a changed mind or a slip of ten would be. */
 function likeliest(known: readonly KnownLength[], millimetres: number): Attribute | undefined {

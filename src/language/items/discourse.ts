@@ -259,6 +259,7 @@ export class Discourse {
     const head = singular(phrase.head);
     const fits = (name: Name) =>
       canOwn(name) &&
+      HOLDERS.some((kind) => kindsOf(name).has(kind)) &&
       name.length <= 2 &&
       !name.some((word) => singular(word) === head) &&
       !kindsOf(name).has('material');
@@ -454,6 +455,9 @@ const mayBeOwned = (phrase: Phrase): boolean =>
   phrase.determiner === undefined ||
   /^(?:the|its|their|her|his|each|every|both|all|my|our)$/.test(phrase.determiner);
 
+/** Kinds of thing that have tops, legs and sides to be spoken of. */
+const HOLDERS: readonly NounKind[] = ['assembly', 'opening', 'appliance', 'vessel', 'space', 'container'];
+
 const NO_OWNER: ReadonlySet<NounKind> = new Set([
   'material',
   'person',
@@ -466,6 +470,7 @@ const NO_OWNER: ReadonlySet<NounKind> = new Set([
 ]);
 function canOwn(name: Name): boolean {
   const kinds = kindsOf(name);
+  if (kinds.has('round') || kinds.has('fastener') || kinds.has('cable') || kinds.has('hole')) return false;
   if (kinds.size === 0) return true;
   for (const kind of kinds) if (!NO_OWNER.has(kind)) return true;
   return false;

@@ -148,7 +148,7 @@ const USUAL_SIZE: readonly (readonly [NounKind, Attribute, number?, Attribute?, 
   ['round', 'diameter', 900, 'length'],
   ['sheet', 'thickness', 65, 'width', 600, 'length'],
   ['joist', 'depth', 450, 'length'],
-  ['opening', 'width', 1500, 'height'],
+  ['opening', 'width'],
   ['appliance', 'width', 1300, 'height'],
   ['machine', 'width'],
   ['fastener', 'diameter', 24, 'length'],
@@ -300,6 +300,8 @@ export function usualSize(
   const pair = name.length > 1 ? USUAL_OF_HEAD[`${name.at(-2)} ${singularHead}`] : undefined;
   if (!pair && THICK_WHEN_SMALL.has(singularHead) && millimetres <= 65) return 'thickness';
   const own = pair ?? USUAL_OF_HEAD[singularHead];
+  if (singularHead === 'door' || singularHead === 'doorway')
+    return millimetres > 1800 && millimetres < 2350 ? 'height' : 'width';
   if (COUNTERS.has(singularHead))
     return millimetres <= 65
       ? 'thickness'

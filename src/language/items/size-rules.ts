@@ -113,6 +113,12 @@ export const SIZE_RULES: readonly SizeRule[] = [
   { name: 'radius', attribute: 'radius', after: /^(?:\w+ )?radius\b/, before: /\bradius(?: of)?$/ },
   { name: 'bearing', attribute: 'length', after: /^(?:of )?bearing\b|^into (?:the|each) \w+/ },
   { name: 'lap', attribute: 'offset', after: /^(?:of )?(?:\w+ )?(?:overlap|lap)\b/ },
+  { name: 'ripped to', attribute: 'width', before: /\b(?:rip|ripped|ripping)(?: \w+){0,3} to$/ },
+  {
+    name: 'docked to',
+    attribute: 'length',
+    before: /\b(?:dock|docked|docking|crosscut)(?: \w+){0,4} (?:to|at)$/,
+  },
   {
     name: 'moved to',
     attribute: 'height',

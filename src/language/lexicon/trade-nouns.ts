@@ -129,7 +129,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     miter bevel chamfer fillet corner edge face underside handle pull lever pedal arm-rest
     backrest footrest headboard runner slide track guide rail-drawer ram clapper
     pawl ratchet key keyway cap neck shoulder flank tip tooth teeth horn bow stern quarter shoe skid skeg bilge-keel
-    strap sling webbing belt chain cable-tray slideway way head tail mid-span middle
+    strap sling webbing belt chain cable-tray slideway head tail mid-span middle
     centre center line-set lineset overhang overlap upstand downstand lap seam joint-line course
     row sill-plate nozzle spout lens bezel escutcheon rose
     insert infill blank piece part component section length half portion stay

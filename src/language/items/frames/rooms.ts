@@ -53,6 +53,10 @@ export const between: Frame = {
     if (behindIt) {
       const anchor = anchorOf(site);
       const subject = anchor.subject ?? anchor.direct;
+      // "it's 406 between the rails": of the engine bed whose width was said before.
+      const meant = subject?.pronoun ? namePhrase(site, subject) : undefined;
+      if (meant && site.discourse.known.attributesOf(meant.join(' ')).has('width'))
+        return claim(meant, { attribute: 'width' });
       if (subject && !isSpeaker(subject) && subject.name.length > 0)
         return claim(namePhrase(site, subject), { attribute: 'width' });
       const phrase = phraseFrom(parse, at + 1 + behindIt[0].split(' ').length);

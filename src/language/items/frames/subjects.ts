@@ -25,6 +25,22 @@ function claimOfMeasure(site: Site, phrase: Phrase): Claim | undefined {
   return claim(namePhrase(site, phrase), attribute && site.dimension === 'length' ? { attribute } : {});
 }
 
+/** "Deck to the ground is 22": how far one thing is above another. */
+function downTo(site: Site, subject: Phrase): Claim | undefined {
+  if (site.dimension !== 'length' || wordAt(site.parse, subject.last + 1) !== 'to') return undefined;
+  if (subject.pronoun || subject.kinds.has('cable') || subject.kinds.has('pipe')) return undefined;
+  const level = phraseFrom(site.parse, subject.last + 2);
+  const name = namePhrase(site, subject);
+  if (!level || level.name.length === 0 || !name) return undefined;
+  const vertical =
+    level.kinds.has('ground') ||
+    /^(?:floor|ceiling|deck|sole|roof|slab|beam|joist)$/.test(singular(level.head));
+  return claim([...name, vertical ? 'above' : 'from', ...level.name], {
+    attribute: vertical ? 'height' : 'offset',
+    datum: `${vertical ? 'above' : 'from'} the ${level.name.join(' ')}`,
+  });
+}
+
 /** "the distance from the sink to the wall", "the distance between the posts". */
 function claimOfDistance(site: Site, phrase: Phrase): Claim | undefined {
   const link = wordAt(site.parse, phrase.last + 1);
@@ -69,7 +85,7 @@ export const verbSubject: Frame = {
     const subject = anchor.subject;
     if (anchor.verb === undefined || !subject || isSpeaker(subject)) return undefined;
     if (isReporter(subject) && tells(site, anchor.verb)) return reported(site, subject);
-    const found = claimOf(site, subject);
+    const found = downTo(site, subject) ?? claimOf(site, subject);
     return found && !subject.pronoun ? { ...found, isNamed: true } : found;
   },
 };
