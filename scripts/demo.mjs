@@ -28,17 +28,20 @@ const started = performance.now();
 const seconds = () => `${((performance.now() - started) / 1000).toFixed(0)} s`;
 const say = (text = '') => process.stdout.write(`${text}\n`);
 
-/** Runs one command; its progress goes to this terminal. Ends the demo when the command fails. */
-function hearwright(folder, ...words) {
+/** Runs one command. What it prints to standard error goes to this terminal when `shown`. A failure ends the demo. */
+function hearwright(folder, words, shown = false) {
   const run = spawnSync(process.execPath, [cli, '--project', folder, ...words], {
+    cwd: samples,
     encoding: 'utf8',
-    stdio: ['ignore', 'pipe', 'inherit'],
+    stdio: ['ignore', 'pipe', shown ? 'inherit' : 'pipe'],
     maxBuffer: 64 * 1024 * 1024,
   });
   if (run.error) throw run.error;
   if (run.status !== 0) {
     process.stdout.write(run.stdout);
-    process.stderr.write(`the demo stops: hearwright ${words.join(' ')} ended with ${run.status}\n`);
+    process.stderr.write(
+      `${run.stderr ?? ''}the demo stops: hearwright ${words.join(' ')} ended with ${run.status}\n`,
+    );
     process.exit(1);
   }
   return run.stdout;
@@ -71,21 +74,29 @@ mkdirSync(project);
 mkdirSync(pages);
 
 say(`${build.about}\n`);
-hearwright(project, 'init', '--name', 'Floating workshop', '--units', build.units, '--region', build.region);
+hearwright(project, [
+  'init',
+  '--name',
+  'Floating workshop',
+  '--units',
+  build.units,
+  '--region',
+  build.region,
+]);
 build.memos.forEach(({ file, recordedAt }, index) => {
-  const lines = hearwright(project, 'take', join(samples, file), '--at', recordedAt).split('\n');
+  const lines = hearwright(project, ['take', file, '--at', recordedAt], true).split('\n');
   say(`${index + 1}/${build.memos.length}  ${lines[0]}`);
 });
 say(`\nheard, read and compared in ${seconds()}`);
 
 heading('What clashes, and why');
-say(hearwright(project, 'findings').trimEnd());
+say(hearwright(project, ['findings']).trimEnd());
 
 heading('Next steps');
-say(hearwright(project, 'next', '--on', MORNING_AFTER).trimEnd());
+say(hearwright(project, ['next', '--on', MORNING_AFTER]).trimEnd());
 
 const days = [...new Set(build.memos.map(({ recordedAt }) => recordedAt.slice(0, 10)))];
-const write = (name, ...words) => hearwright(project, ...words, '--out', join(pages, name));
+const write = (name, ...words) => hearwright(project, [...words, '--out', join(pages, name)]);
 for (const day of days) write(`journal-${day}.md`, 'journal', day);
 write('next-steps.md', 'next', '--on', MORNING_AFTER);
 write('episode.md', 'episode', days[0], days.at(-1));
