@@ -60,10 +60,10 @@ test.each([
 test('the notes of a memo, with the words of the chosen one in their place', async () => {
   const screen = open(80, 24);
   await screen.press(KEY_BYTES.down, KEY_BYTES.enter);
-  expect(screen.frame()).toContain('> 00:02 figure   hoist beam length 2150 mm');
-  expect(screen.frame()).toContain('  00:14 to do    Oil the hoist beam, by 2026-03-13');
+  expect(screen.frame()).toContain('> 00:02 figure    hoist beam length 2150 mm');
+  expect(screen.frame()).toContain('  00:14 to do     Oil the hoist beam, by 2026-03-13');
   await screen.press(KEY_BYTES.down);
-  expect(screen.frame()).toContain('> 00:08 decided  Oak beam');
+  expect(screen.frame()).toContain('> 00:08 decided   Oak beam');
   expect(screen.frame().replace(/\s+/g, ' ')).toContain(
     "The hoist beam is 2150 long. I've decided on oak, because it stays put.",
   );

@@ -21,7 +21,7 @@ export function HeardScreen({ state, height }: ScreenProps) {
       </Text>
       <Box height={listHeight} flexDirection="column">
         <Rows
-          lines={notes.map((note) => `${note.at.padEnd(note.at ? 6 : 0)}${note.kind.padEnd(8)} ${note.what}`)}
+          lines={notes.map((note) => `${note.at.padEnd(note.at ? 6 : 0)}${note.kind.padEnd(9)} ${note.what}`)}
           chosen={state.chosen.heard}
           height={listHeight}
           empty="Nothing was read from this memo."
