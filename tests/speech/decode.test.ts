@@ -186,13 +186,19 @@ describe('files that cannot be taken', () => {
       [put('empty.mp3', ''), 'file-empty', 'cannot take empty.mp3: the file is empty'],
       [
         put('letter.wav', 'Dear friend,\nthe boat is nearly done.\n'),
-        'not-media',
-        'cannot take letter.wav: it is no sound or video file of a known kind',
+        'file-text',
+        'cannot take letter.wav: it is text, not sound',
       ],
       [
         put('playlist.m4a', '#EXTM3U\n#EXTINF:9,\nhttp://localhost/a.ts\n'),
+        'file-text',
+        'cannot take playlist.m4a: it is text, not sound',
+      ],
+      [put('word.wav', 'hello\n'), 'file-text', 'cannot take word.wav: it is text, not sound'],
+      [
+        put('archive.m4a', new Uint8Array([0x50, 0x4b, 3, 4, 20, 0, 0, 0, 8, 0, 0, 0, 0, 0, 0, 0])),
         'not-media',
-        'cannot take playlist.m4a: it is no sound or video file of a known kind',
+        'cannot take archive.m4a: it is no sound or video file of a known kind',
       ],
       [
         put('cut.m4a', m4a.subarray(0, m4a.length >> 1)),

@@ -12,6 +12,7 @@ const FAULTS = {
   'file-special': ['it is not an ordinary file', 'copy the sound into a file first'],
   'file-unreadable': ['it may not be read', 'check its permissions'],
   'file-empty': ['the file is empty', COPY_AGAIN],
+  'file-text': ['it is text, not sound', 'give it a name that ends in .txt, then take it again'],
   'file-cut-off': ['the file ends before its index', COPY_AGAIN],
   'not-media': ['it is no sound or video file of a known kind', 'text memos end in .txt or .md'],
   'no-audio': ['the video has no sound track', 'take the recording that holds the talk'],

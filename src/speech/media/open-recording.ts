@@ -76,8 +76,7 @@ async function ordinaryFileFault(file: string): Promise<Problem | undefined> {
     if (found.isDirectory()) return mediaProblem(file, 'file-folder');
     if (!found.isFile()) return mediaProblem(file, 'file-special');
     if (found.size === 0) return mediaProblem(file, 'file-empty');
-    await (await open(file, 'r')).close();
-    return undefined;
+    return isText(await firstBytes(file, TEXT_SAMPLE)) ? mediaProblem(file, 'file-text') : undefined;
   } catch (cause) {
     const { code } = cause as NodeJS.ErrnoException;
     const missing = code === 'ENOENT' || code === 'ENOTDIR';
@@ -115,11 +114,27 @@ function isBundled(codec: AudioCodec): boolean {
   return !['ac3', 'eac3', 'dts'].includes(codec);
 }
 
-async function unreadContainer(file: string): Promise<Result<OpenRecording>> {
+const TEXT_SAMPLE = 4096;
+
+async function firstBytes(file: string, count: number): Promise<Buffer> {
   const handle = await open(file, 'r');
-  const head = Buffer.alloc(64);
-  await handle.read(head, 0, 64, 0).finally(() => handle.close());
-  const name = formatBySignature(head);
+  const head = Buffer.alloc(count);
+  const { bytesRead } = await handle.read(head, 0, count, 0).finally(() => handle.close());
+  return head.subarray(0, bytesRead);
+}
+
+/** Whether bytes are words: UTF-8 (cut anywhere) without the control characters that every container has. */
+function isText(head: Uint8Array): boolean {
+  try {
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(head, { stream: true });
+    return !/[^\P{Cc}\t\n\f\r]/u.test(text);
+  } catch {
+    return false;
+  }
+}
+
+async function unreadContainer(file: string): Promise<Result<OpenRecording>> {
+  const name = formatBySignature(await firstBytes(file, 64));
   // Anything else is kept from the outside program: it would try to read text and play lists too.
   if (!name) return { ok: false, problem: mediaProblem(file, 'not-media') };
   return await outside(file, name, name);
