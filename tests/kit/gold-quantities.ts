@@ -47,7 +47,7 @@ export function nameGoldQuantities(story: Story): {
         said,
         rule: trace[k]?.rule ?? '',
       });
-      if (said.limit === undefined)
+      if (!said.limit?.about)
         known.push({ item: said.item, attribute: said.attribute, value: said.value, unit: said.unit });
     });
     return {
