@@ -66,8 +66,17 @@ function withMoisture(site: Site, name: Name): Name {
   return name;
 }
 
+/** "the membrane's lapped 115": the lap is what is 115. */
+function withLap(site: Site, name: Name): Name {
+  return /\b(?:lapp(?:ed|ing|s)|laps|overlaps|overlapped|overlapping)(?: \w+){0,2}$/.test(
+    behind(site.parse, site.at, 4),
+  ) && !name.includes('lap')
+    ? joinNames(name, ['lap'])
+    : name;
+}
+
 const SIDE =
-  /\b(?:on|to|along|down|at) the (port|starboard|left|right|east|west|north|south|front|back|near|off|left-hand|right-hand|driver|passenger|outside|inside|upper|lower) (?:hand )?(?:side|end|wall)\b/;
+  /\b(?:on|to|along|down|at) the (tall|low|high|short|long|port|starboard|left|right|east|west|north|south|front|back|near|off|left-hand|right-hand|driver|passenger|outside|inside|upper|lower) (?:hand )?(?:side|end|wall)\b/;
 
 /** "on the starboard side it's 44": the side of the clause belongs to the name. */
 function withSide(site: Site, name: Name): Name {
@@ -90,6 +99,6 @@ export function completedName(site: Site, name: Name): Name {
   if (site.dimension === 'torque') return withFastener(site, name);
   if (site.quantity.unit === 'mm2' && !kindsOf(name).has('cable') && !kindsOf(name).has('opening'))
     return joinNames(name, ['cable']);
-  if (site.dimension === 'length') return withSide(site, name);
+  if (site.dimension === 'length') return withSide(site, withLap(site, name));
   return withMoisture(site, name);
 }

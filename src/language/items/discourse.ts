@@ -46,6 +46,7 @@ export class Discourse {
   readonly #names = new Map<number, Name | null>();
   /** What pronouns mean when no figure has settled them. */
   readonly #meant = new Map<number, Name | null>();
+  readonly #nearbyOf = new Map<number, ReadonlySet<string>>();
   readonly #contrasted: ReadonlySet<string>;
 
   constructor(parse: Parse, known: KnownThings) {
@@ -156,14 +157,16 @@ export class Discourse {
     }
     if (phrase.name.includes('other')) return nameOfOther(base);
     const named = nameOfOne(phrase.name, base);
-    const settled = this.#settled(named, need) ?? named;
+    const settled = this.#settled(named, need, phrase.first) ?? named;
     return this.#aged(phrase.age, settled);
   }
 
   /** Keeps "new" and "old" in a name where the talk sets one against the other. */
   #aged(age: 'new' | 'old' | undefined, name: Name): Name {
     const plain = name[0] === 'old' || name[0] === 'new' ? name.slice(1) : name;
-    return age && this.#contrasted.has(singular(plain.at(-1) ?? '')) ? [age, ...plain] : name;
+    if (!age) return name;
+    const aged = [age, ...plain];
+    return this.#contrasted.has(singular(plain.at(-1) ?? '')) || this.known.has(aged.join(' ')) ? aged : name;
   }
 
   /** The noun that "one" stands for: alike in number, the counterpart of old or new, no mere place if it can be. */
@@ -204,9 +207,12 @@ export class Discourse {
     ) {
       const owner = phraseAt(parse, phrase.last + 2);
       const of = owner && this.#ownerAfter(owner, relational, phrase, need);
+      // "the first coat of primer" is primer.
+      if (of && singular(phrase.head) === 'coat' && link === 'of')
+        return this.#settled(of, need, phrase.first) ?? of;
       if (of) {
         const joined = joinNames(of, name);
-        return this.#settled(joined, need) ?? joined;
+        return this.#settled(joined, need, phrase.first) ?? joined;
       }
     }
     const alone = phrase.name.filter((word) => word !== 'rough' && word !== 'clear').length === 1;
@@ -214,14 +220,14 @@ export class Discourse {
       const owner = this.#owner(phrase, relational ? 1 : 0);
       if (owner) {
         const joined = joinNames(owner, name);
-        return this.#settled(joined, need) ?? joined;
+        return this.#settled(joined, need, phrase.first) ?? joined;
       }
-      const settled = this.#settled(name, need);
+      const settled = this.#settled(name, need, phrase.first);
       if (settled) return settled;
       const weak = relational ? this.#weakOwner(phrase) : undefined;
       if (weak) return joinNames(weak, name);
     }
-    return this.#settled(name, need) ?? name;
+    return this.#settled(name, need, phrase.first) ?? name;
   }
 
   #ownerAfter(owner: Phrase, open: boolean, part: Phrase, need: Need): Name | undefined {
@@ -230,8 +236,23 @@ export class Discourse {
     return owner.name.length > 0 && canOwn(owner.name) ? owner.name : undefined;
   }
 
-  #settled(name: Name, need: Need): Name | undefined {
-    return this.known.settle(name, need.attribute);
+  #settled(name: Name, need: Need, word: number): Name | undefined {
+    return this.known.settle(name, need.attribute, this.#nearby(word));
+  }
+
+  /** Words of the sentence around a word and of the one before, in the singular. */
+  #nearby(word: number): ReadonlySet<string> {
+    const { parse } = this;
+    const sentence = parse.sentenceOf[word] as number;
+    const known = this.#nearbyOf.get(sentence);
+    if (known) return known;
+    const words = new Set<string>();
+    const from = parse.sentenceStart[Math.max(0, sentence - 1)] as number;
+    for (let k = from; k < parse.words.length && (parse.sentenceOf[k] as number) <= sentence; k++)
+      if (tagAt(parse, k) === 'noun' || tagAt(parse, k) === 'adjective')
+        words.add(singular(wordAt(parse, k)));
+    this.#nearbyOf.set(sentence, words);
+    return words;
   }
 
   /** The fronted thing of the same sentence, or of one that went at most `back` sentences before. */
@@ -437,6 +458,18 @@ function agreement(
   return plural === pronoun.plural ? 0.2 : -1.1;
 }
 
+/** True when only a comma, a time or an adverb stands between: "I cut the header this morning, that's". */
+function standsRightBefore(parse: Parse, phrase: Phrase, word: number): boolean {
+  if (word - phrase.last > 6) return false;
+  for (let k = phrase.last + 1; k < word; k++) {
+    const tag = tagAt(parse, k);
+    const other = phraseAt(parse, k);
+    if (other && !isNoThing(other.kinds)) return false;
+    if (!other && tag !== 'comma' && tag !== 'adverb' && tag !== 'stop' && tag !== 'filler') return false;
+  }
+  return true;
+}
+
 /** "that" and "which" point to what stands right before; "with the bezel it's 635" does not point to the bezel. */
 function nearness(
   parse: Parse,
@@ -445,7 +478,8 @@ function nearness(
   clause: number,
   pronoun: Phrase | undefined,
 ): number {
-  if (/^(?:that|which|this)$/.test(pronoun?.pronoun ?? '') && phrase.last >= word - 2) return 1.7;
+  if (/^(?:that|which|this)$/.test(pronoun?.pronoun ?? '') && standsRightBefore(parse, phrase, word))
+    return 1.7;
   if (phrase.first < clause || tagAt(parse, phrase.first - 1) !== 'preposition') return 0;
   return wordAt(parse, phrase.first - 1) === 'at' ? 0.9 : -0.9;
 }

@@ -113,6 +113,16 @@ export function joinNames(owner: readonly string[], part: readonly string[]): re
   return [...kept.map((word, k) => (k === kept.length - 1 ? singular(word) : word)), ...part];
 }
 
+const NO_WORDS: ReadonlySet<string> = new Set();
+
+/** Words that two names are compared by. The rough opening of a window is as wide as the window's hole. */
+function plainKey(name: readonly string[]): readonly string[] {
+  const key = nameKey(name).map((word) => word.replace(/,$/, ''));
+  if (key.at(-1) !== 'opening' || key.length < 2) return key;
+  const rest = key.filter((word) => word !== 'opening' && word !== 'rough' && word !== 'clear');
+  return rest.some((word) => kindsOf([word]).has('opening')) ? rest : key;
+}
+
 export interface KnownThing {
   readonly name: readonly string[];
   readonly key: ReadonlySet<string>;
@@ -156,10 +166,10 @@ export class KnownThings {
     const known = this.#things.get(item);
     const attributes = new Set(known?.attributes ?? []);
     if (attribute) attributes.add(attribute);
-    const head = headOf(name);
+    const head = headOf(plainKey(name));
     this.#things.set(item, {
       name,
-      key: new Set(nameKey(name).map((word) => word.replace(/,$/, ''))),
+      key: new Set(plainKey(name)),
       head,
       attributes,
       lastSaid: ++this.#clock,
@@ -212,17 +222,22 @@ export class KnownThings {
 
   /** Things that share the head of a name. */
   #sameHead(name: readonly string[]): KnownThing[] {
-    const items = this.#byHead.get(headOf(name));
+    const items = this.#byHead.get(headOf(plainKey(name)));
     if (!items) return [];
     return [...items].flatMap((item) => this.#things.get(item) ?? []);
   }
 
   /**
    * The known thing that a mention means: same words, or a longer known name with the same head and all of the
-   * mention's words when only one fits. `undefined` when none or several do.
+   * mention's words. Of several, the one that carries this attribute already, or shares its other words with what is
+   * being spoken of (`nearby`, singular). `undefined` when none or several do.
    */
-  settle(name: readonly string[], attribute: Attribute | undefined): readonly string[] | undefined {
-    const key = nameKey(name);
+  settle(
+    name: readonly string[],
+    attribute: Attribute | undefined,
+    nearby: ReadonlySet<string> = NO_WORDS,
+  ): readonly string[] | undefined {
+    const key = plainKey(name);
     const candidates = this.#sameHead(name);
     const exact = candidates.find(
       (thing) => thing.key.size === key.length && key.every((word) => thing.key.has(word)),
@@ -230,12 +245,15 @@ export class KnownThings {
     if (exact) return exact.name;
     const longer = candidates.filter((thing) => key.every((word) => thing.key.has(word)));
     if (longer.length === 0 && key.length === 1) longer.push(...this.#endingIn(key[0] as string));
-    if (longer.length === 1) return longer[0]?.name;
-    if (longer.length > 1 && attribute) {
-      const fitting = longer.filter((thing) => thing.attributes.has(attribute));
-      if (fitting.length === 1) return fitting[0]?.name;
-    }
-    return undefined;
+    if (longer.length <= 1) return longer[0]?.name;
+    const near = longer.filter((thing) =>
+      [...thing.key].some((word) => !key.includes(word) && nearby.has(word)),
+    );
+    if (near.length === 1) return near[0]?.name;
+    const fitting = (near.length > 1 ? near : longer).filter(
+      (thing) => attribute && thing.attributes.has(attribute),
+    );
+    return fitting.length === 1 ? fitting[0]?.name : undefined;
   }
 
   /** Known items that have this very figure: settles who "it" is when a standing value is said again. */

@@ -1,5 +1,6 @@
 import { anchorOf, namePhrase, needOf, sentenceSubject, sumSubject } from '../anchor.ts';
-import { isSpeaker, tagAt, wordAt } from '../parse.ts';
+import type { Phrase } from '../noun-phrases.ts';
+import { isSpeaker, phraseAt, tagAt, wordAt } from '../parse.ts';
 import type { Frame } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -33,6 +34,54 @@ export const pairSecond: Frame = {
     const left = tagAt(parse, at - 2) === 'dimension' || tagAt(parse, at - 2) === 'comma' ? at - 3 : at - 2;
     if (tagAt(parse, left) !== 'quantity' || discourse.last?.word !== left) return undefined;
     return claim(discourse.last.name);
+  },
+};
+
+/** "Washer's in its niche, 26 wide": of the things named in the sentence, the one that has this value already. */
+export const restatedOf: Frame = {
+  name: 'a known value of a thing in the sentence',
+  examples: [],
+  leaves: [],
+  read: (site) => {
+    const { parse, at, discourse } = site;
+    const { value, unit } = site.quantity;
+    const items = discourse.known.withValue(site.dimension, value, unit, site.said);
+    if (items.size === 0) return undefined;
+    const sentence = parse.sentenceOf[at];
+    let before = parse.phrases.length - 1;
+    while (before >= 0 && (parse.phrases[before] as Phrase).first > at) before--;
+    for (let index = before; index >= 0; index--) {
+      const phrase = parse.phrases[index] as Phrase;
+      if (parse.sentenceOf[phrase.first] !== sentence) return undefined;
+      if (phrase.name.length === 0 || phrase.pronoun || isSpeaker(phrase)) continue;
+      const name = namePhrase(site, phrase);
+      if (name && items.has(name.join(' '))) return claim(name);
+    }
+    return undefined;
+  },
+};
+
+/** "thirteen risers, so 190 each": each of the things counted last. */
+export const eachOf: Frame = {
+  name: '<quantity> each',
+  examples: [['it has thirteen risers, so [190] each', 'risers']],
+  leaves: ['the cabinet has [5] each side'],
+  read: (site) => {
+    const { parse, at } = site;
+    if (!/^(?:each|apiece)$/.test(wordAt(parse, at + 1))) return undefined;
+    const next = tagAt(parse, at + 2);
+    if (next === 'noun' || /^(?:side|end|way|of)$/.test(wordAt(parse, at + 2))) return undefined;
+    const sentence = parse.sentenceOf[at];
+    for (let k = at - 1; k >= 0 && parse.sentenceOf[k] === sentence; k--) {
+      const phrase = phraseAt(parse, k);
+      if (!phrase) continue;
+      k = phrase.first;
+      const counted =
+        tagAt(parse, phrase.first - 1) === 'number' || tagAt(parse, phrase.first) === 'quantity';
+      if (phrase.plural && counted && phrase.name.length > 0 && !isSpeaker(phrase))
+        return claim(namePhrase(site, phrase));
+    }
+    return undefined;
   },
 };
 

@@ -3,7 +3,7 @@
  * can carry the figure wins.
  */
 import type { Frame } from '../site.ts';
-import { carriedOn, ownDoing, pairSecond, restated, topic } from './carried-on.ts';
+import { carriedOn, eachOf, ownDoing, pairSecond, restated, restatedOf, topic } from './carried-on.ts';
 import { draught } from './draught.ts';
 import { limitOfLoad, limitOnAnything } from './limits.ts';
 import { offsetFrom } from './offsets.ts';
@@ -22,6 +22,7 @@ export const FRAMES: readonly Frame[] = [
   draught,
   spacing,
   eachSide,
+  eachOf,
   perPart,
   quantityOf,
   takenOff,
@@ -35,6 +36,7 @@ export const FRAMES: readonly Frame[] = [
   offsetFrom,
   placeTemperature,
   namedBehind,
+  restatedOf,
   forThing,
   verbSubject,
   apposition,

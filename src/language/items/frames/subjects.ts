@@ -85,6 +85,9 @@ export const verbSubject: Frame = {
     const subject = anchor.subject;
     if (anchor.verb === undefined || !subject || isSpeaker(subject)) return undefined;
     if (isReporter(subject) && tells(site, anchor.verb)) return reported(site, subject);
+    // "Motor plate's 0.55 kilowatts": the plate tells, the motor has it.
+    if (isReporter(subject) && site.dimension !== 'length' && subject.name.length > 1)
+      return reported(site, subject);
     const found = downTo(site, subject) ?? claimOf(site, subject);
     return found && !subject.pronoun ? { ...found, isNamed: true } : found;
   },
