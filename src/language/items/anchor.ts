@@ -120,7 +120,7 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
 
 /** "the legs I cut on Sunday are short": the thing cut, not the one who cut it. */
 function relativeHead(site: Site, phrase: Phrase): Phrase {
-  if (!isSpeaker(phrase) && !/^(?:that|which)$/.test(phrase.pronoun ?? '')) return phrase;
+  if (!isSpeaker(phrase) && !/^(?:that|which|they)$/.test(phrase.pronoun ?? '')) return phrase;
   const before = phraseAt(site.parse, phrase.first - 1);
   return before && !isSpeaker(before) && !before.pronoun ? before : phrase;
 }

@@ -93,9 +93,7 @@ export function nameOfOne(modifiers: readonly string[], antecedent: readonly str
   if (modifiers.length === 0) return antecedent;
   const replaced = antecedent.map((word) => modifiers.find((modifier) => areFellows(modifier, word)) ?? word);
   const missing = modifiers.filter((modifier) => !replaced.includes(modifier));
-  // No fellow to turn out: the head alone stays, with what it was called before the modifiers of its own.
-  const swapped = replaced.some((word, k) => word !== antecedent[k]);
-  return swapped ? [...missing, ...replaced] : [...missing, ...antecedent.slice(-1)];
+  return [...missing, ...replaced];
 }
 
 /** "the other one": the opposite side where the name holds one. */

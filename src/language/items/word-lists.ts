@@ -111,7 +111,7 @@ const VERB_BASES = `add adjust agree align allow anchor answer apply arrive ask 
   pencil staple bed machine lathe chamfer bevel mitre miter route rebate rabbet groove hollow fillet fare step taper
   deal tick idle book cancel collect unload carry swap figure chew bounce squeeze dangle tuck poke shove pack carcass dovetail
   offset overlap overhang clear project protrude stick sag deflect span weigh rate accept handle manage tolerate bear
-  stretch scale survey reckon recheck remeasure double halve raise reduce increase shorten lengthen widen narrow`;
+  stretch burn consume produce generate output hum spill flow spin lose gain shed stretch scale survey reckon recheck remeasure double halve raise reduce increase shorten lengthen widen narrow`;
 /** Irregular pasts and past participles. */
 export const PAST_FORMS =
   set(`came bought brought built began bent bit bled blew broke caught chose cost cut dug did done drew drawn drove driven

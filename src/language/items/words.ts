@@ -229,6 +229,13 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
     return 'noun';
   }
   if (isNoun) return 'noun';
+  // An unknown word in -s before a number, with no noun phrase open: "and burns 0.9 litres".
+  if (
+    next?.lower === '#' &&
+    /[^s]s$/.test(lower) &&
+    (before === 'conjunction' || before === 'pronoun' || before === 'adverb')
+  )
+    return 'verb';
   if (/ly$/.test(lower)) return 'adverb';
   if (NOUN_ENDING.test(lower)) return 'noun';
   if (ADJECTIVE_ENDING.test(lower) || /(?:i|g|k|d|t)est$/.test(lower)) return 'adjective';

@@ -47,6 +47,9 @@ export const restatedOf: Frame = {
     const { value, unit } = site.quantity;
     const items = discourse.known.withValue(site.dimension, value, unit, site.said);
     if (items.size === 0) return undefined;
+    // "the mortise is 12" is of the mortise, though a tenon is 12 as well.
+    const subject = anchorOf(site).subject;
+    if (subject && subject.name.length > 0 && !isSpeaker(subject)) return undefined;
     const sentence = parse.sentenceOf[at];
     let before = parse.phrases.length - 1;
     while (before >= 0 && (parse.phrases[before] as Phrase).first > at) before--;

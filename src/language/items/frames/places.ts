@@ -1,6 +1,6 @@
 import { anchorOf } from '../anchor.ts';
 import type { Name } from '../discourse.ts';
-import { ahead, type Parse, phraseFrom, tagAt, wordAt } from '../parse.ts';
+import { ahead, behind, type Parse, phraseFrom, tagAt, wordAt } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -31,11 +31,15 @@ export const placeTemperature: Frame = {
     let k = at + 1;
     while (tagAt(parse, k) === 'adverb' || /^(?:right|degrees)$/.test(wordAt(parse, k))) k++;
     const after = ahead(parse, k, 4);
-    if (/^(?:in|out|up|down) (?:here|there)\b/.test(after)) return claim(workplace(site));
+    if (/^out (?:here|there)\b/.test(after) || /^outside\b/.test(after)) return claim(['outside']);
+    if (/^(?:in|up|down) (?:here|there)\b/.test(after)) return claim(workplace(site));
     const named = /^(?:under|in|inside|on) (?:the|this|my|our)\b/.test(after)
       ? phraseFrom(parse, k + 1)
       : undefined;
     if (named && named.name.length > 0) return claim([wordAt(parse, k), ...named.name]);
+    // "it got up to 31", said of no coating: weather too.
+    if (first?.pronoun === 'it' && GOT.test(behind(parse, at, 4)) && !ownedByCoating(site))
+      return claim(workplace(site));
     const when = ahead(parse, at + 1, 3);
     if (first?.pronoun === 'it' && WHEN.test(when) && hasPast(parse, at))
       return claim(/^outside/.test(when) ? ['outside'] : workplace(site));
@@ -50,15 +54,25 @@ function hasPast(parse: Parse, at: number): boolean {
   return false;
 }
 
-const WORKPLACES: ReadonlySet<string> = new Set([
-  'workshop',
-  'shop',
-  'shed',
-  'garage',
-  'barn',
-  'boatyard',
-  'studio',
-]);
+const WORKPLACES: ReadonlySet<string> = new Set(
+  'workshop shop shed garage barn boatyard studio hangar yard tent container greenhouse cabin bus van boat house'.split(
+    ' ',
+  ),
+);
+
+const GOT =
+  /\b(?:it (?:was|hit|got|reached|dropped|went|gets|got up|went up|came up|got down)|it 's (?:been|only))(?: \w+){0,3}$/;
+
+/** True when glue or paint is spoken of in the sentence: its own heat may be meant. */
+function ownedByCoating(site: Site): boolean {
+  const { parse, at } = site;
+  return parse.phrases.some(
+    (phrase) =>
+      phrase.first < at &&
+      parse.sentenceOf[phrase.first] === parse.sentenceOf[at] &&
+      (phrase.kinds.has('coating') || phrase.kinds.has('liquid') || phrase.kinds.has('appliance')),
+  );
+}
 
 /** The place of work by the name it goes by in the talk so far, else plain "inside". */
 function workplace(site: Site): Name {

@@ -109,7 +109,11 @@ export const premodifier: Frame = {
     if (phrase.kinds.has('hole')) return holeOf(site, phrase);
     const own = namePhrase(site, phrase);
     if (isStuff(phrase) || (SHAPES.has(head) && phrase.bare)) {
-      const owner = ownerOfStuff(site, phrase);
+      const owner =
+        ownerOfStuff(site, phrase) ??
+        (phrase.bare && tagAt(parse, at - 1) === 'comma' ? site.discourse.last?.name : undefined);
+      // "the blade's 18 ply" is the blade's thickness; "the floor gets 25 foam" is the floor foam's.
+      if (owner && tagAt(parse, at - 1) === 'be') return claim(owner);
       if (owner && own && !kindsOf(owner).has('person')) {
         const name = joinNames(owner, own);
         site.discourse.rename(phrase, name);

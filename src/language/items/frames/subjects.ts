@@ -7,6 +7,7 @@ import {
   namePhrase,
   needOf,
   objectBefore,
+  subjectBefore,
   sumSubject,
   tells,
 } from '../anchor.ts';
@@ -149,6 +150,9 @@ export const apposition: Frame = {
     const { parse } = site;
     // "the floor less the beam, 2050": a part of the sum, not its result.
     if (/^(?:less|minus|plus)$/.test(wordAt(parse, direct.first - 1))) return claim(sumSubject(site));
+    // "the ridge beam is a glulam, 90 by 315": what is called something else is still what is measured.
+    const called = anchor.comma ? calledSo(site, direct) : undefined;
+    if (called) return claimOf(site, called);
     const oblique = discourse.roleOf(direct) === 'oblique';
     // "775 across the table, 210 kilos": the place belongs to the figure before.
     const last = discourse.last;
@@ -188,6 +192,18 @@ export const apposition: Frame = {
     return claimOf(site, direct);
   },
 };
+
+/** The subject of "X is a Y" when Y is the phrase; undefined where X is only "it". */
+function calledSo(site: Site, complement: Phrase): Phrase | undefined {
+  const { parse } = site;
+  let k = complement.first - 1;
+  while (tagAt(parse, k) === 'adverb') k--;
+  if (tagAt(parse, k) !== 'be') return undefined;
+  const subject = subjectBefore(site, k);
+  return subject && !isSpeaker(subject) && subject.name.length > 0 && !isReporter(subject)
+    ? subject
+    : undefined;
+}
 
 const isBareStuff = (phrase: Phrase): boolean => {
   if (phrase.kinds.size === 0) return false;
@@ -247,7 +263,7 @@ export const saidBehind: Frame = {
 };
 
 const TAKEN_OFF =
-  /\b(?:take|taking|took|plane|planing|planed|shave|shaving|trim|trimming|cut|cutting|skim|skimming|sand|sanding|saw|grind|grinding|knock|knocking)(?: about| another| only| just)?(?: a)?$/;
+  /\b(?:take|taking|took|plane|planing|planed|shave|shaving|trim|trimming|cut|cutting|skim|skimming|sand|sanding|saw|grind|grinding|knock|knocking|lose|loses|losing|lost|gain|gains)(?: about| another| only| just)?(?: a)?$/;
 
 /** "plane a couple of mil off the meeting edge". */
 export const takenOff: Frame = {
