@@ -95,7 +95,7 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
     const phrase = phraseAt(parse, k);
     if (phrase) {
       if (tagAt(parse, phrase.first - 1) !== 'preposition') return relativeHead(site, phrase);
-      oblique ??= phrase;
+      if (!isNoThing(phrase.kinds)) oblique ??= phrase;
       k = phrase.first - 1;
       continue;
     }

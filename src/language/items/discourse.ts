@@ -399,6 +399,25 @@ export class Discourse {
     return nearest < 0.25 ? 0.35 : nearest > 1.8 ? -0.3 : 0;
   }
 
+  /** "I bought a bandsaw": the doer is no thing, so what is done to is what the clause is about. */
+  #isDoneTo(phrase: Phrase): boolean {
+    const { parse } = this;
+    let k = phrase.first - 1;
+    while (
+      tagAt(parse, k) === 'adverb' ||
+      (tagAt(parse, k) === 'preposition' && /^(?:up|out|down|off|on|in|at)$/.test(wordAt(parse, k)))
+    )
+      k--;
+    if (tagAt(parse, k) !== 'verb' && tagAt(parse, k) !== 'participle' && tagAt(parse, k) !== 'auxiliary')
+      return false;
+    for (let steps = 0; steps < 6; steps++, k--) {
+      const tag = tagAt(parse, k);
+      if (tag === 'pronoun') return /^(?:i|we|you|he|they)$/.test(wordAt(parse, k));
+      if (tag === 'stop' || tag === 'comma' || tag === 'noun' || tag === undefined) return false;
+    }
+    return false;
+  }
+
   /** How much a phrase stands out by its place in its clause. */
   #weight(phrase: Phrase): number {
     const { parse } = this;
@@ -409,6 +428,7 @@ export class Discourse {
     if (MEASURED.test(behind(parse, phrase.first, 4))) return 0.9;
     const before = tagAt(parse, phrase.first - 1);
     if (before === 'be' && this.roleOf(phrase) === 'object') return -0.1;
+    if (this.#isDoneTo(phrase)) return 0.75;
     return ROLE_WEIGHT[this.roleOf(phrase)];
   }
 }

@@ -31,7 +31,7 @@ export const ADVERBS =
   set(`now then just only still already also too very really quite nearly almost about roughly around
   again always never ever here there maybe perhaps probably actually basically literally luckily sadly exactly precisely
   even yet soon later ago away back together apart instead anyway anyhow today tomorrow yesterday tonight once twice
-  well right straight dead bang spot clean pretty rather fairly further farther overall alone apiece though however
+  well right straight dead bang clean pretty rather fairly further farther overall alone apiece though however
   otherwise somehow somewhere everywhere upstairs downstairs abroad indoors outdoors in out up down off on over not n't inside outside underneath overhead below ashore alongside throughout
   call say reckon ish odd plus give take or so-ish give-or-take max maximum min minimum tops`);
 export const FILLERS =
@@ -83,7 +83,7 @@ export const OTHER_ADJECTIVES =
   alone aware busy careful close closer closest dead different difficult done due early easy empty fair far fast glad
   gone hard heavy heavier lighter honest hungry impossible kind late light likely lucky mad near open possible quick
   quiet safe same serious sharp shut sick simple slow smart soft sorry sound special spongy stiff stiffer straight strange
-  strong stuck sweet thirsty tight tighter loose level plumb flush proud shy scant clear spot worth wrong cheap cheaper bigger
+  strong stuck sweet thirsty tight tighter loose level plumb flush proud shy scant clear worth wrong cheap cheaper bigger
   smaller larger warmer colder cooler hotter drier wetter oversize oversized undersize average less least fewer few
   many much several enough plenty bent square out-of-square perfect useless useful fine okay available missing rough
   sticky tacky damp dry wet warm cool cloudy sunny foggy rainy icy greasy dusty rusted rotten twisted bowed cupped

@@ -289,10 +289,7 @@ function tagOf(
   if (MODALS.has(lower)) return 'modal';
   if (/^m\d+s?$/.test(lower)) return 'noun';
   if (lower.includes('-to-')) return previous?.tag === 'quantity' ? 'dimension' : 'noun';
-  if (lower === 'one' || lower === 'ones')
-    return lower === 'one' && isTradeNoun(next?.lower ?? '') && !isAdjective(next?.lower ?? '')
-      ? 'number'
-      : 'pronoun';
+  if (lower === 'one' || lower === 'ones') return lower === 'one' && countsNoun(next) ? 'number' : 'pronoun';
   if (isCompound(lower, next)) return 'noun';
   if (/^\d/.test(lower) || NUMBER_WORDS.has(lower) || (lower.includes('-') && isMeasureWord(lower)))
     return lower === 'oh' ? 'filler' : 'number';
@@ -355,6 +352,27 @@ function tagAdjective(lower: string, previous: Word | undefined, next: Raw | und
     }
   }
   return 'adjective';
+}
+
+/** "one spot", "one end": a number, where "the west one is" stands for a thing. */
+function countsNoun(next: Raw | undefined): boolean {
+  const after = next?.lower ?? '';
+  if (!/^\p{L}{3,}/u.test(after) || isAdjective(after)) return false;
+  if (isTradeNoun(after)) return true;
+  return !(
+    BE.has(after) ||
+    MODALS.has(after) ||
+    AUXILIARIES.has(after) ||
+    PREPOSITIONS.has(after) ||
+    CONJUNCTIONS.has(after) ||
+    PRONOUNS.has(after) ||
+    DETERMINERS.has(after) ||
+    ADVERBS.has(after) ||
+    VERBS.has(after) ||
+    FILLERS.has(after) ||
+    UNIT_WORDS.has(after) ||
+    NUMBER_WORDS.has(after)
+  );
 }
 
 /** "covering boards", "glazing bar": the first word alone would be a verb. */

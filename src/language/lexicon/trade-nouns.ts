@@ -157,9 +157,9 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     monday tuesday wednesday thursday friday saturday sunday january february march april may june july august
     september october november december weekend fortnight moment while time lunchtime lunch dinner tea breakfast
     season summer autumn winter christmas easter birthday age century decade date deadline`,
-  abstract: `job thing bit lot way idea money episode video film promise news confession story list question answer
+  abstract: `spot job thing bit lot way idea money episode video film promise news confession story list question answer
     problem trouble mess mistake sum sums number numbers figure figures math maths arithmetic word words point reason
-    chance luck fun joke fact truth matter case sort kind type bunch couple pair dozen load loads budget cost price bill total grand order delivery quote stuff things everything something
+    chance luck fun joke fact truth matter case sort kind type bunch couple pair dozen load loads budget cost price bill grand order delivery quote stuff things everything something
     anything nothing none love heart hand hands finger fingers wrist eye eyes nose mouth forehead mind language help work
     rest shot footage shame pity bother hurry rush patience progress start beginning
     difference change option choice decision sense worth rule rules licence license permit drizzle sunshine coffee beer pie cake biscuit chips fish cricket lesson title calendar

@@ -1,6 +1,6 @@
 import { anchorOf, namePhrase, needOf, sentenceSubject, sumSubject } from '../anchor.ts';
 import type { Phrase } from '../noun-phrases.ts';
-import { isSpeaker, phraseAt, tagAt, wordAt } from '../parse.ts';
+import { behind, isSpeaker, phraseAt, tagAt, wordAt } from '../parse.ts';
 import type { Frame } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -64,6 +64,22 @@ export const restatedOf: Frame = {
   },
 };
 
+/** "Comes to 2137 pounds, all in": a sum of what was said, and no one thing's. */
+export const total: Frame = {
+  name: 'comes to <quantity>',
+  examples: [['Hull, [1180 lb]. Motor, [610 lb]. Comes to [1790 lb]', 'hull, motor, total']],
+  leaves: ['the boat comes to [1790 lb]', 'the top comes out at [1220]'],
+  read: (site) => {
+    if (!/^(?:mass|money|charge|energy|power|current|volume)$/.test(site.dimension)) return undefined;
+    const before = behind(site.parse, site.at, 8);
+    return /^(?:so |and |which |that |it |all |in |total |, )*(?:comes|came|adds up|totals?|totalled|makes)(?: out)?(?: to| at)?$/.test(
+      before,
+    ) && !/^(?:it|that) comes/.test(before)
+      ? claim(['total'])
+      : undefined;
+  },
+};
+
 /** "thirteen risers, so 190 each": each of the things counted last. */
 export const eachOf: Frame = {
   name: '<quantity> each',
@@ -111,7 +127,7 @@ export const restated: Frame = {
 /** The speaker's own doing, or a fragment: what the talk is about. */
 export const topic: Frame = {
   name: 'topic',
-  examples: [["Loft. I'm going to [76 in] now", 'loft']],
+  examples: [['Loft. [76 in] now', 'loft']],
   leaves: [],
   read: (site) => {
     const { parse, at, discourse } = site;

@@ -3,12 +3,12 @@
  * can carry the figure wins.
  */
 import type { Frame } from '../site.ts';
-import { carriedOn, eachOf, ownDoing, pairSecond, restated, restatedOf, topic } from './carried-on.ts';
+import { carriedOn, eachOf, ownDoing, pairSecond, restated, restatedOf, topic, total } from './carried-on.ts';
 import { draught } from './draught.ts';
 import { limitOfLoad, limitOnAnything } from './limits.ts';
 import { offsetFrom } from './offsets.ts';
 import { placeTemperature } from './places.ts';
-import { ellipsis, measureNounOf, premodifier, quantityOf } from './premodifiers.ts';
+import { ellipsis, measureNounOf, pairedPremodifier, premodifier, quantityOf } from './premodifiers.ts';
 import { between, roomAbout } from './rooms.ts';
 import { eachSide, perPart } from './sides.ts';
 import { spacing } from './spacing.ts';
@@ -18,6 +18,8 @@ export const FRAMES: readonly Frame[] = [
   // Before all: "nothing wider than 740 comes in" would be a figure of what stands before it.
   limitOnAnything,
   limitOfLoad,
+  // Before the second of a pair: both sizes of "90 by 45 rails" are the rails'.
+  pairedPremodifier,
   pairSecond,
   draught,
   spacing,
@@ -40,6 +42,7 @@ export const FRAMES: readonly Frame[] = [
   forThing,
   verbSubject,
   apposition,
+  total,
   ownDoing,
   carriedOn,
   restated,

@@ -11,7 +11,7 @@ export const offsetFrom: Frame = {
   examples: [
     ["the drain's [14 in] off the back wall", 'drain from back wall'],
     ['the deck is [22 in] above the ground', 'deck above ground'],
-    ['staple it no more than [200] from the box', 'box'],
+    ['the cable is clipped [200] from the box', 'cable from box'],
   ],
   leaves: ['the bench is [960] to the top'],
   read: (site) => {

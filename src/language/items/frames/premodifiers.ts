@@ -1,6 +1,6 @@
 import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
 import { anchorOf, clauseSubject, isReporter, linkedAfter, namePhrase, surrounding } from '../anchor.ts';
-import { MEASURE_ATTRIBUTE } from '../attributes.ts';
+import { MEASURE_ATTRIBUTE, pairedWith } from '../attributes.ts';
 import type { Name } from '../discourse.ts';
 import { isNoThing } from '../fitness.ts';
 import { joinNames } from '../naming.ts';
@@ -88,9 +88,9 @@ export const premodifier: Frame = {
   name: '<quantity> <thing>',
   examples: [
     ['I need a [40 A] supply', 'supply'],
-    ['the berth gets [6] ply', 'ply'],
+    ['the berth gets [6] ply', 'berth ply'],
     ['the duct needs a [104] hole', 'duct hole'],
-    ['leaving [2] clearance round every pane', 'pane'],
+    ['there is [20] clearance over the hatch', 'hatch'],
   ],
   leaves: ['the deck is [20 ft] long', 'the drain is [18 in] off the wall'],
   read: (site) => {
@@ -132,6 +132,26 @@ function holeOf(site: Site, phrase: Phrase): Claim | undefined {
   const hole = singular(phrase.head) === 'hole' || singular(phrase.head) === 'bore';
   return claim(name, site.dimension === 'length' && !site.said && hole ? { attribute: 'diameter' } : {});
 }
+
+/** "90 by 45 rails", "a 12 by 18 window": the thing follows the pair. */
+export const pairedPremodifier: Frame = {
+  name: '<quantity> by <quantity> <thing>',
+  examples: [['I need four [90] by [45] rails', 'rails, rails']],
+  leaves: ['the room is [4.8 m] by [3.6 m]'],
+  read: (site) => {
+    const { parse, at } = site;
+    const pair = pairedWith(parse, at);
+    if (!pair) return undefined;
+    const second = pair.isFirst ? pair.word : at;
+    const next = tagAt(parse, second + 1);
+    if (next !== 'noun' && next !== 'adjective') return undefined;
+    const phrase = phraseAt(parse, second) ?? phraseAt(parse, second + 1);
+    if (!phrase || phrase.name.length === 0 || phrase.last <= second || isSpeaker(phrase)) return undefined;
+    if (isNoThing(phrase.kinds) || MEASURE_ATTRIBUTE[singular(phrase.head)] || ROUNDING.test(phrase.head))
+      return undefined;
+    return claim(namePhrase(site, phrase));
+  },
+};
 
 export const quantityOf: Frame = {
   name: '<quantity> of <thing>',
@@ -193,7 +213,7 @@ export const measureNounOf: Frame = {
 export const ellipsis: Frame = {
   name: 'a <quantity> on <thing>',
   examples: [
-    ['a [70] pulley on the motor and a [210] on the countershaft', 'motor pulley, countershaft pulley'],
+    ['a [70] pulley on the motor and a [210] on the countershaft', 'pulley, countershaft pulley'],
     ['the pipes are [15], with a [22] feeding the cylinder', 'pipes, cylinder pipe'],
   ],
   leaves: ['it takes a [40] hole', "it's the [18] on the nose"],
