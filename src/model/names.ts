@@ -1,27 +1,123 @@
+/** What makes two names one thing: the thing itself (the head), what tells it apart, and what tells nothing. */
 import { stemOf } from './stems.ts';
 
-/** Words of a name that do not tell one thing from another. */
+/** Words of a name that do not tell one thing from another. "Old" does, when there is a new one. */
 const FILLER = new Set(
-  'a an the this that these those my our your his her their its of for on in at to from with and by one ones bit bits thing things own whole actual said same'.split(
-    ' ',
-  ),
+  `a an the this that these those my your our his her their its of for on in at to from with and by one ones bit bits
+  thing things piece pieces own whole actual said same new same here there it is be each every all both per now still
+  about just only around`.split(/\s+/),
+);
+
+/** Where the thing itself ends and what is said of it begins: "top of the bench", "drain from the back wall". */
+const HEAD_ENDS =
+  /[,;(]|\s(?:of|for|in|on|at|from|above|below|between|with|without|to|under|over|behind|beside|inside|outside|per|off|as|around|round|after|before|across|along|through|by|that|which|where|when|against|into|onto|near|up|down|right|now)\b/u;
+
+/** A window and the opening that it goes in are one thing in the trade's mouth; a washer and its niche are two. */
+const HOLES = new Set(['opening', 'aperture', 'rough', 'reveal'].map(stemOf));
+const GLAZED = new Set(['window', 'skylight', 'porthole', 'sash', 'light'].map(stemOf));
+
+/** Pairs and places that never merge, whatever else two names share. */
+const OPPOSED = new Set(
+  `upper lower top bottom port starboard left right front back rear fore aft forward inner outer inside outside
+  north south east west first second third fourth fifth last next middle centre center near far near-side offside
+  high low tall short long big small large little wide narrow thick thin main spare old hot cold fresh grey gray black
+  positive negative male female driver passenger nearside kerb street garden upstairs downstairs up down hull deck
+  bow stern`
+    .split(/\s+/)
+    .map(stemOf),
 );
 
 /** Splits words: letters, digits and marks inside them; a possessive's `'s` goes. */
 export function wordsOf(text: string): readonly string[] {
   return (text.toLowerCase().match(/[\p{L}\p{N}]+(?:['’.][\p{L}\p{N}]+)*/gu) ?? [])
-    .map((word) => word.replace(/['’]s$/, ''))
+    .map((word) => word.replace(/['’](?:s|re|ll|d|ve|m)$/, ''))
     .filter((word) => word !== '');
 }
 
 /** Stems that make a name's identity, sorted, each once. A name of nothing but filler keeps its words. */
 export function nameStems(name: string): readonly string[] {
-  const words = wordsOf(name);
-  const telling = words.filter((word) => !FILLER.has(word));
-  return [...new Set((telling.length > 0 ? telling : words).map(stemOf))].sort();
+  return shapeOf(name).stems;
 }
 
 /** One string per identity: "top of the bench" and "the bench top" have the same. */
 export function nameKey(name: string): string {
   return nameStems(name).join(' ');
+}
+
+export interface NameShape {
+  /** Stem of the thing itself. */
+  readonly head: string;
+  /** Every telling stem with the head, sorted. */
+  readonly stems: readonly string[];
+}
+
+const shapes = new Map<string, NameShape>();
+
+/** Takes a name apart. */
+export function shapeOf(name: string): NameShape {
+  const known = shapes.get(name);
+  if (known) return known;
+  const shape = takeApart(name);
+  if (shapes.size > 20_000) shapes.clear();
+  shapes.set(name, shape);
+  return shape;
+}
+
+function takeApart(name: string): NameShape {
+  const stems = [...new Set(tellingStems(name))].sort();
+  const front = name.trim().replace(/^(?:the|a|an|my|our|your)\s+/i, '');
+  const cut = HEAD_ENDS.exec(front);
+  const noun = tellingStems(cut && cut.index > 0 ? front.slice(0, cut.index) : front);
+  const fallback = noun.length > 0 ? noun : stems;
+  return { head: fallback[fallback.length - 1] ?? '', stems };
+}
+
+function tellingStems(text: string): readonly string[] {
+  const words = wordsOf(text);
+  const telling = words.filter((word) => !FILLER.has(word));
+  return (telling.length > 0 ? telling : words).map(stemOf);
+}
+
+/** How two names stand to each other. */
+export type Kinship =
+  /** The same words. */
+  | 'same'
+  /** The first is a shorter way to say the second. */
+  | 'shorter'
+  /** The first says more, and nothing that sets it apart. */
+  | 'longer'
+  /** The first is a part or a sort of the second: "west window panes" of "window panes". */
+  | 'sort'
+  /** The same thing with different words that tell: "acrylic bath", "cast iron bath". */
+  | 'rival'
+  | 'apart';
+
+/** How the said name stands to the known one. */
+export function kinship(said: string, known: string): Kinship {
+  const [a, b] = [shapeOf(said), shapeOf(known)];
+  const sameHead = a.head === b.head || isHoleOf(a, b);
+  const plain = (shape: NameShape) => shape.stems.filter((stem) => !HOLES.has(stem));
+  const holes = a.head !== b.head && sameHead;
+  const [left, right] = holes ? [plain(a), plain(b)] : [a.stems, b.stems];
+  const [moreA, moreB] = [without(left, right), without(right, left)];
+  if (moreA.length === 0 && moreB.length === 0) return 'same';
+  if (!sameHead) return 'apart';
+  if (moreA.length === 0) return 'shorter';
+  if (moreB.length === 0) return moreA.some(setsApart) ? 'sort' : 'longer';
+  return 'rival';
+}
+
+/** Whether one is a window and the other its opening. */
+function isHoleOf(a: NameShape, b: NameShape): boolean {
+  if (HOLES.has(a.head) === HOLES.has(b.head)) return false;
+  const [hole, window] = HOLES.has(a.head) ? [a, b] : [b, a];
+  return GLAZED.has(window.head) && hole.stems.includes(window.head);
+}
+
+const without = (from: readonly string[], taken: readonly string[]) =>
+  from.filter((stem) => !taken.includes(stem));
+
+/** Words after which two things are two: sides, ranks, numbers. */
+export function setsApart(stem: string): boolean {
+  return OPPOSED.has(stem) || /^\d/.test(stem) || /^[a-z]$/.test(stem);
 }

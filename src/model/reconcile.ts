@@ -1,6 +1,13 @@
 import type { HouseUnits, Quantity } from '../language/notes.ts';
+import { fileAct } from './acts.ts';
+import { Draft } from './draft.ts';
+import { fileFigure } from './figures.ts';
+import { type Filed, fileFormulas } from './formulas.ts';
+import { fileArrival, keepPromises, openPromise } from './promises.ts';
 import type { ModelChange, ModelReader } from './rows.ts';
+import { closeTask, openTask } from './tasks.ts';
 import type { MemoView } from './views.ts';
+import { Working } from './working.ts';
 
 /** What reconciling leans on beside the model. */
 export interface ModelSettings {
@@ -16,12 +23,49 @@ export type ReconcilableMemo = Pick<MemoView, 'id' | 'recordedAt' | 'text' | 'no
 /**
  * Works one memo's notes into the model: names items, files claims, chooses the standing figures, works derived
  * figures out again, checks limits, closes tasks, receives arrivals, and says what clashed and why.
- * Pure; the changes are in the order in which they must be put.
+ * Pure; the changes are in the order in which they must be put. Notes that a person rejected do not count.
  */
 export function reconcileMemo(
-  _reader: ModelReader,
-  _memo: ReconcilableMemo,
-  _settings: ModelSettings,
+  reader: ModelReader,
+  memo: ReconcilableMemo,
+  settings: ModelSettings,
 ): readonly ModelChange[] {
-  return [];
+  const work = new Working(new Draft(reader), withoutRejected(memo), settings);
+  const { notes } = work.memo;
+  const openBefore = work.draft.openTasks();
+  for (const note of notes.done) closeTask(work, note, openBefore);
+  for (const note of notes.tasks) openTask(work, note);
+  // Acts and figures in order of speech: what was cut before a change was cut to the old figure.
+  const inOrder = [...notes.done, ...notes.arrivals, ...notes.figures].sort(
+    (a, b) => a.span.start - b.span.start,
+  );
+  const filed: Filed[] = [];
+  for (const note of inOrder) {
+    if (note.kind === 'figure') filed.push({ note, claim: fileFigure(work, note) });
+    else fileAct(work, note);
+  }
+  fileFormulas(work, filed);
+  for (const note of notes.arrivals) fileArrival(work, note);
+  for (const note of notes.promises) openPromise(work, note);
+  keepPromises(work);
+  return work.draft.changes();
+}
+
+function withoutRejected(memo: ReconcilableMemo): ReconcilableMemo {
+  const { notes } = memo;
+  const kept = <N extends { readonly review?: string }>(list: readonly N[]) =>
+    list.filter((note) => note.review !== 'rejected');
+  return {
+    ...memo,
+    notes: {
+      figures: kept(notes.figures),
+      decisions: kept(notes.decisions),
+      tasks: kept(notes.tasks),
+      done: kept(notes.done),
+      arrivals: kept(notes.arrivals),
+      problems: kept(notes.problems),
+      promises: kept(notes.promises),
+      corrections: kept(notes.corrections),
+    },
+  };
 }

@@ -1,0 +1,73 @@
+import type { FigureState, Quantity } from '../language/notes.ts';
+import type { Cue } from './cues.ts';
+import type { Likeness } from './likeness.ts';
+import { exactQuantity } from './units.ts';
+
+/** What is known when two figures of one thing differ. */
+export interface Difference {
+  readonly was: Quantity & { readonly state?: FigureState };
+  readonly now: Quantity & { readonly state?: FigureState };
+  readonly cue: Cue;
+  readonly likeness: Likeness | undefined;
+  /** The older figure follows from others by a formula. */
+  readonly isDerived: boolean;
+  /** Something was made or ordered to the older figure. */
+  readonly isMade: boolean;
+  readonly region?: string;
+}
+
+export interface ChangeKind {
+  readonly kind: 'decided' | 'remeasured' | 'slip' | 'stale';
+  readonly why: string;
+}
+
+/** A likeness this strong takes plain words of change to overrule. */
+const STRONG_LIKENESS = 0.8;
+const LIKENESS = 0.5;
+/** Figures further apart than this, without a word of change, are of two things. */
+const FURTHEST_RATIO = 2.1;
+
+const SURVEYED: ReadonlySet<FigureState> = new Set(['measured', 'received', 'made']);
+const PLANNED: ReadonlySet<FigureState> = new Set(['target', 'assumed', 'quoted', 'copied', 'ordered']);
+
+/**
+ * Says why a figure differs from the one that stands; undefined when nothing says that they are of one thing.
+ * In order: a likely slip without plain words of change; a made or derived thing that must follow; the speaker's own
+ * word; then what the figures are (measured after planned is measured anew).
+ */
+export function changeKindOf(one: Difference): ChangeKind | undefined {
+  const { cue, likeness, was, now } = one;
+  const isPlain = cue.weight >= (likeness && likeness.weight >= STRONG_LIKENESS ? 3 : 2) && !cue.isRestated;
+  if (likeness && likeness.weight >= LIKENESS && !isPlain && !(cue.isNeeded && one.isMade)) {
+    return { kind: 'slip', why: `${likeness.words}, and nothing was said of a change` };
+  }
+  if ((one.isDerived || one.isMade) && (cue.isNeeded || (one.isDerived && cue.change !== 'remeasured'))) {
+    const how = one.isDerived
+      ? 'was worked out from figures that have changed'
+      : 'was made or ordered to the old size';
+    return { kind: 'stale', why: `it ${how}` };
+  }
+  if (cue.change === 'remeasured' || cue.change === 'corrected') {
+    return { kind: 'remeasured', why: 'it was measured anew' };
+  }
+  if (cue.change === 'decided' || cue.isNeeded) return { kind: 'decided', why: 'it was changed on purpose' };
+  if (isFar(was, now, one.region)) return undefined;
+  if (likeness && likeness.weight > 0) {
+    return { kind: 'slip', why: `${likeness.words}, and nothing was said of a change` };
+  }
+  return byState(was.state, now.state);
+}
+
+function byState(was: FigureState | undefined, now: FigureState | undefined): ChangeKind {
+  if (now && SURVEYED.has(now) && (was === undefined || PLANNED.has(was) || SURVEYED.has(was))) {
+    return { kind: 'remeasured', why: 'the later figure was measured' };
+  }
+  if (was && SURVEYED.has(was)) return { kind: 'remeasured', why: 'a measured figure was said anew' };
+  return { kind: 'decided', why: 'the later figure was said without a word about the earlier one' };
+}
+
+function isFar(was: Quantity, now: Quantity, region?: string): boolean {
+  const [a, b] = [exactQuantity(was, region)?.base.valueOf(), exactQuantity(now, region)?.base.valueOf()];
+  if (a === undefined || b === undefined || a <= 0 || b <= 0) return true;
+  return Math.max(a / b, b / a) > FURTHEST_RATIO;
+}

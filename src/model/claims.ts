@@ -1,0 +1,90 @@
+import type { FigureNote } from '../language/notes.ts';
+import type { Cue } from './cues.ts';
+import type { ClaimRow, ItemRow, Slot, StandingRow } from './rows.ts';
+import type { Place } from './talk.ts';
+import { toleranceBetween } from './tolerance.ts';
+import type { Kept, Tolerance } from './views.ts';
+import type { Working } from './working.ts';
+
+/** A figure of this memo on its way into the model. */
+export interface Arriving {
+  readonly note: Kept<FigureNote>;
+  readonly item: ItemRow;
+  readonly place: Place;
+  readonly cue: Cue;
+}
+
+/** Makes a claim the standing figure of its slot. */
+export function accept(work: Working, claim: ClaimRow, rule: string, tolerance?: Tolerance): void {
+  const before = work.draft.standing(claim.slot);
+  const old = before?.claimId === undefined ? undefined : work.draft.claim(before.claimId);
+  if (old && old.status === 'standing' && old.id !== claim.id) {
+    work.draft.put({ table: 'claims', row: { ...old, status: 'superseded' } });
+  }
+  putClaim(work, { ...claim, status: 'standing' });
+  const own = tolerance ?? toleranceBetween(claim, claim, work.settings.tolerances, work.settings.region);
+  const also = before?.also === undefined ? {} : { also: before.also };
+  work.draft.put({
+    table: 'standing',
+    row: { ...standingOf(claim, rule), ...also, tolerance: own },
+  });
+}
+
+export function putClaim(work: Working, claim: ClaimRow): void {
+  work.draft.put({ table: 'claims', row: claim });
+}
+
+export function standingOf(claim: ClaimRow, rule: string): StandingRow {
+  return {
+    slot: claim.slot,
+    itemId: claim.itemId,
+    attribute: claim.attribute,
+    dimension: claim.dimension,
+    value: claim.value,
+    unit: claim.unit,
+    bound: claim.bound,
+    ...(claim.high === undefined ? {} : { high: claim.high }),
+    ...(claim.state === undefined ? {} : { state: claim.state }),
+    claimId: claim.id,
+    status: 'stands',
+    rule,
+  };
+}
+
+const COPIED = [
+  'high',
+  'plusMinus',
+  'plusMinusUnit',
+  'state',
+  'condition',
+  'datum',
+  'sizeKind',
+  'formula',
+] as const;
+
+/** The claim that a note makes, filed in a slot. */
+export function claimOf(
+  work: Working,
+  { note, item }: Pick<Arriving, 'note' | 'item'>,
+  slot: Slot,
+  status: ClaimRow['status'],
+): ClaimRow {
+  const copied = Object.fromEntries(
+    COPIED.flatMap((key) => (note[key] === undefined ? [] : [[key, note[key]]])),
+  );
+  return {
+    id: note.id,
+    memoId: work.memo.id,
+    itemId: item.id,
+    slot,
+    said: note.item,
+    attribute: note.attribute,
+    dimension: note.dimension,
+    bound: note.bound,
+    value: note.value,
+    unit: note.unit,
+    ...copied,
+    source: work.source(note),
+    status,
+  };
+}

@@ -1,0 +1,92 @@
+import type { Attribute, Dimension, FigureNote, Quantity } from '../language/notes.ts';
+import type { Draft } from './draft.ts';
+import type { ModelSettings } from './reconcile.ts';
+import type { ItemRow, Slot, StandingRow } from './rows.ts';
+import { slotOf } from './rows.ts';
+import { agree, toleranceBetween } from './tolerance.ts';
+
+/** Attributes that are said for each other. */
+const ALIKE: readonly (readonly Attribute[])[] = [
+  ['clearance', 'gap'],
+  ['width', 'diameter'],
+];
+
+/** Limits stand beside the figures that they bind. */
+export const LIMIT_MARK = '|limit';
+
+export interface Counterpart {
+  /** Where the claim is filed. */
+  readonly slot: Slot;
+  /** The figure that stands there. */
+  readonly standing: StandingRow | undefined;
+}
+
+/** A figure as far as finding its place goes. */
+type Placed = Pick<
+  FigureNote,
+  'attribute' | 'dimension' | 'bound' | 'value' | 'unit' | 'high' | 'plusMinus' | 'plusMinusUnit' | 'replaces'
+>;
+
+/**
+ * Finds the figure of the same thing that a claim confirms or contradicts. One attribute may hold several figures
+ * ("560 by 480"): the one that agrees is meant, else the one that the speaker names as the old value, else the only
+ * one that was not said in the same breath.
+ */
+export function counterpartOf(
+  draft: Draft,
+  item: ItemRow,
+  note: Placed,
+  settings: ModelSettings,
+  saidTogether: (standing: StandingRow) => boolean,
+): Counterpart {
+  const own = slotOf(item.id, note.attribute, note.dimension);
+  const standing = draft.standingOf(item.id);
+  const likely = standing.filter(
+    (row) =>
+      !row.slot.includes(LIMIT_MARK) && row.dimension === note.dimension && goesWith(row, note, standing),
+  );
+  const agreeing = likely.find((row) => agreesWith(row, note, settings));
+  if (agreeing) return { slot: agreeing.slot, standing: agreeing };
+  const { replaces } = note;
+  const named = replaces && likely.find((row) => agreesWith(row, { ...note, ...replaces }, settings));
+  if (named) return { slot: named.slot, standing: named };
+  const apart = likely.filter((row) => !saidTogether(row));
+  const [only] = apart.length === 1 ? apart : apart.filter((row) => row.slot === own && apart.length > 1);
+  const crowded = likely.length > 1 && note.attribute === 'size';
+  if (only && !crowded) return { slot: only.slot, standing: only };
+  return { slot: freeSlot(draft, own), standing: undefined };
+}
+
+function goesWith(row: StandingRow, note: Placed, standing: readonly StandingRow[]): boolean {
+  if (row.attribute === note.attribute) return true;
+  if (ALIKE.some((group) => group.includes(row.attribute) && group.includes(note.attribute))) return true;
+  if (note.dimension !== 'length') return ONE_PER_DIMENSION.has(note.dimension);
+  // "885" of an opening whose width is known: a size is whichever one it is, where there is only one.
+  const sizes = standing.filter((other) => other.dimension === 'length' && !other.slot.includes(LIMIT_MARK));
+  return (row.attribute === 'size' || note.attribute === 'size') && sizes.length === 1;
+}
+
+/** A thing has one weight and one voltage, whatever the attribute was called. */
+const ONE_PER_DIMENSION: ReadonlySet<Dimension> = new Set([
+  'mass',
+  'voltage',
+  'current',
+  'charge',
+  'power',
+  'pressure',
+  'torque',
+  'volume',
+  'frequency',
+]);
+
+function agreesWith(row: StandingRow, note: Placed & Quantity, settings: ModelSettings): boolean {
+  const tolerance = toleranceBetween(row, note, settings.tolerances, settings.region);
+  return [row, ...(row.also ?? [])].some((value) => agree(note, value, tolerance, settings.region) === true);
+}
+
+/** The slot itself, or the next numbered one beside it when it is taken. */
+function freeSlot(draft: Draft, own: Slot): Slot {
+  let slot = own;
+  for (let number = 2; draft.standing(slot) !== undefined; number++) slot = `${own}#${number}`;
+  return slot;
+}

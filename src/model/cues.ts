@@ -1,0 +1,45 @@
+/** Words around a figure that say why it differs from what was said before. */
+import type { ChangeCue, FigureNote } from '../language/notes.ts';
+import type { Place } from './talk.ts';
+
+/** A size chosen anew. */
+const DECIDED =
+  /\b(?:chang(?:e|ed|ing) (?:of (?:plan|heart)|my mind|it|that|the|to)|one change|new plan|decid(?:ed|ing)|settl(?:ed|ing) on|plump(?:ed|ing) for|final answer|instead|rather than|(?:i'm|we're|i am|we are|i've|we've|am|are|is|'s|it's|they're) (?:now )?(?:going|gone|making|taking|dropping|raising|lowering|lifting|moving|shifting|stretching|shrinking|widening|narrowing|flipping|switching|swapping|bumping|upping|having|lengthening|shortening|thickening|deepening|upgrading|opting|coming (?:up|down)) ?(?:it|them|that|those|this|the|up|down|to|from|for|with|bigger|smaller|wider|narrower|taller|shorter|longer|a|an)?|gone (?:up|down|for|with|to)|went (?:up|down|for|with|to)|goes (?:up|down) to|bump(?:s|ed|ing) (?:it|that|the|them)?|up(?:ped|ping) (?:it|that|the)|(?:dropped|raised|lowered|moved|switched|swapped|stretched|widened|narrowed|shortened|lengthened|upgraded) (?:it|that|them|the|to|down|up)|bought (?:a|an|another|the) (?:new|bigger|smaller|better|different)|let's (?:go|make|call)|from the .{1,30} to (?:a|an|the) |'?ll (?:go|make it|be) .{0,20}instead|on purpose)\b/i;
+
+/** A size measured anew, or found to be other than it was said to be. */
+const REMEASURED =
+  /\b(?:re-?measur(?:e|ed|ing)|measur(?:ed|ing)|(?:put|laid|ran|got|had|took|with|held) (?:a|the|my) (?:tape|rule|ruler|calipers?|callipers?|verniers?|gauge|feelers?|stick|square|laser|level|meter|paint stick|scale|micrometer)|(?:calipers?|callipers?|verniers?|tape|micrometer|scale|gauge) (?:say|says|said|read|reads|show|shows|showed)|taped|weighed|check(?:ed|ing)|double.?check(?:ed)?|turn(?:s|ed) out|turned out|really|in fact|in truth|isn't what|wasn't what|not what i (?:told|said)|got (?:it|that) wrong|was wrong|my mistake|i was out|confession|i'd been measuring|i had been measuring|misread|mismeasured|plumb bob|dropped a plumb|lies|lied|believed the|spec sheet|that's what i had my tape on|half flat|true (?:size|width|height|length|number)|actual(?:ly)?)\b/i;
+
+/** What a thing should be now, and is not yet. */
+const NEEDED =
+  /\b(?:(?:has|have|had|having|'s|'ve) (?:got )?to (?:be|go|come)|gotta (?:be|go|come)|got to (?:be|go|come)|needs? (?:to be|to go|to come|trimming|cutting)|wants? to (?:be|go|come)|ought(?:a| to) (?:be|go|come)|should (?:now )?(?:be|have been)|must (?:be|go|come)|supposed to be|will need to be|'ll need to be|'ll want to be)\b/i;
+
+/** An old figure said once more. */
+const RESTATED =
+  /\b(?:remember|for the record|same(?: as)?|still|as ever|as before|as i said|like i said|like .{1,20} says|that's the|no change|stays?|again|in case you|told you|for those|for whoever|whoever|somebody asked|someone asked|asked)\b/i;
+
+export interface Cue {
+  readonly change: ChangeCue | undefined;
+  /** 0 to 6: how plainly it is said. */
+  readonly weight: number;
+  /** "has to be", "wants to be". */
+  readonly isNeeded: boolean;
+  readonly isRestated: boolean;
+}
+
+/** Reads the cues for one figure. The reader's own word comes first; a decision in the same sentence counts for it. */
+export function cueOf(note: Pick<FigureNote, 'change'>, place: Place, isInDecision: boolean): Cue {
+  const isNeeded = NEEDED.test(place.clause);
+  const isRestated = RESTATED.test(place.clause);
+  if (note.change) return { change: note.change, weight: 6, isNeeded, isRestated };
+  const weigh = (words: RegExp) =>
+    (words.test(place.clause) ? 3 : words.test(place.until) ? 2 : words.test(place.sentence) ? 1 : 0) +
+    (words.test(place.before) ? 0.75 : 0) +
+    (words.test(place.after) ? 0.25 : 0);
+  const decided = weigh(DECIDED) + (isInDecision ? 2 : 0);
+  const remeasured = weigh(REMEASURED);
+  if (decided === 0 && remeasured === 0) return { change: undefined, weight: 0, isNeeded, isRestated };
+  return decided >= remeasured
+    ? { change: 'decided', weight: decided, isNeeded, isRestated }
+    : { change: 'remeasured', weight: remeasured, isNeeded, isRestated };
+}

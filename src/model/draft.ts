@@ -1,0 +1,127 @@
+import type { Dimension } from '../language/notes.ts';
+import { itemStems } from './items.ts';
+import type {
+  ActRow,
+  ArrivalRow,
+  ClaimRow,
+  FindingRow,
+  FormulaRow,
+  ItemRow,
+  LimitRow,
+  ModelChange,
+  ModelReader,
+  ModelRows,
+  NameRow,
+  PromiseRow,
+  Slot,
+  StandingRow,
+  TableName,
+  TaskRow,
+} from './rows.ts';
+import { keyOf } from './rows.ts';
+
+/** A model with changes that are not put yet: reads see them, the model underneath does not. */
+export class Draft implements ModelReader {
+  readonly #base: ModelReader;
+  readonly #put = new Map<TableName, Map<string, ModelRows[TableName]>>();
+  readonly #changes: ModelChange[] = [];
+
+  constructor(base: ModelReader) {
+    this.#base = base;
+  }
+
+  /** Every change so far, in the order in which they were put. */
+  changes(): readonly ModelChange[] {
+    return this.#changes;
+  }
+
+  put(change: ModelChange): void {
+    this.#changes.push(change);
+    let rows = this.#put.get(change.table);
+    if (!rows) {
+      rows = new Map();
+      this.#put.set(change.table, rows);
+    }
+    rows.set(keyOf(change), change.row);
+  }
+
+  nameRule(key: string): NameRow | undefined {
+    return this.#one('names', key) ?? this.#base.nameRule(key);
+  }
+  item(id: string): ItemRow | undefined {
+    return this.#one('items', id) ?? this.#base.item(id);
+  }
+  itemsSharing(stems: readonly string[]): readonly ItemRow[] {
+    return this.#many('items', this.#base.itemsSharing(stems), (item) =>
+      itemStems(item).some((stem) => stems.includes(stem)),
+    );
+  }
+  itemCount(): number {
+    const added = [...(this.#put.get('items')?.keys() ?? [])].filter((id) => !this.#base.item(id));
+    return this.#base.itemCount() + added.length;
+  }
+  claim(id: string): ClaimRow | undefined {
+    return this.#one('claims', id) ?? this.#base.claim(id);
+  }
+  claimsOf(itemId: string): readonly ClaimRow[] {
+    return this.#many('claims', this.#base.claimsOf(itemId), (claim) => claim.itemId === itemId);
+  }
+  standing(slot: Slot): StandingRow | undefined {
+    return this.#one('standing', slot) ?? this.#base.standing(slot);
+  }
+  standingOf(itemId: string): readonly StandingRow[] {
+    return this.#many('standing', this.#base.standingOf(itemId), (row) => row.itemId === itemId);
+  }
+  limitsIn(dimension: Dimension): readonly LimitRow[] {
+    return this.#many(
+      'limits',
+      this.#base.limitsIn(dimension),
+      (limit) => limit.active && limit.dimension === dimension,
+    );
+  }
+  formula(slot: Slot): FormulaRow | undefined {
+    return this.#one('formulas', slot) ?? this.#base.formula(slot);
+  }
+  formulasReading(slot: Slot): readonly FormulaRow[] {
+    return this.#many('formulas', this.#base.formulasReading(slot), (row) => row.inputs.includes(slot));
+  }
+  openTasks(): readonly TaskRow[] {
+    return this.#many('tasks', this.#base.openTasks(), (task) => task.status === 'open');
+  }
+  openPromises(): readonly PromiseRow[] {
+    return this.#many('promises', this.#base.openPromises(), (promise) => promise.status === 'open');
+  }
+  expectedArrivals(): readonly ArrivalRow[] {
+    return this.#many('arrivals', this.#base.expectedArrivals(), (arrival) => arrival.status === 'expected');
+  }
+  actsSharing(stems: readonly string[]): readonly ActRow[] {
+    return this.#many('acts', this.#base.actsSharing(stems), (act) =>
+      act.words.some((word) => stems.includes(word)),
+    );
+  }
+  findingsOn(slot: Slot): readonly FindingRow[] {
+    return this.#many(
+      'findings',
+      this.#base.findingsOn(slot),
+      (finding) => finding.slot === slot && finding.status === 'open',
+    );
+  }
+
+  #one<T extends TableName>(table: T, key: string): ModelRows[T] | undefined {
+    return this.#put.get(table)?.get(key) as ModelRows[T] | undefined;
+  }
+
+  /** The rows underneath, as changed, then the added ones; only those that still answer. */
+  #many<T extends TableName>(
+    table: T,
+    base: readonly ModelRows[T][],
+    answers: (row: ModelRows[T]) => boolean,
+  ): readonly ModelRows[T][] {
+    const put = this.#put.get(table) as ReadonlyMap<string, ModelRows[T]> | undefined;
+    if (!put) return base;
+    const key = (row: ModelRows[T]) => keyOf({ table, row } as ModelChange);
+    const known = new Set(base.map(key));
+    const added = [...put].filter(([id]) => !known.has(id)).map(([, row]) => row);
+    return [...base.map((row) => put.get(key(row)) ?? row), ...added].filter(answers);
+  }
+}

@@ -1,0 +1,223 @@
+import type { FigureNote } from '../language/notes.ts';
+import { changeKindOf } from './change-kind.ts';
+import { type Arriving, accept, claimOf, putClaim, standingOf } from './claims.ts';
+import { counterpartOf } from './counterpart.ts';
+import { type Cue, cueOf } from './cues.ts';
+import { actsOn, sourced } from './finding.ts';
+import { likenessOf } from './likeness.ts';
+import { breachOf, fileLimit, isLimiting } from './limits.ts';
+import { itemFor } from './naming.ts';
+import { recompute } from './recompute.ts';
+import type { ClaimRow, Slot, StandingRow } from './rows.ts';
+import { isSeries } from './series.ts';
+import type { Place } from './talk.ts';
+import { agree, toleranceBetween } from './tolerance.ts';
+import type { Kept, Tolerance } from './views.ts';
+import type { Working } from './working.ts';
+
+/** Files one figure: names its item, holds it against what stands, and says what clashed. */
+export function fileFigure(work: Working, note: Kept<FigureNote>): ClaimRow {
+  const place = work.place(note.span);
+  const item = itemFor(work.draft, note.item, work.recent);
+  work.recent.push(item.id);
+  const isInDecision = work.memo.notes.decisions.some(
+    (decision) => decision.span.start < note.span.end && decision.span.end > note.span.start,
+  );
+  const arriving: Arriving = { note, item, place, cue: cueOf(note, place, isInDecision) };
+  if (isSeries(note, place.clause)) return fileReading(work, arriving);
+  if (isLimiting(note)) return fileLimit(work, arriving);
+  return fileClaim(work, arriving);
+}
+
+/** Readings that change by themselves: the latest stands, and nothing clashes. */
+function fileReading(work: Working, arriving: Arriving): ClaimRow {
+  const { note, item } = arriving;
+  const own = `${item.id}|${note.attribute}|${note.dimension}`;
+  const slot = note.bound === 'exact' || note.bound === 'about' ? own : `${own}|limit`;
+  const claim = claimOf(work, arriving, slot, 'series');
+  putClaim(work, claim);
+  work.draft.put({
+    table: 'standing',
+    row: { ...standingOf(claim, 'latest of a series'), status: 'series' },
+  });
+  return claim;
+}
+
+function fileClaim(work: Working, arriving: Arriving): ClaimRow {
+  const { note, item, place } = arriving;
+  const { slot, standing } = counterpartOf(work.draft, item, note, work.settings, (row) =>
+    isSaidTogether(work, row, place, arriving.cue),
+  );
+  if (!standing) {
+    const claim = claimOf(work, arriving, slot, 'standing');
+    accept(work, claim, 'first said');
+    breachOf(work, claim, arriving);
+    return claim;
+  }
+  const tolerance = toleranceBetween(standing, note, work.settings.tolerances, work.settings.region);
+  const values = [standing, ...(standing.also ?? [])];
+  if (values.some((value) => agree(note, value, tolerance, work.settings.region) === true)) {
+    return confirm(work, arriving, standing, tolerance);
+  }
+  return contradict(work, arriving, standing, tolerance);
+}
+
+/** Two figures of one attribute in one sentence, without a word of change, are two sides of a thing. */
+function isSaidTogether(work: Working, row: StandingRow, place: Place, cue: Cue): boolean {
+  if (cue.change !== undefined && cue.weight >= 3) return false;
+  const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
+  if (claim?.memoId !== work.memo.id) return false;
+  return place.sentence.includes(claim.source.quote) && place.until.includes(claim.source.quote);
+}
+
+/** How much a state says: measured beats assumed. */
+const RANK: Readonly<Record<string, number>> = {
+  made: 6,
+  received: 6,
+  measured: 5,
+  decided: 4,
+  calculated: 3,
+  ordered: 3,
+  target: 2,
+  quoted: 2,
+  copied: 1,
+  assumed: 0,
+};
+
+function confirm(work: Working, arriving: Arriving, standing: StandingRow, tolerance: Tolerance): ClaimRow {
+  const claim = claimOf(work, arriving, standing.slot, 'superseded');
+  const better = (RANK[claim.state ?? ''] ?? 2) > (RANK[standing.state ?? ''] ?? 2);
+  const isFiner = standing.bound === 'about' && claim.bound === 'exact';
+  const wasWorkedOut = standing.claimId === undefined;
+  if (better || isFiner || wasWorkedOut) {
+    const rule = better ? `${claim.state} beats ${standing.state ?? 'said'}` : 'said again, more exactly';
+    accept(work, { ...claim, status: 'standing' }, wasWorkedOut ? 'said as worked out' : rule, tolerance);
+  } else putClaim(work, claim);
+  settleDoubts(work, claim, standing);
+  breachOf(work, claim, arriving);
+  return claim;
+}
+
+/** What was said again after a likely slip is what holds. */
+function settleDoubts(work: Working, claim: ClaimRow, standing: StandingRow): void {
+  for (const finding of work.draft.findingsOn(standing.slot)) {
+    if (finding.kind !== 'slip' || finding.memoId === work.memo.id) continue;
+    const reason = `said again in ${work.memo.id}`;
+    work.draft.put({
+      table: 'findings',
+      row: {
+        ...finding,
+        status: 'settled',
+        settledBy: { choice: 'keep-old', at: work.memo.recordedAt, reason },
+      },
+    });
+    const row = work.draft.standing(standing.slot);
+    if (row?.status === 'in-doubt') work.draft.put({ table: 'standing', row: { ...row, status: 'stands' } });
+  }
+  void claim;
+}
+
+function contradict(
+  work: Working,
+  arriving: Arriving,
+  standing: StandingRow,
+  tolerance: Tolerance,
+): ClaimRow {
+  const { note, item, cue } = arriving;
+  const { draft } = work;
+  const earlier = work
+    .findings()
+    .find((finding) => finding.kind === 'stale' && finding.slot === standing.slot);
+  if (earlier) return followUp(work, arriving, standing, earlier.id);
+  const change = changeKindOf({
+    was: standing,
+    now: note,
+    cue,
+    likeness: likenessOf(standing, note, work.settings.region),
+    isDerived: draft.formula(standing.slot) !== undefined,
+    isMade: actsOn(draft, item.id, item.name).length > 0 || standing.state === 'made',
+    ...(work.settings.region === undefined ? {} : { region: work.settings.region }),
+  });
+  const likeness = likenessOf(standing, note, work.settings.region)?.words;
+  const asLimit = cue.change === undefined || cue.weight < 2;
+  const claim = claimOf(work, arriving, standing.slot, 'standing');
+  const breach = change?.kind === 'slip' ? undefined : breachOf(work, claim, arriving);
+  if (change === undefined || (breach && asLimit && change.kind !== 'stale')) {
+    const aside = { ...claim, slot: besideSlot(work, standing.slot), status: 'standing' as const };
+    accept(work, aside, 'said of a thing of the same name');
+    return aside;
+  }
+  if (change.kind === 'slip') return doubt(work, claim, standing, tolerance, change.why, likeness);
+  const old = standing.claimId === undefined ? undefined : draft.claim(standing.claimId);
+  if (old) draft.put({ table: 'claims', row: { ...old, status: 'superseded' } });
+  accept(work, claim, change.why);
+  work.find({
+    kind: change.kind,
+    item: item.name,
+    itemId: item.id,
+    attribute: standing.attribute,
+    slot: standing.slot,
+    was: sourced(standing, { ...stateOf(standing), ...(old ? { source: old.source } : {}) }),
+    now: sourced(note, { bound: note.bound, ...stateOf(note), source: claim.source }),
+    tolerance,
+    why: change.why,
+  });
+  recompute(work, standing.slot);
+  return claim;
+}
+
+const stateOf = (row: Pick<ClaimRow, 'state'> | { readonly state?: ClaimRow['state'] }) =>
+  row.state === undefined ? {} : { state: row.state };
+
+/** A figure said of a thing that was just worked out anew: the speaker's own word stands. */
+function followUp(work: Working, arriving: Arriving, standing: StandingRow, findingId: string): ClaimRow {
+  const claim = claimOf(work, arriving, standing.slot, 'standing');
+  const finding = work.findings().find((one) => one.id === findingId);
+  accept(work, claim, 'said after it was worked out');
+  if (finding) {
+    const now = sourced(arriving.note, { bound: arriving.note.bound, source: claim.source });
+    work.amend({ ...finding, now });
+  }
+  recompute(work, standing.slot);
+  return claim;
+}
+
+/** A likely slip takes nothing over: the claim is kept in doubt until a person settles it. */
+function doubt(
+  work: Working,
+  claim: ClaimRow,
+  standing: StandingRow,
+  tolerance: Tolerance,
+  why: string,
+  likeness: string | undefined,
+): ClaimRow {
+  const doubted: ClaimRow = { ...claim, status: 'doubted' };
+  putClaim(work, doubted);
+  work.draft.put({ table: 'standing', row: { ...standing, status: 'in-doubt' } });
+  const asked = work.draft
+    .findingsOn(standing.slot)
+    .some((finding) => finding.kind === 'slip' && agree(claim, finding.now, tolerance) === true);
+  if (asked) return doubted;
+  const old = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
+  work.find({
+    kind: 'slip',
+    item: work.draft.item(standing.itemId)?.name ?? claim.said,
+    itemId: standing.itemId,
+    attribute: standing.attribute,
+    slot: standing.slot,
+    was: sourced(standing, { ...stateOf(standing), ...(old ? { source: old.source } : {}) }),
+    now: sourced(claim, { bound: claim.bound, ...stateOf(claim), source: claim.source }),
+    tolerance,
+    ...(likeness === undefined ? {} : { likeness }),
+    why,
+  });
+  return doubted;
+}
+
+function besideSlot(work: Working, slot: Slot): Slot {
+  const own = slot.replace(/#\d+$/, '');
+  for (let number = 2; ; number++) {
+    const beside = `${own}#${number}`;
+    if (!work.draft.standing(beside)) return beside;
+  }
+}

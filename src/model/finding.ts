@@ -1,0 +1,130 @@
+import type { Attribute, Quantity } from '../language/notes.ts';
+import type { Draft } from './draft.ts';
+import { shapeOf } from './names.ts';
+import type { ActRow, FindingRow, Slot } from './rows.ts';
+import { difference } from './units.ts';
+import type { Consequence, FindingKind, Source, SourcedQuantity, Tolerance } from './views.ts';
+
+/** What a check found, before it is written up. */
+export interface Clash {
+  readonly kind: FindingKind;
+  readonly item: string;
+  readonly itemId: string;
+  readonly attribute: Attribute;
+  readonly slot: Slot;
+  readonly was: SourcedQuantity;
+  readonly now: SourcedQuantity;
+  readonly tolerance?: Tolerance;
+  readonly likeness?: string;
+  readonly why: string;
+}
+
+const NEXT: Readonly<Record<FindingKind, string>> = {
+  decided: 'nothing to settle, unless something was ordered or made to the old figure',
+  remeasured: 'use the new figure; look over what was made or ordered to the old one',
+  slip: 'measure again, or say which one holds',
+  stale: 'make it anew, trim it, or say that it may stay',
+  limit: 'change the thing, change the limit, or say that it may stay',
+  cycle: 'take one of these formulas away',
+  'unit-clash': 'put the formula or the unit right',
+  'not-run': 'say the missing figure',
+};
+
+/** How dear each kind is to get wrong, before what hangs on it is counted. */
+const COST: Readonly<Record<FindingKind, number>> = {
+  limit: 6,
+  slip: 5,
+  stale: 4,
+  cycle: 3,
+  'unit-clash': 3,
+  'not-run': 2,
+  remeasured: 2,
+  decided: 1,
+};
+const ACT_COST: Readonly<Record<Consequence['act'], number>> = {
+  ordered: 5,
+  'closed-in': 4,
+  made: 3,
+  promised: 1,
+  filmed: 1,
+  derived: 1,
+};
+
+/** Writes a clash up as a finding: its difference, what hangs on it and what it may cost. */
+export function findingOf(
+  draft: Draft,
+  clash: Clash,
+  memo: { readonly id: string; readonly recordedAt: string },
+  number: number,
+): FindingRow {
+  const { itemId: _itemId, ...shown } = clash;
+  const consequences = consequencesOf(draft, clash);
+  const apart = difference(clash.now, clash.was);
+  const hangs = consequences.some((one) => one.act !== 'derived');
+  // Said on purpose or measured anew: the new figure holds already, and only what hangs on the old one is left.
+  const isSettled = (clash.kind === 'decided' || clash.kind === 'remeasured') && !hangs;
+  return {
+    id: `${memo.id}.c${number}`,
+    memoId: memo.id,
+    foundAt: memo.recordedAt,
+    ...shown,
+    ...(apart === undefined ? {} : { difference: { value: tidy(apart), unit: clash.now.unit } }),
+    next: NEXT[clash.kind],
+    consequences,
+    cost: COST[clash.kind] + consequences.reduce((sum, one) => sum + ACT_COST[one.act], 0),
+    ...(isSettled
+      ? { status: 'settled', settledBy: { choice: 'take-new', at: memo.recordedAt, reason: 'said so' } }
+      : { status: 'open' }),
+  };
+}
+
+/** What was ordered, made or closed in on the strength of the old figure, orders first; then what is worked out from it. */
+function consequencesOf(draft: Draft, clash: Clash): readonly Consequence[] {
+  const acts = actsOn(draft, clash.itemId, clash.item)
+    .map((act): Consequence => ({ act: act.act, what: act.what, source: act.source }))
+    .sort((a, b) => ACT_COST[b.act] - ACT_COST[a.act]);
+  const derived = draft.formulasReading(clash.slot).map((formula): Consequence => {
+    const after = draft.standing(formula.slot);
+    return {
+      act: 'derived',
+      what: `${draft.item(formula.itemId)?.name ?? ''} ${formula.attribute}`,
+      before: formula.was,
+      ...(after ? { after: { value: after.value, unit: after.unit } } : {}),
+      source: formula.source,
+    };
+  });
+  return [...acts, ...derived];
+}
+
+/** Acts that were done to this thing: linked to it, or naming it with at least half of what tells it apart. */
+export function actsOn(draft: Draft, itemId: string, name: string): readonly ActRow[] {
+  const { head, stems } = shapeOf(name);
+  return draft.actsSharing(stems).filter((act) => {
+    if (act.itemIds.includes(itemId)) return true;
+    const shared = stems.filter((stem) => act.words.includes(stem)).length;
+    return act.words.includes(head) && shared * 2 >= stems.length;
+  });
+}
+
+/** A quantity with its source, without the fields that a finding does not show. */
+export function sourced(
+  quantity: Quantity,
+  rest: {
+    readonly bound?: SourcedQuantity['bound'];
+    readonly state?: SourcedQuantity['state'];
+    readonly source?: Source;
+  },
+): SourcedQuantity {
+  return {
+    value: tidy(quantity.value),
+    unit: quantity.unit,
+    ...(rest.bound === undefined ? {} : { bound: rest.bound }),
+    ...(rest.state === undefined ? {} : { state: rest.state }),
+    ...(rest.source === undefined ? {} : { source: rest.source }),
+  };
+}
+
+/** Drops the noise of binary fractions: 0.30000000000000004 is 0.3. */
+export function tidy(value: number): number {
+  return Number.parseFloat(value.toPrecision(12));
+}

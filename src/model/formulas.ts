@@ -1,0 +1,173 @@
+import type { FigureNote } from '../language/notes.ts';
+import { LIMIT_MARK } from './counterpart.ts';
+import {
+  derivationOf,
+  formulaText,
+  type Ingredient,
+  ingredientOf,
+  inputsOf,
+  isWorkedOut,
+} from './derivation.ts';
+import { type Formula, readFormula, readsOf, withSlots, writeFormula } from './formula.ts';
+import { kinship, nameStems, wordsOf } from './names.ts';
+import { workOut } from './recompute.ts';
+import type { ClaimRow, FormulaRow, ItemRow, ModelReader, StandingRow } from './rows.ts';
+import { stemOf } from './stems.ts';
+import { toleranceBetween } from './tolerance.ts';
+import { difference } from './units.ts';
+import type { Kept } from './views.ts';
+import type { Working } from './working.ts';
+
+/** Sentences back in which the parts of a sum are looked for. */
+const SENTENCES_BACK = 2;
+
+/** A filed figure of this memo and where it stands. */
+export interface Filed {
+  readonly note: Kept<FigureNote>;
+  readonly claim: ClaimRow;
+}
+
+/** Keeps how figures of this memo were worked out: as said, else as the arithmetic of the talk shows. */
+export function fileFormulas(work: Working, filed: readonly Filed[]): void {
+  for (const one of filed) {
+    const { claim, note } = one;
+    const standing = work.draft.standing(claim.slot);
+    if (standing?.claimId !== claim.id || standing.status === 'series') continue;
+    if (claim.bound !== 'exact' && claim.bound !== 'about') continue;
+    const said = note.formula === undefined ? undefined : saidFormula(work, claim, note.formula);
+    const formula = said ?? (stillHolds(work, claim) ? undefined : worked(work, one, filed));
+    if (formula) putFormula(work, claim, formula, said ? 'said' : 'arithmetic');
+  }
+}
+
+/** The formula that a figure has already and still agrees with. */
+function stillHolds(work: Working, claim: ClaimRow): boolean {
+  const formula = work.draft.formula(claim.slot);
+  if (!formula) return false;
+  const result = workOut(work.draft, formula, work.settings.region);
+  if (!result.ok) return false;
+  const exact = result.value.exact;
+  const told = { value: exact.base.valueOf(), unit: BASE_UNITS[exact.kind] ?? '' };
+  const apart = difference(claim, told, work.settings.region);
+  const { value } = toleranceBetween(claim, claim, work.settings.tolerances, work.settings.region);
+  return apart !== undefined && Math.abs(apart) <= value * 2;
+}
+
+const BASE_UNITS: Readonly<Record<string, string>> = {
+  length: 'm',
+  mass: 'kg',
+  frequency: 'rpm',
+  current: 'A',
+  time: 's',
+  power: 'W',
+  volume: 'm3',
+  area: 'm2',
+  voltage: 'V',
+  ratio: '1',
+};
+
+function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]): Formula | undefined {
+  const place = work.place(note.span);
+  if (!isWorkedOut(place)) return undefined;
+  const talk = `${place.sentence} ${note.item}`;
+  const near = filed.flatMap(({ note: other, claim: part }): Ingredient[] => {
+    const back = place.index - work.place(other.span).index;
+    const row = work.draft.standing(part.slot);
+    if (part === claim || back < 0 || back > SENTENCES_BACK || !row || row.slot.includes(LIMIT_MARK))
+      return [];
+    return [{ ...ingredientOf(row, part.said, talk, back), value: part.value, unit: part.unit }];
+  });
+  const items = work.draft.itemsSharing([...new Set(wordsOf(`${talk} ${note.item}`).map(stemOf))]);
+  const earlier = items.flatMap((item) =>
+    work.draft
+      .standingOf(item.id)
+      .filter((row) => !row.slot.includes(LIMIT_MARK) && !near.some((one) => one.slot === row.slot))
+      .map((row) => ingredientOf(row, item.name, talk)),
+  );
+  const named = earlier.filter((one) => one.isNamed);
+  const unique = dedupe([...near, ...named]);
+  return derivationOf(claim, place, unique, work.settings.region);
+}
+
+function dedupe(ingredients: readonly Ingredient[]): readonly Ingredient[] {
+  const seen = new Map<string, Ingredient>();
+  for (const one of ingredients) if (!seen.has(one.slot)) seen.set(one.slot, one);
+  return [...seen.values()];
+}
+
+/** A formula in the speaker's words, over the slots that its names stand for; undefined when one stands for nothing. */
+export function saidFormula(
+  work: { readonly draft: ModelReader },
+  claim: Pick<ClaimRow, 'slot' | 'attribute' | 'dimension'>,
+  text: string,
+): Formula | undefined {
+  const read = readFormula(text);
+  if (!read.ok) return undefined;
+  const formula = withSlots(read.formula, (name) => slotNamed(work.draft, name, claim)?.slot);
+  const complete = readsOf(formula).every((ref) => ref.kind === 'slot') && readsOf(formula).length > 0;
+  return complete ? formula : undefined;
+}
+
+/** The standing figure that a name with or without an attribute stands for: "bench top height", "the opening". */
+export function slotNamed(
+  reader: ModelReader,
+  name: string,
+  claim: Pick<ClaimRow, 'slot' | 'attribute' | 'dimension'>,
+): StandingRow | undefined {
+  const words = wordsOf(name);
+  const last = words[words.length - 1] ?? '';
+  const bare = words.slice(0, -1).join(' ');
+  for (const [item, attribute] of [
+    [bare, last],
+    [name, claim.attribute],
+    [name, undefined],
+  ] as const) {
+    if (item === '') continue;
+    const found = itemNamed(reader, item);
+    const rows = (found ? reader.standingOf(found.id) : []).filter(
+      (row) => row.slot !== claim.slot && !row.slot.includes(LIMIT_MARK),
+    );
+    const fitting = rows.filter((row) =>
+      attribute === undefined ? row.dimension === claim.dimension : row.attribute === attribute,
+    );
+    if (fitting.length === 1 || (attribute !== undefined && fitting.length > 0)) return fitting[0];
+  }
+  return undefined;
+}
+
+function itemNamed(reader: ModelReader, name: string): ItemRow | undefined {
+  const kin = reader.itemsSharing(nameStems(name)).map((item) => ({ item, kin: kinship(name, item.name) }));
+  const same = kin.find((one) => one.kin === 'same');
+  if (same) return same.item;
+  const close = kin.filter((one) => one.kin === 'shorter');
+  return close.length === 1 ? close[0]?.item : undefined;
+}
+
+/** Keeps a formula for a figure. */
+export function putFormula(
+  work: Working,
+  claim: Pick<ClaimRow, 'slot' | 'itemId' | 'attribute' | 'dimension' | 'value' | 'unit' | 'source'>,
+  formula: Formula,
+  from: FormulaRow['from'],
+): void {
+  const nameOf = (slot: string) => {
+    const row = work.draft.standing(slot);
+    const name = row ? (work.draft.item(row.itemId)?.name ?? '') : '';
+    return row ? `${name} ${row.attribute}` : slot;
+  };
+  work.draft.put({
+    table: 'formulas',
+    row: {
+      slot: claim.slot,
+      itemId: claim.itemId,
+      attribute: claim.attribute,
+      dimension: claim.dimension,
+      expression: writeFormula(formula),
+      text: formulaText(formula, nameOf),
+      inputs: inputsOf(formula),
+      was: { value: claim.value, unit: claim.unit },
+      source: claim.source,
+      from,
+    },
+  });
+}

@@ -1,0 +1,278 @@
+/** Stated limits, and the figures that break them. */
+import type { Attribute, FigureNote } from '../language/notes.ts';
+import { changeKindOf } from './change-kind.ts';
+import { type Arriving, accept, claimOf } from './claims.ts';
+import { LIMIT_MARK } from './counterpart.ts';
+import { sourced } from './finding.ts';
+import { likenessOf } from './likeness.ts';
+import { kinship, nameStems, shapeOf, wordsOf } from './names.ts';
+import type { ClaimRow, FindingRow, LimitRow } from './rows.ts';
+import { slotOf } from './rows.ts';
+import { stemOf } from './stems.ts';
+import { agree, toleranceBetween } from './tolerance.ts';
+import { difference } from './units.ts';
+import type { Working } from './working.ts';
+
+/** Whether a figure is a limit: it has a side that must not be passed. */
+export function isLimiting(note: Pick<FigureNote, 'bound' | 'limit'>): boolean {
+  return note.limit !== undefined || (note.bound !== 'exact' && note.bound !== 'about');
+}
+
+const isSided = (bound: FigureNote['bound']): bound is LimitRow['bound'] =>
+  bound === 'at-least' || bound === 'at-most' || bound === 'between';
+
+/** Files a limit and holds it against the one that stood in its place. */
+export function fileLimit(work: Working, arriving: Arriving): ClaimRow {
+  const { note, item, place } = arriving;
+  const { draft, settings } = work;
+  const slot = `${slotOf(item.id, note.attribute, note.dimension)}${LIMIT_MARK}`;
+  const claim = claimOf(work, arriving, slot, 'standing');
+  const bound = isSided(note.bound) ? note.bound : 'at-most';
+  const old = draft.limitsIn(note.dimension).find((limit) => limit.slot === slot && limit.bound === bound);
+  if (old) {
+    const tolerance = toleranceBetween(limitAsClaim(old), note, settings.tolerances, settings.region);
+    if (agree(note, old, tolerance, settings.region) !== false) {
+      draft.put({ table: 'claims', row: { ...claim, status: 'superseded' } });
+      return claim;
+    }
+    if (differsInDoubt(work, arriving, claim, old)) return claim;
+    draft.put({ table: 'limits', row: { ...old, active: false } });
+  }
+  accept(work, claim, old ? 'a later limit takes its place' : 'first said');
+  draft.put({
+    table: 'limits',
+    row: {
+      id: note.id,
+      itemId: item.id,
+      slot,
+      said: note.item,
+      attribute: note.attribute,
+      dimension: note.dimension,
+      about: note.limit?.about ?? '',
+      sentence: `${place.sentence} ${place.after}`.trim(),
+      bound,
+      value: note.value,
+      ...(note.high === undefined ? {} : { high: note.high }),
+      unit: note.unit,
+      source: claim.source,
+      active: true,
+    },
+  });
+  return claim;
+}
+
+const limitAsClaim = (limit: LimitRow) => ({ ...limit, bound: limit.bound as string });
+
+/** Says why a limit differs from its earlier self; true when the earlier one stands. */
+function differsInDoubt(work: Working, arriving: Arriving, claim: ClaimRow, old: LimitRow): boolean {
+  const { note, item, cue } = arriving;
+  const likeness = likenessOf(old, note, work.settings.region);
+  const change = changeKindOf({ was: old, now: note, cue, likeness, isDerived: false, isMade: false });
+  if (!change) return false;
+  const isSlip = change.kind === 'slip';
+  work.find({
+    kind: change.kind === 'stale' ? 'decided' : change.kind,
+    item: item.name,
+    itemId: item.id,
+    attribute: note.attribute,
+    slot: claim.slot,
+    was: sourced(old, { bound: old.bound, source: old.source }),
+    now: sourced(note, { bound: note.bound, source: claim.source }),
+    ...(isSlip && likeness ? { likeness: likeness.words } : {}),
+    why: change.why,
+  });
+  if (isSlip) work.draft.put({ table: 'claims', row: { ...claim, status: 'doubted' } });
+  return isSlip;
+}
+
+/** Evidence enough that a limit binds a figure. */
+const BINDS = 0.6;
+/** Dimensions whose readings pass limits all day long. */
+const READINGS: ReadonlySet<string> = new Set(['temperature', 'ratio', 'count', 'money']);
+
+/** Checks a figure against the limits that bind it; the first one that it breaks becomes a finding. */
+export function breachOf(work: Working, claim: ClaimRow, arriving: Arriving): FindingRow | undefined {
+  if (READINGS.has(claim.dimension)) return undefined;
+  const { draft, settings } = work;
+  const broken = draft
+    .limitsIn(claim.dimension)
+    .filter((limit) => limit.id !== claim.id && goesTogether(limit.attribute, claim.attribute))
+    .flatMap((limit) => {
+      const edge = brokenEdge(limit, claim, settings);
+      return edge === undefined ? [] : [{ limit, edge, binding: bindingOf(limit, edge, arriving, work) }];
+    })
+    .filter((one) => one.binding >= BINDS)
+    .sort((a, b) => b.binding - a.binding)[0];
+  if (!broken || alreadyFound(work, broken.limit, claim)) return undefined;
+  return report(work, claim, arriving, broken.limit, broken.edge);
+}
+
+/** The same figure said again breaks the same limit, and was found before. */
+function alreadyFound(work: Working, limit: LimitRow, claim: ClaimRow): boolean {
+  return work.draft
+    .findingsOn(limit.slot)
+    .some(
+      (finding) =>
+        finding.kind === 'limit' && agree(claim, finding.now, { value: 0, unit: claim.unit }) === true,
+    );
+}
+
+function report(
+  work: Working,
+  claim: ClaimRow,
+  { item }: Arriving,
+  limit: LimitRow,
+  edge: number,
+): FindingRow {
+  const was = { value: edge, unit: limit.unit };
+  const likeness = likenessOf(was, claim, work.settings.region);
+  const own = limit.itemId === item.id || isOwn(limit, item.name);
+  const isSlip = own && likeness !== undefined && likeness.kind === 'unit';
+  const side =
+    limit.bound === 'at-least' || (limit.bound === 'between' && edge === limit.value) ? 'under' : 'over';
+  if (isSlip) work.draft.put({ table: 'claims', row: { ...claim, status: 'doubted' } });
+  return work.find({
+    kind: isSlip ? 'slip' : 'limit',
+    item: item.name,
+    itemId: item.id,
+    attribute: claim.attribute,
+    slot: limit.slot,
+    was: sourced(was, { bound: limit.bound, source: limit.source }),
+    now: sourced(claim, { bound: claim.bound, source: claim.source }),
+    ...(isSlip ? { likeness: likeness.words } : {}),
+    why: isSlip ? `${likeness.words}, and nothing was said of a change` : `it is ${side} the stated limit`,
+  });
+}
+
+/** The end of the limit that a figure passes, in the limit's unit. */
+function brokenEdge(limit: LimitRow, claim: ClaimRow, settings: Working['settings']): number | undefined {
+  const slack = toleranceBetween(
+    { ...limit, bound: 'exact' },
+    { ...claim, bound: 'exact' },
+    {},
+    settings.region,
+  );
+  const over = (edge: number) => difference(claim, { value: edge, unit: limit.unit }, settings.region);
+  // A limit is a limit: only the noise of a conversion is let pass.
+  const noise = claim.unit === limit.unit ? 1e-9 : slack.value / 2;
+  const most = limit.bound === 'at-most' ? limit.value : limit.bound === 'between' ? limit.high : undefined;
+  const least = limit.bound === 'at-most' ? undefined : limit.value;
+  if (most !== undefined && (over(most) ?? 0) > noise) return most;
+  if (least !== undefined && (over(least) ?? 0) < -noise) return least;
+  return undefined;
+}
+
+const SIZES: readonly Attribute[] = ['size', 'other'];
+const KIN: readonly (readonly Attribute[])[] = [
+  ['clearance', 'gap', 'offset'],
+  ['height', 'clearance', 'length'],
+  ['width', 'diameter'],
+];
+
+function goesTogether(limit: Attribute, claim: Attribute): boolean {
+  if (limit === claim || SIZES.includes(limit) || SIZES.includes(claim)) return true;
+  return KIN.some((group) => group.includes(limit) && group.includes(claim));
+}
+
+const ANYTHING =
+  /\b(?:any|anything|nothing|everything|whatever|no|none|any one|maximum|max|limit|load|rules?|law)\b/i;
+const TOTAL =
+  /\b(?:total|totted|tot up|adds? up|added up|all up|all in|all told|altogether|everything|the lot|the whole|whole (?:thing|lot)|comes to|loaded|laden|full|on the (?:scale|hook|scales)|over the scale|by the time)\b/i;
+const BROKEN =
+  /\b(?:over|too (?:wide|tall|heavy|long|big|high|low|tight|close)|limit|law|allowed|won't (?:fit|go)|doesn't (?:fit|go)|not (?:allowed|fit|go)|nope|says what|miss(?:es)? the|short of|good for|never|what'd i say|what did i say|that door|rules?)\b/i;
+const COMING =
+  /\b(?:bought|buying|coming|came|arriv\w+|deliver\w+|collect\w+|picked up|found|ordered|shaken hands|bring\w*|brought|fetch\w*|on its way)\b/i;
+
+/** Classes that limits are stated for, and things that belong to them. */
+const CLASSES: Readonly<Record<string, ReadonlySet<string>>> = Object.fromEntries(
+  (
+    [
+      [
+        'machine',
+        'lathe bandsaw saw planer thicknesser jointer drill press mill grinder compressor shaper sander moulder spindle engine generator router welder bender guillotine shear mortiser kiln loom',
+      ],
+      [
+        'appliance',
+        'fridge freezer washer dishwasher oven stove hob cooker dryer heater boiler cooktop microwave',
+      ],
+      ['timber', 'plank board beam joist post rafter sheet batten'],
+      ['panel', 'sheet board door plywood ply plasterboard drywall glass pane'],
+      ['vehicle', 'van truck trailer car bus lorry caravan'],
+      ['furniture', 'table bench bed sofa cabinet wardrobe chair desk bunk'],
+    ] as const
+  ).map(([name, members]) => [stemOf(name), new Set(members.split(' ').map(stemOf))]),
+);
+
+/** Ways through: they are not what goes through them. */
+const PASSAGES = new Set(
+  'door doorway opening hatch window gap gate alcove hole aperture room wall floor entrance frame arch passage stair staircase'
+    .split(' ')
+    .map(stemOf),
+);
+
+/** Words too common to tie a figure to a limit. */
+const WEAK = new Set(
+  `i it he she they we you and or but so that this is be have do go get got can will would not no more than over under
+  up down in out at on of to for from with as by just one two all what how wide tall high long deep heavy thick
+  inch foot feet mil kilo pound pounds millimetre metre meter centimetre ton tonne right now well want need make come
+  say let put take good first back new`
+    .split(/\s+/)
+    .map(stemOf),
+);
+
+const stemsOf = (text: string) =>
+  new Set(
+    wordsOf(text)
+      .filter((word) => !/^\d/.test(word))
+      .map(stemOf)
+      .filter((stem) => stem.length > 2 && !WEAK.has(stem)),
+  );
+
+/** How surely a limit binds a figure: 0 is not at all, 0.6 is enough. */
+function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arriving, work: Working): number {
+  const known = [limit.said, work.draft.item(limit.itemId)?.name ?? ''];
+  if (limit.itemId === item.id || isOwn(limit, item.name)) return 1;
+  if (known.some((name) => isOtherOfKind(item.name, name))) return 0;
+  const through =
+    /\bthrough\b|\b(?:in|comes|come|bring|brought|fits?)\b/i.test(limit.sentence) &&
+    limit.dimension === 'length';
+  const head = shapeOf(item.name).head;
+  if (through && limit.bound === 'at-most' && PASSAGES.has(head)) return 0;
+  const talk = `${place.before} ${place.sentence} ${place.after}`;
+  let evidence = 0;
+  const scope = `${limit.said} ${limit.about} ${limit.sentence}`;
+  const tied = stemsOf(`${note.item} ${place.sentence} ${place.after}`);
+  const shared = [...stemsOf(scope)].filter((stem) => tied.has(stem));
+  evidence += Math.min(0.6, shared.length * 0.3);
+  const isUniversal =
+    ANYTHING.test(`${limit.said} ${limit.about}`) ||
+    /\b(?:nothing|anything|any|no)\b/i.test(limit.source.quote);
+  if (isUniversal) evidence += 0.3;
+  const classes = [...stemsOf(`${limit.said} ${limit.about} ${limit.source.quote}`)];
+  if (classes.some((name) => CLASSES[name]?.has(head))) evidence += 0.4;
+  if (isUniversal && COMING.test(talk)) evidence += 0.2;
+  if (limit.dimension === 'mass' && TOTAL.test(`${note.item} ${place.before} ${place.sentence}`))
+    evidence += 0.3;
+  if (BROKEN.test(`${place.sentence} ${place.after}`)) evidence += 0.2;
+  return evidence + closeness(edge, limit.unit, note);
+}
+
+/** A figure a little past a limit is likely to be held to it; one far past is likely another matter. */
+function closeness(edge: number, unit: string, note: Arriving['note']): number {
+  const past = difference(note, { value: edge, unit });
+  if (past === undefined || note.value === 0) return 0;
+  const share = Math.abs(past) / Math.abs(note.value - past);
+  if (share < 0.25) return 0.2;
+  return share > 2 ? -0.5 : share > 1 ? -0.2 : 0;
+}
+
+/** The limit's own thing, or one that is said more closely. */
+function isOwn(limit: LimitRow, name: string): boolean {
+  const kin = kinship(name, limit.said);
+  return kin === 'same' || kin === 'longer' || kin === 'sort' || kin === 'shorter';
+}
+
+/** Another thing of the same kind: a table slide is not bound by what the book says of the ram slide. */
+function isOtherOfKind(name: string, limit: string): boolean {
+  return kinship(name, limit) === 'rival' && nameStems(limit).length <= 3;
+}

@@ -1,0 +1,55 @@
+import type { Span } from '../language/notes.ts';
+import type { Draft } from './draft.ts';
+import type { Clash } from './finding.ts';
+import { findingOf } from './finding.ts';
+import type { ModelSettings, ReconcilableMemo } from './reconcile.ts';
+import type { FindingRow } from './rows.ts';
+import { type Piece, type Place, placeOf, sentencesOf } from './talk.ts';
+import type { Source } from './views.ts';
+
+/** One memo while it is worked into the model: the draft, the talk, and what was found so far. */
+export class Working {
+  readonly draft: Draft;
+  readonly memo: ReconcilableMemo;
+  readonly settings: ModelSettings;
+  readonly sentences: readonly Piece[];
+  /** Items of this memo in order of speech, latest last. */
+  readonly recent: string[] = [];
+  readonly #findings: FindingRow[] = [];
+
+  constructor(draft: Draft, memo: ReconcilableMemo, settings: ModelSettings) {
+    this.draft = draft;
+    this.memo = memo;
+    this.settings = settings;
+    this.sentences = sentencesOf(memo.text);
+  }
+
+  place(span: Span): Place {
+    return placeOf(this.memo.text, this.sentences, span);
+  }
+
+  source(note: { readonly quote: string; readonly startSeconds?: number }): Source {
+    const { id: memoId, recordedAt } = this.memo;
+    const at = note.startSeconds === undefined ? {} : { startSeconds: note.startSeconds };
+    return { memoId, recordedAt, quote: note.quote, ...at };
+  }
+
+  /** Findings that this memo has brought to light so far. */
+  findings(): readonly FindingRow[] {
+    return this.#findings;
+  }
+
+  find(clash: Clash): FindingRow {
+    const finding = findingOf(this.draft, clash, this.memo, this.#findings.length + 1);
+    this.#findings.push(finding);
+    this.draft.put({ table: 'findings', row: finding });
+    return finding;
+  }
+
+  /** Puts a finding of this memo right in the light of what was said after it. */
+  amend(finding: FindingRow): void {
+    const at = this.#findings.findIndex((one) => one.id === finding.id);
+    if (at >= 0) this.#findings[at] = finding;
+    this.draft.put({ table: 'findings', row: finding });
+  }
+}
