@@ -17,6 +17,8 @@ await build({
   target: 'node20',
   external,
   sourcemap: false,
+  // React without its development half: the screen opens sooner.
+  define: { 'process.env.NODE_ENV': '"production"' },
   legalComments: 'none',
   logLevel: 'warning',
   // CommonJS packages inside an ES module bundle still ask for `require`.

@@ -1,11 +1,17 @@
 import type { Taken } from '../project-api.ts';
-import { findingText } from '../reports/finding-text.ts';
+import { findingLine, findingText } from '../reports/finding-text.ts';
 import { memoLine } from '../reports/memo-list.ts';
 import { memoName } from '../reports/source-text.ts';
 import { oneLine } from '../reports/words.ts';
 
-/** What one taking gave, in words: the memo, what was read from it, what clashes. */
+/** What one taking gave: the memo, what was read from it, a line for what is settled, a block for what is not. */
 export function takenText({ already, memo, findings }: Taken, file: string): string {
   if (already) return `${memoName(memo.id)}  ${oneLine(file)} was taken already: nothing was added`;
-  return [memoLine(memo), ...findings.map((finding) => `\n${findingText(finding)}`)].join('\n');
+  const settled = findings.filter((finding) => finding.status === 'settled');
+  const open = findings.filter((finding) => finding.status === 'open');
+  return [
+    memoLine(memo),
+    ...settled.map((finding) => `  ${findingLine(finding)}`),
+    ...open.map((finding) => `\n${findingText(finding)}`),
+  ].join('\n');
 }

@@ -4,7 +4,7 @@ import type { ClaimView, FindingView, MemoView, SpanView, StandingFigure } from 
 import { clipMark, clipOf } from './episode-beats.ts';
 import { subjectOf } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
-import { notesOf, statement } from './page-notes.ts';
+import { notesOf, statement, tells } from './page-notes.ts';
 import { figureText, quantityText } from './quantity-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
 
@@ -89,7 +89,7 @@ export function correctionEntries(span: SpanView, units: HouseUnits): string[] {
     ...notesOf(memos, 'corrections').map(({ note, memo, place }) =>
       bullet(
         `${statement(note.gist, place)}${clipMark(clipOf(memo, note))}`,
-        `as said: ${quoted(note.quote)}`,
+        !tells(note.gist, note.quote) && `as said: ${quoted(note.quote)}`,
       ),
     ),
   ];

@@ -18,6 +18,7 @@ import {
   promiseEntry,
   statement,
   taskEntry,
+  tells,
 } from './page-notes.ts';
 import { clipTime, counted, dayName, dayOf, duration, memoName, placeOf } from './source-text.ts';
 import { sentence, shortLine } from './words.ts';
@@ -103,20 +104,26 @@ function setbackEntries(span: SpanView): string[] {
   return ordered.map(({ note, memo, place }) =>
     bullet(
       `${statement(note.gist, place)}${clipMark(clipOf(memo, note))}`,
-      `as said: ${quoted(note.quote)}`,
+      !tells(note.gist, note.quote) && `as said: ${quoted(note.quote)}`,
       note.cause && `cause: ${escapeMarkdown(note.cause)}`,
     ),
   );
 }
 
-/** Things that were done or came and are only written of: there is still time to film them. */
-function missingShots(span: SpanView): string[] {
-  return beatsOf(span.days.flatMap((day) => day.memos).filter((memo) => memo.source.kind === 'text')).flatMap(
-    ({ memo, happenings }) =>
-      happenings
-        .filter((happening) => happening.kind === 'done' || happening.kind === 'arrival')
-        .map((happening) => bullet(`no clip of: ${statement(happening.gist, memoName(memo.id))}`)),
-  );
+/** Things that were done or came and are only written of, a line for each memo: there is still time to film them. */
+function missingShots(beats: readonly Beat[]): string[] {
+  return beats
+    .filter(({ memo }) => memo.source.kind === 'text')
+    .map(({ memo, happenings }) => ({
+      memo,
+      unseen: happenings.filter(({ kind }) => kind === 'done' || kind === 'arrival'),
+    }))
+    .filter(({ unseen }) => unseen.length > 0)
+    .map(({ memo, unseen }) =>
+      bullet(
+        `${escapeMarkdown(memoName(memo.id))}: ${unseen.map(({ gist }) => escapeMarkdown(gist)).join('; ')}`,
+      ),
+    );
 }
 
 function openClashes(span: SpanView): string[] {
@@ -221,7 +228,7 @@ export function episodePage(
     ...section(2, 'Setbacks', setbackEntries(span)),
     ...section(2, 'Decisions', notesOf(memos, 'decisions').map(decisionEntry)),
     ...section(2, 'Before and after, both on record', beforeAfterEntries(span)),
-    ...section(2, 'Missing shots', missingShots(span)),
+    ...section(2, 'Missing shots: told, but not filmed', missingShots(beats)),
     ...section(2, 'Open clashes: settle them before the figures are shown', openClashes(span)),
     ...section(2, 'Corrections of earlier figures', correctionEntries(span, project.units)),
     ...section(

@@ -2,7 +2,7 @@
 import type { HouseUnits } from '../language/notes.ts';
 import type { ClaimView, LimitView, StandingFigure } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
-import { boundedText, figureText, quantityText } from './quantity-text.ts';
+import { amountText, boundedText, figureText } from './quantity-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
 import { textTable } from './text-table.ts';
 import { oneLine } from './words.ts';
@@ -40,8 +40,7 @@ export function figureHistory(figure: StandingFigure, units: HouseUnits): string
   const lines = [`${subjectOf(figure)}: ${figureText(figure, units)}`];
   const doubt = STATUS[figure.status];
   lines.push(`  rule      ${figure.rule}${doubt ? ` (${doubt})` : ''}`);
-  if (figure.tolerance)
-    lines.push(`  tolerance ${quantityText(figure.tolerance)} (${figure.tolerance.from})`);
+  if (figure.tolerance) lines.push(`  tolerance ${amountText(figure.tolerance)} (${figure.tolerance.from})`);
   if (figure.formula) lines.push(`  formula   ${oneLine(figure.formula)}`);
   if (figure.dependents.length > 0) lines.push(`  feeds     ${figure.dependents.map(oneLine).join(', ')}`);
   if (figure.history.length > 0)

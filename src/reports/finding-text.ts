@@ -1,6 +1,6 @@
 /** Findings in words. Findings are data everywhere else; these are the only sentences made of them. */
 import type { Consequence, FindingKind, FindingView, SourcedQuantity } from '../model/views.ts';
-import { boundedText, quantityText } from './quantity-text.ts';
+import { amountText, boundedText, quantityText } from './quantity-text.ts';
 import { age, daysBetween, placeOf } from './source-text.ts';
 import { oneLine } from './words.ts';
 
@@ -89,8 +89,8 @@ function rows(finding: FindingView): readonly (readonly [string, string])[] {
   ];
   if (finding.difference) {
     const { tolerance } = finding;
-    const allowed = tolerance ? `   tolerance ${quantityText(tolerance)} (${tolerance.from})` : '';
-    list.push(['differs', `${quantityText(finding.difference)}${allowed}`]);
+    const allowed = tolerance ? `   tolerance ${amountText(tolerance)} (${tolerance.from})` : '';
+    list.push(['differs', `${amountText(finding.difference)}${allowed}`]);
   }
   list.push(['why', oneLine(finding.why)]);
   for (const consequence of finding.consequences) list.push(['on it', consequenceText(consequence)]);

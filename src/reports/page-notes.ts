@@ -12,7 +12,7 @@ import type {
 } from '../model/views.ts';
 import { consequenceText, findingHeadline, subjectOf, valueLabels } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
-import { boundedText, figureText, quantityText } from './quantity-text.ts';
+import { amountText, boundedText, figureText, quantityText } from './quantity-text.ts';
 import { age, dayOf, daysBetween, placeOf } from './source-text.ts';
 import { taskDetails } from './task-list.ts';
 import { oneLine, sentence } from './words.ts';
@@ -35,7 +35,7 @@ const startOf = (note: { readonly startSeconds?: number }) =>
   note.startSeconds === undefined ? {} : { startSeconds: note.startSeconds };
 
 /** Whether the gist has these words already: they are not said twice. */
-function tells(gist: string, words: string): boolean {
+export function tells(gist: string, words: string): boolean {
   return oneLine(gist).toLowerCase().includes(oneLine(words).toLowerCase());
 }
 
@@ -82,13 +82,13 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
   const days =
     was.source && now.source ? daysBetween(was.source.recordedAt, now.source.recordedAt) : undefined;
   const older = days !== undefined && days > 0 ? `, ${age(days)} earlier` : '';
-  const allowed = tolerance ? `, tolerance ${quantityText(tolerance)} (${tolerance.from})` : '';
+  const allowed = tolerance ? `, tolerance ${amountText(tolerance)} (${tolerance.from})` : '';
   const label = valueLabels(finding.kind);
   return bullet(
     `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)} (${escapeMarkdown(finding.id)})`,
     `${label.now}: ${sourcedText(now, units)}`,
     `${label.was}: ${sourcedText(was, units)}${older}`,
-    difference && `differs by ${quantityText(difference)}${allowed}`,
+    difference && `differs by ${amountText(difference)}${allowed}`,
     `why: ${escapeMarkdown(finding.why)}`,
     ...finding.consequences.map((consequence) => escapeMarkdown(consequenceText(consequence))),
     settledBy

@@ -59,6 +59,11 @@ export function quantityText({ value, unit }: Quantity): string {
   return joined(numberText(value, unit), unit);
 }
 
+/** A difference or a tolerance: without a sign, to four figures, because the rest is below any tape. */
+export function amountText({ value, unit }: Quantity): string {
+  return quantityText({ value: Number(Math.abs(value).toPrecision(4)), unit });
+}
+
 export interface BoundedQuantity extends Quantity {
   readonly bound?: Bound | undefined;
   readonly high?: number | undefined;

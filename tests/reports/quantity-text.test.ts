@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { boundedText, counterpartText, figureText, quantityText } from '../../src/reports/quantity-text.ts';
+import {
+  amountText,
+  boundedText,
+  counterpartText,
+  figureText,
+  quantityText,
+} from '../../src/reports/quantity-text.ts';
 
 test.each([
   [905, 'mm', '905 mm'],
@@ -54,4 +60,13 @@ test('a range is given in both systems', () => {
   expect(figureText({ value: 254, high: 508, unit: 'mm', bound: 'between' }, 'mixed')).toBe(
     '254 to 508 mm (10 in to 20 in)',
   );
+});
+
+test.each([
+  [-279.4, 'mm', '279.4 mm'],
+  [2.5748031, 'in', '2.575 in'],
+  [1.5, 'in', '1 1/2 in'],
+  [0.2425, 'in', '0.2425 in'],
+])('a difference of %d %s is printed as "%s"', (value, unit, text) => {
+  expect(amountText({ value, unit })).toBe(text);
 });
