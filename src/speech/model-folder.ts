@@ -1,7 +1,7 @@
 /** The bundled recogniser's files: where they are, and whether they are whole. */
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { readFile, stat } from 'node:fs/promises';
+import { open, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { EXIT, Problem, type Result } from '../problem.ts';
@@ -49,11 +49,25 @@ async function faultOf(path: string, expected: { name: string; bytes: number; sh
       next: 'in the package folder run: npm run prepare (it is left out by npm ci --ignore-scripts)',
     });
   }
-  const bytes = found.size === expected.bytes ? await readFile(path) : undefined;
-  if (bytes && createHash('sha256').update(bytes).digest('hex') === expected.sha256) return undefined;
+  if (found.size === expected.bytes && (await sha256Of(path)) === expected.sha256) return undefined;
   return new Problem(`cannot hear recordings: models/${expected.name} is damaged`, {
     code: 'models-damaged',
     exitCode: EXIT.partly,
     next: 'delete that file, then in the package folder run: npm run prepare',
   });
+}
+
+/** Through one small buffer: whole models in memory would count against the recording's own share. */
+async function sha256Of(path: string): Promise<string> {
+  const hash = createHash('sha256');
+  const buffer = Buffer.alloc(1 << 18);
+  const file = await open(path, 'r');
+  try {
+    for (let read = await file.read(buffer); read.bytesRead > 0; read = await file.read(buffer)) {
+      hash.update(buffer.subarray(0, read.bytesRead));
+    }
+  } finally {
+    await file.close();
+  }
+  return hash.digest('hex');
 }

@@ -15,10 +15,12 @@ async function main(): Promise<void> {
   const progress = () => ({ kind: 'progress', secondsHeard: samplesHeard / SAMPLE_RATE }) as const;
   for await (const samples of floatsFrom(process.stdin)) {
     samplesHeard += samples.length;
-    for await (const heard of listener.accept(samples)) await tell({ ...progress(), heard });
+    for await (const heard of listener.accept(samples)) {
+      await tell({ ...progress(), heard });
+      // Streams of the native library are freed by garbage collection only.
+      globalThis.gc?.();
+    }
     await tell(progress());
-    // Streams of the native library are freed by garbage collection only.
-    globalThis.gc?.();
   }
   for await (const heard of listener.finish()) await tell({ ...progress(), heard });
   await tell({ kind: 'done' });

@@ -8,7 +8,7 @@ export interface PacketPiece {
 }
 
 /** Long enough to be quick, short enough to bound memory: 30 s of 48 kHz stereo are 11.5 MB. */
-const PIECE_SECONDS = 30;
+const PIECE_SECONDS = 5;
 /** A pause of the recorder ends a piece. */
 const GAP_SECONDS = 0.25;
 /** MP3 frames reach back into up to 511 bytes of earlier frames. Source: ISO/IEC 11172-3, main_data_begin. */

@@ -28,6 +28,8 @@ export function startRecogniser(setup: RecogniserSetup, listeners: ProcessListen
   const { file, execArgv } = childModule();
   const child = fork(file, [JSON.stringify(setup)], {
     execArgv,
+    // Fewer heaps of the C library hold less memory back; other systems do not look at it.
+    env: { ...process.env, MALLOC_ARENA_MAX: '1' },
     stdio: ['pipe', 'ignore', 'pipe', 'ipc'],
   });
   const finished = watch(child, listeners);
@@ -73,7 +75,7 @@ function watch(child: ChildProcess, { onMessage, onLine }: ProcessListeners): Pr
 
 /** The built child lies beside the built command line; from source it runs through tsx. */
 function childModule(): { file: string; execArgv: string[] } {
-  const memory = ['--expose-gc', '--max-semi-space-size=4'];
+  const memory = ['--expose-gc', '--max-semi-space-size=1'];
   if (!import.meta.url.endsWith('.ts')) {
     return { file: fileURLToPath(new URL('./recogniser-child.js', import.meta.url)), execArgv: memory };
   }

@@ -1,0 +1,187 @@
+/**
+ * Measures hearing on the built command: word and number errors by voice, speed and peak memory.
+ * Needs Debian's flite, festival with festvox-us-slt-hts, espeak-ng and ffmpeg; what is absent is named and left out.
+ * Usage: npm run build && npm run bench:speech
+ */
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { foldSpeech, numbersIn } from '../tests/kit/fold-speech.ts';
+import { sumErrors, type WordErrors, wordErrors } from '../tests/kit/word-error-rate.ts';
+
+const root = join(import.meta.dirname, '..');
+const work = mkdtempSync(join(tmpdir(), 'bench-speech-'));
+const texts = readdirSync(join(root, 'samples/texts')).map((name) => join(root, 'samples/texts', name));
+const librivox = '/usr/share/pocketsphinx/test/data/librivox';
+
+interface Run {
+  readonly text: string;
+  readonly wallSeconds: number;
+  readonly soundSeconds: number;
+  /** Processor time of both processes: on a busy machine it tells more than the clock. */
+  readonly processorSeconds: number;
+  /** Highest resident memory of the command and of the recogniser, each at its own peak, in MB. */
+  readonly commandMb: number;
+  readonly recogniserMb: number;
+}
+
+/** Takes one file into a fresh project and looks at the processes meanwhile. */
+async function take(file: string): Promise<Run> {
+  const project = mkdtempSync(join(work, 'project-'));
+  const cli = (...args: string[]) => [join(root, 'dist/cli.js'), '--project', project, ...args];
+  execFileSync('node', cli('init'));
+  const started = performance.now();
+  const child = spawn('node', cli('take', file), { stdio: 'ignore' });
+  const peaks = new Map<number, number>();
+  const spent = new Map<number, number>();
+  const watch = setInterval(() => watchTree(child.pid ?? 0, peaks, spent), 50);
+  const exitCode = await new Promise((resolve) => child.on('close', resolve));
+  clearInterval(watch);
+  if (exitCode !== 0) throw new Error(`take ${file} ended with ${exitCode}`);
+  const wallSeconds = (performance.now() - started) / 1000;
+  const { memos } = JSON.parse(execFileSync('node', cli('export', '--json'), { maxBuffer: 1e9 }).toString());
+  const commandMb = peaks.get(child.pid ?? 0) ?? 0;
+  peaks.delete(child.pid ?? 0);
+  rmSync(project, { recursive: true, force: true });
+  return {
+    text: memos[0].text,
+    wallSeconds,
+    soundSeconds: soundSeconds(file),
+    processorSeconds: [...spent.values()].reduce((sum, seconds) => sum + seconds, 0),
+    commandMb,
+    recogniserMb: Math.max(0, ...peaks.values()),
+  };
+}
+
+function watchTree(pid: number, peaks: Map<number, number>, spent: Map<number, number>): void {
+  try {
+    const children = readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').split(' ').filter(Boolean);
+    for (const one of [pid, ...children.map(Number)]) {
+      const peak = /VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${one}/status`, 'utf8'));
+      if (peak) peaks.set(one, Number(peak[1]) / 1024);
+      // Fields 14 and 15, counted after the name in brackets; a hundred ticks to the second.
+      const fields = readFileSync(`/proc/${one}/stat`, 'utf8')
+        .replace(/^.*\) /, '')
+        .split(' ');
+      spent.set(one, (Number(fields[11]) + Number(fields[12])) / 100);
+    }
+  } catch {
+    // The process ended between two looks.
+  }
+}
+
+function soundSeconds(file: string): number {
+  const args = ['-v', 'error', '-show_entries', 'format=duration', '-of', 'csv=p=0', file];
+  return Number(execFileSync('ffprobe', args).toString());
+}
+
+type Voice = readonly [name: string, program: string, args: (text: string, out: string) => string[]];
+
+const VOICES: readonly Voice[] = [
+  ...['rms', 'slt', 'awb', 'kal16'].map(
+    (voice): Voice => [`flite ${voice}`, 'flite', (text, out) => ['-voice', voice, '-f', text, '-o', out]],
+  ),
+  [
+    'festival slt-hts',
+    'text2wave',
+    (text, out) => ['-eval', '(voice_cmu_us_slt_arctic_hts)', text, '-o', out],
+  ],
+  ['espeak-ng en-gb', 'espeak-ng', (text, out) => ['-v', 'en-gb', '-s', '150', '-f', text, '-w', out]],
+];
+
+async function voiceErrors([name, program, args]: Voice): Promise<void> {
+  if (spawnSync('which', [program]).status !== 0)
+    return console.log(`${name.padEnd(22)} skipped: no ${program}`);
+  const words: WordErrors[] = [];
+  const numbers: WordErrors[] = [];
+  for (const text of texts.slice(0, 4)) {
+    const out = join(work, 'voice.wav');
+    execFileSync(program, args(text, out), { stdio: 'ignore' });
+    addErrors(readFileSync(text, 'utf8'), (await take(out)).text, words, numbers);
+  }
+  report(name, words, numbers);
+}
+
+async function publicErrors(): Promise<void> {
+  if (!existsSync(librivox)) return console.log('LibriVox clips          skipped: no pocketsphinx-testdata');
+  const words: WordErrors[] = [];
+  const lines = readFileSync(join(librivox, 'transcription'), 'utf8').split('\n');
+  for (const clip of readdirSync(librivox).filter((name) => name.endsWith('.wav'))) {
+    const line = lines.find((found) => found.includes(`(${clip.slice(0, -4)})`)) ?? '';
+    addErrors(line.replace(/<\/?s>|\(.*\)/g, ''), (await take(join(librivox, clip))).text, words, []);
+  }
+  report('LibriVox, five clips', words, []);
+}
+
+function addErrors(spoken: string, heard: string, words: WordErrors[], numbers: WordErrors[]): void {
+  const [reference, folded] = [foldSpeech(spoken), foldSpeech(heard)];
+  words.push(wordErrors(reference, folded));
+  numbers.push(wordErrors(numbersIn(reference), numbersIn(folded)));
+}
+
+function report(name: string, words: readonly WordErrors[], numbers: readonly WordErrors[]): void {
+  const percent = (parts: readonly WordErrors[]) => `${(sumErrors(parts).rate * 100).toFixed(1)} %`;
+  const count = numbers.length > 0 ? `, numbers ${percent(numbers)}` : '';
+  console.log(`${name.padEnd(22)} words ${percent(words)}${count}`);
+}
+
+/** All samples' talk by one voice, one after the other, as one long phone recording. */
+async function speed(name: string, repeats: number): Promise<void> {
+  const parts: string[] = [];
+  for (const [place, text] of texts.entries()) {
+    const out = join(work, `part-${place}.wav`);
+    execFileSync('flite', ['-voice', 'rms', '-f', text, '-o', out]);
+    parts.push(out);
+  }
+  const list = join(work, 'parts.txt');
+  writeFileSync(
+    list,
+    Array.from({ length: repeats }, () => parts.map((part) => `file '${part}'\n`).join('')).join(''),
+  );
+  const file = join(work, 'long.m4a');
+  const encode = ['-c:a', 'aac', '-ar', '44100', '-b:a', '64k', file];
+  execFileSync('ffmpeg', [
+    '-nostdin',
+    '-v',
+    'error',
+    '-y',
+    '-f',
+    'concat',
+    '-safe',
+    '0',
+    '-i',
+    list,
+    ...encode,
+  ]);
+  reportSpeed(name, await take(file));
+}
+
+async function quietSpeed(minutes: number): Promise<void> {
+  const file = join(work, 'quiet.flac');
+  const source = `anoisesrc=a=0.002:c=pink:r=16000:d=${minutes * 60}`;
+  execFileSync('ffmpeg', ['-nostdin', '-v', 'error', '-y', '-f', 'lavfi', '-i', source, file]);
+  reportSpeed(`${minutes} min without talk`, await take(file));
+}
+
+function reportSpeed(name: string, run: Run): void {
+  const perSecond = (seconds: number) => (seconds / run.soundSeconds).toFixed(4);
+  const memory = `${run.commandMb.toFixed(0)} + ${run.recogniserMb.toFixed(0)} MB`;
+  const clock = `${run.soundSeconds.toFixed(0)} s in ${run.wallSeconds.toFixed(1)} s: ${perSecond(run.wallSeconds)}`;
+  console.log(`${name.padEnd(22)} ${clock}, processor ${perSecond(run.processorSeconds)}, ${memory}`);
+}
+
+const speedOnly = process.argv.includes('--speed');
+try {
+  if (!speedOnly) {
+    for (const voice of VOICES) await voiceErrors(voice);
+    await publicErrors();
+  }
+  if (spawnSync('which', ['ffmpeg']).status === 0 && spawnSync('which', ['flite']).status === 0) {
+    await speed('8 min of talk', 1);
+    await speed('a long recording', 4);
+    await quietSpeed(60);
+  } else console.log('speed                  skipped: needs flite and ffmpeg');
+} finally {
+  rmSync(work, { recursive: true, force: true });
+}
