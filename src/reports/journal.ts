@@ -56,10 +56,12 @@ function memoEntry(memo: MemoView): string {
   );
 }
 
-/** The figures part: what changed, what is new, what was only said again. */
+/** The figures part: what changed, what is new, what was only said again. Counts of things are no measure. */
 function measured(day: DayView, { units }: ProjectInfo): string[] {
   const of = (kind: DayView['changes'][number]['kind']) =>
-    day.changes.filter((change) => change.kind === kind).map((change) => changeEntry(change, units));
+    day.changes
+      .filter((change) => change.kind === kind && change.figure.dimension !== 'count')
+      .map((change) => changeEntry(change, units));
   const parts = [
     ...section(3, 'Changed', of('changed')),
     ...section(3, 'New', of('new')),

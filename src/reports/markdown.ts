@@ -3,8 +3,8 @@ import { oneLine } from './words.ts';
 
 /** Characters that start or end something anywhere in a line. */
 const ACTIVE = /[\\`*_[\]<>|~#]/g;
-/** A list marker, a setext underline or a thematic break, at the start of a line only. */
-const LINE_START = /^([-+=]|\d{1,9}(?=[.)]))/;
+/** A setext underline, a thematic break or a list marker, at the start of a line only; "-5" and "4.8" are none. */
+const LINE_START = /^(?:[-+=](?!\d)|\d{1,9}(?=[.)](?:\s|$)))/;
 
 /**
  * Returns `text` on one line, escaped so that a CommonMark reader shows exactly these words: no emphasis, link,

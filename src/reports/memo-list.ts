@@ -30,7 +30,11 @@ export function noteCounts(notes: { readonly [K in keyof MemoNotes]: readonly un
 export function memoLine(memo: MemoView): string {
   const { durationSeconds } = memo.source;
   const length = durationSeconds === undefined ? '' : `${duration(durationSeconds)}, `;
-  return `${memoName(memo.id)}  ${oneLine(memo.source.name)}  ${length}${counted(memo.words, 'word')}: ${noteCounts(memo.notes)}`;
+  const heard =
+    memo.words === 0 && memo.source.kind === 'recording'
+      ? 'no speech was heard in it'
+      : `${counted(memo.words, 'word')}: ${noteCounts(memo.notes)}`;
+  return `${memoName(memo.id)}  ${oneLine(memo.source.name)}  ${length}${heard}`;
 }
 
 /** All memos in the order they were taken. */

@@ -158,6 +158,9 @@ test('memos, in a line and in a table', () => {
   expect(memoLine(MEMO_1)).toBe(
     'memo 1  wagon-1.m4a  2 min 14 s, 55 words: 3 figures, 1 task, 1 thing done, 1 promise',
   );
+  expect(memoLine({ ...MEMO_1, words: 0 })).toBe(
+    'memo 1  wagon-1.m4a  2 min 14 s, no speech was heard in it',
+  );
   expect(memoTable([MEMO_1, { ...MEMO_2, status: 'kept' }])).toBe(
     `memo 1  2026-02-02T17:30:00+01:00  wagon-1.m4a    2 min 14 s  6 notes
 memo 2  2026-02-04T18:05:00+01:00  wednesday.txt  text        kept, not read yet  2 clashes
