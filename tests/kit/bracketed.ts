@@ -14,6 +14,7 @@ const DIMENSION_OF: Readonly<Record<string, Dimension>> = {
   V: 'voltage',
   kW: 'power',
   mm2: 'area',
+  m2: 'area',
   h: 'time',
   d: 'time',
   L: 'volume',

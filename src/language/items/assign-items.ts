@@ -55,6 +55,7 @@ const CABLE: Name = ['cable'];
 interface Found {
   readonly claim: Claim;
   readonly rule: string;
+  readonly isGuess: boolean;
 }
 
 /** Asks the frames in turn. An unlikely carrier waits for a better one; the best of the unlikely wins otherwise. */
@@ -62,12 +63,15 @@ function findThing(site: Site): Found | undefined {
   let second: Found | undefined;
   let secondFit = Number.NEGATIVE_INFINITY;
   for (const frame of FRAMES) {
+    // An unlikely thing that was named beats a guess.
+    if (second && frame.isGuess) break;
     const claim = frame.read(site);
     if (!claim) continue;
     const fit = claim.binds === undefined ? fitness(kindsOf(claim.name), site.dimension) : 1;
-    if (fit >= -0.5 || (claim.isNamed && fit > -1.5)) return { claim, rule: frame.name };
+    if (fit >= -0.5 || (claim.isNamed && fit > -1.5))
+      return { claim, rule: frame.name, isGuess: frame.isGuess ?? false };
     if (fit > secondFit) {
-      second = { claim, rule: frame.name };
+      second = { claim, rule: frame.name, isGuess: frame.isGuess ?? false };
       secondFit = fit;
     }
   }
@@ -115,7 +119,13 @@ export function readItems(
       : quantity.unit === 'mm2'
         ? CABLE
         : UNNAMED;
-    const attribute = found?.claim.attribute ?? said ?? bareAttribute(site, name);
+    const spoken = found?.claim.attribute ?? said;
+    const attribute = spoken ?? bareAttribute(site, name);
+    const filled = [
+      ...(quantity.assumed ?? []),
+      ...(found === undefined || found.isGuess ? ['item'] : []),
+      ...(spoken ? [] : ['attribute']),
+    ];
     const item = name.join(' ');
     if (at >= 0 && found) {
       discourse.last = { name, word: at, sentence: parse.sentenceOf[at] as number, attribute };
@@ -143,7 +153,7 @@ export function readItems(
       ...(quantity.plusMinusUnit !== undefined ? { plusMinusUnit: quantity.plusMinusUnit } : {}),
       ...(at < 0 ? {} : spokenOf(site, quantity, found)),
       ...(quantity.replaces ? { replaces: quantity.replaces } : {}),
-      ...(quantity.assumed ? { assumed: quantity.assumed } : {}),
+      ...(filled.length > 0 ? { assumed: filled } : {}),
       ...(quantity.alternatives ? { alternatives: quantity.alternatives } : {}),
     };
   });

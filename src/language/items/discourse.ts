@@ -143,7 +143,7 @@ export class Discourse {
     if (isSpeaker(phrase)) return undefined;
     if (phrase.pronoun === 'one' || phrase.pronoun === 'ones') return this.#nameOfOne(phrase, need);
     if (phrase.pronoun) return this.antecedent(phrase.first, need, phrase);
-    if (isNoThing(phrase.kinds)) return undefined;
+    if (isNoThing(phrase.kinds) || phrase.name.length === 0) return undefined;
     return this.#nameOfNoun(phrase, need);
   }
 
@@ -233,7 +233,7 @@ export class Discourse {
   #ownerAfter(owner: Phrase, open: boolean, part: Phrase, need: Need): Name | undefined {
     if (isSpeaker(owner) || isNoThing(owner.kinds)) return undefined;
     if (owner.pronoun) return open ? this.antecedent(part.first, need, owner) : undefined;
-    return owner.name.length > 0 && canOwn(owner.name) ? owner.name : undefined;
+    return owner.name.length > 0 && isThing(owner.name) ? owner.name : undefined;
   }
 
   #settled(name: Name, need: Need, word: number): Name | undefined {
@@ -524,7 +524,12 @@ const NO_OWNER: ReadonlySet<NounKind> = new Set([
 ]);
 function canOwn(name: Name): boolean {
   const kinds = kindsOf(name);
-  if (kinds.has('round') || kinds.has('fastener') || kinds.has('cable') || kinds.has('hole')) return false;
+  // Small parts have no tops and legs: "Pulleys. The motor" is no pulley motor.
+  return !['round', 'fastener', 'cable', 'hole'].some((kind) => kinds.has(kind as NounKind)) && isThing(name);
+}
+
+function isThing(name: Name): boolean {
+  const kinds = kindsOf(name);
   if (kinds.size === 0) return true;
   for (const kind of kinds) if (!NO_OWNER.has(kind)) return true;
   return false;

@@ -272,7 +272,7 @@ export class FormulaFinder {
   #implied(index: number): string | undefined {
     const { figure, word } = this.#figures[index] as PlacedFigure;
     const target = worthOf(figure, figure.dimension);
-    if (target === undefined || !this.#isResult(word)) return undefined;
+    if (target === undefined || this.#isOperand(word) || !this.#isResult(word)) return undefined;
     const before = this.#figures
       .slice(Math.max(0, index - 8), index)
       .filter((other) => other.figure.dimension === figure.dimension && other.word >= 0)
@@ -291,7 +291,10 @@ export class FormulaFinder {
     if (figure.item === result.item && figure.attribute === result.attribute) return [];
     const times = this.#eachSide(word);
     const isAllowance =
-      figure.attribute === 'gap' || figure.attribute === 'offset' || figure.attribute === 'clearance';
+      / (?:each|bearing|overhang|lap)\b/.test(figure.item) ||
+      figure.attribute === 'gap' ||
+      figure.attribute === 'offset' ||
+      figure.attribute === 'clearance';
     const named =
       isAllowance || !isWritable(figure.item) ? written(figure) : reference(figure.item, figure.attribute);
     return [{ text: times === 1 ? named : `${times} * ${named}`, worth: worth * times }];

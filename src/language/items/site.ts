@@ -33,5 +33,7 @@ export interface Frame {
   readonly examples: readonly (readonly [string, string])[];
   /** Sentences that it must leave to other frames. */
   readonly leaves: readonly string[];
+  /** True for a guess from the talk around: the note says that its item was filled in. */
+  readonly isGuess?: true;
   readonly read: (site: Site) => Claim | undefined;
 }

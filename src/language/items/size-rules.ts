@@ -38,7 +38,8 @@ export const SIZE_RULES: readonly SizeRule[] = [
   {
     name: 'hole',
     attribute: 'diameter',
-    after: /^(?:\w+ )?(?:holes?|bores?|drill|dia(?:meter)?|in diameter|round)\b/,
+    after:
+      /^(?:\w+ )?(?:holes?|bores?|drill|dia(?:meter)?|in diameter)\b|^round\b(?! (?:the|it|every|each|a)\b)/,
   },
   {
     name: 'headroom',
@@ -57,6 +58,18 @@ export const SIZE_RULES: readonly SizeRule[] = [
     name: 'miss by',
     attribute: 'clearance',
     before: /\b(?:miss(?:es)?|clears?|cleared) (?:\w+ ){0,4}by(?: a)?(?: good| bare)?$/,
+  },
+  {
+    name: 'not closer than',
+    attribute: 'clearance',
+    before: /\b(?:closer|nearer) than$/,
+  },
+  {
+    name: 'down below',
+    attribute: 'depth',
+    after: /^down\b(?! (?:to|the))/,
+    before:
+      /\b(?:dug|dig|digging|goes|go|going|sunk|buried)(?: it| them)? down$|\b(?:dug|dig|digging)(?: it| them| that)?$/,
   },
   {
     name: 'over or under size',

@@ -78,7 +78,7 @@ const STATE_RULES: readonly StateRule[] = [
     name: 'worked out',
     state: 'calculated',
     before:
-      /\b(?:works? out|worked out|comes? (?:out )?(?:at|to)|came (?:out )?(?:at|to)|leaves|leaving|makes|making (?:it )?|adds? up to|totals?|totted|all told|i make it|divided|less \w+|minus \w+|plus \w+|into that|sum|sums|maths?|arithmetic)\b[^.]*$|\b(?:so|which is|that's|that is)(?: ,)?$/,
+      /\b(?:works? out|worked out|comes? (?:out )?(?:at|to)|came (?:out )?(?:at|to)|leaves|leaving|makes|making (?:it )?|adds? up to|totals?|totted|all told|i make it|divided|less \w+|minus \w+|plus \w+|into that|sum|sums|maths?|arithmetic)\b[^.]*$|\b(?:so|which is)(?: ,)?$/,
     after: /^(?:all told|all up|in total|altogether|by my (?:sums|maths?|reckoning))\b/,
   },
   {

@@ -297,6 +297,7 @@ function tagOf(
   if (AUXILIARIES.has(lower)) return 'auxiliary';
   if (POSSESSIVES.has(lower))
     return lower === 'her' && !/^[\p{L}#]/u.test(next?.lower ?? '') ? 'pronoun' : 'possessive';
+  if (/(?:self|selves)$/.test(lower) && lower.length > 5) return 'adverb';
   if (lower === 'there') return BE.has(next?.lower ?? '') ? 'pronoun' : 'adverb';
   if (PRONOUNS.has(lower) && !DETERMINERS.has(lower)) return 'pronoun';
   if (DETERMINERS.has(lower)) return 'determiner';

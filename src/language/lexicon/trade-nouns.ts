@@ -94,7 +94,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     generator genset dynamo magneto coil solenoid element cell lithium terminal connector
     ferrule lug crimp junction splice spark ignition stereo radio speaker antenna aerial router transducer sounder
     subpanel load-centre distribution-board subboard ammeter voltmeter`,
-  appliance: `fridge refrigerator freezer washer dishwasher dryer cooker oven hob stove range grill microwave kettle
+  appliance: `boiler radiator calorifier fridge refrigerator freezer washer dishwasher dryer cooker oven hob stove range grill microwave kettle
     heater towel-rail shower sink basin bath bathtub toilet loo wc bidet tap
     faucet mixer tray showertray extractor hood fan blower dehumidifier aircon conditioner heatpump
     woodburner burner fire woodstove multifuel television telly screen monitor computer icebox coolbox

@@ -1,4 +1,5 @@
 import { anchorOf, namePhrase, needOf, sentenceSubject, sumSubject } from '../anchor.ts';
+import { fitness, isNoThing } from '../fitness.ts';
 import type { Phrase } from '../noun-phrases.ts';
 import { behind, isSpeaker, phraseAt, tagAt, wordAt } from '../parse.ts';
 import type { Frame } from '../site.ts';
@@ -107,6 +108,7 @@ export const eachOf: Frame = {
 /** A standing value said again with nothing to say whose it is: "so, for the record, 208". */
 export const restated: Frame = {
   name: 'a known value again',
+  isGuess: true,
   examples: [],
   leaves: [],
   read: (site) => {
@@ -127,6 +129,7 @@ export const restated: Frame = {
 /** The speaker's own doing, or a fragment: what the talk is about. */
 export const topic: Frame = {
   name: 'topic',
+  isGuess: true,
   examples: [['Loft. [76 in] now', 'loft']],
   leaves: [],
   read: (site) => {
@@ -135,6 +138,32 @@ export const topic: Frame = {
     const away = said ? (parse.sentenceOf[at] as number) - said.sentence : 9;
     if (said && away <= 1) return claim(said.name);
     return claim(discourse.antecedent(at, needOf(site)) ?? said?.name ?? discourse.last?.name);
+  },
+};
+
+/** Nothing says whose it is: the nearest thing before it, else the nearest behind it in the sentence. */
+export const nearest: Frame = {
+  name: 'the nearest thing',
+  isGuess: true,
+  examples: [['Today [2400 kg], says the crane', 'crane']],
+  leaves: ['the crane lifts [2400 kg]'],
+  read: (site) => {
+    const { parse, at } = site;
+    const fits = (phrase: Phrase) =>
+      phrase.name.length > 0 &&
+      !phrase.pronoun &&
+      !isSpeaker(phrase) &&
+      !isNoThing(phrase.kinds) &&
+      fitness(phrase.kinds, site.dimension) > -0.6;
+    const before = parse.phrases
+      .filter((phrase) => phrase.last < at && phrase.last > at - 40 && fits(phrase))
+      .at(-1);
+    const behind = parse.phrases.find(
+      (phrase) =>
+        phrase.first > at && parse.sentenceOf[phrase.first] === parse.sentenceOf[at] && fits(phrase),
+    );
+    const phrase = before ?? behind;
+    return phrase ? claim(namePhrase(site, phrase)) : undefined;
   },
 };
 

@@ -3,7 +3,17 @@
  * can carry the figure wins.
  */
 import type { Frame } from '../site.ts';
-import { carriedOn, eachOf, ownDoing, pairSecond, restated, restatedOf, topic, total } from './carried-on.ts';
+import {
+  carriedOn,
+  eachOf,
+  nearest,
+  ownDoing,
+  pairSecond,
+  restated,
+  restatedOf,
+  topic,
+  total,
+} from './carried-on.ts';
 import { draught } from './draught.ts';
 import { limitOfLoad, limitOnAnything } from './limits.ts';
 import { offsetFrom } from './offsets.ts';
@@ -47,4 +57,5 @@ export const FRAMES: readonly Frame[] = [
   carriedOn,
   restated,
   topic,
+  nearest,
 ];

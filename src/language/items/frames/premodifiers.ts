@@ -1,5 +1,13 @@
 import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
-import { anchorOf, clauseSubject, isReporter, linkedAfter, namePhrase, surrounding } from '../anchor.ts';
+import {
+  anchorOf,
+  clauseSubject,
+  isReporter,
+  linkedAfter,
+  namePhrase,
+  sentenceSubject,
+  surrounding,
+} from '../anchor.ts';
 import { MEASURE_ATTRIBUTE, pairedWith } from '../attributes.ts';
 import type { Name } from '../discourse.ts';
 import { isNoThing } from '../fitness.ts';
@@ -80,6 +88,15 @@ const SHAPES = new Set([
   'box',
 ]);
 
+/** "the tank's steel, 3 mm plate": what the sentence is about, else the thing of the figure before in it. */
+function ownerBeforeComma(site: Site, at: number): Name | undefined {
+  const { parse, discourse } = site;
+  const last = discourse.last;
+  if (last && last.sentence === parse.sentenceOf[at]) return last.name;
+  const subject = sentenceSubject(site);
+  return subject && !isSpeaker(subject) ? namePhrase(site, subject) : undefined;
+}
+
 /** Nouns that only round off a number: "eight footers", "three psi tops". */
 const ROUNDING =
   /^(?:tops|footers?|inchers?|pounders?|tonners?|model|job|version|type|kind|affair|effort|max|maximum|minimum|total|spot|mark|nose|dot|button)$/;
@@ -111,7 +128,7 @@ export const premodifier: Frame = {
     if (isStuff(phrase) || (SHAPES.has(head) && phrase.bare)) {
       const owner =
         ownerOfStuff(site, phrase) ??
-        (phrase.bare && tagAt(parse, at - 1) === 'comma' ? site.discourse.last?.name : undefined);
+        (phrase.bare && tagAt(parse, at - 1) === 'comma' ? ownerBeforeComma(site, at) : undefined);
       // "the blade's 18 ply" is the blade's thickness; "the floor gets 25 foam" is the floor foam's.
       if (owner && tagAt(parse, at - 1) === 'be') return claim(owner);
       if (owner && own && !kindsOf(owner).has('person')) {

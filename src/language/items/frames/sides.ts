@@ -19,7 +19,7 @@ export const eachSide: Frame = {
   read: (site) => {
     const { parse, at } = site;
     const match = SIDES.exec(ahead(parse, at + 1, 6));
-    if (!match || site.dimension !== 'length') return undefined;
+    if (!match || site.dimension !== 'length' || site.said === 'diameter') return undefined;
     const side = match[1] ?? match[2];
     // "3 all round the hatch": the thing follows.
     const around = side ? undefined : phraseFrom(parse, at + 1 + match[0].split(' ').length);
