@@ -143,7 +143,10 @@ export class MemoTaking {
     const knownItems = this.#store.rows.all('items').flatMap((item) => [item.name, ...item.aliases]);
     const knownFigures = knownFrom(this.#store.rows.all('claims'));
     const place = region ? { region } : {};
-    return readMemo(text, { units, ...place, recordedAt, knownItems, knownFigures }).notes;
+    const openTasks = this.#store.rows
+      .all('tasks')
+      .flatMap((task) => (task.status === 'open' ? [task.gist] : []));
+    return readMemo(text, { units, ...place, recordedAt, knownItems, knownFigures, openTasks }).notes;
   }
 
   #taken(memoId: string): Taken {

@@ -229,7 +229,7 @@ const RULES: readonly DateRule[] = [
     ahead ? Math.max(today, mondayOf(today) + 5) : mondayOf(today) - 2,
   ),
   rule('the other week', '(?:the other|last) week', () => undefined),
-  rule('tomorrow', `tomorrow${PART_OF_DAY}`, (_, { today }) => today + 1),
+  rule('tomorrow', `to-?morrow${PART_OF_DAY}`, (_, { today }) => today + 1),
   rule('yesterday', `yesterday${PART_OF_DAY}|last night`, (_, { today }) => today - 1),
   rule(
     '<weekday>',

@@ -246,6 +246,8 @@ export interface ReadContext {
   readonly recordedAt: string;
   /** Names of items that the project knows already. Helps only to name things, never to invent a figure. */
   readonly knownItems?: readonly string[];
+  /** Gists of the tasks still open, oldest first. Helps only to see that one of them is done. */
+  readonly openTasks?: readonly string[];
   /** Figures that stand, oldest first. Helps only to settle which thing a short mention means. */
   readonly knownFigures?: readonly KnownFigure[];
 }

@@ -8,7 +8,7 @@ const SCORED_KINDS: ReadonlySet<string> = new Set(['decided', 'remeasured', 'sli
 
 /** Tells a story to a project in memory, memo by memo, as it would be dictated. */
 export function readStory(story: Story): StoryReading {
-  return tell(story, (memo, known) => readOne(story, memo, known));
+  return tell(story, (memo, before) => readOne(story, memo, before));
 }
 
 /**
@@ -16,24 +16,28 @@ export function readStory(story: Story): StoryReading {
  * (cues of change, states, formulas, limits) is taken from the reader where it read the same figure.
  */
 export function readGoldNotes(story: Story): StoryReading {
-  return tell(story, (memo, known) => goldNotes(memo, readOne(story, memo, known)));
+  return tell(story, (memo, before) => goldNotes(memo, readOne(story, memo, before)));
 }
 
-/** Reads one memo with the figures of the memos before it, which settle short names. */
-function readOne(story: Story, memo: GoldMemo, known: readonly KnownFigure[]): MemoNotes {
+/** What the memos before have left. */
+interface Before {
+  readonly known: readonly KnownFigure[];
+  readonly openTasks: readonly string[];
+}
+
+/** Reads one memo with what the memos before it left: it settles short names and tells what is done. */
+function readOne(story: Story, memo: GoldMemo, { known, openTasks }: Before): MemoNotes {
   return readMemo(memo.text, {
     units: story.units,
     ...(story.region ? { region: story.region } : {}),
     recordedAt: memo.recordedAt,
     knownItems: [...new Set(known.map((figure) => figure.item))],
     knownFigures: known,
+    openTasks,
   }).notes;
 }
 
-function tell(
-  story: Story,
-  notesOf: (memo: GoldMemo, known: readonly KnownFigure[]) => MemoNotes,
-): StoryReading {
+function tell(story: Story, notesOf: (memo: GoldMemo, before: Before) => MemoNotes): StoryReading {
   const project = new MemoryProject();
   const known: KnownFigure[] = [];
   const at = story.memos[0]?.recordedAt ?? '2026-01-01T00:00:00Z';
@@ -41,7 +45,10 @@ function tell(
   project.append([{ kind: 'project-made', name: story.story, units: story.units, ...region, at }]);
   for (const memo of story.memos) {
     const { id: memoId, recordedAt, text } = memo;
-    const notes = notesOf(memo, [...known]);
+    const openTasks = taskViews(project.rows, memo.recordedAt)
+      .filter((task) => task.status !== 'done')
+      .map((task) => task.gist);
+    const notes = notesOf(memo, { known: [...known], openTasks });
     for (const { item, attribute, value, unit, limit } of notes.figures)
       if (!limit?.about) known.push({ item, attribute, value, unit });
     const source = { name: `${memoId}.txt`, kind: 'text', sha256: memoId, bytes: text.length } as const;

@@ -180,13 +180,20 @@ function addRest(
 const readBelowThousand = (tokens: readonly Token[], index: number) =>
   readHundreds(tokens, index) ?? readSmall(tokens, index);
 
+/** Adds what follows a thousand. Recognisers hear a pause there: "two thousand, two hundred" is one number. */
+function addThousands(tokens: readonly Token[], at: number, base: number): WholeReading {
+  const paused = tokens[at]?.word === ',' ? readHundreds(tokens, at + 1) : undefined;
+  if (paused) return { to: paused.to, value: base + paused.value };
+  return addRest(tokens, at, base, readBelowThousand);
+}
+
 /** Reads a whole number in words at `from`. "a" counts as one before hundred, thousand and million only. */
 export function readSpokenWhole(tokens: readonly Token[], from: number): WholeReading | undefined {
   const article = tokens[from]?.word === 'a' && SCALE_WORDS.has(tokens[from + 1]?.word ?? '');
   const lead = article ? { to: from + 1, value: 1 } : readBelowThousand(tokens, from);
   if (lead) {
     const scale = SCALE_WORDS.get(tokens[lead.to]?.word ?? '');
-    if (scale) return addRest(tokens, lead.to + 1, lead.value * scale, readBelowThousand);
+    if (scale) return addThousands(tokens, lead.to + 1, lead.value * scale);
   }
   const hundreds = readHundreds(tokens, from);
   return hundreds ?? readRun(tokens, from);

@@ -41,6 +41,24 @@ function foundWrong(room: Room, amount: Amount): boolean {
   return false;
 }
 
+/** A sentence after the value that takes it back: "That was wrong.", "Well, that's not right." */
+const TAKEN_BACK =
+  /^(?:(?:well|but|and|now|which|so) )*(?:that|it|this|which|i)(?: 's| was| is|'s)(?: all| plain| just)? (?:wrong|rubbish|nonsense|not right|a mistake|not so)\b/;
+
+/** "I told you it's nine metres. That was wrong.": the sentence right after takes the value back. */
+function takenBack(room: Room, amount: Amount): boolean {
+  const { tokens } = room;
+  const sentence = tokens[amount.from]?.sentence;
+  let at = amount.to;
+  while (tokens[at] && tokens[at]?.sentence === sentence) {
+    // Only what ends the sentence: a later value in it would be meant instead.
+    if (tokens[at]?.kind === 'number' || at > amount.to + 4) return false;
+    at++;
+  }
+  const words = tokens.slice(at, at + 7).filter((token) => token.word !== ',');
+  return TAKEN_BACK.test(words.map((token) => token.word).join(' '));
+}
+
 /** The value given in place of a rejected one: "not 905, 915"; "915, not 905"; "905 instead of 18". */
 function standsInFor(room: Room, rejected: Amount, other: Amount | undefined): boolean {
   if (!other) return false;
@@ -56,7 +74,8 @@ export const rejected: Refiner = {
   refine(amounts, room) {
     const out = [...amounts] as (Amount | undefined)[];
     amounts.forEach((amount, index) => {
-      const why = turnedDown(room, amount) ?? (foundWrong(room, amount) ? 'found wrong' : undefined);
+      const wrong = foundWrong(room, amount) || takenBack(room, amount);
+      const why = turnedDown(room, amount) ?? (wrong ? 'found wrong' : undefined);
       if (!why || amount.bound === 'between') return;
       out[index] = undefined;
       room.note({ ...amount, stage: 'refine', rule: rejected.name, outcome: 'dropped', why });

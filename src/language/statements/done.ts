@@ -40,6 +40,7 @@ const PERSONAL = set('i we you he who me us everybody everyone nobody somebody s
 function silent(said: Said, scene: Scene): boolean {
   if (scene.unreal.has(said.index) || scene.listed.has(said.index) || said.asks) return true;
   if (isSubordinate(said) || isReason(said)) return true;
+  if (/ (?:i|we)\/\w* .* mind\//.test(said.code)) return true;
   return / (?:mistake|accident|accidentally|nearly|almost)\/| in\/\w* the\/\w* wrong\//.test(said.code);
 }
 

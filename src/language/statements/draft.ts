@@ -1,5 +1,6 @@
 import type { DateContext } from '../dates.ts';
 import type { Span } from '../notes.ts';
+import type { OpenWork } from './finished-tasks.ts';
 import { type Found, find, phrase } from './phrase.ts';
 import type { Said } from './words.ts';
 
@@ -24,6 +25,10 @@ export interface Draft extends Span {
   readonly reason?: string;
   readonly turnedDown?: string;
   readonly received?: boolean;
+  /** Told as an intention ("I'm going to ...") and not as something that must be done. */
+  readonly intends?: boolean;
+  /** Ends a task that was open before this memo. */
+  readonly finishes?: boolean;
   readonly cause?: string;
 }
 
@@ -34,6 +39,8 @@ export interface Scene {
   readonly dates: DateContext;
   /** Clauses that only suppose, ask or joke: nothing is read from them. */
   readonly unreal: ReadonlySet<number>;
+  /** What was still to do before this memo. */
+  readonly open: readonly OpenWork[];
   /** Clauses of a list of jobs. */
   readonly listed: ReadonlySet<number>;
 }

@@ -3,8 +3,10 @@ import type { Said, Word } from './words.ts';
 
 /** Words that lead a statement in and say nothing of the matter. */
 const LEAD_IN =
-  /^(?:(?:so|and|but|or|then|well|right|okay|ok|now|oh|um|er|yeah|anyway|luckily|that's|next)[,\s]+)*(?:(?:i|we)(?:'ve| have|'ll| will|'m| am|'re| are)?(?: still| also| just| really| already)*(?: got| going| have| need| gotta| ought)* ?(?:to |gotta )?)?/i;
+  /^(?:(?:so|and|but|or|then|well|right|okay|ok|now|oh|um|er|yeah|anyway|luckily|that's|next(?: up| job)?(?: is|'s)?)[,\s]+)*(?:(?:i promise|promise)(?: that| you)*,? )?(?:(?:i|we)\b(?: can't| cannot| can not| couldn't)?(?:'ve| have|'ll| will|'m| am|'re| are)?(?: still| also| just| really| already)*(?: got| going| have| need| gotta| ought)* ?(?:to |gotta )?)?/i;
 
+const TIME_OR_TALK =
+  /\b(?:time|times|day|days|week|weeks|hour|hours|minute|minutes|while|bit|lot|problem|thing|things|way|moment|chance|look|mind|episode|video|word)$/i;
 const PRONOUN = /\b(it|that|those|them|they|these|one)\b/i;
 
 /** A short line about the statement: the quote without its lead-in, with "it" and "that" named where it is clear. */
@@ -37,10 +39,11 @@ function ownWords(draft: Draft, scene: Scene): string {
 function nameThings(words: string, draft: Draft, scene: Scene): string {
   if (draft.kind === 'decision' || !PRONOUN.test(words)) return words;
   const thing = thingBefore(draft.from, scene);
-  if (!thing) return words;
+  if (!thing || TIME_OR_TALK.test(thing)) return words;
   return words.replace(
-    /\b(it|that|those|them|they|these)(?=$|[\s,.]|'s\b|'re\b|'ve\b|'ll\b)(?! (?:is |[a-z]+ing))/i,
-    thing,
+    // "that pipe" names itself; a lone "that" ends its phrase or has its verb on it.
+    /\b(?:(?:it|them|they)(?=$|[\s,.]|'s\b|'re\b|'ve\b|'ll\b)|(?:that|those|these)(?=$|[,.]|'s\b|'re\b))(?! (?:is |[a-z]+ing))/i,
+    thing.replace(/^(?:The|A|An|My|Our|Another)\b/, (article) => article.toLowerCase()),
   );
 }
 

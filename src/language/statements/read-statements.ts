@@ -16,6 +16,7 @@ import { ARRIVAL_RULES } from './arrivals.ts';
 import { DECISION_RULES } from './decisions.ts';
 import { DONE_RULES } from './done.ts';
 import type { Draft, Scene, StatementRule } from './draft.ts';
+import { FINISHED_RULES, openWork } from './finished-tasks.ts';
 import { readGates } from './gates.ts';
 import { gistOf, itemOf, waitOf } from './gist.ts';
 import { findJobLists, JOB_RULES } from './job-lists.ts';
@@ -40,7 +41,7 @@ const RULES: readonly (readonly StatementRule[])[] = [
   DECISION_RULES,
   ARRIVAL_RULES,
   PROBLEM_RULES,
-  DONE_RULES,
+  [...FINISHED_RULES, ...DONE_RULES],
   CORRECTION_RULES,
 ];
 
@@ -59,6 +60,7 @@ export function readStatements(
     said,
     dates: { recordedAt: context.recordedAt, ...(context.region ? { region: context.region } : {}) },
     unreal: findUnreal(said),
+    open: (context.openTasks ?? []).map(openWork),
     listed: findJobLists(said),
   };
   const trace: TraceStep[] = [];

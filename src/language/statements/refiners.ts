@@ -57,6 +57,32 @@ function mergeInto(winner: Draft, loser: Draft): Draft {
   };
 }
 
+/** "I told you nine metres. That was wrong.": what was told before is put right, which is no snag of the work. */
+const putRight: Refiner = {
+  name: 'what was told before is put right',
+  refine: (drafts, _scene, drop) =>
+    drafts.filter((each) => {
+      if (each.kind !== 'problem') return true;
+      const rival = drafts.find((other) => other.kind === 'correction' && touches(other, each));
+      if (rival) drop(each, `"${rival.rule}" puts it right`);
+      return !rival;
+    }),
+};
+
+/** A plan told with its reason or with what was turned down is a choice; the work itself is planned elsewhere. */
+const intention: Refiner = {
+  name: 'an intention with its reason is a choice',
+  refine: (drafts, _scene, drop) =>
+    drafts.filter((each) => {
+      if (each.kind !== 'task' || !each.intends || (each.waitsFor?.length ?? 0) > 0) return true;
+      const rival = drafts.find(
+        (other) => other.kind === 'decision' && touches(other, each) && (other.reason || other.turnedDown),
+      );
+      if (rival) drop(each, `"${rival.rule}" reads it as settled`);
+      return !rival;
+    }),
+};
+
 /** "Can't weld till the tank's out though" tells when the work named just before can start. */
 const leaningGate: Refiner = {
   name: 'a gate leans on the task before it',
@@ -132,7 +158,7 @@ const oneKind: Refiner = {
   refine: (drafts, _scene, drop) =>
     drafts.filter((each) => {
       for (const [loser, winner, why] of YIELDS) {
-        if (each.kind !== loser) continue;
+        if (each.kind !== loser || (each.finishes && winner === 'arrival')) continue;
         const rival = drafts.find(
           (other) =>
             other.kind === winner &&
@@ -178,8 +204,9 @@ const oneDelivery: Refiner = {
     for (let k = 1; k < arrivals.length; k++) {
       const second = arrivals[k] as Draft;
       const first = arrivals[k - 1] as Draft;
-      const near =
-        scene.said[first.to]?.sentence === scene.said[second.from]?.sentence && second.from - first.to <= 2;
+      const apart = (scene.said[second.from]?.sentence ?? 0) - (scene.said[first.to]?.sentence ?? 0);
+      // In the next sentence only by a pronoun that opens it: "The battery is ordered. It should be here Saturday."
+      const near = apart === 0 ? second.from - first.to <= 2 : apart === 1 && second.from - first.to === 1;
       const anew =
         second.item !== undefined &&
         !/^(?:it|that|they|this|those|these|it's|that's|they're)?$/i.test(second.item.replace(/['’].*$/, ''));
@@ -231,6 +258,8 @@ const REFINERS: readonly Refiner[] = [
   weakYield,
   oneKind,
   datedPlan,
+  putRight,
+  intention,
   oneDelivery,
   oneChoice,
 ];

@@ -390,15 +390,16 @@ export const TASK_RULES: readonly StatementRule[] = [
   task(
     'I am going to <do> <thing>',
     "^<lead>* <plain>{0,4}? (?: i | we ) (?: 'm | 're | am | are ) <adverb>* going to <adverb>* (?: have to | need to )? (?<verb> <any> ) (?<object> <any>+ )",
-    (found, said) =>
-      !has(found.part('object'), 'E') &&
-      !isReason(said) &&
-      !has(found.words.slice(0, 6), 'N') &&
-      (found.part('verb')[0]?.classes.includes('B') ?? false) &&
-      isTaskVerb(found.part('verb')[0], found.part('object')[0]) &&
-      !/^(?:show|film|use|post|do|leave|let|call|tell|guess|skip|run|put|get|go|make|have)$/.test(
-        found.part('verb')[0]?.lower ?? '',
-      ),
+    (found, said) => {
+      const verb = found.part('verb')[0];
+      if (has(found.part('object'), 'E') || isReason(said) || has(found.words.slice(0, 6), 'N')) return false;
+      if (!verb?.classes.includes('B') || !isTaskVerb(verb, found.part('object')[0])) return false;
+      if (
+        /^(?:show|film|use|post|do|leave|let|call|tell|guess|skip|run|put|get|go|make|have)$/.test(verb.lower)
+      )
+        return false;
+      return { intends: !found.words.some(({ lower }) => /^(?:have|need)$/.test(lower)) };
+    },
   ),
   task(
     "I'll have to <do>",
