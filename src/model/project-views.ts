@@ -118,7 +118,7 @@ function standingFigure(rows: ProjectRows, row: StandingRow): StandingFigure {
     ...(row.high === undefined ? {} : { high: row.high }),
     ...(row.state === undefined ? {} : { state: row.state }),
     ...(row.tolerance === undefined ? {} : { tolerance: row.tolerance }),
-    ...(formula === undefined ? {} : { formula: formula.text }),
+    ...(formula === undefined || formula.text === '' ? {} : { formula: formula.text }),
     status: row.status,
     rule: row.rule,
     ...(claim === undefined ? {} : { source: claim.source }),

@@ -30,7 +30,7 @@ export function figureTable(figures: readonly StandingFigure[], units: HouseUnit
 
 function claimLine(claim: ClaimView): string {
   const when = claim.source ? `${dayOf(claim.source.recordedAt)}  ${placeOf(claim.source)}` : 'not spoken';
-  const words = claim.source ? `  "${oneLine(claim.source.quote)}"` : '';
+  const words = claim.source?.quote ? `  "${oneLine(claim.source.quote)}"` : '';
   const state = claim.state ? `  ${claim.state}` : '';
   return `  ${when}  ${boundedText(claim)}${state}  ${claim.status}${words}`;
 }

@@ -77,7 +77,7 @@ function valueText(quantity: SourcedQuantity, other: SourcedQuantity): string {
     const days = daysBetween(source.recordedAt, other.source.recordedAt);
     if (days > 0) words.push(`${age(days)} earlier`);
   }
-  if (source) words.push(`"${oneLine(source.quote)}"`);
+  if (source?.quote) words.push(`"${oneLine(source.quote)}"`);
   return words.join('   ');
 }
 

@@ -60,7 +60,7 @@ function sourcedText(quantity: SourcedQuantity, units: HouseUnits): string {
     figureText(quantity, units),
     ...(state ? [state] : []),
     source ? `${escapeMarkdown(placeOf(source))} on ${dayOf(source.recordedAt)}` : 'worked out',
-    ...(source ? [quoted(source.quote)] : []),
+    ...(source?.quote ? [quoted(source.quote)] : []),
   ].join(', ');
 }
 

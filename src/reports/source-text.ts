@@ -18,8 +18,9 @@ export function duration(seconds: number): string {
   return `${Math.floor(whole / 3600)} h ${Math.floor((whole % 3600) / 60)} min`;
 }
 
-/** `m14` as "memo 14"; other ids as they are. */
+/** `m14` as "memo 14"; `s20`, the place of a person's own word in the log, as "by hand"; other ids as they are. */
 export function memoName(memoId: string): string {
+  if (/^s\d+$/.test(memoId)) return 'by hand';
   return /^m\d+$/.test(memoId) ? `memo ${memoId.slice(1)}` : memoId;
 }
 

@@ -264,6 +264,29 @@ test('each file that cannot be taken is named with its reason, and the others ar
   expect(code).toBe(3);
 });
 
+test('value-mismatch: a value goes with correct, and correct with a value', () => {
+  place.call(['--project', 'bench', 'init']);
+  place.file('one.txt', 'The bench top is 915 millimetres high, I measured it.');
+  place.file('two.txt', 'The bench top is 951 millimetres high.');
+  place.call(['--project', 'bench', 'take', 'one.txt', 'two.txt', '--at', '2026-02-02']);
+  const [{ id }] = JSON.parse(place.call(['--project', 'bench', 'findings', '--json']).out);
+  const settle = (...words: readonly string[]) => place.call(['--project', 'bench', 'settle', id, ...words]);
+  const next = '  next   hearwright settle FINDING correct --value "915 mm"\n';
+  expect(settle('correct')).toEqual({
+    out: '',
+    err: `hearwright: correct: no value was given\n${next}`,
+    code: 2,
+  });
+  expect(settle('keep-old', '--value', '9 mm')).toEqual({
+    out: '',
+    err: `hearwright: keep-old: a value goes with correct only\n${next}`,
+    code: 2,
+  });
+  const note = (...words: readonly string[]) => place.call(['--project', 'bench', 'note', 'm1.f1', ...words]);
+  expect(note('amend').err).toContain('hearwright: amend: nothing to put right was given\n');
+  expect(note('reject', '--item', 'x').err).toContain('hearwright: reject: fields go with amend only\n');
+});
+
 test('an empty project has no day: day-empty', () => {
   place.call(['--project', 'fresh', 'init']);
   for (const command of ['journal', 'episode'])

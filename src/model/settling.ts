@@ -1,0 +1,123 @@
+/** A person settles a finding: one side holds, both do, or another value does. */
+import { accept, putClaim } from './claims.ts';
+import type { FindingSettled } from './events.ts';
+import { acceptByHand, handClaim } from './hand-figures.ts';
+import { nameStems } from './names.ts';
+import { recompute } from './recompute.ts';
+import type { ClaimRow, FindingRow, ItemRow } from './rows.ts';
+import type { SourcedQuantity } from './views.ts';
+import type { Working } from './working.ts';
+
+const RULE = 'settled by a person';
+
+/** Findings that are about two values; the others are about formulas that do not run. */
+const TWO_SIDED: ReadonlySet<FindingRow['kind']> = new Set(['decided', 'remeasured', 'slip', 'stale']);
+
+/** Marks the finding as settled and lets the chosen side stand. */
+export function settle(work: Working, finding: FindingRow, event: FindingSettled): void {
+  const { choice, at, reason } = event;
+  const settledBy = { choice, at, ...(reason === undefined ? {} : { reason }) };
+  work.draft.put({ table: 'findings', row: { ...finding, status: 'settled', settledBy } });
+  const sides = sidesOf(work, finding);
+  if (!sides) return;
+  if (finding.kind === 'limit') settleLimit(work, finding, sides, event);
+  else if (TWO_SIDED.has(finding.kind)) chooseSide(work, finding, sides, event);
+}
+
+function chooseSide(work: Working, finding: FindingRow, sides: Sides, event: FindingSettled): void {
+  switch (event.choice) {
+    case 'keep-old':
+      hold(work, sides, sides.old, finding.was);
+      if (sides.young && finding.kind === 'slip') putClaim(work, { ...sides.young, status: 'rejected' });
+      break;
+    case 'take-new':
+      hold(work, sides, sides.young, finding.now);
+      break;
+    case 'both-right':
+      holdBoth(work, sides, finding);
+      break;
+    case 'correct':
+      correct(work, sides, event);
+      break;
+  }
+}
+
+interface Sides {
+  readonly item: ItemRow;
+  /** The newer claim, else the older one: it names item, attribute, dimension and slot. */
+  readonly place: ClaimRow;
+  readonly old: ClaimRow | undefined;
+  readonly young: ClaimRow | undefined;
+}
+
+/** The claims behind the two sides; nothing where neither was ever said. */
+function sidesOf(work: Working, finding: FindingRow): Sides | undefined {
+  // The slot of a broken limit is the limit's own: the thing that breaks it is found by its name.
+  const items = work.draft.itemsSharing(nameStems(finding.item));
+  const claims = items.flatMap((item) => work.draft.claimsOf(item.id));
+  const old = claims.find((claim) => isSide(claim, finding.was));
+  const young = claims.find((claim) => isSide(claim, finding.now));
+  const place = young ?? old;
+  const item = place && work.draft.item(place.itemId);
+  return place && item ? { item, place, old, young } : undefined;
+}
+
+function isSide(claim: ClaimRow, side: SourcedQuantity): boolean {
+  const { source } = side;
+  return (
+    source !== undefined &&
+    claim.value === side.value &&
+    claim.unit === side.unit &&
+    claim.source.memoId === source.memoId &&
+    claim.source.quote === source.quote
+  );
+}
+
+/** Lets one side stand. A side that was worked out and never said stands as a figure without a claim. */
+function hold(work: Working, sides: Sides, side: ClaimRow | undefined, value: SourcedQuantity): void {
+  const standing = work.draft.standing(sides.place.slot);
+  if (side) {
+    // A limit that was taken for an older figure stands where it is.
+    if (side.slot !== sides.place.slot) return;
+    const isStanding = standing?.claimId === side.id;
+    accept(work, side, RULE);
+    if (!isStanding) recompute(work, sides.place.slot);
+  } else if (standing) {
+    const { value: size, unit } = value;
+    work.draft.put({
+      table: 'standing',
+      row: { ...standing, value: size, unit, status: 'stands', rule: RULE },
+    });
+  }
+}
+
+/** Two things of one name: the older figure goes on standing, and the other one clashes with it no more. */
+function holdBoth(work: Working, { place, young }: Sides, { was, now }: FindingRow): void {
+  const standing = work.draft.standing(place.slot);
+  if (young) putClaim(work, { ...young, status: 'standing' });
+  if (!standing) return;
+  const isOld = standing.value === was.value && standing.unit === was.unit;
+  const { value, unit } = isOld ? now : was;
+  const also = [...(standing.also ?? []), { value, unit }];
+  work.draft.put({ table: 'standing', row: { ...standing, also, status: 'stands', rule: RULE } });
+}
+
+function correct(work: Working, { item, place, young }: Sides, event: FindingSettled): void {
+  if (!event.value) return;
+  if (young?.status === 'doubted') putClaim(work, { ...young, status: 'rejected' });
+  const { itemId, slot, said, attribute, dimension } = place;
+  acceptByHand(work, item, handClaim(work, { itemId, slot, said, attribute, dimension }, event.value));
+}
+
+/**
+ * `keep-old`: the limit holds, and the thing is to be changed. `take-new`: the limit is withdrawn. `both-right`: this
+ * thing is let pass and the limit holds for others. `correct`: the thing has another size.
+ */
+function settleLimit(work: Working, finding: FindingRow, sides: Sides, event: FindingSettled): void {
+  if (event.choice === 'correct') correct(work, sides, event);
+  if (event.choice !== 'take-new') return;
+  for (const limit of work.draft.limitsIn(sides.place.dimension)) {
+    if (limit.slot === finding.slot && limit.source.memoId === finding.was.source?.memoId)
+      work.draft.put({ table: 'limits', row: { ...limit, active: false } });
+  }
+}

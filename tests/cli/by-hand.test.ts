@@ -1,0 +1,74 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { openWorkplace, type Workplace } from '../kit/command-line.ts';
+
+let place: Workplace;
+beforeEach(() => {
+  place = openWorkplace();
+  place.call(['init', '--name', 'Shed']);
+  place.file('one.txt', 'The bench top is 915 millimetres high, I measured it. I need to oil the bench top.');
+  place.file('two.txt', 'The bench top is 951 millimetres high.');
+  place.call(['take', 'one.txt', '--at', '2026-02-02T17:00+01:00']);
+  place.call(['take', 'two.txt', '--at', '2026-02-04T17:00+01:00']);
+});
+afterEach(() => place.remove());
+
+const clash = (): { id: string; kind: string } =>
+  JSON.parse(place.call(['findings', '--open', '--json']).out)[0];
+const benchTop = () => place.call(['figures', 'bench', 'top']).out.split('\n')[0];
+
+test('a clash is settled and the settling undone', () => {
+  const { id, kind } = clash();
+  expect([kind, benchTop()]).toEqual(['slip', 'bench top height: 915 mm']);
+  const settled = place.call(['settle', id, 'take-new', '--reason', 'taped it']);
+  expect(settled.code).toBe(0);
+  expect(settled.out).toMatch(/^ {2}settled {2}take-new, \d{4}-\d\d-\d\d: taped it$/m);
+  expect([benchTop(), clash()]).toEqual(['bench top height: 951 mm', undefined]);
+  expect(place.call(['undo']).out).toBe(`Undone: settling ${id} with take-new.\n`);
+  expect([benchTop(), clash().id]).toEqual(['bench top height: 915 mm', id]);
+  expect(place.call(['verify']).code).toBe(0);
+});
+
+test('the right value takes the place of both', () => {
+  place.call(['settle', clash().id, 'correct', '--value', '916 mm']);
+  expect([benchTop(), clash()]).toEqual(['bench top height: 916 mm', undefined]);
+});
+
+test('a note is rejected, put right, and left as it was by undo', () => {
+  expect(place.call(['note', 'm2.f1', 'reject']).out).toBe('m2.f1: rejected.\n');
+  expect(clash()).toBeUndefined();
+  expect(place.call(['memos', '2']).out).toContain('(rejected)');
+  expect(JSON.parse(place.call(['export']).out).memos[1].figures).toEqual([]);
+  expect(place.call(['undo']).out).toBe('Undone: the word on note m2.f1.\n');
+  place.call(['note', 'm2.f1', 'amend', '--item', 'shelf', '--value', '950 mm']);
+  expect(place.call(['figures', 'shelf']).out.split('\n')[0]).toBe('shelf height: 950 mm');
+  expect(place.call(['note', 'm2.f1', 'accept']).out).toBe('m2.f1: accepted.\n');
+  expect(place.call(['verify']).code).toBe(0);
+});
+
+test('a figure, a tolerance and names are set by hand', () => {
+  expect(place.call(['tolerance', 'length', '50 mm']).out).toBe('A length may differ by 50 mm.\n');
+  expect(clash()).toBeUndefined();
+  expect(place.call(['undo']).out).toBe('Undone: the tolerance on length.\n');
+  const set = place.call(['set', 'bench top', 'height', '920 mm', '--reason', 'taped it']);
+  expect(set.out.split('\n')[0]).toBe('bench top height: 920 mm');
+  expect(set.out).toContain('  by hand  920 mm  standing\n');
+  expect(clash()).toBeUndefined();
+  expect(place.call(['merge', 'worktop', 'bench top']).out).toBe('"worktop" means "bench top".\n');
+  place.file('three.txt', 'The worktop is 920 millimetres high.');
+  place.call(['take', 'three.txt', '--at', '2026-02-05T17:00+01:00']);
+  expect(place.call(['figures', 'bench', 'top']).out).toContain('"920 millimetres high"');
+  expect(place.call(['split', 'worktop']).out).toBe('"worktop" means a thing of its own.\n');
+  expect(place.call(['figures', 'worktop']).out.split('\n')[0]).toBe('worktop height: 920 mm');
+  expect(place.call(['verify']).code).toBe(0);
+});
+
+test('tasks are added and closed by hand', () => {
+  expect(place.call(['todo', 'ring', 'the', 'glazier', '--due', '2026-02-09']).out).toBe(
+    'Noted: ring the glazier.\n',
+  );
+  const tasks = () => place.call(['tasks', '--on', '2026-02-05']).out;
+  expect(tasks()).toContain('  ring the glazier; due 2026-02-09  (by hand) [s');
+  expect(place.call(['close', 'm1.t1']).out).toMatch(/^Closed: oil the bench top\.\n$/i);
+  expect(place.call(['close', 'm1.t1']).out).toMatch(/^It was closed already: /);
+  expect(tasks()).toMatch(/\nDone\n {2}oil the bench top /i);
+});
