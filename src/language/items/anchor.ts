@@ -164,7 +164,9 @@ export const isVerbal = (tag: string | undefined): boolean =>
 export function surrounding(site: Site, before: number): Name | undefined {
   const { parse, discourse } = site;
   const anchor = anchorOf({ ...site, at: before });
-  const phrase = anchor.subject ?? anchor.direct;
+  const direct = anchor.direct;
+  const ruled = direct && discourse.roleOf(direct) === 'oblique' ? clauseSubject(site, direct) : undefined;
+  const phrase = anchor.subject ?? (ruled && !isSpeaker(ruled) ? ruled : direct);
   if (phrase && !isSpeaker(phrase)) {
     const name = namePhrase(site, phrase);
     if (name) return name;

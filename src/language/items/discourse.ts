@@ -485,7 +485,9 @@ function standsRightBefore(parse: Parse, phrase: Phrase, word: number): boolean 
     const tag = tagAt(parse, k);
     const other = phraseAt(parse, k);
     if (other && !isNoThing(other.kinds)) return false;
-    if (!other && tag !== 'comma' && tag !== 'adverb' && tag !== 'stop' && tag !== 'filler') return false;
+    const links =
+      tag === 'comma' || tag === 'adverb' || tag === 'stop' || tag === 'filler' || wordAt(parse, k) === 'and';
+    if (!other && !links) return false;
   }
   return true;
 }

@@ -64,10 +64,11 @@ export const SIZE_RULES: readonly SizeRule[] = [
     attribute: 'clearance',
     before: /\b(?:closer|nearer) than$/,
   },
+  { name: 'down from', attribute: 'offset', after: /^(?:down|up|in|back) from\b/ },
   {
     name: 'down below',
     attribute: 'depth',
-    after: /^down\b(?! (?:to|the))/,
+    after: /^down\b(?! (?:to|the|from))/,
     before:
       /\b(?:dug|dig|digging|goes|go|going|sunk|buried)(?: it| them)? down$|\b(?:dug|dig|digging)(?: it| them| that)?$/,
   },

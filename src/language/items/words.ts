@@ -309,7 +309,8 @@ function tagOf(
   if (lower === 'left' && (previous?.tag === 'auxiliary' || previous?.tag === 'pronoun')) return 'participle';
   if (isAdjective(lower)) return tagAdjective(lower, previous, next);
   if (PREPOSITIONS.has(lower)) return 'preposition';
-  if (FILLERS.has(lower)) return 'filler';
+  if (FILLERS.has(lower))
+    return opensNounPhrase(previous?.tag) && previous?.tag !== 'quantity' ? 'noun' : 'filler';
   if (CONJUNCTIONS.has(lower)) return 'conjunction';
   if (ADVERBS.has(lower)) return 'adverb';
   return tagOpen(lower, previous, next);

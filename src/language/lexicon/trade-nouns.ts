@@ -48,10 +48,10 @@ const HEADS: Readonly<Record<NounKind, string>> = {
   pipe: `pipe pipework tube tubing hose duct ducting conduit waste drainpipe downpipe soakaway flue chimney
     exhaust silencer trunking overflow standpipe soil-pipe elbow hosepipe flexi stovepipe liner
     snorkel drain drainage`,
-  round: `stock shaft rod dowel pulley wheel disc disk blade prop propeller impeller spindle axle bearing bush bushing
+  round: `roller capstan bollard stock shaft rod dowel pulley wheel disc disk blade prop propeller impeller spindle axle bearing bush bushing
     collar pin peg stanchion pole mast boom spar roller drum flywheel sprocket gear cog castor caster
     ball button ring hoop grommet o-ring gland spigot plug thimble sheave rope line warp halyard countershaft layshaft camshaft crankshaft driveshaft log column newel baluster knob handwheel thread cutter bit piston valve seal gasket tyre tire rim hub`,
-  sheet: `plating ply plywood mdf osb chipboard plasterboard drywall hardboard blockboard glass glazing pane perspex
+  sheet: `deadlight headlining washboard dropboard plating ply plywood mdf osb chipboard plasterboard drywall hardboard blockboard glass glazing pane perspex
     polycarbonate lexan acrylic veneer laminate melamine board sheet panel skin lining sheathing siding cladding
     insulation foam batt batts rockwool celotex polystyrene styrofoam wool matting mat plate sheeting shim gib
     flooring decking hardcore sub-base lino linoleum carpet vinyl cork underlay underlayment tile tiling slate shingle shake felt furring
@@ -89,7 +89,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     carton skip hopper jar gearcase radiator rad pan`,
   electric: `breaker fuse supply inlet inverter battery bank charger alternator circuit ring main mains socket outlet
     receptacle switch isolator relay contactor starter overload rcd rcbo mcb gfci consumer-unit fusebox switchboard
-    meter shunt solar array controller mppt converter transformer adaptor bulb lamp
+    shunt solar array controller mppt converter transformer adaptor bulb lamp
     light lights led downlight spotlight sensor thermostat stat timer pcb module spur feed hookup shore-power
     generator genset dynamo magneto coil solenoid element cell lithium terminal connector
     ferrule lug crimp junction splice spark ignition stereo radio speaker antenna aerial router transducer sounder
@@ -117,7 +117,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     wheelhouse engine-room bilges lazarette berth v-berth cuddy hold crawlspace stairwell ensuite wetroom cupboard wardrobe closet booth stall pod interior inside outside compartment
     void cavity space chamber yard garden site upstairs downstairs driveway lane roof-space eaves`,
   ground: `ground dirt road pavement waterline datum baseline footpath subfloor tide flags hardstanding beach slipway dock quay`,
-  assembly: `slab footing foundation pad padstone trench plinth-wall pontoon jetty bench table desk workbench cabinet carcass unit drawer bookcase shelf shelving
+  assembly: `pushpit pulpit-rail taffrail companionway-steps steps slab footing foundation pad padstone trench plinth-wall pontoon jetty bench table desk workbench cabinet carcass unit drawer bookcase shelf shelving
     dresser seat bench-seat settle dinette island peninsula vanity nightstand staircase stairs stair steps railing balustrade fence pergola platform scaffold trestle sawhorse jig template pattern mould mold
     former form strongback cradle stand dolly trolley cart rack framework subframe chassis-frame
     bulkhead roof gable dormer truss porch-roof canopy awning sail rigging dodger bimini tarp gutter guttering downspout waterwheel fence-panel gable-wall chimney-stack hearth
@@ -125,7 +125,8 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     coachroof wheelhouse-roof cabin-top doghouse mast-step engine-bed bed-frame bedframe keelboard
     tabernacle davit gallows bowsprit pulpit pushpit fender mudguard bumper ramp slope stage shelter boxwork hitch towbar suspension spring
     leaf-spring shock damper bunk-board roofrack roof-rack pod-roof pop-top bellows concertina`,
-  part: `leg top apron stretcher side end back front base foot arm lip tongue tenon dovetail joint mitre
+  part: `fitting shank fluke crosstree spreader-tip washboard bollard fairlead cleat-horn pintle gudgeon rowlock oarlock
+    quadrant binnacle pedestal lifeline jackline guardrail stem-head roller-cheek swash louvre-blade stop-end leg top apron stretcher side end back front base foot arm lip tongue tenon dovetail joint mitre
     miter bevel chamfer fillet corner edge face underside handle pull lever pedal arm-rest
     backrest footrest headboard runner slide track guide rail-drawer ram clapper
     pawl ratchet key keyway cap neck shoulder flank tip tooth teeth horn bow stern quarter shoe skid skeg bilge-keel
@@ -140,7 +141,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     firebox baffle throatplate grate door-glass ashpan fluepipe cowl register-plate kick`,
   region: `left right port starboard east west north south nearside offside inboard outboard`,
   air: `air weather humidity moisture damp sun shade frost breeze wind dew rain snow`,
-  tool: `tape ruler rule square level spirit-level gauge calipers callipers micrometer feeler feelers scale scales
+  tool: `meter tape ruler rule square level spirit-level gauge calipers callipers micrometer feeler feelers scale scales
     thermometer multimeter plumb plumb-bob bob chalk pencil marker chisel hammer mallet spanner wrench screwdriver driver drill hole-saw holesaw jigsaw circular-saw handsaw plane router brush gun torch
     knife scraper sandpaper respirator mask glove goggles camera tripod mic microphone headlamp phone
     laptop spreadsheet drawing plan sketch book manual spec label sidewall packet sticker

@@ -1,4 +1,5 @@
 import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
+import type { Attribute } from '../../notes.ts';
 import {
   anchorOf,
   clauseSubject,
@@ -10,7 +11,7 @@ import {
 } from '../anchor.ts';
 import { MEASURE_ATTRIBUTE, pairedWith } from '../attributes.ts';
 import type { Name } from '../discourse.ts';
-import { isNoThing } from '../fitness.ts';
+import { inMillimetres, isNoThing } from '../fitness.ts';
 import { joinNames } from '../naming.ts';
 import type { Phrase } from '../noun-phrases.ts';
 import { isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from '../parse.ts';
@@ -97,6 +98,15 @@ function ownerBeforeComma(site: Site, at: number): Name | undefined {
   return subject && !isSpeaker(subject) ? namePhrase(site, subject) : undefined;
 }
 
+const ROUND_SHAPES = new Set(['tube', 'bar', 'rod', 'pipe', 'dowel']);
+
+/** A bare small length before a stuff: "18 ply" is thick, "a 60 tube" is across. */
+function sizeOfStuff(site: Site, stuff: Phrase): { readonly attribute?: Attribute } {
+  if (site.dimension !== 'length' || site.said) return {};
+  if (ROUND_SHAPES.has(singular(stuff.head))) return { attribute: 'diameter' };
+  return inMillimetres(site.quantity.value, site.quantity.unit) <= 160 ? { attribute: 'thickness' } : {};
+}
+
 /** Nouns that only round off a number: "eight footers", "three psi tops". */
 const ROUNDING =
   /^(?:tops|footers?|inchers?|pounders?|tonners?|model|job|version|type|kind|affair|effort|max|maximum|minimum|total|spot|mark|nose|dot|button)$/;
@@ -130,7 +140,8 @@ export const premodifier: Frame = {
         ownerOfStuff(site, phrase) ??
         (phrase.bare && tagAt(parse, at - 1) === 'comma' ? ownerBeforeComma(site, at) : undefined);
       // "the blade's 18 ply" is the blade's thickness; "the floor gets 25 foam" is the floor foam's.
-      if (owner && tagAt(parse, at - 1) === 'be') return claim(owner);
+      if (owner && (tagAt(parse, at - 1) === 'be' || tagAt(parse, at - 2) === 'be'))
+        return claim(owner, sizeOfStuff(site, phrase));
       if (owner && own && !kindsOf(owner).has('person')) {
         const name = joinNames(owner, own);
         site.discourse.rename(phrase, name);

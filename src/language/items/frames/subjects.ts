@@ -166,7 +166,7 @@ export const apposition: Frame = {
     )
       return claim(last.name);
     const subject = clauseSubject(site, direct);
-    if (subject && !isSpeaker(subject) && !isReporter(subject) && (oblique || anchor.preposition)) {
+    if (subject && !isSpeaker(subject) && !isReporter(subject) && oblique) {
       const found = claimOf(site, subject);
       if (found) return found;
     }
