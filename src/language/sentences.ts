@@ -181,7 +181,10 @@ const FRESH_ANYWHERE = /^(it's|that's|there's|they're|we're|i'm)$/;
 /** Whether a clause starts at word `i` although no mark or conjunction says so. */
 function startsUnmarked(words: readonly RawWord[], from: number, i: number, marked: boolean): boolean {
   const word = words[i] as RawWord;
-  if (i - from < (marked ? 5 : 2) || !(marked ? FRESH_ANYWHERE : FRESH).test(word.lower)) return false;
+  const follows =
+    !marked && /^(?:they|it|he|she|you|that|this)$/.test(word.lower) && hasVerb(words[i + 1]?.lower ?? '');
+  const fresh = (marked ? FRESH_ANYWHERE : FRESH).test(word.lower) || follows;
+  if (i - from < (marked ? 5 : 2) || !fresh) return false;
   const before = words[i - 1] as RawWord;
   // "the ridge is on I dropped a line": a particle after the verb ends its clause.
   const particle = PARTICLES.has(before.lower) && hasVerb(words[i - 2]?.lower ?? '');
@@ -270,8 +273,16 @@ function clausesOf(words: readonly RawWord[], end: number, marked: boolean): rea
       starts.push(i);
     } else if (startsUnmarked(words, from, i, marked)) starts.push(i);
   }
-  const cuts = marked ? starts : cutAtSubjects(words, starts);
+  const all = marked ? starts : cutAtSubjects(words, starts);
+  // "So, buy glue": a conjunction that stands alone opens the clause after it.
+  const cuts = all.filter((at, k) => k === 0 || !isOnlyOpener(words, all[k - 1] as number, at));
   return cuts.map((at, k) => clauseFrom(words, at, cuts[k + 1] ?? words.length, end));
+}
+
+function isOnlyOpener(words: readonly RawWord[], from: number, to: number): boolean {
+  let at = from;
+  while (at < to && openerLength(words, at) > 0) at += openerLength(words, at);
+  return at >= to;
 }
 
 const isOpener = (words: readonly RawWord[], i: number) => {

@@ -8,7 +8,7 @@ import {
   type Scene,
   type StatementRule,
 } from './draft.ts';
-import { type Found, phrase } from './phrase.ts';
+import { type Found, type Phrase, phrase } from './phrase.ts';
 import { dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
@@ -16,9 +16,16 @@ const has = (words: readonly Word[], letter: string) => words.some((word) => wor
 
 type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
 
-const arrival = (name: string, received: boolean, pattern: RegExp | string, guard: Guard): StatementRule =>
+const arrival = (name: string, received: boolean, pattern: Phrase | string, guard: Guard): StatementRule =>
   phraseRule('arrival', name, pattern, (found, said, scene) => {
-    if (scene.unreal.has(said.index) || said.asks || isSubordinate(said) || isReason(said)) return false;
+    if (
+      scene.unreal.has(said.index) ||
+      said.asks ||
+      (isSubordinate(said) &&
+        !(/when$/.test(said.opener) && !received && dayIn(said, scene) !== undefined)) ||
+      isReason(said)
+    )
+      return false;
     if (has(found.words, 'N')) return false;
     const fields = guard(found, said, scene);
     if (!fields) return false;
@@ -237,7 +244,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<thing> is held up till <day>',
     false,
     phrase(
-      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | is | are | has | have | 've ) (?: <adverb> | been )* (?: delayed | held up | put back | pushed back | late | stuck (?: in | at ) | backordered | on back order )",
+      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | is | are | has | have | 've ) (?: <adverb> | been )* (?: delayed | held up | put back | pushed back | late | pushed to | pushed out to | moved to | slipped to | put off | stuck (?: in | at ) | backordered | on back order )",
     ),
     (found, said) =>
       isGoods(found) &&
@@ -285,7 +292,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     'I ordered <thing>',
     false,
     phrase(
-      "^<lead>* (?: i | we ) (?: 've | have )? (?: <adverb> | went ahead and )* (?: ordered | sent for | sent off for | put in an order for | put an order in for | put the order in for | placed an order for ) (?<object> <any>* )",
+      "^<lead>* (?: (?: i | we ) (?: 've | have )? )? (?: <adverb> | went ahead and )* (?: ordered | sent for | sent off for | put in an order for | put an order in for | put the order in for | placed an order for ) (?<object> <any>* )",
     ),
     (found) =>
       !/^(wrong|less|around)$/.test(found.part('object')[0]?.lower ?? '') &&

@@ -9,7 +9,7 @@ import {
   type Scene,
   type StatementRule,
 } from './draft.ts';
-import { type Found, matches, phrase } from './phrase.ts';
+import { type Found, matches, type Phrase, phrase } from './phrase.ts';
 import { supportOf } from './support.ts';
 import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
@@ -58,7 +58,7 @@ function announced(said: Said, scene: Scene): Fields {
 
 const decision = (
   name: string,
-  pattern: RegExp | string,
+  pattern: Phrase | string,
   guard: (found: Found, said: Said, scene: Scene) => boolean,
 ): StatementRule =>
   phraseRule(

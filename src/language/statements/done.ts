@@ -10,7 +10,7 @@ import {
   type Scene,
   type StatementRule,
 } from './draft.ts';
-import { type Found, find, phrase } from './phrase.ts';
+import { type Found, find, matches, phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
 
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
@@ -491,7 +491,7 @@ function tells(said: Said, scene: Scene): boolean {
   let clause: Said | undefined = said;
   for (let k = 0; clause && k < 4; k++) {
     if (isSubordinate(clause) || isReason(clause)) return false;
-    if (TELLS.test(clause.code) || (k === 0 && TELLS_BARE.test(clause.code))) return true;
+    if (matches(TELLS, clause) || (k === 0 && matches(TELLS_BARE, clause))) return true;
     if (clause.words.some((word) => /[SHM]/.test(word.classes))) return false;
     clause = neighbour(scene, clause, -1);
   }

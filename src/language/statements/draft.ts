@@ -1,7 +1,7 @@
 import type { DateContext } from '../dates.ts';
 import type { Span } from '../notes.ts';
 import type { OpenWork } from './finished-tasks.ts';
-import { type Found, find, phrase } from './phrase.ts';
+import { type Found, find, type Phrase, phrase } from './phrase.ts';
 import type { Said } from './words.ts';
 
 export type StatementKind = 'decision' | 'task' | 'done' | 'arrival' | 'problem' | 'promise' | 'correction';
@@ -84,7 +84,7 @@ export function firstWord(said: Said): number {
 export function phraseRule(
   kind: StatementKind,
   name: string,
-  source: RegExp | string,
+  source: Phrase | string,
   guard: (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>> = () =>
     true,
 ): StatementRule {
@@ -105,7 +105,12 @@ const SUBORDINATE =
   /\b(?:if|until|till|'til|once|unless|before|after|when|whenever|while|though|although|whereas|soon as)\b/;
 
 /** Whether the clause only says when or whether another holds. */
-export const isSubordinate = (said: Said): boolean => SUBORDINATE.test(said.opener);
+export const isSubordinate = (said: Said): boolean =>
+  SUBORDINATE.test(said.opener) &&
+  !AFTERWARDS.test(`${said.opener} ${said.words[0]?.lower ?? ''} ${said.words[1]?.lower ?? ''}`);
+/** "Before that I need to ...", "after this we ...": a time, and then a clause of its own. */
+const AFTERWARDS =
+  /^(?:and |but |so )?(?:before|after) (?:that|this|then|lunch|dinner|tea|breakfast) (?:i|we|the|it|that|there|they|comes|goes|need|,)?$/;
 /** Whether the clause gives a reason for another. */
 export const isReason = (said: Said): boolean => {
   // "since Saturday" is a time.

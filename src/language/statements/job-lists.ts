@@ -1,13 +1,13 @@
 /** Jobs told as a list, as an order to oneself, or as bare things under a heading. */
 import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
-import { type Found, find, phrase } from './phrase.ts';
+import { type Found, find, matches, phrase } from './phrase.ts';
 import { dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
 
 const HEADING = phrase(
-  "^<lead>* (?: (?: right | the | my | so | and | a | three | two | four | five | more | few | remaining | other | next | some | this | that 's | here 's | are | big | little | quick | on | just ) )* (?: jobs | job list | job | to do | to-do | to-dos | todo | list | tasks | still to do | left to do | things to do | homework | what 's left | what is left | what 's next | outstanding | remaining | shopping list | snag list | snags | order of play | plan | punch list | work list ) (?: is | are | then | now | left | next | tomorrow | today | to do | for | this | the | week | weekend | again | so | please | to | do | on | before | <day> | me | my | that )* $",
+  "^<lead>* (?: (?: right | the | my | so | and | a | three | two | four | five | more | few | remaining | other | next | some | this | that 's | here 's | are | big | little | quick | on | just ) )* (?: jobs | job list | job | to do | to-do | to-dos | todo | list | tasks | still to do | left to do | things to do | homework | what 's left | what is left | what 's next | what i (?: 've )? (?: got | have )? (?: left | to do ) <any>{0,9} | things i need <any>{0,4} | what needs doing <any>{0,3} | outstanding | remaining | shopping list | snag list | snags | order of play | plan | punch list | work list ) (?: is | are | then | now | left | next | tomorrow | today | to do | for | this | the | week | weekend | again | so | please | to | do | on | before | <day> | me | my | that )* $",
 );
 const SHORT_HEADING =
   /^(?: (?:so|right|now|next|on|for|tomorrow|then|and|the|my|this|weekend|week|jobs?|list|plan|monday|tuesday|wednesday|thursday|friday|saturday|sunday|tonight)\/[A-Za-z]*)+$/;
@@ -30,13 +30,23 @@ function isItem(said: Said, open: boolean): boolean {
   )
     k++;
   const first = said.words[k];
-  if (!first || /^(?:i|we|you|it|that|there|they|he|she|because|hang|give|call|let)$/.test(first.lower))
+  if (!first || /^(?:i|we|you|it|that|there|they|he|she|because|hang|give|let)$/.test(first.lower))
     return false;
   if (
     first.classes.includes('B') ||
     /^(?:get|go|find|ask|see|look|sort|do|have|grab|chase|finish|start)$/.test(first.lower)
   ) {
     const next = said.words[k + 1];
+    if (/^(?:it|that|me)$/.test(next?.lower ?? '') && /^(?:call|make|say)$/.test(first.lower)) return false;
+    // Outside a heading's reach a noun may look like a verb: "point three high", "top end of it".
+    if (
+      !open &&
+      !/^(?:the|a|an|my|our|that|those|these|this|some|it|them|all|both|up|out|off|in|on|down|another|more|new|one|two|three|four)$/.test(
+        next?.lower ?? '',
+      )
+    ) {
+      return /\b(?:and|then)\b/.test(said.opener) && next !== undefined && !/[R]/.test(next.classes);
+    }
     return !next || !/[sHM]/.test(next.classes) || /^(?:her|his)$/.test(next.lower);
   }
   if (!open || said.words.slice(k).some((word) => /[SHMV]/.test(word.classes)) || said.words.length > 8)
@@ -62,7 +72,7 @@ export function findJobLists(said: readonly Said[]): ReadonlySet<number> {
   for (const clause of said) {
     const before = said[clause.index - 1];
     const startsSentence = !before || before.sentence !== clause.sentence;
-    if (clause.words.length <= 10 && HEADING.test(clause.code)) {
+    if (clause.words.length <= 14 && matches(HEADING, clause)) {
       open = clause.sentence;
       continue;
     }
@@ -80,7 +90,7 @@ export function findJobLists(said: readonly Said[]): ReadonlySet<number> {
       before &&
       clause.words.length > 1 &&
       isItem(clause, false) &&
-      (listed.has(before.index) || (STARTS_LIST.test(before.code) && !clause.words[0]?.classes.includes('b')))
+      (listed.has(before.index) || (matches(STARTS_LIST, before) && !clause.words[0]?.classes.includes('b')))
     ) {
       listed.add(clause.index);
     }
@@ -102,9 +112,7 @@ export const JOB_RULES: readonly StatementRule[] = [
     name: 'job of a list',
     read: (said, scene) => {
       if (!scene.listed.has(said.index) || scene.unreal.has(said.index) || said.asks) return undefined;
-      const found = find(IMPERATIVE, said);
-      const verb = found?.part('verb')[0];
-      return draft('task', said, {}, verb ? said.words.indexOf(verb) : firstWord(said));
+      return draft('task', said, {}, firstWord(said));
     },
   },
   {

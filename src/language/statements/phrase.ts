@@ -35,34 +35,98 @@ const CLASS: Readonly<Record<string, string>> = {
   does: 'g',
 };
 
+/** A compiled phrase. */
+export interface Phrase {
+  readonly pattern: RegExp;
+  /** Of each set at least one must stand in the clause: spares most clauses the pattern. */
+  readonly needs: readonly (readonly string[])[];
+}
+
 /**
  * Compiles a phrase to a pattern over coded words. Plain words stand for themselves, `<class>` for a word of a class,
  * `<any>` for any word, `<plain>` for one that is no finite verb; `( | )`, `?`, `*`, `+`, `{m,n}`, `^`, `$` and
  * `(?<name> )` work as in regular expressions, over whole words. `!<class>` and `!word` look ahead: "not this here".
  */
-export function phrase(source: string): RegExp {
-  const pattern = source.replace(
-    /(!?)<([a-z]+)>|(!?)([a-z0-9'’_&-]+(?:-[a-z]+)*)|\s+|(\(\?<[a-z]+>)|\{\d*,?\d*\}/gi,
-    (token, no1, name, no2, word, group) => {
-      if (group) return group;
-      if (token.startsWith('{')) return token;
-      if (name) return negate(no1, atom(name));
-      if (word) return negate(no2, `(?: ${word}/[A-Za-z]*)`);
-      return '';
-    },
-  );
-  return new RegExp(pattern, 'd');
+export function phrase(source: string): Phrase {
+  const parts = source.match(TOKENS) ?? [];
+  return { pattern: new RegExp(parts.map(compiled).join(''), 'd'), needs: needsOf(parts) };
 }
 
-const negate = (mark: string, pattern: string) => (mark ? `(?!${pattern})` : pattern);
+const TOKENS = /\(\?(?::|!|=|<[a-z]+>)|\(|\)|\||\^|\$|\{\d*,?\d*\}|[?*+]|!?<[a-z]+>|!?[a-z0-9'’_&-]+/g;
+const WORD = /^!?(?:<[a-z]+>|[a-z0-9'’_&-]+)$/;
+
+function compiled(part: string): string {
+  if (!WORD.test(part)) return part;
+  const bare = part.replace(/^!/, '');
+  const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1)) : `(?: ${bare}/[A-Za-z]*)`;
+  return part.startsWith('!') ? `(?!${pattern})` : pattern;
+}
 
 function atom(name: string): string {
   if (name === 'any') return '(?: [^ ]+)';
   if (name === 'plain') return '(?: [^ /]+/(?![A-Za-z]*[SHMV])[A-Za-z]*)';
+  return `(?: [^ /]+/[A-Za-z]*${letterOf(name)}[A-Za-z]*)`;
+}
+
+function letterOf(name: string): string {
   const letter = CLASS[name];
   if (!letter) throw new Error(`no such word class: <${name}>`);
-  return `(?: [^ /]+/[A-Za-z]*${letter}[A-Za-z]*)`;
+  return letter;
 }
+
+/** What must stand in a clause for the phrase to match at all: one set of words and classes for each needed part. */
+function needsOf(parts: readonly string[]): readonly (readonly string[])[] {
+  let at = 0;
+  /** Reads alternatives up to a closing bracket: the needs of each. */
+  const alternatives = (): string[][][] => {
+    const branches: string[][][] = [[]];
+    while (at < parts.length && parts[at] !== ')') {
+      const part = parts[at++] as string;
+      if (part === '|') branches.push([]);
+      else {
+        const needs = item(part);
+        if (!optional()) branches.at(-1)?.push(...needs);
+      }
+    }
+    at++;
+    return branches;
+  };
+  const item = (part: string): string[][] => {
+    if (part.startsWith('(')) {
+      const branches = alternatives();
+      if (/^\(\?[!=]/.test(part)) return [];
+      if (branches.length === 1) return branches[0] as string[][];
+      if (branches.some((branch) => branch.length === 0)) return [];
+      return [branches.flatMap((branch) => branch.reduce((a, b) => (b.length < a.length ? b : a)))];
+    }
+    if (!WORD.test(part) || part.startsWith('!') || part === '<any>' || part === '<plain>') return [];
+    return [[part.startsWith('<') ? `<${letterOf(part.slice(1, -1))}` : part]];
+  };
+  /** Consumes a quantifier; true when the item may be missing. */
+  const optional = (): boolean => {
+    const mark = parts[at] ?? '';
+    if (!/^(?:[?*+]|\{.*\})$/.test(mark)) return false;
+    at++;
+    // A second "?" only makes the first mark lazy.
+    if (parts[at] === '?') at++;
+    return /^(?:[?*]|\{0)/.test(mark);
+  };
+  const branches = alternatives();
+  return branches.length === 1 ? (branches[0] ?? []) : [];
+}
+
+/** Every word and class of a clause, for the needs of phrases. */
+export function featuresOf(words: readonly Word[]): ReadonlySet<string> {
+  const features = new Set<string>();
+  for (const word of words) {
+    features.add(word.lower);
+    for (const letter of word.classes) features.add(`<${letter}`);
+  }
+  return features;
+}
+
+const mayMatch = ({ needs }: Phrase, said: Said) =>
+  needs.every((any) => any.some((feature) => said.features.has(feature)));
 
 /** Words of a clause that a phrase matched. */
 export interface Found {
@@ -77,8 +141,9 @@ export interface Found {
 const NONE: readonly Word[] = [];
 
 /** Where a phrase matches in a clause, or undefined. */
-export function find(pattern: RegExp, said: Said): Found | undefined {
-  const match = pattern.exec(said.code);
+export function find(phrase: Phrase, said: Said): Found | undefined {
+  if (!mayMatch(phrase, said)) return undefined;
+  const match = phrase.pattern.exec(said.code);
   if (!match?.indices) return undefined;
   const at = (offset: number) => {
     // Binary search: clauses of unpunctuated text may be long.
@@ -104,9 +169,5 @@ export function find(pattern: RegExp, said: Said): Found | undefined {
   };
 }
 
-export const matches = (pattern: RegExp, said: Said): boolean => pattern.test(said.code);
-export const textOf = (words: readonly Word[]): string =>
-  words
-    .map((word) => word.lower)
-    .join(' ')
-    .replace(/ ('|not\b)/g, (_, tail) => (tail === 'not' ? ' not' : tail));
+export const matches = (phrase: Phrase, said: Said): boolean =>
+  mayMatch(phrase, said) && phrase.pattern.test(said.code);

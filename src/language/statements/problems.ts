@@ -1,5 +1,5 @@
 import { type Draft, isSubordinate, neighbour, phraseRule, type Scene, type StatementRule } from './draft.ts';
-import { type Found, phrase } from './phrase.ts';
+import { type Found, matches, type Phrase, phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
 
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
@@ -16,9 +16,17 @@ function silent(said: Said, scene: Scene): boolean {
 
 type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
 
-const problem = (name: string, pattern: RegExp | string, guard: Guard = () => true): StatementRule =>
+const problem = (name: string, pattern: Phrase | string, guard: Guard = () => true): StatementRule =>
   phraseRule('problem', name, pattern, (found, said, scene) => {
-    if (silent(said, scene) || SUPPOSED.test(found.words.map((word) => ` ${word.lower}/`).join('')))
+    if (
+      silent(said, scene) ||
+      SUPPOSED.test(
+        found.words
+          .slice(0, found.words.length - found.part('rest').length)
+          .map((word) => ` ${word.lower}/`)
+          .join(''),
+      )
+    )
       return false;
     const fields = guard(found, said, scene);
     if (!fields) return false;
@@ -40,6 +48,9 @@ function causeOf(said: Said, scene: Scene): string | undefined {
 const NOT_MINE = /^(?:i|we|you|he|she|us|everything|everyone|nobody|life|weather|today|world)$/;
 const subjectIsThing = (found: Found) => {
   const subject = found.part('subject');
+  // "780 is too high", "that height's wrong": said of a size, it leads to a choice and is no snag of its own.
+  if (/^\d|^(?:height|width|size|hundred|spacing|idea|number|figure)$/.test(subject.at(-1)?.lower ?? ''))
+    return false;
   return !subject.some((word) => NOT_MINE.test(word.lower)) && !has(subject, 'N') && !has(subject, 'J');
 };
 
@@ -157,7 +168,8 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
       // The same form finishes work: "I stripped the wax", said without "I".
       return !(
         /^(stripped|split|bent|broke|popped|ripped|tore|blew|lifted)$/.test(verb) &&
-        /[TC]/.test(found.part('rest')[0]?.classes ?? '')
+        (/T/.test(found.part('rest')[0]?.classes ?? '') ||
+          (/C/.test(found.part('rest')[0]?.classes ?? '') && found.part('rest')[1]?.lower !== 'me'))
       );
     },
   ),
@@ -282,7 +294,7 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
   {
     name: 'a verdict on what was just said',
     read: (said, scene) => {
-      if (scene.unreal.has(said.index) || said.asks || !VERDICT.test(said.code) || said.words.length > 7)
+      if (scene.unreal.has(said.index) || said.asks || !matches(VERDICT, said) || said.words.length > 7)
         return undefined;
       const before = scene.said[said.index - 1];
       if (!before || scene.unreal.has(before.index)) return undefined;
@@ -306,7 +318,7 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
       )
         return false;
       if (/ (?:i|we)\/\w* (?:have|'ve)\//.test(said.code) && noun === 'problem') return true;
-      if (noun === 'hole') return / (?:wrong|reason|extra|wrongly)\//.test(said.code);
+      if (noun === 'hole') return / (?:wrong|reason|extra|wrongly|pin|rust)\//.test(said.code);
       if (
         /^(short|bow|rock|play|shake|splits?|twist|mess|void|mould|shakes|split)$/.test(noun) &&
         !/ there\//.test(said.code)
@@ -316,6 +328,28 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
         return / there\//.test(said.code) || kind.length > 0;
       return !/^(mini|banana)$/.test(kind.at(-1)?.lower ?? '');
     },
+  ),
+  problem(
+    'a <fault> in <thing>',
+    '^<lead>* (?: a | an | another | big | great | nasty | little | small | huge | long | hairline | old | few | some | couple | of | bit | whole )* (?<verb> <fault> ) (?: in | across | down | along | behind | under | through | on | right ) (?: the | my | one | both | its | it | that | through | across )',
+    (found, said, scene) =>
+      neighbour(scene, said, -1) === undefined &&
+      !/^(?:short|twist|mistake|problem|knock|noise|chip|chips|bow)$/.test(
+        found.part('verb')[0]?.lower ?? '',
+      ),
+  ),
+  problem(
+    ', are <useless>',
+    '^ (?: are | is | was | were ) <adverb>* (?: firewood | scrap | toast | useless | junk | rubbish | for the bin | <faulty> | too <any> | wrong )',
+    (_, said) => said.afterPause,
+  ),
+  problem(
+    '<thing> went',
+    "^<lead>* (?<subject> (?: <det> | <plain> ) <plain>{1,5}? ) (?: went | 's gone | has gone | gave out | packed up | let go of me ) (?: on me | again )? $",
+    (found) =>
+      subjectIsThing(found) &&
+      !has(found.part('subject'), 'D') &&
+      !/^(?:lot|last|rest|gutters|screws|bolts|boards)$/.test(found.part('subject').at(-1)?.lower ?? ''),
   ),
   problem(
     '<thing> went bang',
@@ -334,7 +368,7 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
   problem(
     'I <spoilt> <thing>',
     phrase(
-      "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* (?: dropped | snapped | broke | cracked | split | stripped | sheared | scratched | dented | chipped | ruined | spoiled | spoilt | spilled | spilt | burnt | burned | blew | bent | lost | smashed | botched | ripped | tore | mangled | drilled through | cut through | wrecked | forgot | missed | messed up | cocked up | screwed up ) (?<object> (?: the | a | my | an | one | it | two | another | through | both | that ) <any>* )",
+      "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* (?: dropped | snapped | broke | cracked | split | stripped | sheared | scratched | dented | chipped | ruined | spoiled | spoilt | spilled | spilt | burnt | burned | blew | bent | lost | smashed | botched | ripped | tore | mangled | drilled through | cut through | wrecked | forgot | missed | messed up | cocked up | screwed up ) (?<object> (?: the | a | my | an | one | it | two | another | through | both | that | its | his | her | their | me | those | this ) <any>* )",
     ),
     (found) =>
       !has(found.words, 'N') &&

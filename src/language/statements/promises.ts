@@ -9,7 +9,7 @@ import {
   type Scene,
   type StatementRule,
 } from './draft.ts';
-import { type Found, find, phrase } from './phrase.ts';
+import { type Found, find, matches, type Phrase, phrase } from './phrase.ts';
 import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
@@ -17,7 +17,7 @@ const has = (words: readonly Word[], letter: string) => words.some((word) => wor
 
 /** Giving one's word. */
 const VOW = phrase(
-  "(?: i promise | we promise | 's a promise | is a promise | you (?: 've | have ) (?: got )? my word | my word on it | mark my words | cross my heart | hand on heart | hand on my heart | pinky swear | pinky promise | scout 's hono | scout 's honour | scout 's honor | scouts honour | on my life | i swear | swear (?: on | to ) <any> | hold me to (?: it | that )? | you can hold me | i give you my word | word of honour | word of honor | promise $ | promise you | my hand to | swear down | blood oath | on my mother | on my honour | no word of a lie | not going to forget | on pain of | you heard it here | that 's a deal | no excuses | i guarantee )",
+  "(?: i promise | we promise | 's a promise | is a promise | you (?: 've | have ) (?: got )? my word | my word on it | mark my words | cross my heart | i swear (?: on | to ) <any>{1,3} $ | my hand to <any> | hand on heart | hand on my heart | pinky swear | pinky promise | scout 's hono | scout 's honour | scout 's honor | scouts honour | on my life | i swear | swear (?: on | to ) <any> | hold me to (?: it | that )? | you can hold me | i give you my word | word of honour | word of honor | promise $ | promise you | my hand to | swear down | blood oath | on my mother | on my honour | no word of a lie | not going to forget | on pain of | you heard it here | that 's a deal | no excuses | i guarantee )",
 );
 const KEPT = / (?:as|like)\/\w* (?:i\/\w* )?promised\//;
 
@@ -27,7 +27,7 @@ const isBare = (said: Said, found: Found) =>
 
 const promise = (
   name: string,
-  pattern: RegExp | string,
+  pattern: Phrase | string,
   guard: (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>,
 ): StatementRule =>
   phraseRule('promise', name, pattern, (found, said, scene) => {
@@ -77,7 +77,7 @@ export const PROMISE_RULES: readonly StatementRule[] = [
       const verb = found.part('verb')[0]?.lower ?? '';
       const object = found.part('object');
       if (/^(show|showing|share|explain|answer|give|make|do)$/.test(verb))
-        return /^(you|it|that|this|how|them|the|all)$/.test(
+        return /^(you|it|that|this|how|them|the|all|both|my)$/.test(
           object[0]?.lower ?? found.part('verb')[1]?.lower ?? '',
         );
       return true;
@@ -174,12 +174,12 @@ export const PROMISE_RULES: readonly StatementRule[] = [
   promise(
     '<video> <day>',
     phrase(
-      '^<lead>* (?<subject> <plain>{0,5}? <media> <plain>{0,3}? ) (?: on | next | this )? (?: <day> | next week | soon | next time ) ',
+      '^<lead>* (?<subject> <plain>{0,5}? <media> <plain>{0,3}? ) (?: on | next | this )? (?: <day> | next week | soon | next time | at the end of <any>{1,3} | by the end of <any>{1,3} ) ',
     ),
     (found, said, scene) =>
       !has(found.part('subject'), 'N') &&
       said.words.length <= 9 &&
-      (dayIn(said, scene) !== undefined || / next\//.test(said.code)),
+      (dayIn(said, scene) !== undefined || / (?:next|end)\//.test(said.code)),
   ),
   promise(
     '<thing> gets its own <video>',
@@ -223,12 +223,12 @@ export const CORRECTION_RULES: readonly StatementRule[] = [
   {
     name: 'I told you <this>, it is <that>',
     read: (said, scene) => {
-      if (scene.unreal.has(said.index) || !TOLD.test(said.code)) return undefined;
+      if (scene.unreal.has(said.index) || !matches(TOLD, said)) return undefined;
       const next = scene.said[said.index + 1];
       const near = next && next.sentence <= said.sentence + 1;
-      const mends = MENDS.test(said.code) || (near && MENDS.test(next.code));
+      const mends = matches(MENDS, said) || (near && matches(MENDS, next));
       if (!mends) return undefined;
-      const last = near && MENDS.test(next.code) ? next : said;
+      const last = near && matches(MENDS, next) ? next : said;
       return {
         kind: 'correction',
         from: said.index,

@@ -18,14 +18,34 @@ const isKind =
   (draft: Draft) =>
     kinds.includes(draft.kind);
 
+/** How many clauses before and after a draft its rivals are looked for: keeps long memos linear. */
+const REACH = 12;
+
+/** Finds drafts that start within reach of a clause. */
+function index(drafts: readonly Draft[]): (clause: number) => readonly Draft[] {
+  const byClause = new Map<number, Draft[]>();
+  for (const each of drafts) {
+    const list = byClause.get(each.from);
+    if (list) list.push(each);
+    else byClause.set(each.from, [each]);
+  }
+  return (clause) => {
+    const found: Draft[] = [];
+    for (let k = clause - REACH; k <= clause + REACH; k++) found.push(...(byClause.get(k) ?? []));
+    return found;
+  };
+}
+
 /** Two drafts of one kind on the same words are one note; the gated, the stronger, then the longer one stays. */
 const sameWords: Refiner = {
   name: 'one note for the same words',
   refine: (drafts, _scene, drop) => {
     const kept: Draft[] = [];
-    for (const each of drafts) {
-      const rival = kept.findIndex((other) => other.kind === each.kind && overlapsMostly(other, each));
-      if (rival < 0) {
+    for (const each of [...drafts].sort((a, b) => a.from - b.from)) {
+      let rival = kept.length - 1;
+      const oldest = Math.max(0, kept.length - REACH * 4);
+      while (rival >= oldest && !isRival(kept[rival] as Draft, each)) rival--;
+      if (rival < oldest) {
         kept.push(each);
         continue;
       }
@@ -37,6 +57,8 @@ const sameWords: Refiner = {
     return kept;
   },
 };
+
+const isRival = (a: Draft, b: Draft) => a.kind === b.kind && overlapsMostly(a, b);
 
 function overlapsMostly(a: Draft, b: Draft): boolean {
   const shared = Math.min(a.end, b.end) - Math.max(a.start, b.start);
@@ -60,27 +82,31 @@ function mergeInto(winner: Draft, loser: Draft): Draft {
 /** "I told you nine metres. That was wrong.": what was told before is put right, which is no snag of the work. */
 const putRight: Refiner = {
   name: 'what was told before is put right',
-  refine: (drafts, _scene, drop) =>
-    drafts.filter((each) => {
+  refine: (drafts, _scene, drop) => {
+    const near = index(drafts);
+    return drafts.filter((each) => {
       if (each.kind !== 'problem') return true;
-      const rival = drafts.find((other) => other.kind === 'correction' && touches(other, each));
+      const rival = near(each.from).find((other) => other.kind === 'correction' && touches(other, each));
       if (rival) drop(each, `"${rival.rule}" puts it right`);
       return !rival;
-    }),
+    });
+  },
 };
 
 /** A plan told with its reason or with what was turned down is a choice; the work itself is planned elsewhere. */
 const intention: Refiner = {
   name: 'an intention with its reason is a choice',
-  refine: (drafts, _scene, drop) =>
-    drafts.filter((each) => {
+  refine: (drafts, _scene, drop) => {
+    const near = index(drafts);
+    return drafts.filter((each) => {
       if (each.kind !== 'task' || !each.intends || (each.waitsFor?.length ?? 0) > 0) return true;
-      const rival = drafts.find(
+      const rival = near(each.from).find(
         (other) => other.kind === 'decision' && touches(other, each) && (other.reason || other.turnedDown),
       );
       if (rival) drop(each, `"${rival.rule}" reads it as settled`);
       return !rival;
-    }),
+    });
+  },
 };
 
 /** "Can't weld till the tank's out though" tells when the work named just before can start. */
@@ -89,10 +115,11 @@ const leaningGate: Refiner = {
   refine: (drafts, scene, drop) => {
     const gone = new Set<Draft>();
     const grown = new Map<Draft, Draft>();
+    const near = index(drafts);
     for (const gate of drafts) {
       if (!gate.leans) continue;
       const here = scene.said[gate.from]?.sentence ?? 0;
-      const tasks = drafts.filter(
+      const tasks = near(gate.from).filter(
         (other) =>
           other.kind === 'task' &&
           !other.leans &&
@@ -123,11 +150,12 @@ const leaningGate: Refiner = {
 /** A hint stands only where nothing else of its kind is said in the sentence. */
 const weakYield: Refiner = {
   name: 'a hint yields to plain words',
-  refine: (drafts, scene, drop) =>
-    drafts.filter((each) => {
+  refine: (drafts, scene, drop) => {
+    const near = index(drafts);
+    return drafts.filter((each) => {
       if (!each.weak) return true;
       const sentence = scene.said[each.from]?.sentence;
-      const other = drafts.find(
+      const other = near(each.from).find(
         (rival) =>
           rival !== each &&
           !rival.weak &&
@@ -136,7 +164,8 @@ const weakYield: Refiner = {
       );
       if (other) drop(each, `"${other.rule}" says it in the same sentence`, true);
       return !other;
-    }),
+    });
+  },
 };
 
 /** Which kind keeps a clause that two kinds claim. The first of a pair yields to the second. */
@@ -151,15 +180,17 @@ const YIELDS: readonly (readonly [StatementKind, StatementKind, string])[] = [
   ['arrival', 'task', 'it is a task with a day'],
   ['done', 'arrival', 'the thing only arrived'],
   ['problem', 'decision', 'it was settled in the same breath'],
+  ['done', 'decision', 'it is a choice'],
 ];
 
 const oneKind: Refiner = {
   name: 'one kind for a clause',
-  refine: (drafts, _scene, drop) =>
-    drafts.filter((each) => {
+  refine: (drafts, _scene, drop) => {
+    const near = index(drafts);
+    return drafts.filter((each) => {
       for (const [loser, winner, why] of YIELDS) {
         if (each.kind !== loser || (each.finishes && winner === 'arrival')) continue;
-        const rival = drafts.find(
+        const rival = near(each.from).find(
           (other) =>
             other.kind === winner &&
             !other.weak &&
@@ -173,7 +204,8 @@ const oneKind: Refiner = {
         }
       }
       return true;
-    }),
+    });
+  },
 };
 
 /** A snag or a delivery told inside a gate is no part of the task itself. */
@@ -183,15 +215,17 @@ const gateOnly = (task: Draft, each: Draft) =>
 /** A plan with a day is a task; only a reason or a thing turned down makes it a decision as well. */
 const datedPlan: Refiner = {
   name: 'a plan with a gate is a task',
-  refine: (drafts, _scene, drop) =>
-    drafts.filter((each) => {
+  refine: (drafts, _scene, drop) => {
+    const near = index(drafts);
+    return drafts.filter((each) => {
       if (each.kind !== 'decision' || each.reason || each.turnedDown) return true;
-      const rival = drafts.find(
+      const rival = near(each.from).find(
         (other) => other.kind === 'task' && touches(other, each) && (other.waitsFor?.length ?? 0) > 0,
       );
       if (rival) drop(each, `it waits for something: "${rival.rule}"`);
       return !rival;
-    }),
+    });
+  },
 };
 
 /** "That's ordered, should be here Thursday" is one delivery, told in two clauses. */

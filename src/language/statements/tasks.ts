@@ -215,6 +215,24 @@ export const TASK_RULES: readonly StatementRule[] = [
     },
   ),
   task(
+    'need <thing>',
+    '^<lead>* (?: still )? need (?: to get )? (?<object> (?: a | an | some | more | another | new | <number> ) <any>{1,7} )$',
+    (found, said) =>
+      !REST_ONLY.test(said.code) &&
+      !/ (?:mil|mm|inch|inches|foot|feet|degrees)\//.test(
+        found
+          .part('object')
+          .slice(1, 2)
+          .map((word) => ` ${word.lower}/`)
+          .join(''),
+      ),
+  ),
+  task(
+    '<thing> is the plan',
+    "(?<object> <doing> <any>{0,5}? ) (?: 's | is ) the (?: plan | idea | job | next job | next thing )",
+    (found) => !has(found.words, 'N'),
+  ),
+  task(
     'I want <thing> <participle>',
     "^<lead>* (?<subject> i | we ) (?: 'll | will )? <adverb>* (?: want | need ) (?<object> (?: the | that | those | these | this | all | my | it | them ) <any>{0,5}? ) (?<verb> <done> | out | off | in | on | up | down | gone ) (?<rest> <any>{0,4} )$",
     (found, said) => !isReason(said) && !has(found.words, 'N') && found.part('rest')[0]?.lower !== 'of',

@@ -21,7 +21,9 @@ export function findUnreal(said: readonly Said[]): ReadonlySet<number> {
     if (ifs) {
       unreal.add(clause.index);
       const next = said[clause.index + 1];
-      if (next?.sentence === clause.sentence) unreal.add(next.index);
+      // "if I dig through the line we're done, so first ...": "so" starts from the real world again.
+      if (next?.sentence === clause.sentence && !/\b(?:so|and|but)\b/.test(next.opener))
+        unreal.add(next.index);
     }
     if (matches(SUPPOSED, clause)) unreal.add(clause.index);
     if (matches(STRUCK, clause)) {

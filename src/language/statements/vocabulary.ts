@@ -19,7 +19,7 @@ welder fabricator machinist painter decorator glazier fitter mechanic rigger sai
 mason bricklayer brickie labourer driver courier merchant supplier neighbour neighbor neighbours neighbors brother sister
 dad mum mom father mother wife husband partner mate mates friend friends cousin uncle aunt son daughter lad lads guy
 guys bloke chap fella man woman lady boys girls kids crew people viewer viewers everyone everybody somebody someone
-nobody landlord architect officer council chandler blacksmith smith turner he they`);
+nobody landlord architect officer council chandler blacksmith smith turner he`);
 
 /** Words for what is published to viewers. */
 const MEDIA = set(`
@@ -97,7 +97,7 @@ const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
   [
     'T',
     set(`the a an my our your his her its their this that these those another every each both all some any no whichever
-    new old one two three four five six seven eight nine ten twelve couple dozen last first second third other`),
+    new old them yon one two three four five six seven eight nine ten twelve couple dozen last first second third other`),
   ],
   [
     'O',

@@ -1,5 +1,6 @@
 import type { Span } from '../notes.ts';
 import type { Sentence } from '../sentences.ts';
+import { featuresOf } from './phrase.ts';
 import { classesOf } from './vocabulary.ts';
 
 /** A word as the rules see it: contractions are taken apart ("can't" is "can" and "not"), small letters only. */
@@ -18,6 +19,8 @@ export interface Said extends Span {
   readonly words: readonly Word[];
   /** Every word as " word/CLASSES". */
   readonly code: string;
+  /** The words and classes in it. */
+  readonly features: ReadonlySet<string>;
   /** Offset in `code` of each word. */
   readonly codeStarts: readonly number[];
   readonly asks: boolean;
@@ -37,6 +40,17 @@ const SPLIT: Readonly<Record<string, readonly string[]>> = {
   "shan't": ['shall', 'not'],
   "let's": ['let', 'us'],
   dunno: ['do', 'not', 'know'],
+  "ain't": ['is', 'not'],
+  aint: ['is', 'not'],
+  outta: ['out', 'of'],
+  "y'all": ['you'],
+  yall: ['you'],
+  ye: ['you'],
+  yous: ['you'],
+  "s'posed": ['supposed'],
+  sposed: ['supposed'],
+  "fixin'": ['going'],
+  fixing_to: ['going', 'to'],
   shoulda: ['should', 'have'],
   coulda: ['could', 'have'],
   woulda: ['would', 'have'],
@@ -81,9 +95,12 @@ const TOKEN = /[\p{L}\p{N}$£€][^\s,;:—–!?…()"“”]*/gu;
 function wordsIn(text: string, from: number, to: number): readonly Word[] {
   const words: Word[] = [];
   for (const found of text.slice(from, to).matchAll(TOKEN)) {
+    const dropped = /[a-z]in['’]$/i.test(found[0]) && found[0].length > 4;
     const token = found[0].replace(/[.'’]+$/, '');
     const start = from + found.index;
-    const lower = token.replace(/[’ʼ]/g, "'").toLowerCase().replace(/[/ ]/g, '_');
+    const bare = token.replace(/[’ʼ]/g, "'").toLowerCase().replace(/[/ ]/g, '_');
+    // "holdin'" is "holding".
+    const lower = dropped ? `${bare}g` : bare;
     for (const part of parts(lower)) {
       words.push({ start, end: start + token.length, lower: part, classes: classesOf(part) });
     }
@@ -125,12 +142,48 @@ function markPreamble(words: readonly Word[]): readonly Word[] {
   return words.map((word, k) => (k >= from && k < to ? { ...word, classes: 'L' } : word));
 }
 
+/** Settles words that only their neighbours explain: whose "'s", "done cut", "before and after". */
+function settleWords(words: readonly Word[]): readonly Word[] {
+  return words.map((word, k) => {
+    const next = words[k + 1];
+    if (word.lower === "'s" && isPossessive(words, k)) return { ...word, lower: "'s_", classes: '' };
+    // "I done cut the boards", "my back done voted"
+    if (
+      word.lower === 'done' &&
+      k > 0 &&
+      next &&
+      /P/.test(next.classes) &&
+      !/[SHM]/.test(words[k - 1]?.classes ?? '')
+    ) {
+      return { ...word, lower: "'ve", classes: classesOf("'ve") };
+    }
+    if (word.lower === 'after' && words[k - 1]?.lower === 'and' && words[k - 2]?.lower === 'before') {
+      return { ...word, classes: 'E' };
+    }
+    return word;
+  });
+}
+
+/** "the sheep's wool came": an owner's mark stands before a plain noun that has a verb of its own. */
+function isPossessive(words: readonly Word[], k: number): boolean {
+  const next = words[k + 1];
+  if (!next || k === 0 || /[PCATNQDGFOJRSHMLZ]/.test(next.classes)) return false;
+  if (/[OE]/.test(words[k - 1]?.classes ?? '')) return false;
+  return words
+    .slice(k + 2, k + 5)
+    .some(
+      (word) =>
+        /[SHM]/.test(word.classes) ||
+        /^(?:came|come|arrived|went|fits|needs|wants|landed|turned)$/.test(word.lower),
+    );
+}
+
 /** The clauses of all sentences with their words, numbered through the memo. */
 export function wordClauses(text: string, sentences: readonly Sentence[]): readonly Said[] {
   const said: Said[] = [];
   sentences.forEach((sentence, k) => {
     for (const clause of sentence.clauses) {
-      const words = markPreamble(wordsIn(text, clause.bodyStart, clause.end));
+      const words = markPreamble(settleWords(wordsIn(text, clause.bodyStart, clause.end)));
       if (words.length === 0) continue;
       const codeStarts: number[] = [];
       let code = '';
@@ -148,6 +201,7 @@ export function wordClauses(text: string, sentences: readonly Sentence[]): reado
         words,
         code,
         codeStarts,
+        features: featuresOf(words),
         asks: sentence.asks,
       });
     }
