@@ -55,6 +55,8 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
   if (likeness && likeness.weight > 0) {
     return { kind: 'slip', why: `${likeness.words}, and nothing was said of a change` };
   }
+  // Sixteen hours for one coat and eight for the next are two coats: only a word of change makes them one.
+  if (exactQuantity(now, one.region)?.kind === 'time') return undefined;
   return byState(was.state, now.state);
 }
 

@@ -8,7 +8,7 @@ import { likenessOf } from './likeness.ts';
 import { breachOf, fileLimit, isLimiting } from './limits.ts';
 import { itemFor } from './naming.ts';
 import { recompute } from './recompute.ts';
-import type { ClaimRow, Slot, StandingRow } from './rows.ts';
+import type { ClaimRow, FindingRow, Slot, StandingRow } from './rows.ts';
 import { isSeries } from './series.ts';
 import type { Place } from './talk.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
@@ -93,28 +93,40 @@ function confirm(work: Working, arriving: Arriving, standing: StandingRow, toler
     const rule = better ? `${claim.state} beats ${standing.state ?? 'said'}` : 'said again, more exactly';
     accept(work, { ...claim, status: 'standing' }, wasWorkedOut ? 'said as worked out' : rule, tolerance);
   } else putClaim(work, claim);
-  settleDoubts(work, claim, standing);
+  settleDoubts(work, standing);
+  if (isMadeAnew(work, claim, arriving.place)) settleStale(work, standing);
   breachOf(work, claim, arriving);
   return claim;
 }
 
 /** What was said again after a likely slip is what holds. */
-function settleDoubts(work: Working, claim: ClaimRow, standing: StandingRow): void {
+function settleDoubts(work: Working, standing: StandingRow): void {
   for (const finding of work.draft.findingsOn(standing.slot)) {
     if (finding.kind !== 'slip' || finding.memoId === work.memo.id) continue;
-    const reason = `said again in ${work.memo.id}`;
-    work.draft.put({
-      table: 'findings',
-      row: {
-        ...finding,
-        status: 'settled',
-        settledBy: { choice: 'keep-old', at: work.memo.recordedAt, reason },
-      },
-    });
+    settleByTalk(work, finding, 'keep-old', `said again in ${work.memo.id}`);
     const row = work.draft.standing(standing.slot);
     if (row?.status === 'in-doubt') work.draft.put({ table: 'standing', row: { ...row, status: 'stands' } });
   }
-  void claim;
+}
+
+/** The work that a figure is said with is done: made or measured so, or a deed told in the same sentence. */
+function isMadeAnew(work: Working, claim: ClaimRow, place: Place): boolean {
+  if (claim.state !== undefined && SURVEYED.has(claim.state)) return true;
+  return work.memo.notes.done.some((note) => place.sentence.includes(note.quote));
+}
+const SURVEYED: ReadonlySet<string> = new Set(['made', 'measured', 'received']);
+
+/** A part made anew to what it should be answers the finding that it no longer agreed. */
+function settleStale(work: Working, standing: StandingRow): void {
+  for (const finding of work.draft.findingsOn(standing.slot)) {
+    if (finding.kind !== 'stale' || finding.status !== 'open' || finding.memoId === work.memo.id) continue;
+    settleByTalk(work, finding, 'take-new', `made anew in ${work.memo.id}`);
+  }
+}
+
+function settleByTalk(work: Working, finding: FindingRow, choice: string, reason: string): void {
+  const settledBy = { choice, at: work.memo.recordedAt, reason };
+  work.draft.put({ table: 'findings', row: { ...finding, status: 'settled', settledBy } });
 }
 
 function contradict(

@@ -3,7 +3,16 @@ import { singular } from '../lexicon/trade-nouns.ts';
 import type { Name, Need } from './discourse.ts';
 import { isNoThing } from './fitness.ts';
 import type { Phrase } from './noun-phrases.ts';
-import { isSpeaker, type Parse, phraseAt, phraseFrom, tagAt, wordAt } from './parse.ts';
+import {
+  hostOf,
+  isSpeaker,
+  opensSentence,
+  type Parse,
+  phraseAt,
+  phraseFrom,
+  tagAt,
+  wordAt,
+} from './parse.ts';
 import type { Site } from './site.ts';
 
 export const needOf = (site: Site): Need => ({
@@ -122,7 +131,10 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
 function relativeHead(site: Site, phrase: Phrase): Phrase {
   if (!isSpeaker(phrase) && !/^(?:that|which|they)$/.test(phrase.pronoun ?? '')) return phrase;
   const before = phraseAt(site.parse, phrase.first - 1);
-  return before && !isSpeaker(before) && !before.pronoun ? before : phrase;
+  if (!before || isSpeaker(before) || before.pronoun) return phrase;
+  // "The gap behind the bench that's 50": nothing was said of the gap yet, so it is the gap that is taken up.
+  const host = hostOf(site.parse, before);
+  return host && !isSpeaker(host) && opensSentence(site.parse, host) ? host : before;
 }
 
 /** The phrase that the clause around `before` is about: the subject of the verb to its left. */

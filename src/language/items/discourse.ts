@@ -12,7 +12,7 @@ import {
   nameOfOther,
 } from './naming.ts';
 import type { Phrase } from './noun-phrases.ts';
-import { behind, isSpeaker, type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
+import { behind, hostOf, isSpeaker, opensSentence, type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
 
 export type Name = readonly string[];
 
@@ -492,6 +492,13 @@ function standsRightBefore(parse: Parse, phrase: Phrase, word: number): boolean 
   return true;
 }
 
+/** "The gap behind the bench that's 50": the thing named first, with nothing said of it yet, is taken up again. */
+function takenUpAgain(parse: Parse, phrase: Phrase, word: number): boolean {
+  if (!opensSentence(parse, phrase)) return false;
+  const tail = parse.phrases[phrase.index + 1];
+  return tail !== undefined && hostOf(parse, tail) === phrase && standsRightBefore(parse, tail, word);
+}
+
 /** "that" and "which" point to what stands right before; "with the bezel it's 635" does not point to the bezel. */
 function nearness(
   parse: Parse,
@@ -500,8 +507,11 @@ function nearness(
   clause: number,
   pronoun: Phrase | undefined,
 ): number {
-  if (/^(?:that|which|this)$/.test(pronoun?.pronoun ?? '') && standsRightBefore(parse, phrase, word))
-    return 1.7;
+  if (/^(?:that|which|this)$/.test(pronoun?.pronoun ?? '')) {
+    if (takenUpAgain(parse, phrase, word)) return 1.7;
+    const host = hostOf(parse, phrase);
+    if (standsRightBefore(parse, phrase, word)) return host && takenUpAgain(parse, host, word) ? -0.9 : 1.7;
+  }
   if (phrase.first < clause || tagAt(parse, phrase.first - 1) !== 'preposition') return 0;
   return wordAt(parse, phrase.first - 1) === 'at' ? 0.9 : -0.9;
 }

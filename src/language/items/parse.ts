@@ -69,6 +69,19 @@ export function phraseAt(parse: Parse, at: number): Phrase | undefined {
   return index === undefined || index < 0 ? undefined : parse.phrases[index];
 }
 
+/** What a phrase hangs on: "the gap" of "behind the bench". */
+export function hostOf(parse: Parse, phrase: Phrase): Phrase | undefined {
+  return tagAt(parse, phrase.first - 1) === 'preposition' ? phraseAt(parse, phrase.first - 2) : undefined;
+}
+
+/** Whether nothing of the sentence stands before a phrase. */
+export function opensSentence(parse: Parse, phrase: Phrase): boolean {
+  return (
+    tagAt(parse, phrase.first - 1) === 'stop' ||
+    parse.sentenceOf[phrase.first - 1] !== parse.sentenceOf[phrase.first]
+  );
+}
+
 /** The phrase that begins at `at`, past determiners and light words. */
 export function phraseFrom(parse: Parse, at: number): Phrase | undefined {
   let k = at;

@@ -79,6 +79,7 @@ export const verbSubject: Frame = {
     ['the lathe weighs [430 kg]', 'lathe'],
     ['the legs I cut on Sunday have to be [902]', 'legs'],
     ['the plate on the trailer says [2000 lb]', 'trailer'],
+    ["The bench is in. The gap behind the bench that's [50 mm]", 'bench gap'],
   ],
   leaves: ['I want [740]'],
   read: (site) => {
