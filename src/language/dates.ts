@@ -127,7 +127,7 @@ function dayOfMonth(date: number | undefined, { today, ahead }: Scene): Day | un
 /** Hands chrono-node one short string that is known to hold a written-out date, and nothing else. */
 function readWritten(said: string, { today, ahead, monthFirst }: Scene): Day | undefined {
   const instant = new Date(today * MS_PER_DAY + MS_PER_DAY / 2);
-  const plain = said.replace(/\b(?:the|of) /g, ' ').replace(/ +/g, ' ');
+  const plain = said.replace(/\b(?:the|of|in) /g, ' ').replace(/ +/g, ' ');
   // The day-first parser misses "June 15"; only figures alone leave the order to the country.
   const parser = monthFirst || /[a-z]/.test(plain) ? casual : GB;
   // "12 may fit", "march 40 of them up": a bare numeral beside a word that is a verb as well.
@@ -160,12 +160,12 @@ const RULES: readonly DateRule[] = [
   ),
   rule(
     '<ordinal> of <month>',
-    String.raw`(?:the )?(?:${ORDINAL}|\d{1,2})(?: of)? ${MONTH}(?:,? (?:19|20)\d{2})?`,
+    String.raw`(?:the )?(?:${ORDINAL}|\d{1,2})(?: of)? ${MONTH}(?:,? (?:of |in )?(?:19|20)\d{2})?`,
     ([said], scene) => readWritten(spellOrdinals(said), scene),
   ),
   rule(
     '<month> <ordinal>',
-    String.raw`${MONTH} (?:the )?(?:${ORDINAL}|\d{1,2})(?:,? (?:19|20)\d{2})?(?! (?:mil|mm|inch|inches|foot|feet|by)\b)`,
+    String.raw`${MONTH} (?:the )?(?:${ORDINAL}|\d{1,2})(?:,? (?:of |in )?(?:19|20)\d{2})?(?! (?:mil|mm|inch|inches|foot|feet|by)\b)`,
     ([said], scene) => readWritten(spellOrdinals(said), scene),
   ),
   rule('<weekday> the <ordinal>', `${WEEKDAY},? the ${ORDINAL}`, ([, , date], scene) =>
@@ -192,6 +192,16 @@ const RULES: readonly DateRule[] = [
     plusUnits(today + (from === 'tomorrow' ? 1 : 0), 1, unit as string),
   ),
   rule(
+    '<weekday> of last week',
+    `${WEEKDAY}${PART_OF_DAY}(?: of)? last week|last week(?: on)? ${WEEKDAY}`,
+    ([, a, b], { today }) => mondayOf(today) - 7 + weekdayNamed((a ?? b) as string),
+  ),
+  rule(
+    '<weekday> of this week',
+    `${WEEKDAY}${PART_OF_DAY}(?: of)? this week|this week(?: on)? ${WEEKDAY}`,
+    ([, a, b], { today }) => mondayOf(today) + weekdayNamed((a ?? b) as string),
+  ),
+  rule(
     '<weekday> after next',
     `${WEEKDAY} after next`,
     ([, name], { today }) => mondayOf(today) + 14 + weekdayNamed(name as string),
@@ -206,7 +216,7 @@ const RULES: readonly DateRule[] = [
     `next ${WEEKDAY}${PART_OF_DAY}`,
     ([, name], { today }) => mondayOf(today) + 7 + weekdayNamed(name as string),
   ),
-  rule('last <weekday>', `last ${WEEKDAY}${PART_OF_DAY}`, ([, name], { today }) =>
+  rule('last <weekday>', `(?:last|past|previous|this past) ${WEEKDAY}${PART_OF_DAY}`, ([, name], { today }) =>
     weekdayFrom(today, name as string, false),
   ),
   rule('this <weekday>', `(?:this|this coming|come) ${WEEKDAY}${PART_OF_DAY}`, ([, name], { today }) =>

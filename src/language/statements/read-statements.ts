@@ -164,7 +164,14 @@ function dueOf(each: Draft, scene: Scene): string | undefined {
 function lastClause(each: Draft, scene: Scene): number {
   const next = scene.said[each.to + 1];
   const here = scene.said[each.to];
-  if (!next || !here || next.sentence !== here.sentence || next.opener || next.words.length > 6)
+  if (
+    !next ||
+    !here ||
+    next.sentence !== here.sentence ||
+    next.opener ||
+    next.words.length > 6 ||
+    scene.listed.has(next.index)
+  )
     return each.to;
   return next.words.some((word) => /[SH]/.test(word.classes)) ? each.to : each.to + 1;
 }
