@@ -34,10 +34,11 @@ interface Goal {
 
 /** What the span set out to do: tasks open when it began, else the first ones it opened. */
 function goalsOf(span: SpanView): readonly Goal[] {
-  const closed = new Set(span.days.flatMap((day) => day.tasksClosed.map((task) => task.id)));
+  const closed = new Map(span.days.flatMap((day) => day.tasksClosed.map((task) => [task.id, task])));
   const before = span.days[0]?.openTasksBefore ?? [];
   const tasks = before.length > 0 ? before : (span.days[0]?.tasksOpened ?? []);
-  const goals = tasks.map((task) => ({ task, reached: closed.has(task.id) }));
+  // The task as it stood when it was closed knows what closed it.
+  const goals = tasks.map((task) => ({ task: closed.get(task.id) ?? task, reached: closed.has(task.id) }));
   // Reached goals first: an episode is about what happened.
   return [...goals].sort((a, b) => Number(b.reached) - Number(a.reached)).slice(0, MOST_GOALS);
 }

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { episodePage } from '../../src/reports/episode.ts';
 import { journalPage } from '../../src/reports/journal.ts';
 import { nextStepsPage } from '../../src/reports/next-steps.ts';
-import { DAY_1, DAY_2, FIGURES, NEXT, PROJECT, SPAN, WEEK } from '../kit/bakery-wagon.ts';
+import { DAY_1, DAY_2, FIGURES, NEXT, PROJECT, SPAN, TASK, WEEK } from '../kit/bakery-wagon.ts';
 
 // The pages beside this file are whole and were gone over by hand: every byte counts.
 test.each([
@@ -30,4 +30,17 @@ test('no page prints a chapter stamp: every time is named as an offset into a cl
   for (const line of page.split('\n').filter((one) => /\b\d?\d:\d\d\b/.test(one))) {
     expect(line).toMatch(/wagon-1\.m4a|memo 1, |\(memo 1/);
   }
+});
+
+test('a goal that was opened and reached in the span names the memo that reached it', () => {
+  const task = { ...TASK, id: 'm1.t3', gist: 'clear the yard' };
+  const { closedBy: _later, ...open } = task;
+  const closedBy = { memoId: 'm2', recordedAt: '2026-02-04T18:05:00+01:00', quote: 'The yard is clear' };
+  const days = [
+    { ...DAY_1, tasksOpened: [open] },
+    { ...DAY_2, tasksClosed: [{ ...task, status: 'done' as const, closedBy }] },
+  ];
+  expect(episodePage({ ...WEEK, days }, PROJECT, FIGURES)).toContain(
+    '- Clear the yard (memo 1, 00:27): reached (memo 2)',
+  );
 });

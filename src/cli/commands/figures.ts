@@ -15,7 +15,9 @@ export function figuresCommand(): Command {
         const item = words.length > 0 ? words.join(' ') : undefined;
         const figures = project.figures(item);
         if (options.json) return printJson(figures);
-        if (item === undefined) return print(figureTable(figures, project.info.units));
+        // Counts of things are no measure: they are shown where their thing is asked for.
+        const measures = figures.filter((figure) => figure.dimension !== 'count');
+        if (item === undefined) return print(figureTable(measures, project.info.units));
         if (figures.length === 0) throw unknownItem(item);
         printBlocks(figuresOfItem(figures, project.info.units));
       }),
