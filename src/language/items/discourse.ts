@@ -330,8 +330,9 @@ export class Discourse {
       const name = this.#meaning(phrase);
       if (!name || name.length === 0) continue;
       const key = name.join(' ');
+      // The latest mention counts; a pronoun among them does not hide its noun.
       if (seen.has(key)) continue;
-      seen.add(key);
+      if (!phrase.pronoun || this.roleOf(phrase) !== 'oblique') seen.add(key);
       const kinds = phrase.pronoun ? kindsOf(name) : phrase.kinds;
       take(
         name,
@@ -341,7 +342,7 @@ export class Discourse {
           nearness(parse, phrase, word, clause, pronoun) -
           away * 0.4 -
           (word - phrase.last) * 0.008 +
-          (kinds.size === 0 ? -0.4 : 0) +
+          (kinds.size === 0 ? -0.4 : kinds.has('measure') && kinds.size === 1 ? -0.7 : 0) +
           (this.last?.name.join(' ') === key ? 0.3 : 0) +
           (this.known.has(key) ? 0.2 : 0) +
           (equal?.has(key) ? 0.9 : 0) +

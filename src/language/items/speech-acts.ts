@@ -184,7 +184,7 @@ const CONDITION =
 /** The circumstance said right after a figure: "empty", "with the door bezel", "this morning". */
 export function conditionOf(said: Said): string | undefined {
   const found = CONDITION.exec(said.after)?.[1]?.trim();
-  if (!found || found.split(' ').length > 9) return undefined;
+  if (!found || found.split(' ').length > 9 || / (?:a|an|the|of|with|and)$/.test(found)) return undefined;
   return found.replace(/ (?:and|so|but|because|since|which|that)$/, '').replace(/ '/g, "'");
 }
 

@@ -177,6 +177,9 @@ export const pairedPremodifier: Frame = {
     if (!phrase || phrase.name.length === 0 || phrase.last <= second || isSpeaker(phrase)) return undefined;
     if (isNoThing(phrase.kinds) || MEASURE_ATTRIBUTE[singular(phrase.head)] || ROUNDING.test(phrase.head))
       return undefined;
+    // "the rails are 40 by 40 aluminium": of the rails.
+    const subject = isStuff(phrase) ? anchorOf(site).subject : undefined;
+    if (subject && subject.name.length > 0 && !isSpeaker(subject)) return claim(namePhrase(site, subject));
     return claim(namePhrase(site, phrase));
   },
 };

@@ -167,7 +167,7 @@ export const apposition: Frame = {
     )
       return claim(last.name);
     const subject = clauseSubject(site, direct);
-    if (subject && !isSpeaker(subject) && !isReporter(subject) && oblique) {
+    if (subject && !isSpeaker(subject) && !isReporter(subject) && (oblique || anchor.preposition === 'by')) {
       const found = claimOf(site, subject);
       if (found) return found;
     }
