@@ -151,6 +151,8 @@ const TELLS_ON = new Set(
 function goesOnTelling(words: readonly RawWord[], i: number): boolean {
   const [join, verb, object] = [words[i]?.lower, words[i + 1]?.lower, words[i + 2]];
   if (!verb || !object || (join !== 'and' && join !== 'then') || object.afterPause) return false;
+  // "I went ahead and cut the hole" is one deed.
+  if (words[i - 1]?.lower === 'ahead') return false;
   const past = IRREGULAR_PAST.has(verb) || (workPast(verb) !== undefined && workBase(verb) === undefined);
   return past && TELLS_ON.has(object.lower);
 }
@@ -237,13 +239,18 @@ function subjectStart(words: readonly RawWord[], from: number, v: number): numbe
 }
 
 /** Cuts unmarked clauses once more, so that each verb that needs a subject has its own. */
-function cutAtSubjects(words: readonly RawWord[], starts: readonly number[]): readonly number[] {
+function cutAtSubjects(
+  words: readonly RawWord[],
+  starts: readonly number[],
+  wanted: (start: number) => boolean,
+): readonly number[] {
   const cuts: number[] = [];
   starts.forEach((start, n) => {
     const end = starts[n + 1] ?? words.length;
     let from = start;
     let verbs = 0;
     cuts.push(start);
+    if (!wanted(start)) return;
     for (let v = start; v < end; v++) {
       const lower = (words[v] as RawWord).lower;
       if (!NEEDS_SUBJECT.test(lower)) continue;
@@ -271,13 +278,19 @@ function clausesOf(words: readonly RawWord[], end: number, marked: boolean): rea
     // Conjunctions in a row ("but because") open one clause.
     if (i === 0 || word.afterPause || (opensAt(words, i) && !(from === i - 1 && isOpener(words, from)))) {
       starts.push(i);
-    } else if (startsUnmarked(words, from, i, marked)) starts.push(i);
+    } else if (startsUnmarked(words, from, i, marked && !leadsMain(words, from))) starts.push(i);
   }
-  const all = marked ? starts : cutAtSubjects(words, starts);
+  const all = cutAtSubjects(words, starts, (at) => !marked || leadsMain(words, at));
   // "So, buy glue": a conjunction that stands alone opens the clause after it.
   const cuts = all.filter((at, k) => k === 0 || !isOnlyOpener(words, all[k - 1] as number, at));
   return cuts.map((at, k) => clauseFrom(words, at, cuts[k + 1] ?? words.length, end));
 }
+
+/** "Once the paint's dry the handles have to go on": its main clause may follow without a comma. */
+const leadsMain = (words: readonly RawWord[], at: number) =>
+  /^(?:once|when|after|soon)$/.test(words[at]?.lower ?? '') ||
+  (/^(?:so|and|but)$/.test(words[at]?.lower ?? '') &&
+    /^(?:once|when|after|soon)$/.test(words[at + 1]?.lower ?? ''));
 
 function isOnlyOpener(words: readonly RawWord[], from: number, to: number): boolean {
   let at = from;

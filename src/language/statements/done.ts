@@ -50,7 +50,15 @@ const saidOfPerson = (found: Found) =>
 const negated = (found: Found) => {
   const tail = Math.max(found.part('rest').length, found.part('object').length);
   const head = found.words.slice(0, found.words.length - tail);
-  return has(head, 'N') || has(head, 'K');
+  // "half done" is not done; "half the roof is on" tells of that half.
+  const subject = found.part('subject');
+  return (
+    has(head, 'N') ||
+    has(
+      head.filter((word) => !subject.includes(word)),
+      'K',
+    )
+  );
 };
 
 type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
@@ -72,9 +80,19 @@ function isPlacing(found: Found): boolean {
     return true;
   if (/^[Qa-z]*Q/.test(next.classes) || next.lower === 'a' || next.lower === 'an') return false;
   if (isOne(rest.slice(0, 3), UNSETTLED)) return false;
-  if (/^(to|for|of|by|against|with|from)$/.test(next.lower)) return verb === 'in' && next.lower !== 'of';
+  if (/^(to|for|of|by|against|with|from)$/.test(next.lower))
+    return (
+      (verb === 'in' && next.lower !== 'of') ||
+      (next.lower === 'of' &&
+        verb === 'out' &&
+        rest[1]?.lower === 'the' &&
+        !/^(?:question|way|window|ordinary|woods|blue)$/.test(rest[2]?.lower ?? ''))
+    );
   // "in the alcove", "on there", "up and level", "off at last"; but not "in oak" or "on rubber feet".
-  return /[TRCADO]/.test(next.classes) || /^(and|there|where|at|em|position|place|too)$/.test(next.lower);
+  return (
+    /[TRCADO]/.test(next.classes) ||
+    /^(and|there|where|at|em|position|place|too|bar|except|apart)$/.test(next.lower)
+  );
 }
 const UNSETTLED =
   set(`order way offer hold list own love post mail shop metric stock progress mind mess state trouble
@@ -177,7 +195,7 @@ export const DONE_RULES: readonly StatementRule[] = [
       // "cut the legs" may be an order to oneself: only a past time settles it.
       if (verb.classes.includes('B') && !isLately(said, scene) && !/ already\//.test(said.code)) return false;
       if (
-        /^(?:turned|came|showed|arrived|landed|weighed|turned|said|received|collected|picked|expected)$/.test(
+        /^(?:turned(?! up)|came|showed|arrived|landed|weighed|said|received|collected|picked|expected)$/.test(
           verb.lower,
         )
       )
@@ -211,7 +229,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     'got <thing> <participle>',
-    "^<lead>* (?: (?: i | we ) (?: 've | have )? )? (?: <adverb> | finally )* got (?<object> <any>{1,6}? ) (?<verb> <done> | <settled> | back | together | working | running | fitted | under ) (?<rest> <any>* )",
+    "^<lead>* (?: (?: i | we | me and <plain>{1,2} | <plain>{1,3} and (?: i | me ) ) (?: 've | have )? )? (?: <adverb> | finally )* got (?<object> <any>{1,6}? ) (?<verb> <done> | <settled> | back | together | working | running | fitted | under ) (?<rest> <any>* )",
     (found) => {
       const [first] = found.part('object');
       if (!first || /^(to|an|no|my|its|their|up|there|out|talked|stuck)$/.test(first.lower)) return false;
@@ -246,7 +264,7 @@ export const DONE_RULES: readonly StatementRule[] = [
       )
         return next === 'now';
       if (next === 'at') return !/^(?:out|up|in|down)$/.test(verb) || has(found.part('rest').slice(-1), 'D');
-      return !/^(of|my|price|loose|by|with|a)$/.test(next) && !has(found.part('rest').slice(0, 2), 'Q');
+      return !/^(of|my|price|loose|by|with|a)$/.test(next) && !has(found.part('rest').slice(0, 1), 'Q');
     },
   ),
   report(
@@ -440,8 +458,12 @@ export const DONE_RULES: readonly StatementRule[] = [
     read: (said, scene) => {
       if (neighbour(scene, said, -1) || silent(said, scene) || said.opener) return undefined;
       const found = find(HEADLINE, said);
+      const verb = found?.part('verb')[0];
       if (
         !found ||
+        !verb ||
+        NO_RESULT.has(verb.lower) ||
+        /[FZB]/.test(verb.classes) ||
         /^(?:come|all|right|way|back|on|hang|well|so|part|half|over|straight)$/.test(
           said.words[0]?.lower ?? '',
         )
@@ -565,7 +587,10 @@ function isWork(found: Found, said: Said): boolean {
       return / know\//.test(rest);
     case 'ran':
     case 'run':
-      return !/^(?:it|into|out|past|over|a|epoxy|paint)$/.test(first);
+      return (
+        !/^(?:it|into|out|past|over|epoxy|paint)$/.test(first) &&
+        (first !== 'a' || / (?:cable|pipe|wire|hose|bead|line|duct|conduit|weld|lead|seam)\//.test(rest))
+      );
     case 'called':
       return !/^(?:it|that|this)$/.test(first);
     case 'worked':

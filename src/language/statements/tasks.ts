@@ -394,6 +394,52 @@ export const TASK_RULES: readonly StatementRule[] = [
     },
   ),
   task(
+    'so I will <do> <thing>',
+    "^<lead>* (?: i | we ) (?: 'll | will ) (?: <adverb> | be )* (?<verb> <do> | <doing> ) (?<object> (?: the | a | an | another | my | that | those | them | it | some | new | both | all | up ) <any>* )",
+    (found, said) =>
+      /^(?:so|and so|then|and then)$/.test(said.opener) &&
+      !has(found.words, 'N') &&
+      !has(found.part('object'), 'E') &&
+      !/^(?:do|doing|take|show|use|leave|keep|let|call|give|put|say|hold|wait|film|post|tell|stop|get|go|see|run|try|have|pass|pick|share|skip)$/.test(
+        found.part('verb')[0]?.lower ?? '',
+      ),
+  ),
+  task(
+    'going to <do> <thing>',
+    '^<lead>* (?: going to | will | got to | need to | have to ) (?: <adverb> )* (?<verb> <any> ) (?<object> <any>+ )',
+    (found, said, scene) =>
+      !has(found.words, 'N') &&
+      !has(found.part('object'), 'E') &&
+      isTaskVerb(found.part('verb')[0], found.part('object')[0]) &&
+      (found.part('verb')[0]?.classes.includes('B') ?? false) &&
+      (hasDay(said, scene) || /^(?:got|need|have)$/.test(said.words[0]?.lower ?? '')),
+  ),
+  task(
+    '<thing> gets its <coat> <day>',
+    '^<lead>* (?<subject> <plain>{1,8}? ) (?: gets | get ) (?: its | their | her | a | another | the ) (?<object> <any>+ )',
+    (found, said, scene) =>
+      !has(found.part('object'), 'E') && subjectOf(found) === 'thing' && dayIn(said, scene) !== undefined,
+  ),
+  {
+    // "Tomorrow: ridge tiles": a day alone, then the thing.
+    name: '<day>: <thing>',
+    read: (said, scene) => {
+      const before = neighbour(scene, said, -1);
+      if (!before || neighbour(scene, before, -1) || silent(said, scene) || said.opener) return undefined;
+      if (before.words.length > 3 || !has(before.words, 'D') || dayIn(before, scene) === undefined)
+        return undefined;
+      // A greeting names today ("Tuesday, drizzle"): only a day that is surely ahead opens a plan.
+      if (!/ (?:tomorrow|next)\//.test(before.code)) return undefined;
+      if (
+        said.words.length > 7 ||
+        said.words.some((word) => /[SHMVNED]/.test(word.classes)) ||
+        said.words.length < 2
+      )
+        return undefined;
+      return { kind: 'task', from: before.index, to: said.index, start: before.start, end: said.end };
+    },
+  },
+  task(
     'we <do> <thing> <day>',
     '^<lead>* (?: on )? (?<when> <day>{0,2} ) (?: i | we ) <adverb>* (?<verb> <do> ) (?<object> <any>+ )',
     (found, said, scene) => {
