@@ -1,5 +1,6 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdirSync, readFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { buildProgram } from '../../src/cli/program.ts';
@@ -245,6 +246,30 @@ test('several takers at once give every memo its own number and no bytes two', a
     expect(memos.map((memo) => memo.id)).toEqual(['m1', 'm2', 'm3', 'm4']);
     expect(new Set(memos.map((memo) => memo.source.sha256)).size).toBe(4);
     expect(home.call(['verify'])).toMatchObject({ code: 0 });
+  } finally {
+    home.remove();
+  }
+});
+
+test('an original is kept by the hash of its bytes, for its owner only, whatever the file is called', () => {
+  const home = openWorkplace();
+  try {
+    home.call(['init']);
+    const text = 'Hello hello.\r\n';
+    const name = home.file('..weird name;$(x).TXT', text);
+    home.call(['take', name, '--at', '2026-02-02']);
+    const own = join(home.folder, '.hearwright');
+    const sha256 = createHash('sha256').update(text).digest('hex');
+    expect(readdirSync(join(own, 'originals'))).toEqual([`${sha256}.txt`]);
+    expect(readFileSync(join(own, 'originals', `${sha256}.txt`), 'utf8')).toBe(text);
+    const modeOf = (file: string) => statSync(join(own, file)).mode & 0o777;
+    expect([
+      modeOf(`originals/${sha256}.txt`),
+      modeOf('originals'),
+      modeOf('project.db'),
+      modeOf('.'),
+    ]).toEqual([0o600, 0o700, 0o600, 0o700]);
+    expect(JSON.parse(home.call(['memos', '1', '--json']).out).text).toBe(text);
   } finally {
     home.remove();
   }
