@@ -2,7 +2,7 @@
 import { kindsOf } from '../lexicon/trade-nouns.ts';
 import type { Name } from './discourse.ts';
 import { areFellows, joinNames } from './naming.ts';
-import { ahead, behind, tagAt, wordAt } from './parse.ts';
+import { ahead, behind, lastPhraseBefore, tagAt, wordAt } from './parse.ts';
 import type { Site } from './site.ts';
 
 const BOLTED: Readonly<Record<string, string>> = {
@@ -40,7 +40,7 @@ function withFastener(site: Site, name: Name): Name {
 function ownerOfThread(site: Site): Name | undefined {
   const { parse, at, discourse } = site;
   const sentence = parse.sentenceOf[at];
-  for (let index = parse.phrases.length - 1; index >= 0; index--) {
+  for (let index = lastPhraseBefore(parse, at); index >= 0; index--) {
     const phrase = parse.phrases[index];
     if (!phrase || phrase.first >= at) continue;
     if (parse.sentenceOf[phrase.first] !== sentence) return undefined;

@@ -12,7 +12,17 @@ import {
   nameOfOther,
 } from './naming.ts';
 import type { Phrase } from './noun-phrases.ts';
-import { behind, hostOf, isSpeaker, opensSentence, type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
+import {
+  behind,
+  hostOf,
+  isSpeaker,
+  lastPhraseBefore,
+  opensSentence,
+  type Parse,
+  phraseAt,
+  tagAt,
+  wordAt,
+} from './parse.ts';
 
 export type Name = readonly string[];
 
@@ -53,6 +63,18 @@ export class Discourse {
     this.parse = parse;
     this.known = known;
     this.#contrasted = contrastedHeads(parse);
+  }
+
+  #place: string | null | undefined;
+
+  /** The first of these places that the memo names, else that is known; looked for once. */
+  placeAmong(places: ReadonlySet<string>): string | undefined {
+    if (this.#place === undefined)
+      this.#place =
+        this.parse.phrases.find((phrase) => places.has(phrase.head))?.head ??
+        this.known.wordIn(places) ??
+        null;
+    return this.#place ?? undefined;
   }
 
   /** The fronted phrase that rules at a word: of its own sentence or of the ones just before. */
@@ -319,7 +341,7 @@ export class Discourse {
       best = name;
       bestScore = score;
     };
-    let index = (pronoun?.index ?? parse.phrases.length) - 1;
+    let index = pronoun ? pronoun.index - 1 : lastPhraseBefore(parse, word);
     while (index >= 0 && (parse.phrases[index] as Phrase).first >= word) index--;
     const seen = new Set<string>();
     for (let back = 0; index >= 0 && back < 24; index--, back++) {
@@ -376,7 +398,7 @@ export class Discourse {
   #subjectNearest(word: number, pronoun: Phrase | undefined): number {
     const { parse } = this;
     const sentence = parse.sentenceOf[word] as number;
-    let index = (pronoun?.index ?? parse.phrases.length) - 1;
+    let index = pronoun ? pronoun.index - 1 : lastPhraseBefore(parse, word);
     while (index >= 0 && (parse.phrases[index] as Phrase).first >= word) index--;
     for (; index >= 0; index--) {
       const phrase = parse.phrases[index] as Phrase;

@@ -1,6 +1,6 @@
 /** Gives things stable names: the same thing said twice comes out as the same words. */
 import { isTradeNoun, kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
-import type { Attribute, Dimension, KnownFigure } from '../notes.ts';
+import type { Attribute, Dimension, KnownFigure, Quantity } from '../notes.ts';
 import type { KnownLength } from './attributes.ts';
 import { inMillimetres } from './fitness.ts';
 import { nameKey, type Phrase } from './noun-phrases.ts';
@@ -141,21 +141,31 @@ export function headOf(name: readonly string[]): string {
 }
 
 /** Names known before this memo and those given in it so far. */
+/** A value to nine figures with its unit: what two figures of one value share. */
+const valueKey = ({ value, unit }: Quantity): string => `${value.toPrecision(9)} ${unit}`;
+
+function append<T>(lists: Map<string, T[]>, key: string, value: T): void {
+  const list = lists.get(key);
+  if (list) list.push(value);
+  else lists.set(key, [value]);
+}
+
 export class KnownThings {
   readonly #things = new Map<string, KnownThing>();
   #clock = 0;
   readonly #byHead = new Map<string, Set<string>>();
-  readonly #figures: KnownFigure[];
+  readonly #byItem = new Map<string, KnownFigure[]>();
+  readonly #byValue = new Map<string, KnownFigure[]>();
 
   constructor(items: readonly string[], figures: readonly KnownFigure[]) {
-    this.#figures = [...figures];
     for (const item of items) this.say(item);
-    for (const figure of figures) this.say(figure.item, figure.attribute);
+    for (const figure of figures) this.keep(figure);
   }
 
   /** Keeps a figure read in this memo, so that saying it again finds its thing. */
   keep(figure: KnownFigure): void {
-    this.#figures.push(figure);
+    append(this.#byItem, figure.item, figure);
+    append(this.#byValue, valueKey(figure), figure);
     this.say(figure.item, figure.attribute);
   }
 
@@ -194,8 +204,8 @@ export class KnownThings {
 
   /** Lengths said of this very item, oldest first. */
   lengthsOf(item: string): readonly KnownLength[] {
-    return this.#figures
-      .filter((figure) => figure.item === item && isLength(figure.attribute))
+    return (this.#byItem.get(item) ?? [])
+      .filter((figure) => isLength(figure.attribute))
       .map((figure) => ({
         attribute: figure.attribute,
         millimetres: inMillimetres(figure.value, figure.unit),
@@ -257,13 +267,9 @@ export class KnownThings {
   /** Known items that have this very figure: settles who "it" is when a standing value is said again. */
   withValue(dimension: Dimension, value: number, unit: string, attribute?: Attribute): ReadonlySet<string> {
     const items = new Set<string>();
-    for (const figure of this.#figures)
+    for (const figure of this.#byValue.get(valueKey({ value, unit })) ?? [])
       if (
-        (attribute
-          ? figure.attribute === attribute
-          : isLength(figure.attribute) === (dimension === 'length')) &&
-        figure.unit === unit &&
-        Math.abs(figure.value - value) <= 1e-9 * Math.abs(value)
+        attribute ? figure.attribute === attribute : isLength(figure.attribute) === (dimension === 'length')
       )
         items.add(figure.item);
     return items;

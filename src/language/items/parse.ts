@@ -82,6 +82,29 @@ export function opensSentence(parse: Parse, phrase: Phrase): boolean {
   );
 }
 
+/** Index of the last phrase that begins before a word, -1 for none. Looks back only as far as the nearest one. */
+export function lastPhraseBefore(parse: Parse, word: number): number {
+  for (let k = Math.min(word, parse.words.length) - 1; k >= 0; k--) {
+    const index = parse.phraseOfWord[k] as number;
+    if (index >= 0 && (parse.phrases[index] as Phrase).first < word) return index;
+  }
+  return -1;
+}
+
+/** The phrases of the sentence that a word stands in. */
+export function phrasesOfSentence(parse: Parse, word: number): readonly Phrase[] {
+  const sentence = parse.sentenceOf[word] as number;
+  const end = parse.sentenceStart[sentence + 1] ?? parse.words.length;
+  const found: Phrase[] = [];
+  for (let k = parse.sentenceStart[sentence] as number; k < end; k++) {
+    const phrase = phraseAt(parse, k);
+    if (!phrase) continue;
+    found.push(phrase);
+    k = Math.max(k, phrase.last);
+  }
+  return found;
+}
+
 /** The phrase that begins at `at`, past determiners and light words. */
 export function phraseFrom(parse: Parse, at: number): Phrase | undefined {
   let k = at;

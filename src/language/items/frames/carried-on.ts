@@ -1,7 +1,7 @@
 import { anchorOf, namePhrase, needOf, sentenceSubject, sumSubject } from '../anchor.ts';
 import { fitness, isNoThing } from '../fitness.ts';
 import type { Phrase } from '../noun-phrases.ts';
-import { behind, isSpeaker, phraseAt, tagAt, wordAt } from '../parse.ts';
+import { behind, isSpeaker, lastPhraseBefore, phraseAt, phrasesOfSentence, tagAt, wordAt } from '../parse.ts';
 import type { Frame } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -52,8 +52,7 @@ export const restatedOf: Frame = {
     const subject = anchorOf(site).subject;
     if (subject && subject.name.length > 0 && !isSpeaker(subject)) return undefined;
     const sentence = parse.sentenceOf[at];
-    let before = parse.phrases.length - 1;
-    while (before >= 0 && (parse.phrases[before] as Phrase).first > at) before--;
+    const before = lastPhraseBefore(parse, at + 1);
     for (let index = before; index >= 0; index--) {
       const phrase = parse.phrases[index] as Phrase;
       if (parse.sentenceOf[phrase.first] !== sentence) return undefined;
@@ -155,13 +154,13 @@ export const nearest: Frame = {
       !isSpeaker(phrase) &&
       !isNoThing(phrase.kinds) &&
       fitness(phrase.kinds, site.dimension) > -0.6;
-    const before = parse.phrases
-      .filter((phrase) => phrase.last < at && phrase.last > at - 40 && fits(phrase))
-      .at(-1);
-    const behind = parse.phrases.find(
-      (phrase) =>
-        phrase.first > at && parse.sentenceOf[phrase.first] === parse.sentenceOf[at] && fits(phrase),
-    );
+    let before: Phrase | undefined;
+    for (let index = lastPhraseBefore(parse, at); index >= 0 && before === undefined; index--) {
+      const phrase = parse.phrases[index] as Phrase;
+      if (phrase.last <= at - 40) break;
+      if (phrase.last < at && fits(phrase)) before = phrase;
+    }
+    const behind = phrasesOfSentence(parse, at).find((phrase) => phrase.first > at && fits(phrase));
     const phrase = before ?? behind;
     return phrase ? claim(namePhrase(site, phrase)) : undefined;
   },

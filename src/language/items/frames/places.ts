@@ -1,6 +1,6 @@
 import { anchorOf } from '../anchor.ts';
 import type { Name } from '../discourse.ts';
-import { ahead, behind, type Parse, phraseFrom, tagAt, wordAt } from '../parse.ts';
+import { ahead, behind, type Parse, phraseFrom, phrasesOfSentence, tagAt, wordAt } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -66,17 +66,15 @@ const GOT =
 /** True when glue or paint is spoken of in the sentence: its own heat may be meant. */
 function ownedByCoating(site: Site): boolean {
   const { parse, at } = site;
-  return parse.phrases.some(
+  return phrasesOfSentence(parse, at).some(
     (phrase) =>
       phrase.first < at &&
-      parse.sentenceOf[phrase.first] === parse.sentenceOf[at] &&
       (phrase.kinds.has('coating') || phrase.kinds.has('liquid') || phrase.kinds.has('appliance')),
   );
 }
 
 /** The place of work by the name it goes by in the talk so far, else plain "inside". */
 function workplace(site: Site): Name {
-  for (const phrase of site.parse.phrases) if (WORKPLACES.has(phrase.head)) return ['in', 'the', phrase.head];
-  const known = site.discourse.known.wordIn(WORKPLACES);
-  return known ? ['in', 'the', known] : ['inside'];
+  const place = site.discourse.placeAmong(WORKPLACES);
+  return place ? ['in', 'the', place] : ['inside'];
 }
