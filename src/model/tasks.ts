@@ -28,7 +28,8 @@ export function closeTask(
   note: Kept<DoneNote>,
   open: readonly TaskRow[],
 ): TaskRow | undefined {
-  const left = open.filter((task) => work.draft.openTasks().some((one) => one.id === task.id));
+  const stillOpen = new Set(work.draft.openTasks().map(({ id }) => id));
+  const left = open.filter((task) => stillOpen.has(task.id));
   const place = work.place(note.span);
   const closed = closedBy(describe(note.gist, note.quote, place.sentence), left);
   if (!closed) return undefined;
