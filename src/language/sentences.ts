@@ -153,6 +153,10 @@ function goesOnTelling(words: readonly RawWord[], i: number): boolean {
   if (!verb || !object || (join !== 'and' && join !== 'then') || object.afterPause) return false;
   // "I went ahead and cut the hole" is one deed.
   if (words[i - 1]?.lower === 'ahead') return false;
+  // "The stove came Tuesday and is now bolted down": the same thing goes on.
+  if (/^(?:is|are|has|have|went)$/.test(verb)) {
+    return /^(?:now|all|already|been|both|back|on|in|up|fitted|bolted|finally)$/.test(object.lower);
+  }
   const past = IRREGULAR_PAST.has(verb) || (workPast(verb) !== undefined && workBase(verb) === undefined);
   return past && TELLS_ON.has(object.lower);
 }

@@ -278,7 +278,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     '<thing> has had its <coat>',
-    `^<lead>* ${THING} (?: has | have | 've | 's | got | had ) <adverb>* (?<verb> had | got | has | have )? (?: its | their | her | his | a | the | two | three ) (?<rest> <any>+ )`,
+    `^<lead>* ${THING} (?: has | have | 've | 's | got | had | took | drank ) <adverb>* (?<verb> had | got | has | have )? (?: its | their | her | his | a | the | two | three ) (?<rest> <any>+ )`,
     (found, said) => {
       if (saidOfPerson(found) || has(found.part('rest').slice(0, 1), 'f')) return false;
       const verb = found.part('verb')[0]?.lower;
@@ -348,6 +348,19 @@ export const DONE_RULES: readonly StatementRule[] = [
     },
   ),
   {
+    // "The stove came Tuesday and is now bolted down": the same thing goes on.
+    name: '... and is <participle>',
+    read: (said, scene) => {
+      if (!/^(?:and|then|and then)$/.test(said.opener) || silent(said, scene) || !neighbour(scene, said, -1))
+        return undefined;
+      const found = find(GOES_ON_THING, said);
+      const verb = found?.part('verb')[0];
+      if (!found || !verb || NO_RESULT.has(verb.lower) || /[FZ]/.test(verb.classes) || has(found.words, 'N'))
+        return undefined;
+      return draft('done', said, {}, firstWord(said));
+    },
+  },
+  {
     // "I stripped the seats out, bolted the rail down and painted the floor": the same speaker goes on.
     name: '..., <past> <thing>',
     read: (said, scene) => {
@@ -359,6 +372,24 @@ export const DONE_RULES: readonly StatementRule[] = [
       return draft('done', said, {}, firstWord(said));
     },
   },
+  report(
+    '<thing> came up <lovely>',
+    `^<lead>* ${THING} <adverb>* (?: cleaned | came | scrubbed | polished | planed | glued | turned | went | finished | sanded | buffed | painted ) (?: up | out | in | on | together | down )? <adverb>* (?: lovely | nice | nicely | a treat | beautifully | beautiful | great | sweet | like new | a dream )`,
+    (found) =>
+      !saidOfPerson(found) &&
+      found.part('subject').length > 0 &&
+      !/^(?:it|that|this|all)$/.test(found.part('subject')[0]?.lower ?? ''),
+  ),
+  report(
+    'got <thing> to <run>',
+    "^<lead>* (?: (?: i | we ) (?: 've | have )? )? (?: <adverb> | finally )* got (?<object> (?: the | it | her | them | both | all | my | that ) <any>{0,4}? ) to (?: work | run | start | fit | seal | turn | hold | line up | sit | fire | close | shut | open | stop | move | go )",
+    () => true,
+  ),
+  report(
+    'I did <manage> <thing>',
+    '^<lead>* (?: i | we ) did <adverb>* (?: get | manage to | finish | fit | sort | clean | cut | paint ) (?<object> <any>+ )',
+    (found) => !has(found.words.slice(0, 5), 'N'),
+  ),
   report(
     '<off> came <thing>',
     '^<lead>* (?<verb> off | out | in | up | down | on | back | over | away ) (?: came | went | goes | go ) (?<subject> (?: <det> | all ) <any>+ )',
@@ -500,6 +531,9 @@ export const DONE_RULES: readonly StatementRule[] = [
   },
 ];
 
+const GOES_ON_THING = phrase(
+  '^ (?: is | are | has been | have been | went ) (?: <adverb> | back )* (?<verb> <done> | in | on | up | down | off | out | together ) ',
+);
 const GOES_ON = phrase('^<lead>* (?: <adverb> | then )* (?<verb> <did> | <done> ) (?<object> <any>+ )$');
 const TELLS = phrase(
   "^<lead>* (?: <day> <lead>* )? <plain>{0,5}? (?: i | we ) (?: 've | have )? (?: <adverb> )* (?: <did> | <done> ) ",
@@ -574,7 +608,8 @@ function isWork(found: Found, said: Said): boolean {
     case 'put':
       return (
         / (?:in|on|up|down|back|together|through|over|under|into)\//.test(rest) &&
-        !/^(?:it|\d+)$/.test(first) &&
+        !/^\d+$/.test(first) &&
+        (first !== 'it' || / (?:back|together|in)\//.test(rest)) &&
         !/ (?:to|up)\/ (?:\d|the\/ fuse)/.test(rest) &&
         !/ (?:camber|offer|show|stop)\//.test(rest)
       );

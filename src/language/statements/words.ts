@@ -178,13 +178,18 @@ function isPossessive(words: readonly Word[], k: number): boolean {
     );
 }
 
+/** A sentence that is a question from its first word on. */
+const ASKING =
+  /^(?:(?:so|and|but|now|well|right|okay|anyway)[, ]+)*(?:who|what|where|when|why|how|which|whose|is|are|was|were|do|does|did|can|could|will|would|should|shall|have|has|am|any|guess|you|remember)\b/i;
+
 /** The clauses of all sentences with their words, numbered through the memo. */
 export function wordClauses(text: string, sentences: readonly Sentence[]): readonly Said[] {
   const said: Said[] = [];
   sentences.forEach((sentence, k) => {
-    for (const clause of sentence.clauses) {
+    const questions = ASKING.test(text.slice(sentence.start, sentence.start + 24));
+    sentence.clauses.forEach((clause, position) => {
       const words = markPreamble(settleWords(wordsIn(text, clause.bodyStart, clause.end)));
-      if (words.length === 0) continue;
+      if (words.length === 0) return;
       const codeStarts: number[] = [];
       let code = '';
       for (const word of words) {
@@ -202,9 +207,10 @@ export function wordClauses(text: string, sentences: readonly Sentence[]): reado
         code,
         codeStarts,
         features: featuresOf(words),
-        asks: sentence.asks,
+        // "The deck's glassed, did I mention?" reports first and asks last.
+        asks: sentence.asks && (questions || position === sentence.clauses.length - 1),
       });
-    }
+    });
   });
   return said;
 }
