@@ -34,6 +34,12 @@ export const SIZE_RULES: readonly SizeRule[] = [
     after: /^(?:of )?(?:\w+ )?gap\b/,
     before: /\bgaps? (?:of|is|are|'s|to|at)(?: \w+)?$/,
   },
+  {
+    name: 'gap behind',
+    attribute: 'gap',
+    before:
+      /\bgaps? (?:behind|under|round|around|between|above|below|over|beside|in front of|at the \w+ of) (?:\w+ ){1,3}(?:, )?(?:of|is|'s|that 's|that is)(?: about)?$/,
+  },
   { name: 'of air', attribute: 'gap', after: /^of (?:clear )?(?:air|daylight)\b/ },
   {
     name: 'hole',

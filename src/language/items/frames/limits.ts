@@ -21,6 +21,7 @@ export const limitOnAnything: Frame = {
   name: 'nothing over <quantity>',
   examples: [
     ['so nothing wider than [740] comes in', 'anything comes in'],
+    ['nothing over [690] wide goes through the hatch', 'anything goes through hatch'],
     ['he says no machine over [400 kg]', 'any machine'],
     ["I don't want anything over [82 in] going through the door", 'anything going through door'],
   ],
@@ -32,7 +33,8 @@ export const limitOnAnything: Frame = {
     const any = match[1] === 'nothing' || match[1] === 'anything';
     const noun = any ? '' : (match[2] ?? '').trim();
     if (!any && (noun === '' || isNoThing(kindsOf(noun.split(' '))))) return undefined;
-    const tail = PASSES.exec(ahead(parse, at + 1, 8))?.[0] ?? '';
+    const after = ahead(parse, at + 1, 9).replace(/^(?:wide|high|tall|long|deep|thick|across) /, '');
+    const tail = PASSES.exec(after)?.[0] ?? '';
     const place = (match[3] ?? '').trim().replace(/\b(?:any of )?(?:them|those|these)\b/, () => said(site));
     const where = (place || tail).replace(/\b(?:it|that)\b/, () => said(site));
     // "anything over 85 degrees and it skins": no place and no passing, so the talk is of one thing.

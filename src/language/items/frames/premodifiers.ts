@@ -233,7 +233,12 @@ export const measureNounOf: Frame = {
   read: (site) => {
     const anchor = anchorOf(site);
     if (anchor.preposition !== 'of' || !anchor.direct || anchor.comma) return undefined;
-    const phrase = anchor.direct;
+    // "a gap behind it of 50": of the gap, not of what it is behind.
+    const host =
+      tagAt(site.parse, anchor.direct.first - 1) === 'preposition'
+        ? phraseAt(site.parse, anchor.direct.first - 2)
+        : undefined;
+    const phrase = host && MEASURE_ATTRIBUTE[singular(host.head)] ? host : anchor.direct;
     if (MEASURE_ATTRIBUTE[singular(phrase.head)]) return measureOwner(site, phrase);
     if (phrase.kinds.has('hole')) return holeOf(site, phrase);
     return claim(namePhrase(site, phrase));
