@@ -1,5 +1,5 @@
 import type { Span } from '../notes.ts';
-import type { Sentence } from '../sentences.ts';
+import type { Clause, Sentence } from '../sentences.ts';
 import { featuresOf } from './phrase.ts';
 import { classesOf } from './vocabulary.ts';
 
@@ -182,34 +182,47 @@ function isPossessive(words: readonly Word[], k: number): boolean {
 const ASKING =
   /^(?:(?:so|and|but|now|well|right|okay|anyway)[, ]+)*(?:who|what|where|when|why|how|which|whose|is|are|was|were|do|does|did|can|could|will|would|should|shall|have|has|am|any|guess|you|remember)\b/i;
 
+/** Nobody says a clause of more words; cutting there keeps the phrases quick on any text. */
+const LONGEST = 80;
+
+function saidOf(
+  words: readonly Word[],
+  clause: Clause,
+  place: Pick<Said, 'index' | 'sentence' | 'asks'>,
+): Said {
+  const codeStarts: number[] = [];
+  let code = '';
+  for (const word of words) {
+    codeStarts.push(code.length);
+    code += ` ${word.lower}/${word.classes}`;
+  }
+  return {
+    ...place,
+    start: words[0]?.start ?? clause.bodyStart,
+    end: words.at(-1)?.end ?? clause.end,
+    opener: clause.opener,
+    afterPause: clause.afterPause,
+    words,
+    code,
+    codeStarts,
+    features: featuresOf(words),
+  };
+}
+
 /** The clauses of all sentences with their words, numbered through the memo. */
 export function wordClauses(text: string, sentences: readonly Sentence[]): readonly Said[] {
   const said: Said[] = [];
   sentences.forEach((sentence, k) => {
     const questions = ASKING.test(text.slice(sentence.start, sentence.start + 24));
     sentence.clauses.forEach((clause, position) => {
+      // "The deck's glassed, did I mention?" reports first and asks last.
+      const asks = sentence.asks && (questions || position === sentence.clauses.length - 1);
       const words = markPreamble(settleWords(wordsIn(text, clause.bodyStart, clause.end)));
-      if (words.length === 0) return;
-      const codeStarts: number[] = [];
-      let code = '';
-      for (const word of words) {
-        codeStarts.push(code.length);
-        code += ` ${word.lower}/${word.classes}`;
+      for (let from = 0; from < words.length; from += LONGEST) {
+        said.push(
+          saidOf(words.slice(from, from + LONGEST), clause, { index: said.length, sentence: k, asks }),
+        );
       }
-      said.push({
-        index: said.length,
-        sentence: k,
-        start: words[0]?.start ?? clause.bodyStart,
-        end: words.at(-1)?.end ?? clause.end,
-        opener: clause.opener,
-        afterPause: clause.afterPause,
-        words,
-        code,
-        codeStarts,
-        features: featuresOf(words),
-        // "The deck's glassed, did I mention?" reports first and asks last.
-        asks: sentence.asks && (questions || position === sentence.clauses.length - 1),
-      });
     });
   });
   return said;
