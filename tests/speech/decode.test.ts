@@ -2,7 +2,7 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { decode, probe, SAMPLE_RATE, type SoundEnd } from '../../src/speech/decode.ts';
 import { correlation, joined, risingTone } from '../kit/sound.ts';
 import { type WaveForm, waveFile } from '../kit/wave-file.ts';
@@ -261,6 +261,17 @@ describe('files that cannot be taken', () => {
     const { samples } = await decoded(put('damaged.mp3', bytes));
     const whole = (await decoded(join(fixtures, 'memo.mp3'))).samples;
     expect(samples.length).toBeGreaterThan(whole.length * 0.8);
+  });
+
+  test('damaged Opus packets are passed over without a word on the screen', async () => {
+    const bytes = Buffer.from(readFileSync(join(fixtures, 'memo.opus')));
+    const page = bytes.indexOf('OggS', 5000);
+    bytes.fill(0xff, page + 200, page + 500);
+    const printed = vi.spyOn(console, 'error').mockImplementation(() => {});
+    const { samples } = await decoded(put('damaged.opus', bytes));
+    expect(printed).not.toHaveBeenCalled();
+    printed.mockRestore();
+    expect(samples.length).toBeGreaterThan(SAMPLE_RATE);
   });
 
   test('a recording is heard up to the place where the file breaks off', async () => {

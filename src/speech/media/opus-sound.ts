@@ -19,7 +19,7 @@ export async function* opusSound(track: InputAudioTrack): AsyncGenerator<NativeS
     let skip = Math.round((header.preSkip / 48_000) * RATE);
     for await (const { packets } of packetPieces(track)) {
       for (const batch of batches(packets)) {
-        const { channelData } = decoder.decodeFrames(batch.map((packet) => packet.data));
+        const { channelData } = quietly(() => decoder.decodeFrames(batch.map((packet) => packet.data)));
         const mono = mixToMono(channelData);
         const samples = mono.subarray(Math.min(skip, mono.length));
         skip -= mono.length - samples.length;
@@ -30,6 +30,17 @@ export async function* opusSound(track: InputAudioTrack): AsyncGenerator<NativeS
     }
   } finally {
     decoder.free();
+  }
+}
+
+/** The decoder prints each damaged packet; those lines would land in the middle of the screen. */
+function quietly<T>(work: () => T): T {
+  const print = console.error;
+  console.error = () => {};
+  try {
+    return work();
+  } finally {
+    console.error = print;
   }
 }
 
