@@ -4,6 +4,7 @@ import { shapeOf } from './names.ts';
 import type { ActRow, FindingRow, Slot } from './rows.ts';
 import { difference } from './units.ts';
 import type { Consequence, FindingKind, Source, SourcedQuantity, Tolerance } from './views.ts';
+import { workedOut } from './work-out.ts';
 
 /** What a check found, before it is written up. */
 export interface Clash {
@@ -56,9 +57,10 @@ export function findingOf(
   clash: Clash,
   memo: { readonly id: string; readonly recordedAt: string },
   number: number,
+  region?: string,
 ): FindingRow {
   const { itemId: _itemId, ...shown } = clash;
-  const consequences = consequencesOf(draft, clash);
+  const consequences = consequencesOf(draft, clash, region);
   const apart = difference(clash.now, clash.was);
   const hangs = consequences.some((one) => one.act !== 'derived');
   // Said on purpose or measured anew: the new figure holds already, and only what hangs on the old one is left.
@@ -79,17 +81,17 @@ export function findingOf(
 }
 
 /** What was ordered, made or closed in on the strength of the old figure, orders first; then what is worked out from it. */
-function consequencesOf(draft: Draft, clash: Clash): readonly Consequence[] {
+function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly Consequence[] {
   const acts = actsOn(draft, clash.itemId, clash.item)
     .map((act): Consequence => ({ act: act.act, what: act.what, source: act.source }))
     .sort((a, b) => ACT_COST[b.act] - ACT_COST[a.act]);
   const derived = draft.formulasReading(clash.slot).map((formula): Consequence => {
-    const after = draft.standing(formula.slot);
+    const after = workedOut(draft, formula, region);
     return {
       act: 'derived',
       what: `${draft.item(formula.itemId)?.name ?? ''} ${formula.attribute}`,
       before: formula.was,
-      ...(after ? { after: { value: after.value, unit: after.unit } } : {}),
+      ...(after ? { after } : {}),
       source: formula.source,
     };
   });

@@ -10,12 +10,12 @@ import {
 } from './derivation.ts';
 import { type Formula, readFormula, readsOf, withSlots, writeFormula } from './formula.ts';
 import { kinship, nameStems, wordsOf } from './names.ts';
-import { workOut } from './recompute.ts';
 import type { ClaimRow, FormulaRow, ItemRow, ModelReader, StandingRow } from './rows.ts';
 import { stemOf } from './stems.ts';
 import { toleranceBetween } from './tolerance.ts';
 import { difference } from './units.ts';
 import type { Kept } from './views.ts';
+import { workOut } from './work-out.ts';
 import type { Working } from './working.ts';
 
 /** Sentences back in which the parts of a sum are looked for. */

@@ -7,10 +7,11 @@ import { sourced } from './finding.ts';
 import { putFormula, saidFormula } from './formulas.ts';
 import { breachOf } from './limits.ts';
 import { itemFor } from './naming.ts';
-import { recompute, workOut } from './recompute.ts';
+import { recompute } from './recompute.ts';
 import type { ClaimRow, ItemRow, StandingRow } from './rows.ts';
 import { slotOf } from './rows.ts';
 import { inUnit, unitKind } from './units.ts';
+import { workOut } from './work-out.ts';
 import type { Working } from './working.ts';
 
 /** The dimension of a quantity, read off its unit; a bare 1 is a count where a count is set. */

@@ -13,7 +13,7 @@ export function openPromise(work: Working, note: Kept<PromiseNote>): void {
 
 /** Words that say that something promised has been shown. */
 const KEPT =
-  /\b(?:as promised|like i promised|i promised|promised you|is up|went up|goes up|'s up|have (?:all )?seen|you've (?:all )?seen|out now|posted|published|uploaded|here (?:it|they) (?:is|are)|half edited|edited)\b/i;
+  /\b(?:as promised|like i promised|i promised|promised you|is up|went up|goes up|'s up|have (?:all )?seen|you've (?:all )?seen|out now|posted|published|uploaded|here (?:it|they) (?:is|are)|half edited|edited|(?:did|have) show(?:n|ed)? you|showed you|promises? kept|kept (?:that|my|the) (?:promise|word))\b/i;
 /** A promise is answered by less than a task is: the words of a film are few. */
 const KEEPS = 0.5;
 
@@ -21,11 +21,13 @@ const KEEPS = 0.5;
 export function keepPromises(work: Working): void {
   const open = work.draft.openPromises().filter((promise) => promise.source.memoId !== work.memo.id);
   for (const sentence of work.sentences) {
-    const isPromise = work.memo.notes.promises.some(
+    const vow = work.memo.notes.promises.find(
       (note) => note.span.start >= sentence.start && note.span.start < sentence.end,
     );
-    if (isPromise || !KEPT.test(sentence.text)) continue;
-    const deed = describe(sentence.text, sentence.text, '');
+    // "That's one promise kept, and I'll show you the next": only what comes before the new promise.
+    const told = vow ? sentence.text.slice(0, vow.span.start - sentence.start) : sentence.text;
+    if (!KEPT.test(told)) continue;
+    const deed = describe(told, told, '');
     const left = open.filter((promise) => work.draft.openPromises().some((one) => one.id === promise.id));
     const described = left.map((promise) => describe(promise.gist, promise.source.quote, ''));
     const scores = described.map((promise) => answers(deed, promise, described));

@@ -1,36 +1,9 @@
-import type { Quantity } from '../language/notes.ts';
-import { type Evaluation, evaluate } from './evaluate.ts';
 import { sourced } from './finding.ts';
-import { readFormula } from './formula.ts';
-import type { FormulaRow, ModelReader, Slot, StandingRow } from './rows.ts';
+import type { FormulaRow, Slot, StandingRow } from './rows.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import { inUnit, unitKind } from './units.ts';
+import { workOut } from './work-out.ts';
 import type { Working } from './working.ts';
-
-/** Works out what a formula gives now. */
-export function workOut(reader: ModelReader, formula: FormulaRow, region?: string): Evaluation {
-  const read = readFormula(formula.expression);
-  if (!read.ok) return { ok: false, kind: 'unknown', what: read.why };
-  return evaluate(
-    read.formula,
-    (slot) => {
-      const row = reader.standing(slot);
-      if (!row) return undefined;
-      const tolerance = row.tolerance;
-      return {
-        value: row.value,
-        unit: row.unit,
-        ...(tolerance ? { tolerance: spanIn(tolerance, row.unit) } : {}),
-      };
-    },
-    region,
-  );
-}
-
-function spanIn(tolerance: Quantity, unit: string): number {
-  const [from, to] = [unitKind(tolerance.unit), unitKind(unit)];
-  return from && to && from.kind === to.kind ? tolerance.value * from.factor.div(to.factor).valueOf() : 0;
-}
 
 /** Works out anew everything that follows from a changed figure, however long the chain. */
 export function recompute(work: Working, changed: Slot, path: readonly Slot[] = []): void {

@@ -40,7 +40,7 @@ export class Working {
   }
 
   find(clash: Clash): FindingRow {
-    const finding = findingOf(this.draft, clash, this.memo, this.#findings.length + 1);
+    const finding = findingOf(this.draft, clash, this.memo, this.#findings.length + 1, this.settings.region);
     this.#findings.push(finding);
     this.draft.put({ table: 'findings', row: finding });
     return finding;
