@@ -69,11 +69,17 @@ function agree(rows: ProjectRows, before: ClaimRow, figure: Quantity): boolean {
   return apart !== undefined && Math.abs(apart) <= (letPass ?? 0) + SAME;
 }
 
+/** A likely slip changed nothing: it stands among the clashes alone. */
+function isDoubted(rows: ProjectRows, claimId: string): boolean {
+  const status = rows.get('claims', claimId)?.status;
+  return status === 'doubted' || status === 'rejected';
+}
+
 /** What one memo did to the figures, in the order of speech. */
 function changesOfMemo(rows: ProjectRows, memo: MemoView): readonly FigureChange[] {
   const findings = findingViews(rows, { memoId: memo.id });
   return memo.notes.figures
-    .filter((figure) => figure.review !== 'rejected')
+    .filter((figure) => figure.review !== 'rejected' && !isDoubted(rows, figure.id))
     .map((figure) => {
       const finding = findings.find(
         ({ kind, now }) =>
