@@ -37,7 +37,10 @@ export async function* packetSound(
   async function decode(packets: readonly EncodedPacket[]): Promise<Float32Array> {
     if (packets.length === 0) return new Float32Array();
     const decoded = await context.decodeAudioData(await wrapped(packets, codec, config));
-    const channels = Array.from({ length: decoded.numberOfChannels }, (_, i) => decoded.getChannelData(i));
+    // Copied: the channel data may lie in the decoder's own memory, which goes with the buffer at the next collection.
+    const channels = Array.from({ length: decoded.numberOfChannels }, (_, i) =>
+      decoded.getChannelData(i).slice(),
+    );
     return mixToMono(channels);
   }
 
