@@ -45,6 +45,29 @@ const GIST = 1;
 const QUOTE = 0.9;
 const AROUND = 0.35;
 
+/** After these stands where a deed was done, and not what was done: "the second coat is on the floor". */
+const PLACE = new Set(
+  'on in at under behind beside by near round around into onto through inside outside'.split(' '),
+);
+/** A place says less of a deed than the thing itself. */
+const PLACED = 0.5;
+
+/** Describes a deed: as `describe`, with the words for its place weighing less. */
+export function describeDeed(gist: string, quote: string, around: string): Described {
+  const described = describe(gist, quote, around);
+  const weights = new Map(described.weights);
+  const words = wordsOf(quote);
+  const at = words.findIndex((word, index) => index > 0 && PLACE.has(word) && index < words.length - 1);
+  if (at < 0) return described;
+  const things = new Set(words.slice(0, at).map(stemOf));
+  for (const word of words.slice(at + 1)) {
+    const stem = stemOf(word);
+    const weight = weights.get(stem);
+    if (weight !== undefined && !things.has(stem)) weights.set(stem, weight * PLACED);
+  }
+  return { ...described, weights };
+}
+
 /** Describes a task or a deed by its gist, its quote and the talk around it. */
 export function describe(gist: string, quote: string, around: string): Described {
   const weights = new Map<string, number>();
@@ -94,12 +117,18 @@ function areRivals(group: readonly string[], a: ReadonlySet<string>, b: Readonly
 /** Enough for a deed to close a task. */
 const CLOSES = 0.85;
 
+/** "The bench has had its oil" ends the waiting of "fix the vice once the bench is oiled", and not that task. */
+function opensGate(deed: Described, task: TaskRow, score: number, open: readonly Described[]): boolean {
+  return task.waitsFor.some((wait) => answers(deed, describe(wait, wait, ''), open) > score);
+}
+
 /** The open task that a deed closes, if any: the best answer, and of equals the latest. */
 export function closedBy(deed: Described, tasks: readonly TaskRow[]): TaskRow | undefined {
   const described = tasks.map((task) => describe(task.gist, task.quote, task.around));
   let best: { readonly task: TaskRow; readonly score: number } | undefined;
   tasks.forEach((task, index) => {
     const score = answers(deed, described[index] as Described, described);
+    if (opensGate(deed, task, score, described)) return;
     if (score >= CLOSES && score >= (best?.score ?? 0)) best = { task, score };
   });
   return best?.task;

@@ -1,5 +1,5 @@
 import type { DoneNote, TaskNote } from '../language/notes.ts';
-import { closedBy, describe } from './closing.ts';
+import { closedBy, describeDeed } from './closing.ts';
 import type { TaskRow } from './rows.ts';
 import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
@@ -31,7 +31,7 @@ export function closeTask(
   const stillOpen = new Set(work.draft.openTasks().map(({ id }) => id));
   const left = open.filter((task) => stillOpen.has(task.id));
   const place = work.place(note.span);
-  const closed = closedBy(describe(note.gist, note.quote, place.sentence), left);
+  const closed = closedBy(describeDeed(note.gist, note.quote, place.sentence), left);
   if (!closed) return undefined;
   const source = work.source(note);
   work.draft.put({
