@@ -122,9 +122,17 @@ function opensGate(deed: Described, task: TaskRow, score: number, open: readonly
   return task.waitsFor.some((wait) => answers(deed, describe(wait, wait, ''), open) > score);
 }
 
+/** A task's own words: what it waits for is other work. */
+function withoutGates(task: TaskRow): string {
+  return task.waitsFor.reduce((quote, wait) => {
+    const at = quote.toLowerCase().indexOf(wait.toLowerCase());
+    return at < 0 ? quote : quote.slice(0, at) + quote.slice(at + wait.length);
+  }, task.quote);
+}
+
 /** The open task that a deed closes, if any: the best answer, and of equals the latest. */
 export function closedBy(deed: Described, tasks: readonly TaskRow[]): TaskRow | undefined {
-  const described = tasks.map((task) => describe(task.gist, task.quote, task.around));
+  const described = tasks.map((task) => describe(task.gist, withoutGates(task), task.around));
   let best: { readonly task: TaskRow; readonly score: number } | undefined;
   tasks.forEach((task, index) => {
     const score = answers(deed, described[index] as Described, described);
