@@ -136,8 +136,8 @@ UNITS.set('degF', {
   offset: new Fraction('459.67').mul(5).div(9),
 });
 
-/** Countries where a spoken gallon is the imperial one. */
-const IMPERIAL_REGIONS = new Set(['GB', 'IE', 'AU', 'NZ', 'ZA', 'IN']);
+/** Countries where a spoken gallon is the imperial one. From memory; Canada as its Weights and Measures Act has it. */
+const IMPERIAL_REGIONS = new Set(['GB', 'IE', 'AU', 'NZ', 'CA', 'ZA', 'IN']);
 const IMPERIAL = new Map<string, UnitKind>(
   (
     [

@@ -126,40 +126,19 @@ function settleOne(room: Room, amount: Amount): Settled | undefined {
   }
 }
 
-/** Imperial pints, quarts and gallons hold a fifth more than the US ones. Source: UK Weights and Measures Act 1985, from memory. */
-const IMPERIAL_REGIONS: ReadonlySet<string> = new Set(['GB', 'IE', 'AU', 'NZ', 'CA', 'ZA']);
-const PINTS: Readonly<Record<string, number>> = {
-  pt: 568.26125,
-  floz: 28.4130625,
-  qt: 1136.5225,
-  gal: 4546.09,
-};
-
-/** A gallon of a region that fills imperial ones is kept in litres, for "gal" means the US one in the notes. */
-function settleVolume(room: Room, amount: Amount): Settled | undefined {
-  const millilitres = PINTS[amount.unit ?? ''];
-  if (millilitres === undefined) return undefined;
-  if (IMPERIAL_REGIONS.has(room.region)) {
-    const alternatives = [{ value: amount.value, unit: amount.unit ?? 'gal' }];
-    return {
-      unit: 'L',
-      dimension: 'volume',
-      factor: millilitres / 1000,
-      alternatives,
-      why: 'imperial measure here',
-    };
-  }
-  if (amount.unit === 'pt')
-    return { unit: 'qt', dimension: 'volume', factor: 0.5, why: 'two pints to the quart' };
-  return undefined;
+/** Two pints are a quart in both measures; how much a quart holds is the region's, and the model knows it. */
+function settlePint(amount: Amount): Settled | undefined {
+  return amount.unit === 'pt'
+    ? { unit: 'qt', dimension: 'volume', factor: 0.5, why: 'two pints to the quart' }
+    : undefined;
 }
 
-/** Settles mil, pounds, degrees, tons, dollars, gallons by the words about them, then by house and region. */
+/** Settles mil, pounds, degrees, tons, dollars, pints by the words about them, then by house and region. */
 export const settleUnits: Refiner = {
   name: 'a unit of several meanings',
   refine(amounts, room) {
     return amounts.map((amount) => {
-      const settled = settleOne(room, amount) ?? settleVolume(room, amount);
+      const settled = settleOne(room, amount) ?? settlePint(amount);
       if (!settled) return amount;
       room.note({
         ...amount,
