@@ -98,8 +98,10 @@ function spanOf(tokens: readonly Token[], from: number, to: number): Span {
 function readingOf(amount: Amount, room: Room): QuantityReading | undefined {
   const { text, tokens } = room;
   if (!amount.unit || !amount.dimension || !Number.isFinite(amount.value)) return undefined;
-  const size = SIZE_AFTER.startingAt(tokens, amount.to);
-  const quoteTo = Math.max(amount.quoteTo, size?.to ?? 0);
+  const own = SIZE_AFTER.startingAt(tokens, amount.to);
+  // "900 high, no, 915": the size was said of the slip.
+  const size = own ?? (amount.standsFor && SIZE_AFTER.startingAt(tokens, amount.standsFor.to));
+  const quoteTo = Math.max(amount.quoteTo, own?.to ?? 0);
   const span = spanOf(tokens, amount.quoteFrom, quoteTo);
   return {
     span,

@@ -378,6 +378,21 @@ function followedByThing(room: Room, amount: Amount): boolean {
   );
 }
 
+/** Evidence and meaning where the number stands, else where the slip stood that it puts right; no meaning when both are weak. */
+function settled(
+  room: Room,
+  amount: Amount,
+  out: readonly Amount[],
+  all: readonly Amount[],
+): { readonly evidence: Evidence; readonly meaning: Meaning | undefined } {
+  const evidence = evidenceOf(room, amount);
+  const meaning = meaningOf(room, amount, evidence, out, all);
+  if (meaning && !tooWeak(room, amount, evidence, meaning)) return { evidence, meaning };
+  const { standsFor, ...alone } = amount;
+  if (!standsFor) return { evidence, meaning: undefined };
+  return settled(room, { ...alone, ...standsFor }, out, all);
+}
+
 /** A bare number takes its unit from its neighbours or the house, or it is no quantity. */
 export const bareNumbers: Refiner = {
   name: 'a bare number in the place of a size',
@@ -388,9 +403,8 @@ export const bareNumbers: Refiner = {
         out.push(amount);
         continue;
       }
-      const evidence = evidenceOf(room, amount);
-      const meaning = meaningOf(room, amount, evidence, out, amounts);
-      if (!meaning || tooWeak(room, amount, evidence, meaning)) {
+      const { evidence, meaning } = settled(room, amount, out, amounts);
+      if (!meaning) {
         room.note({
           ...amount,
           stage: 'bare',

@@ -43,7 +43,7 @@ function foundWrong(room: Room, amount: Amount): boolean {
 
 /** A sentence after the value that takes it back: "That was wrong.", "Well, that's not right." */
 const TAKEN_BACK =
-  /^(?:(?:well|but|and|now|which|so) )*(?:that|it|this|which|i)(?: 's| was| is|'s)(?: all| plain| just)? (?:wrong|rubbish|nonsense|not right|a mistake|not so)\b/;
+  /^(?:(?:well|but|and|now|which|so) )*(?:that|it|this|which|i)(?: 's| was| is|'s)(?: all| plain| just)? (?:wrong|rubbish|nonsense|not right|a mistake|not so)\b(?! (?:of|to|one|way|side|place|end|day))/;
 
 /** "I told you it's nine metres. That was wrong.": the sentence right after takes the value back. */
 function takenBack(room: Room, amount: Amount): boolean {

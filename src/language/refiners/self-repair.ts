@@ -69,9 +69,12 @@ export const selfRepair: Refiner = {
   name: 'a slip put right in the same breath',
   refine(amounts, room) {
     const out: Amount[] = [];
+    // Where the first of a chain of slips stood: "900, no, 910, no, 915".
+    let place: Amount['standsFor'];
     amounts.forEach((amount, index) => {
       const next = amounts[index + 1];
       if (next && repairs(room, amount, next)) {
+        place ??= { from: amount.from, to: amount.to };
         room.note({
           ...amount,
           stage: 'refine',
@@ -85,10 +88,12 @@ export const selfRepair: Refiner = {
       const repaired = before && repairs(room, before, amount);
       // "two and a half metres, no, three": the unit stands.
       const keepsUnit = repaired && !amount.unit && before.unit && !afterHasSize(room, amount);
+      const stands = repaired && place ? { ...amount, standsFor: place } : amount;
+      place = undefined;
       out.push(
         keepsUnit && before.unit
-          ? { ...amount, unit: before.unit, ...(before.dimension ? { dimension: before.dimension } : {}) }
-          : amount,
+          ? { ...stands, unit: before.unit, ...(before.dimension ? { dimension: before.dimension } : {}) }
+          : stands,
       );
     });
     return out;

@@ -45,6 +45,8 @@ export interface Amount {
   readonly change?: 'decided' | 'remeasured' | 'corrected';
   readonly replaces?: { readonly value: number; readonly unit: string };
   readonly rough?: boolean;
+  /** Tokens of the slip that it puts right: what stood about the slip was said of this value. */
+  readonly standsFor?: { readonly from: number; readonly to: number };
   readonly role: 'figure' | 'count';
 }
 
