@@ -250,7 +250,7 @@ const RULES: readonly DateRule[] = [
   ),
   rule(
     'today',
-    'today|tonight|this (?:morning|afternoon|evening)|later on today|end of (?:the day|play)',
+    'to-?day|to-?night|this (?:morning|afternoon|evening)|later on today|end of (?:the day|play)',
     (_, { today }) => today,
   ),
   // Said after breakfast, "in the morning" is the next one.

@@ -100,7 +100,12 @@ interface RawWord extends Span {
   readonly afterPause: boolean;
 }
 
-const straighten = (word: string) => word.replace(/[’ʼ]/g, "'").toLowerCase();
+const straighten = (word: string) =>
+  word
+    .replace(/[’ʼ]/g, "'")
+    .toLowerCase()
+    // As recognisers spell them now and then.
+    .replace(/^to-(?=morrow$|day$|night$)/, 'to');
 
 function wordsOf(text: string, from: number, to: number): readonly RawWord[] {
   const words: RawWord[] = [];

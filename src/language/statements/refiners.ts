@@ -109,6 +109,30 @@ const intention: Refiner = {
   },
 };
 
+const ANNOUNCES: Partial<Readonly<Record<StatementKind, RegExp>>> = {
+  problem:
+    /^(?:(?:so|and|but|now|well|then|also) )*(?:there's|there is|there was|i've got|we've got|i got|i have|we have|i had)(?: got)? (?:a|an|another|one|something|some) ?(?:\w+ )?(?:problem|problems|snag|issue|hitch|wrong)$/,
+  decision:
+    /^(?:(?:so|and|but|now|well|then) )*(?:i've|i have|we've|we have|i|we) changed (?:my|our) minds?$/,
+};
+
+/** "There's a problem", "I've changed my mind": what is wrong or chosen is told in the words after. */
+const announcement: Refiner = {
+  name: 'an announcement says nothing itself',
+  refine: (drafts, scene, drop) =>
+    drafts.filter((each) => {
+      const words = scene.text
+        .slice(each.start, each.end)
+        .toLowerCase()
+        .replace(/’/g, "'")
+        .replace(/[^a-z']+/g, ' ')
+        .trim();
+      const says = !ANNOUNCES[each.kind]?.test(words);
+      if (!says) drop(each, 'the matter is told in the words after');
+      return says;
+    }),
+};
+
 /** "Can't weld till the tank's out though" tells when the work named just before can start. */
 const leaningGate: Refiner = {
   name: 'a gate leans on the task before it',
@@ -292,6 +316,7 @@ const REFINERS: readonly Refiner[] = [
   weakYield,
   oneKind,
   datedPlan,
+  announcement,
   putRight,
   intention,
   oneDelivery,

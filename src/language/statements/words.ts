@@ -51,6 +51,10 @@ const SPLIT: Readonly<Record<string, readonly string[]>> = {
   sposed: ['supposed'],
   "fixin'": ['going'],
   fixing_to: ['going', 'to'],
+  // As recognisers spell them now and then.
+  'to-morrow': ['tomorrow'],
+  'to-day': ['today'],
+  'to-night': ['tonight'],
   shoulda: ['should', 'have'],
   coulda: ['could', 'have'],
   woulda: ['would', 'have'],
