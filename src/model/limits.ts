@@ -174,6 +174,13 @@ function goesTogether(limit: Attribute, claim: Attribute): boolean {
   return KIN.some((group) => group.includes(limit) && group.includes(claim));
 }
 
+/** Of two things, only plain measures compare: another thing's gap or spacing is its own affair. */
+function isSameMeasure(limit: Attribute, claim: Attribute): boolean {
+  if (limit === claim) return limit !== 'other' && limit !== 'offset' && limit !== 'gap';
+  return ROUND.includes(limit) && ROUND.includes(claim);
+}
+const ROUND: readonly Attribute[] = ['width', 'diameter', 'size'];
+
 const ANYTHING =
   /\b(?:any|anything|nothing|everything|whatever|no|none|any one|maximum|max|limit|load|rules?|law)\b/i;
 const TOTAL =
@@ -249,10 +256,14 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
     /\b(?:nothing|anything|any|no)\b/i.test(limit.source.quote);
   if (isUniversal) evidence += 0.3;
   const classes = [...stemsOf(`${limit.said} ${limit.about} ${limit.source.quote}`)];
-  if (classes.some((name) => CLASSES[name]?.has(head))) evidence += 0.4;
+  const isMember = classes.some((name) => CLASSES[name]?.has(head));
+  if (isMember) evidence += 0.4;
   if (isUniversal && COMING.test(talk)) evidence += 0.2;
-  if (limit.dimension === 'mass' && TOTAL.test(`${note.item} ${place.before} ${place.sentence}`))
-    evidence += 0.3;
+  const isTotal = limit.dimension === 'mass' && TOTAL.test(`${note.item} ${place.before} ${place.sentence}`);
+  if (isTotal) evidence += 0.3;
+  // What is said of one thing binds another only where the words reach that far, and for the same measure of it.
+  if (!isUniversal && !isMember && !isTotal) return 0;
+  if (limit.dimension === 'time' || !isSameMeasure(limit.attribute, note.attribute)) return 0;
   if (BROKEN.test(`${place.sentence} ${place.after}`)) evidence += 0.2;
   return evidence + closeness(edge, limit.unit, note);
 }
