@@ -4,7 +4,7 @@ import { stemOf } from './stems.ts';
 /** Words of a name that do not tell one thing from another. "Old" does, when there is a new one. */
 const FILLER = new Set(
   `a an the this that these those my your our his her their its of for on in at to from with and by one ones bit bits
-  thing things piece pieces own whole actual said same new same here there it is be each every all both per now still
+  thing things piece pieces own whole actual said same same here there it is be each every all both per now still
   about just only around`.split(/\s+/),
 );
 
