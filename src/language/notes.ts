@@ -221,6 +221,9 @@ export interface TraceStep {
   readonly span: Span;
   readonly outcome: 'read' | 'merged' | 'dropped' | 'lost';
   readonly why: string;
+  /** Number and unit as they stood before this step; a bare number has no unit yet. */
+  readonly value?: number;
+  readonly unit?: UnitName;
 }
 
 export interface Reading {

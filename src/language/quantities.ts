@@ -141,8 +141,16 @@ export function readQuantities(text: string, tokens: readonly Token[], context: 
     house: context.units,
     region,
     decimalComma: writesDecimalComma(region),
-    note: ({ from, to, stage, rule, outcome, why }) => {
-      trace.push({ stage, rule, outcome, why, span: spanOf(tokens, from, to) });
+    note: ({ from, to, stage, rule, outcome, why, value, unit }) => {
+      trace.push({
+        stage,
+        rule,
+        outcome,
+        why,
+        span: spanOf(tokens, from, to),
+        ...(value === undefined ? {} : { value }),
+        ...(unit ? { unit } : {}),
+      });
     },
   };
   let amounts = readAmounts(room);
