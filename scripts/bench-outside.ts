@@ -1,14 +1,22 @@
 /**
  * Reads published test sets and prints how far we agree, by set and kind: value and unit must both be right.
- * Usage: npm run bench:outside -- [--verbose] [FOLDER]. The sets are not part of this project; docs/outside-sets.md
+ * Usage: npm run bench:outside -- [--verbose] [--sample FILE] [FOLDER]. --sample writes every third sentence with
+ * whether we agree on it, as tests/outside/sample.json holds them. The sets are not part of this project; docs/outside-sets.md
  * says where each comes from. Without FOLDER they are looked for in ../shared/outside.
  */
+import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { agreementOn, type KindScore, ratesOf, scoreOutside } from '../tests/kit/outside/agreement.ts';
+import {
+  agreementOn,
+  agrees,
+  type KindScore,
+  ratesOf,
+  scoreOutside,
+} from '../tests/kit/outside/agreement.ts';
 import { outsideCases } from '../tests/kit/outside/sets.ts';
 
 const { values, positionals } = parseArgs({
-  options: { verbose: { type: 'boolean', default: false } },
+  options: { verbose: { type: 'boolean', default: false }, sample: { type: 'string' } },
   allowPositionals: true,
 });
 const folder = positionals[0] ?? '../shared/outside';
@@ -25,10 +33,18 @@ const rate = (value: number) => value.toFixed(3);
 console.log('set                    kind         gold right extra  kept      P      R     F1');
 for (const score of [...scoreOutside(cases)].sort((a, b) => (KEY(a) < KEY(b) ? -1 : 1))) {
   const { precision, recall, f1 } = ratesOf(score);
-  const counts = [score.gold, score.right, score.extra, score.kept].map((n) => String(n).padStart(5)).join(' ');
+  const counts = [score.gold, score.right, score.extra, score.kept]
+    .map((n) => String(n).padStart(5))
+    .join(' ');
   console.log(
     `${score.set.padEnd(22)} ${score.kind.padEnd(11)} ${counts}  ${rate(precision)}  ${rate(recall)}  ${rate(f1)}`,
   );
+}
+if (values.sample) {
+  const sampled = cases.filter((_, k) => k % 3 === 0);
+  const lines = sampled.map((one) => JSON.stringify({ ...one, read: agrees(one) }));
+  writeFileSync(values.sample, `[\n${lines.join(',\n')}\n]\n`);
+  console.log(`\n${sampled.length} sentences in ${values.sample}`);
 }
 if (values.verbose) {
   for (const one of cases) {

@@ -64,7 +64,8 @@ function shortFits(tokens: readonly Token[], at: number, spelling: Spelling): bo
   const word = spelling.words.join(' ');
   if (!afterDigits) return false;
   if (!token.spaced) return word.length > 1 || !/^(?:h|s)$/.test(word) || /^[hs]$/.test(token.word);
-  if (word === "'" || word === '"' || word === "''" || word === 'p') return false;
+  // "4 T-nuts" are no tonnes, "20 p" no pence.
+  if (word === "'" || word === '"' || word === "''" || word === 'p' || word === 't') return false;
   if (CAPITALS.has(word)) return token.text === token.text.toUpperCase();
   if (word === 'in' || word === 'ins') {
     const next = tokens[at + 1];

@@ -38,6 +38,11 @@ const PER_MINUTE = (units: readonly string[]) =>
   units.flatMap((unit) => [`${unit} a minute`, `${unit} per minute`]);
 const MILS = ['mil', 'mill', 'mils', 'mills', 'millis'];
 const FEET = ['foot', 'feet'];
+/** A big unit as one word or two, as recognisers write it: "kilowatt hours", "kilo watt hours". */
+const BIG = (prefix: string, units: readonly string[]) =>
+  units.flatMap((unit) => [`${prefix}${unit}`, `${prefix} ${unit}`]);
+
+const WATT_HOURS = ['watt hour', 'watt hours'];
 
 /** Units by what people say and write. Long spellings win over short ones, so order does not matter here. */
 export const UNIT_TABLE: readonly UnitEntry[] = [
@@ -53,6 +58,13 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
     spoken: [...SIZES('micron'), ...METRES('micro')],
     short: ['um', 'µm', 'μm'],
   },
+  {
+    key: 'mm',
+    dimension: 'length',
+    factor: 1e-6,
+    spoken: METRES('nano'),
+  },
+  { key: 'cm', dimension: 'length', factor: 10, spoken: METRES('deci'), short: ['dm'] },
   { key: 'in', dimension: 'length', spoken: ['inch', 'inches', 'inchs'], short: ['in', 'ins', '"', "''"] },
   { key: 'ft', dimension: 'length', spoken: [...FEET, 'footer', 'footers'], short: ['ft', "'"] },
   { key: 'yd', dimension: 'length', spoken: SIZES('yard'), short: ['yd', 'yds'] },
@@ -85,18 +97,36 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   },
   { key: 'in2', dimension: 'area', spoken: [...SQUARED(['inch', 'inches']), 'sq in'], short: ['in2', 'in²'] },
   { key: 'yd2', dimension: 'area', spoken: [...SQUARED(SIZES('yard')), 'sq yd'], short: ['yd2', 'yd²'] },
-  { key: 'km2', dimension: 'area', spoken: SQUARED(METRES('kilo')), short: ['km2', 'km²'] },
+  { key: 'km2', dimension: 'area', spoken: [...SQUARED(METRES('kilo')), 'square km'], short: ['km2', 'km²'] },
+  { key: 'mi2', dimension: 'area', spoken: [...SQUARED(SIZES('mile')), 'sq mi'] },
   { key: 'acre', dimension: 'area', spoken: SIZES('acre') },
   { key: 'ha', dimension: 'area', spoken: SIZES('hectare') },
   // Volumes
   {
     key: 'mL',
     dimension: 'volume',
-    spoken: [...LITRES('milli'), ...CUBED(METRES('centi'))],
+    spoken: [...LITRES('milli'), ...CUBED(METRES('centi')), 'c c'],
     short: ['ml', 'mls', 'cc', 'ccs', 'cm3', 'cm³'],
   },
   { key: 'L', dimension: 'volume', spoken: LITRES(''), short: ['l', 'ltr', 'ltrs'] },
   { key: 'L', dimension: 'volume', factor: 0.01, spoken: LITRES('centi'), short: ['cl'] },
+  { key: 'L', dimension: 'volume', factor: 1000, spoken: BIG('kilo', LITRES('')) },
+  { key: 'L', dimension: 'volume', spoken: CUBED(BIG('deci', [...METRES('')])), short: ['dm3', 'dm³'] },
+  // Spoons as cooks and makers of pots and sprays measure: 15 and 5 mL. Source: 21 CFR 101.9(b)(5)(viii), from memory.
+  {
+    key: 'mL',
+    dimension: 'volume',
+    factor: 15,
+    spoken: [...SIZES('tablespoon'), ...SIZES('tablespoonful')],
+    short: ['tbsp', 'tbsps'],
+  },
+  {
+    key: 'mL',
+    dimension: 'volume',
+    factor: 5,
+    spoken: [...SIZES('teaspoon'), ...SIZES('teaspoonful')],
+    short: ['tsp', 'tsps'],
+  },
   { key: 'm3', dimension: 'volume', spoken: [...CUBED(METRES('')), 'cube', 'cubes'], short: ['m3', 'm³'] },
   { key: 'ft3', dimension: 'volume', spoken: [...CUBED(FEET), 'cu ft'], short: ['ft3', 'ft³'] },
   { key: 'in3', dimension: 'volume', spoken: CUBED(['inch', 'inches']), short: ['in3', 'in³'] },
@@ -115,7 +145,8 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   { key: 'g', dimension: 'mass', spoken: GRAMS(''), short: ['g', 'gm', 'gms', 'gsm'] },
   { key: 'kg', dimension: 'mass', spoken: [...GRAMS('kilo'), 'kilo', 'kilos', 'keys'], short: ['kg', 'kgs'] },
   { key: 'g', dimension: 'mass', factor: 0.001, spoken: GRAMS('milli'), short: ['mg'] },
-  { key: 't', dimension: 'mass', spoken: [...SIZES('tonne'), 'metric ton', 'metric tons'] },
+  { key: 'g', dimension: 'mass', factor: 1e-6, spoken: GRAMS('micro'), short: ['µg', 'μg'] },
+  { key: 't', dimension: 'mass', spoken: [...SIZES('tonne'), 'metric ton', 'metric tons'], short: ['t'] },
   { key: 'ton', spoken: SIZES('ton') },
   { key: 'oz', dimension: 'mass', spoken: SIZES('ounce'), short: ['oz', 'ozs'] },
   { key: 'pounds', spoken: ['pound', 'pounds'] },
@@ -134,13 +165,26 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
       'degree c',
       'celsius',
       'centigrade',
+      'celcius',
+      'degrees celcius',
+      'deg celsius',
+      'deg centigrade',
     ],
     short: ['° c', '°c', 'degc', 'deg c', 'c', '℃', '° celsius'],
   },
   {
     key: 'degF',
     dimension: 'temperature',
-    spoken: ['degrees f', 'degrees fahrenheit', 'degree fahrenheit', 'degree f', 'fahrenheit'],
+    spoken: [
+      'degrees f',
+      'degrees fahrenheit',
+      'degree fahrenheit',
+      'degree f',
+      'fahrenheit',
+      'farenheit',
+      'degrees farenheit',
+      'deg fahrenheit',
+    ],
     short: ['° f', '°f', 'degf', 'deg f', 'f', '℉', '° fahrenheit'],
   },
   {
@@ -172,9 +216,11 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
     spoken: ['horsepower', 'horse power', 'horse', 'horses', 'hp', 'h p'],
     short: ['bhp'],
   },
-  { key: 'BTU', dimension: 'energy', spoken: ['btu', 'btus', 'b t u'] },
-  { key: 'Wh', dimension: 'energy', spoken: ['watt hours', 'watt hour'], short: ['wh'] },
-  { key: 'kWh', dimension: 'energy', spoken: ['kilowatt hours', 'kilowatt hour'], short: ['kwh'] },
+  { key: 'BTU', dimension: 'energy', spoken: ['btu', 'btus', 'b t u', 'british thermal units'] },
+  { key: 'Wh', dimension: 'energy', spoken: WATT_HOURS, short: ['wh'] },
+  { key: 'kWh', dimension: 'energy', spoken: BIG('kilo', WATT_HOURS), short: ['kwh'] },
+  { key: 'kWh', dimension: 'energy', factor: 1000, spoken: BIG('mega', WATT_HOURS), short: ['mwh'] },
+  { key: 'kWh', dimension: 'energy', factor: 1e6, spoken: BIG('giga', WATT_HOURS), short: ['gwh'] },
   { key: 'J', dimension: 'energy', spoken: SIZES('joule'), short: ['j'] },
   { key: 'kJ', dimension: 'energy', spoken: SIZES('kilojoule'), short: ['kj'] },
   // Pressure, torque
@@ -239,17 +285,20 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   { key: 'h', dimension: 'time', spoken: ['hour', 'hours', 'hrs', 'hr'], short: ['h'] },
   { key: 'd', dimension: 'time', spoken: ['day', 'days'] },
   { key: 'd', dimension: 'time', factor: 7, spoken: ['week', 'weeks'] },
+  { key: 'd', dimension: 'time', factor: 14, spoken: SIZES('fortnight') },
   { key: 'month', dimension: 'time', spoken: ['month', 'months'] },
   { key: 'year', dimension: 'time', spoken: ['year', 'years', 'yrs', 'yr'] },
   // Ratio, frequency, speed
   {
     key: '%',
     dimension: 'ratio',
-    spoken: ['percent', 'per cent', 'pc', 'percents'],
+    spoken: ['percent', 'per cent', 'pc', 'percents', 'percentage'],
     short: ['%', '٪', '％'],
   },
   { key: 'Hz', dimension: 'frequency', spoken: ['hertz', 'hz'], short: ['hz'] },
-  { key: 'kHz', dimension: 'frequency', spoken: ['kilohertz'], short: ['khz'] },
+  { key: 'kHz', dimension: 'frequency', spoken: BIG('kilo', ['hertz']), short: ['khz'] },
+  { key: 'kHz', dimension: 'frequency', factor: 1000, spoken: BIG('mega', ['hertz']), short: ['mhz'] },
+  { key: 'kHz', dimension: 'frequency', factor: 1e6, spoken: BIG('giga', ['hertz']), short: ['ghz'] },
   {
     key: 'rpm',
     dimension: 'speed',
@@ -265,8 +314,8 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   {
     key: 'km/h',
     dimension: 'speed',
-    spoken: [...PER_HOUR([...METRES('kilo'), 'k', 'km', 'kay', 'kays']), 'kph', 'kmh'],
-    short: ['km/h'],
+    spoken: [...PER_HOUR([...METRES('kilo'), 'k', 'km', 'kay', 'kays']), 'kph', 'kmh', 'kmph'],
+    short: ['km/h', 'km / h', 'km / hr'],
   },
   {
     key: 'm/s',
@@ -294,7 +343,12 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   { key: 'dollars', dimension: 'money', spoken: ['dollar', 'dollars', 'buck', 'bucks'] },
   { key: 'cents', dimension: 'money', spoken: ['cent', 'cents'] },
   { key: 'GBP', dimension: 'money', factor: 0.01, spoken: ['pence'], short: ['p'] },
-  { key: 'USD', dimension: 'money', spoken: ['us dollars', 'american dollars'], short: ['usd'] },
+  {
+    key: 'USD',
+    dimension: 'money',
+    spoken: ['us dollars', 'us dollar', 'american dollars', 'united states dollars'],
+    short: ['usd'],
+  },
   { key: 'AUD', dimension: 'money', spoken: ['australian dollars'], short: ['aud'] },
   { key: 'CAD', dimension: 'money', spoken: ['canadian dollars'], short: ['cad'] },
   { key: 'NZD', dimension: 'money', spoken: ['new zealand dollars'], short: ['nzd'] },

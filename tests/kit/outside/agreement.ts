@@ -73,6 +73,12 @@ export function agreementOn(one: OutsideCase): Agreement {
   return { right, missed, extra: left };
 }
 
+/** True when everything that the set labels was read, and nothing else of those kinds. */
+export function agrees(one: OutsideCase): boolean {
+  const { missed, extra } = agreementOn(one);
+  return missed.length + extra.length === 0;
+}
+
 export interface KindScore {
   readonly set: string;
   readonly kind: OutsideKind | 'all';
@@ -107,7 +113,8 @@ export function scoreOutside(cases: readonly OutsideCase[]): readonly KindScore[
     const { right, missed, extra } = agreementOn(one);
     for (const { kind } of missed) for (const name of [kind, 'all'] as const) add(one.set, name, { gold: 1 });
     for (const { kind, kept } of right)
-      for (const name of [kind, 'all'] as const) add(one.set, name, { gold: 1, right: 1, kept: kept ? 1 : 0 });
+      for (const name of [kind, 'all'] as const)
+        add(one.set, name, { gold: 1, right: 1, kept: kept ? 1 : 0 });
     for (const { kind } of extra) for (const name of [kind, 'all'] as const) add(one.set, name, { extra: 1 });
   }
   return [...rows.values()];

@@ -90,7 +90,8 @@ function money(folder: string): readonly OutsideCase[] {
     kinds: ['money'],
     region: REGION,
     gold: Results.flatMap(({ Resolution: { value, unit } = {} }) =>
-      goldOf(theirAtom(Number(value), unit === 'Pound' ? 'Pound sterling' : (unit ?? ''))),
+      // A currency named without an amount has no value.
+      value ? goldOf(theirAtom(Number(value), unit === 'Pound' ? 'Pound sterling' : (unit ?? ''))) : [],
     ),
   }));
 }
@@ -102,8 +103,8 @@ function percents(folder: string): readonly OutsideCase[] {
     text: Input,
     kinds: ['ratio'],
     region: REGION,
-    gold: Results.flatMap(({ Resolution }) =>
-      goldOf(theirAtom(Number((Resolution?.value ?? '').replace('%', '')), '%')),
+    gold: Results.flatMap(({ Resolution: { value = '' } = {} }) =>
+      /^-?[\d.]+%$/.test(value) ? goldOf(theirAtom(Number.parseFloat(value), '%')) : [],
     ),
   }));
 }
@@ -170,11 +171,15 @@ function spokenMoney(folder: string): readonly OutsideCase[] {
     if (!found) return [];
     const [, sign = '', digits, scale = ''] = found;
     const gold = goldOf(theirAtom(Number(digits) * (SCALE[scale] ?? 1), sign));
-    return [{ set: 'nemo itn', id: `money-${k}`, text: said, kinds: ['money'] as const, region: REGION, gold }];
+    return [
+      { set: 'nemo itn', id: `money-${k}`, text: said, kinds: ['money'] as const, region: REGION, gold },
+    ];
   });
 }
 
-const MONTHS = 'january february march april may june july august september october november december'.split(' ');
+const MONTHS = 'january february march april may june july august september october november december'.split(
+  ' ',
+);
 const FULL_DATE = /^(?:(?<month>[a-z]+) (?<day>\d+)|(?<day2>\d+) (?<month2>[a-z]+)) (?<year>\d{4})$/;
 
 function spokenDates(folder: string): readonly OutsideCase[] {
@@ -187,7 +192,15 @@ function spokenDates(folder: string): readonly OutsideCase[] {
     const gold = [{ kind: 'date' as const, keys: [iso] }];
     const recordedAt = '2016-11-07T00:00:00';
     return [
-      { set: 'nemo itn', id: `date-${k}`, text: said, kinds: ['date'] as const, region: REGION, recordedAt, gold },
+      {
+        set: 'nemo itn',
+        id: `date-${k}`,
+        text: said,
+        kinds: ['date'] as const,
+        region: REGION,
+        recordedAt,
+        gold,
+      },
     ];
   });
 }

@@ -8,7 +8,9 @@ import { UNIT_TABLE } from '../../../src/language/units/unit-table.ts';
 type Row = readonly [name: string, unit: string, factor?: number];
 
 const LENGTHS: readonly Row[] = [
-  ...(['m metre Meter', 'ft foot Foot', 'km kilometre Kilometer', 'mm millimetre Millimeter'] as const).flatMap(names),
+  ...(
+    ['m metre Meter', 'ft foot Foot', 'km kilometre Kilometer', 'mm millimetre Millimeter'] as const
+  ).flatMap(names),
   ...(['mi mile Mile', 'in inch Inch', 'cm centimetre Centimeter', 'yd yard Yard'] as const).flatMap(names),
   ['Decimeter', 'cm', 10],
   ['μm', 'mm', 1e-3],
@@ -18,7 +20,9 @@ const LENGTHS: readonly Row[] = [
   ['picometre', 'mm', 1e-9],
 ];
 const AREAS: readonly Row[] = [
-  ...(['m2 m² square_metre Square_meter', 'km2 km² square_kilometre Square_kilometer'] as const).flatMap(names),
+  ...(['m2 m² square_metre Square_meter', 'km2 km² square_kilometre Square_kilometer'] as const).flatMap(
+    names,
+  ),
   ...(['ft2 sq_ft', 'mi2 sq_mi square_mile', 'ha ha', 'acre Acre'] as const).flatMap(names),
 ];
 const VOLUMES: readonly Row[] = [
@@ -121,7 +125,11 @@ const KIND_OF: ReadonlyMap<string, OutsideKind> = (() => {
     ['USD', 'money'],
     ['lb', 'mass'],
   ]);
-  const OURS: Readonly<Record<string, OutsideKind>> = { energy: 'power', voltage: 'power', frequency: 'power' };
+  const OURS: Readonly<Record<string, OutsideKind>> = {
+    energy: 'power',
+    voltage: 'power',
+    frequency: 'power',
+  };
   for (const { key, dimension } of UNIT_TABLE) {
     if (dimension) kinds.set(key, OURS[dimension] ?? (dimension as OutsideKind));
   }
