@@ -4,10 +4,11 @@ import { stat } from 'node:fs/promises';
 import { basename, extname, join } from 'node:path';
 import { loadHearing } from './hearing.ts';
 import { inLocalZone, localInstant, now, withOffset } from './instant.ts';
-import type { KnownFigure, MemoNotes } from './language/notes.ts';
+import { whatIsKnown } from './known.ts';
+import type { MemoNotes } from './language/notes.ts';
 import type { NewEvent, SpokenText } from './model/events.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
-import type { ClaimRow, MemoRow } from './model/rows.ts';
+import type { MemoRow } from './model/rows.ts';
 import type { MemoSource, MemoSummary } from './model/views.ts';
 import { hashFile, type KeptOriginal, keepOriginal } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
@@ -140,13 +141,8 @@ export class MemoTaking {
   async #read(text: string, recordedAt: string): Promise<MemoNotes> {
     const { readMemo } = await import('./language/pipeline.ts');
     const { units, region } = projectInfo(this.#store.rows);
-    const knownItems = this.#store.rows.all('items').flatMap((item) => [item.name, ...item.aliases]);
-    const knownFigures = knownFrom(this.#store.rows.all('claims'));
     const place = region ? { region } : {};
-    const openTasks = this.#store.rows
-      .all('tasks')
-      .flatMap((task) => (task.status === 'open' ? [task.gist] : []));
-    return readMemo(text, { units, ...place, recordedAt, knownItems, knownFigures, openTasks }).notes;
+    return readMemo(text, { units, ...place, recordedAt, ...whatIsKnown(this.#store, text) }).notes;
   }
 
   #taken(memoId: string): Taken {
@@ -154,14 +150,6 @@ export class MemoTaking {
     if (!memo) throw new Error(`memo ${memoId} is not in the model`);
     return { memoId, already: false, memo, findings: findingViews(this.#store.rows, { memoId }) };
   }
-}
-
-/** Figures said so far by the name they were said under, oldest first. */
-function knownFrom(claims: readonly ClaimRow[]): readonly KnownFigure[] {
-  return [...claims]
-    .filter((claim) => claim.status !== 'rejected')
-    .sort((a, b) => Date.parse(a.source.recordedAt) - Date.parse(b.source.recordedAt))
-    .map(({ said, attribute, value, unit }) => ({ item: said, attribute, value, unit }));
 }
 
 /** What the file is and when it was recorded; throws a Problem when it is no memo. */

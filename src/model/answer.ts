@@ -1,9 +1,9 @@
 /** Finds what a question is about by its words. */
 import type { Attribute } from '../language/notes.ts';
 import { nameStems, wordsOf } from './names.ts';
-import { findingViews, standingFigures } from './project-views.ts';
-import type { ProjectRows } from './rows.ts';
-import type { Answer, StandingFigure } from './views.ts';
+import { findingViews, standingFigure } from './project-views.ts';
+import type { ProjectRows, StandingRow } from './rows.ts';
+import type { Answer } from './views.ts';
 
 /** Words that ask and name nothing. */
 const ASKING = new Set(
@@ -59,23 +59,27 @@ const ATTRIBUTE_WORDS: Readonly<Record<string, Attribute>> = {
   money: 'money',
 };
 
-/** How much of a thing's name the question holds, 0 to 1. */
-function likeness(figure: StandingFigure, stems: ReadonlySet<string>): number {
-  const name = nameStems(figure.item);
-  const shared = name.filter((stem) => stems.has(stem)).length;
-  return name.length === 0 ? 0 : shared / name.length;
+/** How much of a name the question holds, 0 to 1. */
+function likeness(name: string, stems: ReadonlySet<string>): number {
+  const own = nameStems(name);
+  const shared = own.filter((stem) => stems.has(stem)).length;
+  return own.length === 0 ? 0 : shared / own.length;
 }
 
 /** A name that shares fewer than half of its words with the question is another thing. */
 const LEAST_LIKENESS = 0.5;
 
-function figuresFor(rows: ProjectRows, words: readonly string[]): readonly StandingFigure[] {
+function figuresFor(rows: ProjectRows, words: readonly string[]): readonly StandingRow[] {
   const stems = new Set(nameStems(words.join(' ')));
-  const rated = standingFigures(rows)
-    .map((figure) => ({ figure, rate: likeness(figure, stems) }))
-    .filter(({ rate }) => rate >= LEAST_LIKENESS);
+  const rated = rows
+    .itemsSharing([...stems])
+    .map((item) => ({
+      figures: rows.standingOf(item.id),
+      rate: Math.max(...[item.name, ...item.aliases].map((name) => likeness(name, stems))),
+    }))
+    .filter(({ figures, rate }) => rate >= LEAST_LIKENESS && figures.length > 0);
   const best = Math.max(0, ...rated.map(({ rate }) => rate));
-  const likest = rated.filter(({ rate }) => rate === best).map(({ figure }) => figure);
+  const likest = rated.flatMap(({ figures, rate }) => (rate === best ? figures : []));
   const attributes = new Set(words.map((word) => ATTRIBUTE_WORDS[word]));
   const asked = likest.filter((figure) => attributes.has(figure.attribute));
   return asked.length > 0 ? asked : likest;
@@ -90,8 +94,9 @@ export function tellingWords(question: string): readonly string[] {
 
 /** Figures and clashes that a question is about; `said` is the talk that holds its words, best first. */
 export function answerOf(rows: ProjectRows, question: string, said: Answer['said']): Answer {
-  const figures = figuresFor(rows, tellingWords(question));
-  const subjects = new Set(figures.map(({ item, attribute }) => `${item}|${attribute}`));
-  const findings = findingViews(rows).filter(({ item, attribute }) => subjects.has(`${item}|${attribute}`));
-  return { question, figures, said, findings };
+  const standing = figuresFor(rows, tellingWords(question));
+  const findings = [...new Set(standing.map(({ slot }) => slot))].flatMap((slot) =>
+    findingViews(rows, { slot }),
+  );
+  return { question, figures: standing.map((row) => standingFigure(rows, row)), said, findings };
 }

@@ -1,5 +1,5 @@
 import type { Dimension } from '../language/notes.ts';
-import { itemStems } from './items.ts';
+import { isLike, itemStems } from './items.ts';
 import type {
   ActRow,
   ArrivalRow,
@@ -55,6 +55,9 @@ export class Draft implements ModelReader {
     return this.#many('items', this.#base.itemsSharing(stems), (item) =>
       itemStems(item).some((stem) => stems.includes(stem)),
     );
+  }
+  itemsLike(stems: readonly string[]): readonly ItemRow[] {
+    return this.#many('items', this.#base.itemsLike(stems), (item) => isLike(item, stems));
   }
   itemCount(): number {
     const added = [...(this.#put.get('items')?.keys() ?? [])].filter((id) => !this.#base.item(id));
@@ -120,8 +123,16 @@ export class Draft implements ModelReader {
     const put = this.#put.get(table) as ReadonlyMap<string, ModelRows[T]> | undefined;
     if (!put) return base;
     const key = (row: ModelRows[T]) => keyOf({ table, row } as ModelChange);
-    const known = new Set(base.map(key));
-    const added = [...put].filter(([id]) => !known.has(id)).map(([, row]) => row);
-    return [...base.map((row) => put.get(key(row)) ?? row), ...added].filter(answers);
+    // What is underneath answered already: only changed and added rows are tested.
+    const changed = new Map([...put].map(([id, row]) => [id, answers(row) ? row : undefined]));
+    const found: ModelRows[T][] = [];
+    for (const row of base) {
+      const id = key(row);
+      const now = changed.has(id) ? changed.get(id) : row;
+      changed.delete(id);
+      if (now) found.push(now);
+    }
+    for (const row of changed.values()) if (row) found.push(row);
+    return found;
   }
 }

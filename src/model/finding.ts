@@ -101,7 +101,7 @@ function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly C
 /** Acts that were done to this thing: linked to it, or naming it with at least half of what tells it apart. */
 export function actsOn(draft: Draft, itemId: string, name: string): readonly ActRow[] {
   const { head, stems } = shapeOf(name);
-  return draft.actsSharing(stems).filter((act) => {
+  return draft.actsSharing([head]).filter((act) => {
     if (act.itemIds.includes(itemId)) return true;
     const shared = stems.filter((stem) => act.words.includes(stem)).length;
     return act.words.includes(head) && shared * 2 >= stems.length;

@@ -1,10 +1,11 @@
 import type { Dimension } from '../language/notes.ts';
 import type { NewEvent, ProjectEvent } from './events.ts';
-import { itemStems } from './items.ts';
+import { isLike, itemStems } from './items.ts';
 import { changesOf, reachesBack, replay } from './replay.ts';
 import type {
   ActRow,
   ArrivalRow,
+  AskedBy,
   ClaimRow,
   FindingRow,
   FormulaRow,
@@ -32,6 +33,9 @@ export class MemoryRows implements ProjectRows {
   get<T extends TableName>(table: T, key: string): ModelRows[T] | undefined {
     return this.#table(table).get(key);
   }
+  where<T extends keyof AskedBy>(table: T, column: AskedBy[T], value: string): readonly ModelRows[T][] {
+    return this.all(table).filter((row) => (row as unknown as Record<string, unknown>)[column] === value);
+  }
   nameRule(key: string): NameRow | undefined {
     return this.get('names', key);
   }
@@ -40,6 +44,9 @@ export class MemoryRows implements ProjectRows {
   }
   itemsSharing(stems: readonly string[]): readonly ItemRow[] {
     return this.all('items').filter((item) => itemStems(item).some((stem) => stems.includes(stem)));
+  }
+  itemsLike(stems: readonly string[]): readonly ItemRow[] {
+    return this.all('items').filter((item) => isLike(item, stems));
   }
   itemCount(): number {
     return this.#table('items').size;

@@ -96,15 +96,19 @@ export type Kinship =
 export function kinship(said: string, known: string): Kinship {
   const [a, b] = [shapeOf(said), shapeOf(known)];
   const sameHead = a.head === b.head || isHoleOf(a, b);
-  const plain = (shape: NameShape) => shape.stems.filter((stem) => !HOLES.has(stem));
   const holes = a.head !== b.head && sameHead;
-  const [left, right] = holes ? [plain(a), plain(b)] : [a.stems, b.stems];
+  const [left, right] = holes ? [withoutHoles(a.stems), withoutHoles(b.stems)] : [a.stems, b.stems];
   const [moreA, moreB] = [without(left, right), without(right, left)];
   if (moreA.length === 0 && moreB.length === 0) return 'same';
   if (!sameHead) return 'apart';
   if (moreA.length === 0) return 'shorter';
   if (moreB.length === 0) return moreA.some(setsApart) ? 'sort' : 'longer';
   return 'rival';
+}
+
+/** The stems without words for an opening: a window and its opening are told by the others. */
+export function withoutHoles(stems: readonly string[]): readonly string[] {
+  return stems.filter((stem) => !HOLES.has(stem));
 }
 
 /** Whether one is a window and the other its opening. */

@@ -7,7 +7,7 @@ import type { ItemRow } from './rows.ts';
 export function itemFor(draft: Draft, said: string, recent: readonly string[]): ItemRow {
   const rule = draft.nameRule(nameKey(said));
   const name = rule?.into ?? said;
-  const known = draft.itemsSharing(nameStems(name));
+  const known = draft.itemsLike(nameStems(name));
   const apart = rule !== undefined && rule.into === undefined;
   const found = apart
     ? known.find((item) => nameKey(item.name) === nameKey(name))

@@ -2,7 +2,7 @@
 import { keepNotes } from './keep-notes.ts';
 import { nameStems } from './names.ts';
 import { reviewsOf } from './replay.ts';
-import type { ClaimRow, FindingRow, MemoRow, ProjectRows, StandingRow, TaskRow } from './rows.ts';
+import type { ClaimRow, FindingRow, MemoRow, ProjectRows, Slot, StandingRow, TaskRow } from './rows.ts';
 import type {
   ClaimView,
   ExpectedArrival,
@@ -33,9 +33,7 @@ export function memoViews(rows: ProjectRows): readonly MemoView[] {
 
 export function memoView(rows: ProjectRows, id: string): MemoView | undefined {
   const memo = rows.get('memos', id);
-  return (
-    memo && viewOfMemo(rows, memo, rows.all('findings').filter((finding) => finding.memoId === id).length)
-  );
+  return memo && viewOfMemo(rows, memo, rows.where('findings', 'memoId', id).length);
 }
 
 function viewOfMemo(rows: ProjectRows, memo: MemoRow, findingCount: number): MemoView {
@@ -73,16 +71,24 @@ const EMPTY_NOTES = {
   corrections: [],
 } as const;
 
+interface FindingFilter {
+  readonly status?: 'open' | 'settled';
+  readonly memoId?: string;
+  readonly slot?: Slot;
+}
+
 /** Findings in the order in which they were made. */
-export function findingViews(
-  rows: ProjectRows,
-  filter: { readonly status?: 'open' | 'settled'; readonly memoId?: string } = {},
-): readonly FindingView[] {
-  return rows
-    .all('findings')
+export function findingViews(rows: ProjectRows, filter: FindingFilter = {}): readonly FindingView[] {
+  return findingRows(rows, filter)
     .filter((finding) => filter.status === undefined || finding.status === filter.status)
-    .filter((finding) => filter.memoId === undefined || finding.memoId === filter.memoId)
     .map(viewOfFinding);
+}
+
+/** The narrowest part of the filter chooses the rows to read. */
+function findingRows(rows: ProjectRows, { status, memoId, slot }: FindingFilter): readonly FindingRow[] {
+  if (slot !== undefined) return rows.where('findings', 'slot', slot);
+  if (memoId !== undefined) return rows.where('findings', 'memoId', memoId);
+  return status === undefined ? rows.all('findings') : rows.where('findings', 'status', status);
 }
 
 function viewOfFinding({ slot: _slot, ...view }: FindingRow): FindingView {
@@ -105,7 +111,8 @@ export function standingFigures(rows: ProjectRows, item?: string): readonly Stan
     .map((row) => standingFigure(rows, row));
 }
 
-function standingFigure(rows: ProjectRows, row: StandingRow): StandingFigure {
+/** A standing figure with its history and what hangs on it. */
+export function standingFigure(rows: ProjectRows, row: StandingRow): StandingFigure {
   const claim = row.claimId ? rows.claim(row.claimId) : undefined;
   const formula = rows.formula(row.slot);
   return {
@@ -122,10 +129,7 @@ function standingFigure(rows: ProjectRows, row: StandingRow): StandingFigure {
     status: row.status,
     rule: row.rule,
     ...(claim === undefined ? {} : { source: claim.source }),
-    history: rows
-      .claimsOf(row.itemId)
-      .filter((other) => other.slot === row.slot)
-      .map((other) => claimView(rows, other)),
+    history: rows.where('claims', 'slot', row.slot).map((claim) => claimView(rows, claim)),
     dependents: rows.formulasReading(row.slot).map((reading) => {
       const name = rows.item(reading.itemId)?.name ?? '';
       return `${name} ${reading.attribute}`;

@@ -249,6 +249,8 @@ export interface ModelReader {
   item(id: string): ItemRow | undefined;
   /** Items whose name or another name shares at least one of these stems. */
   itemsSharing(stems: readonly string[]): readonly ItemRow[];
+  /** Of those, the items that a name of these stems may stand for: see `isLike`. */
+  itemsLike(stems: readonly string[]): readonly ItemRow[];
   itemCount(): number;
   claim(id: string): ClaimRow | undefined;
   claimsOf(itemId: string): readonly ClaimRow[];
@@ -267,8 +269,17 @@ export interface ModelReader {
   findingsOn(slot: Slot): readonly FindingRow[];
 }
 
+/** Columns that rows can be asked for by, without reading the whole table. */
+export interface AskedBy {
+  readonly claims: 'memoId' | 'slot';
+  readonly tasks: 'status';
+  readonly findings: 'slot' | 'status' | 'memoId';
+}
+
 /** All rows, for views and exports. */
 export interface ProjectRows extends ModelReader {
+  /** Rows whose column holds this value, in order of first writing. */
+  where<T extends keyof AskedBy>(table: T, column: AskedBy[T], value: string): readonly ModelRows[T][];
   all<T extends TableName>(table: T): readonly ModelRows[T][];
   get<T extends TableName>(table: T, key: string): ModelRows[T] | undefined;
 }

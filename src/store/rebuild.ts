@@ -18,6 +18,7 @@ export function putChange(db: Database, rows: SqliteRows, change: ModelChange): 
 /** Builds every projection anew from the log. Call inside a transaction. */
 export function rebuild(db: Database, rows: SqliteRows, events: readonly ProjectEvent[]): void {
   clearProjections(db);
+  rows.forget();
   replay(rows, events, (change) => putChange(db, rows, change));
 }
 

@@ -1,9 +1,10 @@
 import type { Database, Statement } from 'better-sqlite3';
 import type { Dimension } from '../language/notes.ts';
-import { itemStems } from '../model/items.ts';
+import { isLike, itemStems } from '../model/items.ts';
 import type {
   ActRow,
   ArrivalRow,
+  AskedBy,
   ClaimRow,
   FindingRow,
   FormulaRow,
@@ -20,6 +21,7 @@ import type {
   TaskRow,
 } from '../model/rows.ts';
 import { keyOf } from '../model/rows.ts';
+import { ItemCache } from './item-cache.ts';
 import { SEARCHED, TABLES, type WORD_TABLES } from './schema.ts';
 
 type Words = (typeof WORD_TABLES)[number];
@@ -31,9 +33,20 @@ interface Body {
 export class SqliteRows implements ProjectRows {
   readonly #db: Database;
   readonly #statements = new Map<string, Statement>();
+  readonly #items = new ItemCache();
 
   constructor(db: Database) {
     this.#db = db;
+  }
+
+  /** Forgets what another process may have changed. Call when a transaction begins. */
+  refresh(): void {
+    this.#items.keepFor(this.#db.pragma('data_version', { simple: true }) as number);
+  }
+
+  /** Forgets everything, also what a transaction wrote that did not come to its end. */
+  forget(): void {
+    this.#items.clear();
   }
 
   all<T extends TableName>(table: T): readonly ModelRows[T][] {
@@ -44,14 +57,38 @@ export class SqliteRows implements ProjectRows {
     return this.#rows<ModelRows[T]>(`SELECT body FROM ${known(table)} WHERE key = ?`, key)[0];
   }
 
+  where<T extends keyof AskedBy>(table: T, column: AskedBy[T], value: string): readonly ModelRows[T][] {
+    const columns: readonly string[] = SEARCHED[table];
+    if (!columns.includes(column)) throw new TypeError(`${table} is not searched by ${column}`);
+    return this.#rows(`SELECT body FROM ${table} WHERE ${column} = ? ORDER BY ord`, value);
+  }
+
   nameRule(key: string): NameRow | undefined {
     return this.get('names', key);
   }
   item(id: string): ItemRow | undefined {
-    return this.get('items', id);
+    if (!this.#db.inTransaction) return this.get('items', id);
+    return this.#items.row(id, () => this.get('items', id));
   }
   itemsSharing(stems: readonly string[]): readonly ItemRow[] {
-    return this.#sharing('items', 'item_words', stems);
+    // Outside a transaction another process may write between two reads.
+    if (!this.#db.inTransaction) return this.#sharing('items', 'item_words', stems);
+    return this.#items.sharing(stems, (word) => this.#sharing('items', 'item_words', [word]));
+  }
+  /** The items whose names share most words with these, of equals the latest, in order of first mention. */
+  itemsNear(stems: readonly string[], limit: number): readonly ItemRow[] {
+    const sql = `SELECT body FROM items WHERE ord IN (
+        SELECT items.ord FROM item_words JOIN items ON items.key = item_words.key
+        WHERE word IN (SELECT value FROM json_each(?))
+        GROUP BY items.ord ORDER BY count(*) DESC, items.ord DESC LIMIT ?)
+      ORDER BY ord`;
+    return (this.#statement(sql).all(JSON.stringify(stems), limit) as Body[]).map(
+      (row) => JSON.parse(row.body) as ItemRow,
+    );
+  }
+  itemsLike(stems: readonly string[]): readonly ItemRow[] {
+    if (!this.#db.inTransaction) return this.itemsSharing(stems).filter((item) => isLike(item, stems));
+    return this.#items.like(stems, (word) => this.#sharing('items', 'item_words', [word]));
   }
   itemCount(): number {
     return (this.#statement('SELECT count(*) AS n FROM items').get() as { n: number }).n;
@@ -93,14 +130,15 @@ export class SqliteRows implements ProjectRows {
     return this.#sharing('acts', 'act_words', stems);
   }
   findingsOn(slot: Slot): readonly FindingRow[] {
-    return this.#rows("SELECT body FROM findings WHERE slot = ? AND status = 'open' ORDER BY ord", slot);
+    // The plus keeps SQLite from the index of the status: a slot has few findings, the project many open ones.
+    return this.#rows("SELECT body FROM findings WHERE slot = ? AND +status = 'open' ORDER BY ord", slot);
   }
 
   /** Puts one row; a row with the same key gives way to it and keeps its place in the order. */
   put(change: ModelChange): void {
     const { table, row } = change;
     const key = keyOf(change);
-    const columns = SEARCHED[table];
+    const columns: readonly string[] = SEARCHED[table];
     const values = columns.map((column) => columnOf(column, row));
     const names = ['key', ...columns, 'body'];
     const sets = [...columns, 'body'].map((name) => `${name} = excluded.${name}`).join(', ');
@@ -108,7 +146,11 @@ export class SqliteRows implements ProjectRows {
       `INSERT INTO ${known(table)} (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})
        ON CONFLICT (key) DO UPDATE SET ${sets}`,
     ).run(key, ...values, JSON.stringify(row));
-    if (change.table === 'items') this.#index('item_words', key, itemStems(change.row));
+    if (change.table === 'items') {
+      const stems = itemStems(change.row);
+      this.#index('item_words', key, stems);
+      this.#items.put(change.row, stems);
+    }
     if (change.table === 'acts') this.#index('act_words', key, change.row.words);
     if (change.table === 'formulas') this.#index('formula_inputs', key, change.row.inputs);
   }

@@ -22,7 +22,7 @@ CREATE TRIGGER log_stands BEFORE UPDATE ON log BEGIN SELECT RAISE(ABORT, 'the lo
  * Columns that a projection is searched by. A row's whole shape is its `body`, owned by the types in
  * src/model/rows.ts; these are copies of parts of it.
  */
-export const SEARCHED: Readonly<Record<TableName, readonly string[]>> = {
+export const SEARCHED = {
   project: [],
   memos: ['sha256'],
   names: [],
@@ -38,15 +38,16 @@ export const SEARCHED: Readonly<Record<TableName, readonly string[]>> = {
   acts: [],
   closings: [],
   findings: ['slot', 'status', 'memoId'],
-};
+} as const satisfies Readonly<Record<TableName, readonly string[]>>;
 export const TABLES = Object.keys(SEARCHED) as readonly TableName[];
 
 /** Words by which rows are found: stems of items and acts, input slots of formulas. */
 export const WORD_TABLES = ['item_words', 'act_words', 'formula_inputs'] as const;
 
 function projection(table: TableName): string {
-  const columns = SEARCHED[table].map((name) => `, ${name} TEXT`).join('');
-  const indexes = SEARCHED[table]
+  const searched: readonly string[] = SEARCHED[table];
+  const columns = searched.map((name) => `, ${name} TEXT`).join('');
+  const indexes = searched
     .map((name) => `CREATE INDEX ${table}_by_${name} ON ${table} (${name});`)
     .join('\n');
   return `CREATE TABLE ${table} (

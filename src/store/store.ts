@@ -2,7 +2,7 @@ import type { Database } from 'better-sqlite3';
 import type { HouseUnits } from '../language/notes.ts';
 import type { NewEvent, ProjectEvent } from '../model/events.ts';
 import { changesOf, reachesBack } from '../model/replay.ts';
-import type { MemoRow, ProjectRows } from '../model/rows.ts';
+import type { ItemRow, MemoRow, ProjectRows } from '../model/rows.ts';
 import { appendToLog, readLog } from './log.ts';
 import { asProblem, createDatabase, openDatabase } from './open.ts';
 import { putChange, rebuild } from './rebuild.ts';
@@ -51,14 +51,26 @@ export class ProjectStore {
   append(
     events: readonly NewEvent[] | ((rows: ProjectRows) => readonly NewEvent[]),
   ): readonly ProjectEvent[] {
-    return this.#guarded(() =>
-      this.#db
-        .transaction(() => {
-          const made = typeof events === 'function' ? events(this.rows) : events;
-          return made.map((event) => this.#write(event));
-        })
-        .immediate(),
-    );
+    return this.#inTransaction(() => {
+      const made = typeof events === 'function' ? events(this.rows) : events;
+      return made.map((event) => this.#write(event));
+    });
+  }
+
+  #inTransaction<T>(work: () => T): T {
+    return this.#guarded(() => {
+      try {
+        return this.#db
+          .transaction(() => {
+            this.#rows.refresh();
+            return work();
+          })
+          .immediate();
+      } catch (error) {
+        this.#rows.forget();
+        throw error;
+      }
+    });
   }
 
   #write(event: NewEvent): ProjectEvent {
@@ -98,6 +110,11 @@ export class ProjectStore {
     });
   }
 
+  /** The items whose names share most words with these stems, in order of first mention, at most `limit`. */
+  itemsNear(stems: readonly string[], limit: number): readonly ItemRow[] {
+    return this.#guarded(() => this.#rows.itemsNear(stems, limit));
+  }
+
   /** Talk that holds these words, best first. */
   search(words: readonly string[], limit = 20): readonly Said[] {
     return this.#guarded(() => searchSaid(this.#db, words, limit));
@@ -105,9 +122,7 @@ export class ProjectStore {
 
   /** Builds the model anew from the log, in one transaction. */
   rebuild(): void {
-    this.#guarded(() =>
-      this.#db.transaction(() => rebuild(this.#db, this.#rows, readLog(this.#db))).immediate(),
-    );
+    this.#inTransaction(() => rebuild(this.#db, this.#rows, readLog(this.#db)));
   }
 
   verify(): Verdict {

@@ -1,0 +1,31 @@
+/** What the project knows that helps to read a memo's words: the things it may name, their figures, the open tasks. */
+import type { KnownFigure, ReadContext } from './language/notes.ts';
+import { nameStems } from './model/names.ts';
+import type { ClaimRow } from './model/rows.ts';
+import type { ProjectStore } from './store/store.ts';
+
+/**
+ * How many things of the project a memo is read with: those whose names share most with its words. A memo of an hour
+ * names fewer; more would make the reading of one memo cost as much as the project is big.
+ */
+const MOST_KNOWN_ITEMS = 400;
+
+export function whatIsKnown(
+  store: ProjectStore,
+  text: string,
+): Required<Pick<ReadContext, 'knownItems' | 'knownFigures' | 'openTasks'>> {
+  const items = store.itemsNear(nameStems(text), MOST_KNOWN_ITEMS);
+  return {
+    knownItems: items.flatMap((item) => [item.name, ...item.aliases]),
+    knownFigures: knownFrom(items.flatMap((item) => store.rows.claimsOf(item.id))),
+    openTasks: store.rows.openTasks().map((task) => task.gist),
+  };
+}
+
+/** Figures said so far by the name they were said under, oldest first. */
+function knownFrom(claims: readonly ClaimRow[]): readonly KnownFigure[] {
+  return [...claims]
+    .filter((claim) => claim.status !== 'rejected')
+    .sort((a, b) => Date.parse(a.source.recordedAt) - Date.parse(b.source.recordedAt))
+    .map(({ said, attribute, value, unit }) => ({ item: said, attribute, value, unit }));
+}
