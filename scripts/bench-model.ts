@@ -9,7 +9,7 @@ import { whatIsKnown } from '../src/known.ts';
 import { readMemo } from '../src/language/pipeline.ts';
 import { answerOf, tellingWords } from '../src/model/answer.ts';
 import { createStore, openStore, type ProjectStore } from '../src/store/store.ts';
-import { tenYearBuild } from './ten-year-build.ts';
+import { tenYearBuild } from '../tests/kit/ten-year-build.ts';
 
 interface Measured {
   readonly size: number;

@@ -1,7 +1,7 @@
 import type { Dimension } from '../language/notes.ts';
 import type { NewEvent, ProjectEvent } from './events.ts';
 import { isLike, itemStems } from './items.ts';
-import { changesOf, reachesBack, replay } from './replay.ts';
+import { changesNow, reachesBack, replay } from './replay.ts';
 import type {
   ActRow,
   ArrivalRow,
@@ -114,10 +114,10 @@ export class MemoryProject {
     return events.map((event) => {
       const written = { ...event, seq: this.#log.length + 1 } as ProjectEvent;
       this.#log.push(written);
-      if (reachesBack(written)) {
+      if (reachesBack(this.rows, written)) {
         this.rows.clear();
         replay(this.rows, this.#log, (change) => this.rows.put(change));
-      } else for (const change of changesOf(this.rows, written)) this.rows.put(change);
+      } else for (const change of changesNow(this.rows, written)) this.rows.put(change);
       return written;
     });
   }

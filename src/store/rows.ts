@@ -22,6 +22,7 @@ import type {
 } from '../model/rows.ts';
 import { keyOf } from '../model/rows.ts';
 import { ItemCache } from './item-cache.ts';
+import { asProblem } from './open.ts';
 import { SEARCHED, TABLES, type WORD_TABLES } from './schema.ts';
 
 type Words = (typeof WORD_TABLES)[number];
@@ -82,9 +83,7 @@ export class SqliteRows implements ProjectRows {
         WHERE word IN (SELECT value FROM json_each(?))
         GROUP BY items.ord ORDER BY count(*) DESC, items.ord DESC LIMIT ?)
       ORDER BY ord`;
-    return (this.#statement(sql).all(JSON.stringify(stems), limit) as Body[]).map(
-      (row) => JSON.parse(row.body) as ItemRow,
-    );
+    return this.#bodies(sql, JSON.stringify(stems), limit).map((body) => JSON.parse(body) as ItemRow);
   }
   itemsLike(stems: readonly string[]): readonly ItemRow[] {
     if (!this.#db.inTransaction) return this.itemsSharing(stems).filter((item) => isLike(item, stems));
@@ -175,7 +174,15 @@ export class SqliteRows implements ProjectRows {
   }
 
   #rows<R>(sql: string, ...bound: readonly string[]): R[] {
-    return (this.#statement(sql).all(...bound) as Body[]).map((row) => JSON.parse(row.body) as R);
+    return this.#bodies(sql, ...bound).map((body) => JSON.parse(body) as R);
+  }
+
+  #bodies(sql: string, ...bound: readonly (string | number)[]): readonly string[] {
+    try {
+      return (this.#statement(sql).all(...bound) as Body[]).map(({ body }) => body);
+    } catch (error) {
+      throw asProblem(error, this.#db.name);
+    }
   }
 
   #statement(sql: string): Statement {

@@ -1,7 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import type { HouseUnits } from '../language/notes.ts';
 import type { NewEvent, ProjectEvent } from '../model/events.ts';
-import { changesOf, reachesBack } from '../model/replay.ts';
+import { changesNow, reachesBack } from '../model/replay.ts';
 import type { ItemRow, MemoRow, ProjectRows } from '../model/rows.ts';
 import { appendToLog, readLog } from './log.ts';
 import { asProblem, createDatabase, openDatabase } from './open.ts';
@@ -75,8 +75,8 @@ export class ProjectStore {
 
   #write(event: NewEvent): ProjectEvent {
     const written = appendToLog(this.#db, event);
-    if (reachesBack(written)) rebuild(this.#db, this.#rows, readLog(this.#db));
-    else for (const change of changesOf(this.#rows, written)) putChange(this.#db, this.#rows, change);
+    if (reachesBack(this.#rows, written)) rebuild(this.#db, this.#rows, readLog(this.#db));
+    else for (const change of changesNow(this.#rows, written)) putChange(this.#db, this.#rows, change);
     return written;
   }
 

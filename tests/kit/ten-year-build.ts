@@ -9,8 +9,8 @@ import type {
   MemoNotes,
   PromiseNote,
   TaskNote,
-} from '../src/language/notes.ts';
-import type { NewEvent } from '../src/model/events.ts';
+} from '../../src/language/notes.ts';
+import type { NewEvent } from '../../src/model/events.ts';
 
 const PLACES =
   'port starboard saloon galley loft hall porch cabin forward aft upper lower inner outer east west north south kitchen attic cellar landing study pantry workshop stern bow wheelhouse larder bathroom lobby gable dormer veranda stair nursery boiler tank engine chart'.split(
