@@ -40,8 +40,12 @@ export interface Ingredient extends Quantity {
   readonly isNamed: boolean;
 }
 
+/** A reason comes before its figure: "930, because the opening is 870" works out the 930 and not the 870. */
+const GIVEN_AS_REASON = /\b(?:because|'?cause|cos|since|given that|seeing that|seeing as)\b[^,;:]*$/i;
+
 /** Whether a figure is said as worked out at all. */
 export function isWorkedOut(place: Place): boolean {
+  if (GIVEN_AS_REASON.test(place.until)) return false;
   return WORKED_OUT.test(place.sentence) || /^\s*so\b/i.test(place.after);
 }
 

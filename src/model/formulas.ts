@@ -1,4 +1,5 @@
 import type { FigureNote } from '../language/notes.ts';
+import { circleOf } from './circles.ts';
 import { LIMIT_MARK } from './counterpart.ts';
 import {
   derivationOf,
@@ -8,6 +9,7 @@ import {
   inputsOf,
   isWorkedOut,
 } from './derivation.ts';
+import { sourced } from './finding.ts';
 import { type Formula, readFormula, readsOf, withSlots, writeFormula } from './formula.ts';
 import { kinship, nameStems, wordsOf } from './names.ts';
 import type { ClaimRow, FormulaRow, ItemRow, ModelReader, StandingRow } from './rows.ts';
@@ -36,7 +38,10 @@ export function fileFormulas(work: Working, filed: readonly Filed[]): void {
     if (claim.bound !== 'exact' && claim.bound !== 'about') continue;
     const said = note.formula === undefined ? undefined : saidFormula(work, claim, note.formula);
     const formula = said ?? (stillHolds(work, claim) ? undefined : worked(work, one, filed));
-    if (formula) putFormula(work, claim, formula, said ? 'said' : 'arithmetic');
+    if (!formula) continue;
+    const circle = circleOf(work.draft, claim.slot, inputsOf(formula));
+    if (circle) reportCircle(work, claim, circle);
+    else putFormula(work, claim, formula, said ? 'said' : 'arithmetic');
   }
 }
 
@@ -70,23 +75,41 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
   const place = work.place(note.span);
   if (!isWorkedOut(place)) return undefined;
   const talk = `${place.sentence} ${note.item}`;
+  const isAtHand = (row: StandingRow) =>
+    !row.slot.includes(LIMIT_MARK) &&
+    row.slot !== claim.slot &&
+    wasSaidBefore(work, row, note, filed) &&
+    circleOf(work.draft, claim.slot, [row.slot]) === undefined;
   const near = filed.flatMap(({ note: other, claim: part }): Ingredient[] => {
     const back = place.index - work.place(other.span).index;
     const row = work.draft.standing(part.slot);
-    if (part === claim || back < 0 || back > SENTENCES_BACK || !row || row.slot.includes(LIMIT_MARK))
-      return [];
+    if (part === claim || other.span.start > note.span.start || back > SENTENCES_BACK) return [];
+    if (!row || !isAtHand(row)) return [];
     return [{ ...ingredientOf(row, part.said, talk, back), value: part.value, unit: part.unit }];
   });
   const items = work.draft.itemsSharing([...new Set(wordsOf(`${talk} ${note.item}`).map(stemOf))]);
   const earlier = items.flatMap((item) =>
     work.draft
       .standingOf(item.id)
-      .filter((row) => !row.slot.includes(LIMIT_MARK) && !near.some((one) => one.slot === row.slot))
+      .filter((row) => isAtHand(row) && !near.some((one) => one.slot === row.slot))
       .map((row) => ingredientOf(row, item.name, talk)),
   );
   const named = earlier.filter((one) => one.isNamed);
   const unique = dedupe([...near, ...named]);
   return derivationOf(claim, place, unique, work.settings.region);
+}
+
+/** What a figure was worked out from was known before it: it stood in an earlier memo, or was said further up. */
+function wasSaidBefore(
+  work: Working,
+  row: StandingRow,
+  note: Kept<FigureNote>,
+  filed: readonly Filed[],
+): boolean {
+  const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
+  if (claim?.memoId !== work.memo.id) return true;
+  const said = filed.find((one) => one.claim.id === claim.id);
+  return said !== undefined && said.note.span.start < note.span.start;
 }
 
 function dedupe(ingredients: readonly Ingredient[]): readonly Ingredient[] {
@@ -143,6 +166,36 @@ function itemNamed(reader: ModelReader, name: string): ItemRow | undefined {
   return close.length === 1 ? close[0]?.item : undefined;
 }
 
+/** A figure in words: its thing and what is measured of it. */
+export function nameOfSlot(reader: ModelReader, slot: string): string {
+  const [itemId = '', attribute = ''] = slot.split('|');
+  const row = reader.standing(slot);
+  const name = reader.item(row?.itemId ?? itemId)?.name;
+  return name === undefined ? slot : `${name} ${row?.attribute ?? attribute}`;
+}
+
+/** Says that a formula would go round in a circle, with the way round. The formulas stay as they were. */
+export function reportCircle(
+  work: Working,
+  place: Pick<ClaimRow, 'slot' | 'itemId' | 'attribute' | 'value' | 'unit' | 'source'>,
+  circle: readonly string[],
+): void {
+  const { slot, itemId, attribute, source } = place;
+  const asked = [...work.findings(), ...work.draft.findingsOn(slot)];
+  if (asked.some((finding) => finding.kind === 'cycle' && finding.slot === slot)) return;
+  const way = circle.map((one) => nameOfSlot(work.draft, one)).join(', which follows from ');
+  work.find({
+    kind: 'cycle',
+    item: work.draft.item(itemId)?.name ?? '',
+    itemId,
+    attribute,
+    slot,
+    was: sourced(place, { source }),
+    now: sourced(place, {}),
+    why: `it would follow from itself: ${way}`,
+  });
+}
+
 /** Keeps a formula for a figure. */
 export function putFormula(
   work: Working,
@@ -150,11 +203,7 @@ export function putFormula(
   formula: Formula,
   from: FormulaRow['from'],
 ): void {
-  const nameOf = (slot: string) => {
-    const row = work.draft.standing(slot);
-    const name = row ? (work.draft.item(row.itemId)?.name ?? '') : '';
-    return row ? `${name} ${row.attribute}` : slot;
-  };
+  const nameOf = (slot: string) => nameOfSlot(work.draft, slot);
   work.draft.put({
     table: 'formulas',
     row: {

@@ -1,0 +1,108 @@
+/** A project that hears a story, one memo a day, and says in one line each what it found. */
+import type { HouseUnits } from '../../src/language/notes.ts';
+import { readMemo } from '../../src/language/pipeline.ts';
+import type { NewEvent, ProjectEvent } from '../../src/model/events.ts';
+import { MemoryProject } from '../../src/model/memory.ts';
+import { findingViews, limitViews, standingFigures } from '../../src/model/project-views.ts';
+import type { FindingView } from '../../src/model/views.ts';
+
+export const AT = '2026-02-28T20:00:00+01:00';
+
+type Told<E> = E extends ProjectEvent ? Omit<E, 'seq' | 'at'> : never;
+/** What a person does by hand, without its time. */
+export type ByHand = Told<ProjectEvent>;
+
+export class ToldStory {
+  readonly project = new MemoryProject();
+  readonly #units: HouseUnits;
+  #days = 0;
+
+  constructor(units: HouseUnits = 'metric', region?: string) {
+    this.#units = units;
+    this.hand({ kind: 'project-made', name: 'Shed', units, ...(region ? { region } : {}) });
+  }
+
+  /** One memo for each text, each on the day after the one before it. */
+  hear(...texts: readonly string[]): this {
+    for (const text of texts) this.#hearOne(text);
+    return this;
+  }
+
+  #hearOne(text: string): void {
+    this.#days++;
+    const memoId = `m${this.#days}`;
+    const recordedAt = `2026-02-${String(this.#days).padStart(2, '0')}T17:00:00+01:00`;
+    const source = { name: `${memoId}.txt`, kind: 'text', sha256: memoId, bytes: text.length } as const;
+    const { notes } = readMemo(text, { units: this.#units, recordedAt });
+    this.hand(
+      { kind: 'recording-kept', memoId, source, file: 'x', recordedAt, recordedAtFrom: 'given' },
+      { kind: 'transcript-made', memoId, transcript: { text } },
+      { kind: 'notes-read', memoId, notes, reader: 'test' },
+    );
+  }
+
+  hand(...events: readonly ByHand[]): this {
+    this.project.append(events.map((event) => ({ ...event, at: AT }) as NewEvent));
+    return this;
+  }
+
+  /** Sets the plain figures of a story by hand: `['bench top height', 900, 'mm']`. */
+  set(
+    item: string,
+    attribute: 'height' | 'width' | 'length' | 'depth' | 'weight',
+    value: number,
+    unit = 'mm',
+  ) {
+    return this.hand({ kind: 'figure-set', item, attribute, quantity: { value, unit } });
+  }
+
+  formula(item: string, attribute: 'height' | 'width' | 'length' | 'weight', formula: string): this {
+    return this.hand({ kind: 'formula-set', item, attribute, formula });
+  }
+
+  /** Settles the only open finding. */
+  settle(choice: 'keep-old' | 'take-new' | 'both-right', kind?: FindingView['kind']): this {
+    const open = this.open().filter((finding) => kind === undefined || finding.kind === kind);
+    const [finding] = open;
+    if (open.length !== 1 || !finding) throw new Error(`not one open finding but ${open.length}`);
+    return this.hand({ kind: 'finding-settled', findingId: finding.id, choice });
+  }
+
+  findings(): readonly FindingView[] {
+    return findingViews(this.project.rows);
+  }
+
+  open(): readonly FindingView[] {
+    return findingViews(this.project.rows, { status: 'open' });
+  }
+
+  /** `slip: bench top height 915 mm -> 951 mm` for each finding. */
+  found(findings: readonly FindingView[] = this.findings()): readonly string[] {
+    return findings.map(
+      ({ kind, item, attribute, was, now }) =>
+        `${kind}: ${item} ${attribute} ${was.value} ${was.unit} -> ${now.value} ${now.unit}`,
+    );
+  }
+
+  /** `bench top height 915 mm` with `= formula` and a status other than "stands". */
+  figures(item?: string): readonly string[] {
+    return standingFigures(this.project.rows, item).map((row) => {
+      const formula = row.formula ? ` = ${row.formula}` : '';
+      return `${row.item} ${row.attribute} ${row.value} ${row.unit}${formula}${row.status === 'stands' ? '' : ` (${row.status})`}`;
+    });
+  }
+
+  /** What follows from what: `legs length = bench top height - 38 mm`. */
+  formulas(): readonly string[] {
+    return standingFigures(this.project.rows)
+      .filter((row) => row.formula !== undefined)
+      .map((row) => `${row.item} ${row.attribute} = ${row.formula}`);
+  }
+
+  limits(): readonly string[] {
+    return limitViews(this.project.rows).map(
+      ({ item, attribute, bound, value, unit, about }) =>
+        `${item} ${attribute} ${bound} ${value} ${unit}${about ? ` for ${about}` : ''}`,
+    );
+  }
+}
