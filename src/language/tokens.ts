@@ -21,7 +21,7 @@ export interface Token {
 
 // One alternative per kind; none can match what another starts with, so the scan is linear.
 const PIECE =
-  /(?<number>\d+(?:[.,]\d+)*)|(?<word>\p{L}[\p{L}\p{M}\d²³]*(?:['’][\p{L}]+)*)|(?<space>\s+)|(?<mark>\.{2,}|[^\p{L}\d\s])/gu;
+  /(?<number>(?<![\p{L}\d.,])\.\d+|\d+(?:[.,]\d+)*)|(?<word>\p{L}[\p{L}\p{M}\d²³]*(?:['’][\p{L}]+)*)|(?<space>\s+)|(?<mark>\.{2,}(?!\d)|[^\p{L}\d\s])/gu;
 const CLITIC = /^(.+?)(['’](?:s|ll|re|ve|d|m))$/iu;
 const AREA_WORD = /^(?:mm|cm|m|km|in|ft|yd)[23]$/i;
 const LETTERS = /^\p{L}+/u;

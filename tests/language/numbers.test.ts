@@ -75,6 +75,14 @@ test.each([
   ['1 and a half', 1.5],
   ['two and half', 2.5],
   ['9 oh 5', 905],
+  ['5 25', 525],
+  ['18 18', 1818],
+  ['9 0 5', 905],
+  ['eleven 90', 1190],
+  ['.5', 0.5],
+  ['two comma five', 2.5],
+  ['hundred and eighteen', 118],
+  ['a couple of hundred', 200],
   ['one and a half', 1.5],
 ])('"%s" is %d', (text, value) => {
   expect(numberIn(text)).toEqual(value === undefined ? undefined : { value, said: text });
@@ -82,7 +90,9 @@ test.each([
 
 test.each([
   ['4,5 Meter', 4.5, '4,5'],
-  ['1.200 mm', 1.2, '1.200'],
+  ['1.200 mm', 1200, '1.200'],
+  ['0.200 mm', 0.2, '0.200'],
+  ['2 komma 5 m', 2.5, '2 komma 5'],
   ['1 200 mm', 1200, '1 200'],
   ['1.234,5 kg', 1234.5, '1.234,5'],
 ])('"%s" with a decimal comma is %d', (text, value, said) => {
@@ -94,6 +104,9 @@ test.each([
   ['twenty second of May', 20, undefined],
   ['5/8/2026', 5, '5'],
   ['sixty years', 60, 'sixty'],
+  ['4 5 day gaps', 4, '4'],
+  ['2 3/8 bolts', 2.375, '2 3/8'],
+  ['5 25th of May', 5, '5'],
 ])('"%s" stops in time', (text, value, said) => {
   expect(numberIn(text)).toEqual(said === undefined ? undefined : { value, said });
 });

@@ -8,6 +8,12 @@ export interface FractionReading {
   readonly denominator: number;
 }
 
+/** Denominators as a recogniser may write them. */
+const MISHEARD: ReadonlyMap<string, number> = new Map([
+  ['eights', 8],
+  ['sixteens', 16],
+]);
+
 const WHOLE_DIGITS = /^\d{1,2}$/;
 
 /** "3/8": a number, a stroke and a number without spaces, below one, with a denominator that tapes have. */
@@ -45,14 +51,26 @@ function numeratorAt(tokens: readonly Token[], from: number): { value: number; t
   return small ? { value: small, to: from + 1 } : undefined;
 }
 
+const inchFollows = (tokens: readonly Token[], at: number) =>
+  /^inch(?:es)?$/.test(tokens[tokens[at]?.word === 'of' ? at + 2 : at]?.word ?? '');
+
+/** "five eights of an inch", "three sixteens inch": the recogniser heard the number and not the part. */
+function misheard(tokens: readonly Token[], numerator: { readonly value: number; readonly to: number }) {
+  const value = MISHEARD.get(tokens[numerator.to]?.word ?? '');
+  if (!value || numerator.value % 2 === 0 || !inchFollows(tokens, numerator.to + 1)) return undefined;
+  return { value, to: numerator.to + 1, plural: true };
+}
+
 /** "three eighths", "one quarter", "seven thirty-seconds", "3 quarters". */
 function readSpoken(tokens: readonly Token[], from: number): FractionReading | undefined {
   const numerator = numeratorAt(tokens, from);
   if (!numerator) return undefined;
-  const denominator = readDenominator(tokens, afterHyphen(tokens, numerator.to));
+  const denominator =
+    readDenominator(tokens, afterHyphen(tokens, numerator.to)) ?? misheard(tokens, numerator);
   if (!denominator || numerator.value >= denominator.value) return undefined;
   // "one second coat", "three quarter inch": only quarters go without their plural.
-  const singular = numerator.value === 1 || denominator.value === 4;
+  const long = denominator.value >= 32 && inchFollows(tokens, denominator.to);
+  const singular = numerator.value === 1 || denominator.value === 4 || long;
   if (!denominator.plural && !singular) return undefined;
   return { to: denominator.to, value: numerator.value / denominator.value, denominator: denominator.value };
 }

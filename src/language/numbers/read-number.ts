@@ -2,7 +2,7 @@ import type { Token } from '../tokens.ts';
 import { readFraction, readFractionAfterWhole } from './fraction.ts';
 import type { NumberReading } from './number.ts';
 import { DIGIT_WORDS, OH_WORDS, SCALE_WORDS, TEEN_WORDS, TENS_WORDS } from './number-words.ts';
-import { afterHyphen, readSpokenWhole } from './spoken.ts';
+import { afterHyphen, readRun, readSpokenWhole } from './spoken.ts';
 
 /** Region codes whose people write a comma for the decimal point. Common practice, no source. */
 const COMMA_REGIONS: ReadonlySet<string> = new Set(
@@ -38,14 +38,12 @@ export function readDigits(text: string, decimalComma: boolean): Written | undef
       decimals: decimalsOf(text.replaceAll('.', '')),
     };
   }
-  if (/^\d+\.\d+$/.test(text)) {
-    const thousands =
-      decimalComma && /^\d{1,3}\.\d{3}$/.test(text) ? [Number(text.replace('.', ''))] : undefined;
-    return {
-      value: Number(text),
-      decimals: decimalsOf(text),
-      ...(thousands ? { alternatives: thousands } : {}),
-    };
+  if (/^\d*\.\d+$/.test(text)) {
+    // Where the comma marks decimals, a point before three digits marks thousands.
+    if (decimalComma && /^[1-9]\d{0,2}\.\d{3}$/.test(text)) {
+      return { value: Number(text.replace('.', '')), decimals: 0, alternatives: [Number(text)] };
+    }
+    return { value: Number(text), decimals: decimalsOf(text) };
   }
   if (/^\d+,\d+$/.test(text)) return { value: Number(text.replace(',', '.')), decimals: decimalsOf(text) };
   return undefined;
@@ -84,7 +82,7 @@ const NOT_BEFORE_POINT =
   /^(?:this|that|the|a|some|one|which|what|each|every|any|no|my|focal|starting|high|low)$/;
 
 function readPoint(tokens: readonly Token[], at: number, whole: number): NumberReading | undefined {
-  if (tokens[at]?.word !== 'point') return undefined;
+  if (!/^(?:point|komma|comma)$/.test(tokens[at]?.word ?? '')) return undefined;
   const decimals = readDecimals(tokens, at + 1);
   if (!decimals) return undefined;
   const value = Number(`${whole}.${decimals.digits}`);
@@ -110,7 +108,7 @@ function readWhole(tokens: readonly Token[], from: number, decimalComma: boolean
   if (!written) return undefined;
   const { value, decimals, alternatives } = written;
   const next = tokens[from + 1];
-  const scale = next?.word === 'hundred' ? 100 : SCALE_WORDS.get(next?.word ?? '');
+  const scale = scaleAt(tokens, from + 1);
   if (scale) return { to: from + 2, value: value * scale, form: 'digits' };
   if (next && !next.spaced && next.word === 'k') return { to: from + 2, value: value * 1000, form: 'digits' };
   // "9 oh 5", as a recogniser may write "nine oh five".
@@ -134,6 +132,8 @@ function readWhole(tokens: readonly Token[], from: number, decimalComma: boolean
   ) {
     return { to: from + 2, value: value * 1000 + Number(next.text), form: 'digits' };
   }
+  const run = decimals === 0 ? readRun(tokens, from) : undefined;
+  if (run?.splitAfter) return { ...run, form: 'digits' };
   return {
     to: from + 1,
     value,
@@ -143,11 +143,16 @@ function readWhole(tokens: readonly Token[], from: number, decimalComma: boolean
   };
 }
 
+const scaleAt = (tokens: readonly Token[], at: number) =>
+  tokens[at]?.word === 'hundred' ? 100 : SCALE_WORDS.get(tokens[at]?.word ?? '');
+
 /** "a couple of mil", "a couple mil". */
 function readCouple(tokens: readonly Token[], from: number): NumberReading | undefined {
   const at = tokens[from]?.word === 'a' ? from + 1 : from;
   if (tokens[at]?.word !== 'couple') return undefined;
   const to = tokens[at + 1]?.word === 'of' ? at + 2 : at + 1;
+  const scale = scaleAt(tokens, to);
+  if (scale) return { from, to: to + 1, value: 2 * scale, form: 'words', loose: true };
   return { from, to, value: 2, form: 'words', loose: true };
 }
 

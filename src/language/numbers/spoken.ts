@@ -48,6 +48,8 @@ interface Atom {
   readonly digits: string;
   readonly kind: 'digit' | 'pair' | 'oh';
   readonly to: number;
+  /** Said as words, written as digits: "5 25", "eleven 90". */
+  readonly written?: boolean;
 }
 
 /** True when an ordinal follows, so that the words before it are a date or a place in a row: "twenty second". */
@@ -56,9 +58,28 @@ function ordinalFollows(tokens: readonly Token[], index: number): boolean {
   return ORDINAL_TAILS.has(tokens[next]?.word ?? '');
 }
 
+/** One or two digits with a space about them, no half of a fraction, a time or a range: "5" and "25" in "5 25". */
+function readWrittenAtom(tokens: readonly Token[], index: number, first: boolean): Atom | undefined {
+  const [token, next, after] = [tokens[index], tokens[index + 1], tokens[index + 2]];
+  if (!token || !/^\d{1,2}$/.test(token.text) || (!first && !token.spaced)) return undefined;
+  if (first && /^0/.test(token.text)) return undefined;
+  const glued = next && !next.spaced && /^[/⁄:×x'"%°-]$/.test(next.word);
+  const ordinal = next && !next.spaced && /^(?:st|nd|rd|th)$/.test(next.word);
+  const fraction = next?.word === '/' || (after?.word === '/' && next?.kind === 'number');
+  const scaled = next?.word === 'hundred' || SCALE_WORDS.has(next?.word ?? '');
+  if (glued || ordinal || fraction || scaled) return undefined;
+  return {
+    digits: token.text,
+    kind: token.text.length === 1 ? 'digit' : 'pair',
+    to: index + 1,
+    written: true,
+  };
+}
+
 function readAtom(tokens: readonly Token[], index: number, first: boolean): Atom | undefined {
   const token = tokens[index];
   if (!token) return undefined;
+  if (token.kind === 'number') return readWrittenAtom(tokens, index, first);
   const repeat = REPEAT_WORDS.get(token.word);
   if (repeat) {
     const next = afterHyphen(tokens, index + 1);
@@ -114,7 +135,11 @@ const RUNS: readonly string[] = [
 ];
 const LETTER = { digit: 'd', pair: 'p', oh: 'o' } as const;
 
-function readRun(tokens: readonly Token[], from: number): WholeReading | undefined {
+/** Two written digits in a row are mostly two numbers: "coats 4 5 days apart". */
+const NOT_WRITTEN: ReadonlySet<string> = new Set(['dd', 'do', 'po', 'ddo']);
+
+/** Reads groups of digits that are said as one number: "nine oh five", "eleven ninety", "5 25". */
+export function readRun(tokens: readonly Token[], from: number): WholeReading | undefined {
   const atoms: Atom[] = [];
   for (let index = from; atoms.length < 5; ) {
     const atom = readAtom(tokens, index, atoms.length === 0);
@@ -131,7 +156,11 @@ function readRun(tokens: readonly Token[], from: number): WholeReading | undefin
   }
   if (atoms.length === 0) return undefined;
   const shape = atoms.map((atom) => LETTER[atom.kind]).join('');
-  const run = RUNS.find((candidate) => shape.startsWith(candidate));
+  const run = RUNS.find(
+    (candidate) =>
+      shape.startsWith(candidate) &&
+      !(NOT_WRITTEN.has(candidate) && atoms.slice(0, candidate.length).some((atom) => atom.written)),
+  );
   if (!run) return undefined;
   const used = atoms.slice(0, run.length);
   const last = used[used.length - 1];
@@ -158,9 +187,18 @@ function readHundreds(tokens: readonly Token[], from: number): WholeReading | un
   const lead = readSmall(tokens, from);
   const article = tokens[from]?.word === 'a' && isHundred(tokens[from + 1]);
   const at = article ? from + 1 : lead ? afterHyphen(tokens, lead.to) : from;
-  if ((!article && !lead) || !isHundred(tokens[at])) return undefined;
+  if (!article && !lead) return readBareHundred(tokens, from);
+  if (!isHundred(tokens[at])) return undefined;
   const hundreds = (article ? 1 : (lead?.value ?? 1)) * 100;
   return addRest(tokens, at + 1, hundreds, readSmall);
+}
+
+/** "hundred and eighteen", its article swallowed. "A few hundred and two more" is none. */
+function readBareHundred(tokens: readonly Token[], from: number): WholeReading | undefined {
+  if (!isHundred(tokens[from]) || tokens[from + 1]?.word !== 'and') return undefined;
+  if (/^(?:few|several|many|odd)$/.test(tokens[from - 1]?.word ?? '')) return undefined;
+  const rest = readSmall(tokens, from + 2);
+  return rest ? { to: rest.to, value: 100 + rest.value } : undefined;
 }
 
 /** Adds what follows a hundred or a thousand: "and five", "forty two". */

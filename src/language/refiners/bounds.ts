@@ -204,13 +204,14 @@ function withBound(room: Room, amount: Amount, limit: number): Amount {
     bound = allItCarries(room, amount, limit) ? 'at-most' : 'at-least';
   }
   const quoteFrom = Math.min(amount.quoteFrom, before.bound === 'exact' ? amount.quoteFrom : before.from);
-  const kept = amount.bound === 'between' || amount.plusMinus !== undefined ? amount.bound : bound;
+  const settled = amount.bound === 'between' || amount.plusMinus !== undefined;
+  const kept = settled || RANK[amount.bound] > RANK[bound] ? amount.bound : bound;
   return {
     ...amount,
     bound: kept,
     quoteFrom,
     quoteTo: Math.max(amount.quoteTo, stronger ? stronger.to : amount.quoteTo),
-    ...(bound === 'exact' ? {} : { boundSaid: true }),
+    ...(kept === 'exact' ? {} : { boundSaid: true }),
     ...(before.rough && bound === 'about' ? { rough: true } : {}),
   };
 }

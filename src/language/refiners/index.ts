@@ -1,6 +1,7 @@
 import type { Refiner } from '../rules/rule.ts';
 import { addingUp } from './adding-up.ts';
 import { bareNumbers } from './bare-numbers.ts';
+import { belowZero } from './below-zero.ts';
 import { bounds } from './bounds.ts';
 import { counts } from './counts.ts';
 import { lists, pairs } from './lists.ts';
@@ -34,4 +35,6 @@ export const REFINERS: readonly Refiner[] = [
   times,
   // Last: a bare number leans on the settled ones before it.
   bareNumbers,
+  // After bare numbers: only then is it known that "minus five outside" is heat.
+  belowZero,
 ];

@@ -58,6 +58,13 @@ function fromArticle(room: Room, amount: Amount): number {
   return /^(?:a|an|the|that)$/.test(wordAt(room, amount.from - 1)) ? amount.from - 1 : amount.from;
 }
 
+/** "two or three mil", "thirty or forty": next to each other in ones or in tens, so that both ends are loose. */
+function neighbours(low: Amount, high: Amount): boolean {
+  if (!Number.isInteger(low.value) || low.unit || !high.unit || high.article) return false;
+  const step = high.value - low.value;
+  return step === 1 ? low.value < 12 : step === 10 && low.value % 10 === 0 && low.value < 100;
+}
+
 interface Joint {
   readonly kind: 'range' | 'change';
   readonly quoteFrom: number;
@@ -70,6 +77,9 @@ function jointOf(room: Room, low: Amount, high: Amount): Joint | undefined {
   if (word === 'and' && next + 1 === high.from) {
     const lead = BETWEEN.endingAt(room.tokens, low.from);
     return lead ? { kind: 'range', quoteFrom: lead.from } : undefined;
+  }
+  if (word === 'or' && next + 1 === high.from && neighbours(low, high)) {
+    return { kind: 'range', quoteFrom: low.from };
   }
   if (word === '-' && next + 1 === high.from && room.tokens[high.from]?.kind === 'number') {
     return { kind: 'range', quoteFrom: low.from };

@@ -56,3 +56,42 @@ export const feetAndInches: AmountRule = {
     return { amount: amountOf(this.name, number, { from: at, to }, value, INCHES) };
   },
 };
+
+/** Words before a bare "twenty-nine six" that put it in the place of a value. */
+const VALUE_BEFORE =
+  /^(?:'s|is|are|was|at|to|be|of|measures|measured|reads|only|just|about|my|that|it|up|a|the|than|over|under|,|:|)$/;
+const VALUE_AFTER =
+  /^(?:|[.,;:!?]|wide|high|long|deep|tall|across|clear|overall|by|x|between|from|to|up|at|on|in|and|but|so|inside|outside|post|wall|door|doors|opening|ceiling|ceilings|headroom)$/;
+
+/** Feet and inches that were said without either word, or undefined: "twenty-nine six", "six eight", "29 6". */
+function bareParts(room: Room, at: number): { feet: number; inches: number; to: number } | undefined {
+  const first = readNumber(room.tokens, at);
+  if (!first || first.fraction || first.decimals || !Number.isInteger(first.value)) return undefined;
+  if (first.splitAfter === 1 && first.value < 100) {
+    return { feet: Math.floor(first.value / 10), inches: first.value % 10, to: first.to };
+  }
+  if (first.splitAfter === 1 && first.value % 100 >= 10 && first.value % 100 <= 11 && first.value < 1000) {
+    return { feet: Math.floor(first.value / 100), inches: first.value % 100, to: first.to };
+  }
+  if (first.splitAfter !== undefined || first.value < 10 || first.value > 99) return undefined;
+  const second = readNumber(room.tokens, first.to);
+  if (!second || second.splitAfter || second.value < 1 || second.value >= 12 || second.loose)
+    return undefined;
+  if (second.fraction && second.value < 1) return undefined;
+  return { feet: first.value, inches: second.value, to: second.to };
+}
+
+/** "twenty-nine six between the posts", "the door's six eight": only where people build in feet and inches. */
+export const bareFeetAndInches: AmountRule = {
+  name: '<feet> <inches>',
+  read(room, at) {
+    if (room.house !== 'us') return undefined;
+    const parts = bareParts(room, at);
+    if (!parts || readUnit(room.tokens, parts.to)) return undefined;
+    if (!VALUE_BEFORE.test(wordAt(room, at - 1)) && !/ing?$/.test(wordAt(room, at - 1))) return undefined;
+    if (!VALUE_AFTER.test(wordAt(room, parts.to))) return undefined;
+    const value = tidy(parts.feet * 12 + parts.inches);
+    const number = { from: at, to: parts.to, value, form: 'words' as const };
+    return { amount: amountOf(this.name, number, { from: at, to: parts.to }, value, INCHES) };
+  },
+};

@@ -1,14 +1,29 @@
 import { clockTimes } from './clock.ts';
 import { calendarDates, ordinals, years } from './dates.ts';
-import { feetAndInches } from './feet-and-inches.ts';
+import { bareFeetAndInches, feetAndInches } from './feet-and-inches.ts';
 import { partsAndTimes, sayings } from './idioms.ts';
 import { fastenerNames, grades, numberedThings } from './labels.ts';
 import { grand, moneySigns } from './money.ts';
-import { countOfSize, numberAlone, numberAndUnit, sizeAsThing } from './plain-amounts.ts';
+import {
+  countOfSize,
+  countOfUnitSize,
+  hundredOfUnit,
+  numberAlone,
+  numberAndUnit,
+  roughNumberAndUnit,
+  sizeAsThing,
+} from './plain-amounts.ts';
 import { mixes, slopes } from './ratios.ts';
 import type { AmountRule } from './rule.ts';
 import { stockNames } from './stock-names.ts';
-import { largerAndSmaller, metresAndRest, oneOfUnit, partOfUnit, unitAndFraction } from './unit-and-rest.ts';
+import {
+  largerAndSmaller,
+  metresAndRest,
+  moneyAndRest,
+  oneOfUnit,
+  partOfUnit,
+  unitAndFraction,
+} from './unit-and-rest.ts';
 
 /** In order: the first rule that answers at a token takes it. */
 export const AMOUNT_RULES: readonly AmountRule[] = [
@@ -31,13 +46,19 @@ export const AMOUNT_RULES: readonly AmountRule[] = [
   grand,
   // Longest first: "7 foot 4", then "an inch and a half", then "an inch".
   feetAndInches,
+  bareFeetAndInches,
+  // Before sizes: "three 25 mil boards" is no 325.
+  countOfUnitSize,
   unitAndFraction,
   largerAndSmaller,
   metresAndRest,
+  moneyAndRest,
   partOfUnit,
   // After parts of units: "three quarters of an inch" is no part of a whole.
   partsAndTimes,
   numberAndUnit,
+  roughNumberAndUnit,
+  hundredOfUnit,
   oneOfUnit,
   countOfSize,
   sizeAsThing,

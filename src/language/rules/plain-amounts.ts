@@ -1,3 +1,4 @@
+import type { NumberReading } from '../numbers/number.ts';
 import { FRACTION_SIGNS, PLURAL_NUMBERS } from '../numbers/number-words.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { readUnit } from '../units/read-unit.ts';
@@ -11,7 +12,68 @@ export const numberAndUnit: AmountRule = {
     const number = readNumber(room.tokens, at, room.decimalComma);
     const unit = number && readUnit(room.tokens, number.to);
     if (!number || !unit) return undefined;
-    return { amount: amountOf(this.name, number, { from: at, to: unit.to }, number.value, unit) };
+    const value = LARGE_UNIT.test(unit.key) ? settledThousands(number) : number.value;
+    return { amount: amountOf(this.name, number, { from: at, to: unit.to }, value, unit) };
+  },
+};
+
+/** Units that nobody counts in thousands when a building or a boat is meant. */
+const LARGE_UNIT = /^(?:m|km|ft|yd|m2|m3|bar|t|ton|kW|kWh|kVA)$/;
+
+/** "2,125 metre" in a house of decimal commas is two metres and a bit, "1.200 litre" twelve hundred litres. */
+function settledThousands(number: NumberReading): number {
+  return number.alternatives?.[0] ?? number.value;
+}
+
+/** "hundred mil", "thousand litres": the article swallowed. "A few hundred litres" states no number. */
+export const hundredOfUnit: AmountRule = {
+  name: 'hundred <unit>',
+  read(room, at) {
+    const value = ({ hundred: 100, thousand: 1000 } as Record<string, number>)[wordAt(room, at)];
+    if (!value || /^(?:few|several|many|odd|some)$/.test(wordAt(room, at - 1))) return undefined;
+    const unit = readUnit(room.tokens, at + 1);
+    if (!unit) return undefined;
+    const number = { from: at, to: at + 1, value, form: 'words' as const };
+    return { amount: amountOf(this.name, number, { from: at, to: unit.to }, value, unit) };
+  },
+};
+
+/** "forty-odd mil", "sixty-ish kilos": a hedge between number and unit. */
+export const roughNumberAndUnit: AmountRule = {
+  name: '<number> odd <unit>',
+  read(room, at) {
+    const number = readNumber(room.tokens, at, room.decimalComma);
+    if (!number) return undefined;
+    const hyphen = wordAt(room, number.to) === '-' ? number.to + 1 : number.to;
+    if (!/^(?:odd|ish|something)$/.test(wordAt(room, hyphen))) return undefined;
+    const unit = readUnit(room.tokens, hyphen + 1);
+    if (!unit) return undefined;
+    const amount = amountOf(this.name, number, { from: at, to: unit.to }, number.value, unit);
+    return { amount: { ...amount, bound: 'about', boundSaid: true } };
+  },
+};
+
+/** A plural word that is counted: "boards", "batteries". */
+const PLURAL = /^\p{L}{3,}[^s'’\W]s$/u;
+
+/**
+ * "three 25 mil boards", "two twelve volt batteries": a count runs into the size behind it. Only before a plural,
+ * and never behind an article: "the three forty mil gap".
+ */
+export const countOfUnitSize: AmountRule = {
+  name: '<count> <size> <unit> <things>',
+  read(room, at) {
+    const number = readNumber(room.tokens, at);
+    if (!number?.splitAfter || number.fraction || number.decimals) return undefined;
+    const digits = number.to === at + 2 && room.tokens[at + 1]?.kind === 'number';
+    if (number.splitAfter !== 1 && !digits) return undefined;
+    if (/^(?:the|a|an|is|'s|at|to|by|x)$/.test(wordAt(room, at - 1))) return undefined;
+    const count = readNumber(room.tokens.slice(at, at + 1), 0);
+    const unit = readUnit(room.tokens, number.to);
+    if (!count || count.value < 2 || !unit) return undefined;
+    const things = [0, 1, 2].some((step) => PLURAL.test(wordAt(room, unit.to + step)));
+    const unbroken = room.tokens.slice(unit.to, unit.to + 3).every((token) => token.kind === 'word');
+    return things && unbroken ? { skip: { to: at + 1, why: 'so many of the size behind it' } } : undefined;
   },
 };
 

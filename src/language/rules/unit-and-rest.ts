@@ -2,6 +2,7 @@ import { readFraction } from '../numbers/fraction.ts';
 import type { NumberReading } from '../numbers/number.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { readUnit, type UnitMention } from '../units/read-unit.ts';
+import { localMoney } from './money.ts';
 import type { AmountRule, Room } from './rule.ts';
 import { amountOf, tidy, wordAt } from './rule.ts';
 
@@ -13,7 +14,7 @@ interface Head {
 
 /** Units that an article may stand before for one of them: "an inch and a half", "a metre ten". */
 const ONE_OF =
-  /^(?:inch|foot|metre|meter|millimetre|millimeter|centimetre|centimeter|mil|mill|thou|kilo|kilogram|gram|litre|liter|gallon|pint|quart|tonne|kilometre|yard|hour|day|week|minute|degree|volt|amp|kilowatt|watt|pound|ton|bar|fluid|square|cubic|newton)$/;
+  /^(?:inch|foot|metre|meter|millimetre|millimeter|centimetre|centimeter|mil|mill|thou|kilo|kilogram|gram|litre|liter|gallon|pint|quart|tonne|kilometre|yard|hour|day|week|minute|degree|volt|amp|kilowatt|watt|pound|ton|hundredweight|bar|fluid|square|cubic|newton)$/;
 
 /** A number with its unit, or an article that stands for one. */
 export function headAt(room: Room, at: number): Head | undefined {
@@ -29,11 +30,21 @@ export function headAt(room: Room, at: number): Head | undefined {
   return number && unit ? { number, unit, article: false } : undefined;
 }
 
+/** "inch and a half", "metre twenty": the unit alone stands for one, its article swallowed. */
+function unitAloneAt(room: Room, at: number): Head | undefined {
+  if (!ONE_OF.test(wordAt(room, at)) || /^(?:square|cubic|fluid|per|a|an)$/.test(wordAt(room, at - 1)))
+    return undefined;
+  const unit = readUnit(room.tokens, at);
+  if (!unit?.singular || readUnit(room.tokens, at - 1)?.to === unit.to) return undefined;
+  const number = { from: at, to: at, value: 1, form: 'words' as const, article: true };
+  return { number, unit, article: true };
+}
+
 /** "an inch and three sixteenths", "a kilo and a half", "two metres and a half", "an hour and a quarter". */
 export const unitAndFraction: AmountRule = {
   name: '<amount> and a <fraction>',
   read(room, at) {
-    const head = headAt(room, at);
+    const head = headAt(room, at) ?? unitAloneAt(room, at);
     if (!head || wordAt(room, head.unit.to) !== 'and') return undefined;
     const fraction = readFraction(room.tokens, head.unit.to + 1);
     if (!fraction) return undefined;
@@ -58,22 +69,62 @@ function ownUnit(room: Room, at: number): number | undefined {
   return readUnit(room.tokens, at)?.to;
 }
 
-/** "a metre ten" is 1.10, "two metres four hundred" 2.4, "one metre sixty five" 1.65. */
+/** Words behind "two metre four" that leave the four to the metres: an end, a size, a place. */
+const CLOSES_REST =
+  /^(?:|[.,;:!?]|and|so|but|or|wide|high|long|deep|thick|tall|across|in|from|off|at|by|to|for|is|it|with|on|over|under)$/;
+
+/** "ten" in "a metre ten": metres where two figures are hundredths and three are thousandths. */
+function restOfMetre(room: Room, head: Head): { readonly to: number; readonly metres: number } | undefined {
+  const rest = readNumber(room.tokens, head.unit.to);
+  if (!rest || rest.fraction || rest.decimals || rest.loose || readUnit(room.tokens, rest.to))
+    return undefined;
+  if (!Number.isInteger(rest.value) || rest.value < 1 || rest.value > 999) return undefined;
+  const next = wordAt(room, rest.to);
+  if (/^(?:x|to|percent|per|of|times)$/.test(next)) return undefined;
+  if (next === 'by' && rest.value < 10) return undefined;
+  // "two metre four" is 2.04 on the mainland; "two metres five boards" is none.
+  if (rest.value < 10 && !CLOSES_REST.test(next)) return undefined;
+  return { to: rest.to, metres: rest.value < 100 ? rest.value / 100 : rest.value / 1000 };
+}
+
+/** "a metre ten" is 1.10, "two metres four hundred" 2.4, "one metre sixty five" 1.65, "1m80" 1.8. */
 export const metresAndRest: AmountRule = {
   name: '<metres> metre <rest>',
   read(room, at) {
-    const head = headAt(room, at);
+    const head = headAt(room, at) ?? unitAloneAt(room, at);
     if (head?.unit.key !== 'm' || head.number.decimals || head.number.fraction) return undefined;
-    if (room.tokens[head.unit.from]?.word === 'm') return undefined;
-    const rest = readNumber(room.tokens, head.unit.to);
-    if (!rest || rest.fraction || rest.decimals || rest.loose || readUnit(room.tokens, rest.to))
-      return undefined;
-    if (!Number.isInteger(rest.value) || rest.value < 5 || rest.value > 999) return undefined;
-    if (/^(?:by|x|to|percent|per|of|times)$/.test(wordAt(room, rest.to))) return undefined;
-    const metres = rest.value < 100 ? rest.value / 100 : rest.value / 1000;
-    const value = tidy(head.number.value + metres);
+    const short = room.tokens[head.unit.from]?.word === 'm';
+    if (short && room.tokens[head.unit.to]?.spaced !== false) return undefined;
+    const rest = restOfMetre(room, head);
+    if (!rest || (head.number.to === at && rest.metres < 0.1)) return undefined;
+    const value = tidy(head.number.value + rest.metres);
     const number = { ...head.number, to: rest.to, value };
     return { amount: amountOf(this.name, number, { from: at, to: rest.to }, value, head.unit) };
+  },
+};
+
+/** "four pound fifty", "twelve euro fifty": the rest is hundredths. Pounds with a rest are money. */
+export const moneyAndRest: AmountRule = {
+  name: '<money> <hundredths>',
+  read(room, at) {
+    const head = headAt(room, at);
+    const money = head?.unit.dimension === 'money' || /^(?:pounds|dollars)$/.test(head?.unit.key ?? '');
+    if (!head || !money || head.number.decimals || head.number.fraction) return undefined;
+    const rest = readNumber(room.tokens, head.unit.to);
+    const whole = rest && Number.isInteger(rest.value) && !rest.fraction && !rest.loose;
+    if (!whole || rest.value < 10 || rest.value > 99 || readUnit(room.tokens, rest.to)) return undefined;
+    if (
+      !CLOSES_REST.test(wordAt(room, rest.to)) &&
+      !/^(?:each|a|the|per|apiece|all)$/.test(wordAt(room, rest.to))
+    )
+      return undefined;
+    if (/^(?:by|to)$/.test(wordAt(room, rest.to))) return undefined;
+    const value = tidy(head.number.value + rest.value / 100);
+    const key = head.unit.key === 'pounds' ? localMoney(room.region) : head.unit.key;
+    const number = { ...head.number, to: rest.to, value };
+    return {
+      amount: amountOf(this.name, number, { from: at, to: rest.to }, value, { key, dimension: 'money' }),
+    };
   },
 };
 
@@ -143,6 +194,8 @@ export const partOfUnit: AmountRule = {
 };
 
 /** A word before an article that makes it a rate or a refusal: "18 mil a metre", "not a millimetre". */
+const NEVER_ONE = /^bar$/;
+
 const NOT_BEFORE_ONE = /^(?:not|nor|never|n't|every|such|what|many|side|once|twice|half|quarter|fancy)$/;
 
 /** "an inch", "a metre", "a kilo": one of them. */
@@ -152,6 +205,8 @@ export const oneOfUnit: AmountRule = {
     const head = headAt(room, at);
     if (!head?.article) return undefined;
     const before = wordAt(room, at - 1);
+    // "with a bar" is a tool.
+    if (NEVER_ONE.test(wordAt(room, at + 1)) && !/^of$/.test(wordAt(room, head.unit.to))) return undefined;
     if (NOT_BEFORE_ONE.test(before) || before.endsWith("n't")) return undefined;
     if (followsAmount(room, at))
       return { skip: { to: head.unit.to, why: 'per unit, said of the amount before it' } };

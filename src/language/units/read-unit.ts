@@ -43,9 +43,9 @@ const SPELLINGS = spellingsByFirstWord();
 /** Short spellings of one letter that must be capitals unless they touch the number: "40 A supply", not "40 a day". */
 const CAPITALS: ReadonlySet<string> = new Set(['a', 'v', 'w', 'f', 'c', 'h', 'j', 's', 'p']);
 
-/** Words after which a spaced "in" is the preposition: "24 in the box". */
-const AFTER_PREPOSITION =
-  /^(?:the|a|an|this|that|here|there|my|our|his|her|its|it|total|all|one|each|every|case|some|any|old|new|front|between|place|\p{L}+ing)$/u;
+/** Words behind a spaced "in" that leave it a unit; before anything else it is the preposition: "24 in the box". */
+const AFTER_INCHES =
+  /^(?:|[^\p{L}\d]+|wide|high|long|deep|thick|tall|across|by|x|and|or|on|from|above|below|off|each|plus|minus|less|apart|max|maximum|min|minimum|square|dia|diameter|round|clear|overall|over|under|center|centers|centres|is|so|but|at|to|for|proud|gap|ply|plywood|pipe|hole|bit|board|boards|stock|plate|tube|hose|bolt|bolts|bore|drill|shaft|of)$/u;
 
 function matches(tokens: readonly Token[], at: number, words: readonly string[]): number | undefined {
   let index = at;
@@ -69,7 +69,7 @@ function shortFits(tokens: readonly Token[], at: number, spelling: Spelling): bo
   if (CAPITALS.has(word)) return token.text === token.text.toUpperCase();
   if (word === 'in' || word === 'ins') {
     const next = tokens[at + 1];
-    return !next || !AFTER_PREPOSITION.test(next.word);
+    return AFTER_INCHES.test(next?.word ?? '');
   }
   if (word === 'm') return token.text === 'm';
   return true;

@@ -37,6 +37,8 @@ const PER_HOUR = (units: readonly string[]) =>
 const PER_MINUTE = (units: readonly string[]) =>
   units.flatMap((unit) => [`${unit} a minute`, `${unit} per minute`]);
 const MILS = ['mil', 'mill', 'mils', 'mills', 'millis'];
+const LINEAR = (units: readonly string[]) =>
+  units.flatMap((unit) => [`linear ${unit}`, `lineal ${unit}`, `running ${unit}`, `lin ${unit}`]);
 const FEET = ['foot', 'feet'];
 /** A big unit as one word or two, as recognisers write it: "kilowatt hours", "kilo watt hours". */
 const BIG = (prefix: string, units: readonly string[]) =>
@@ -47,9 +49,14 @@ const WATT_HOURS = ['watt hour', 'watt hours'];
 /** Units by what people say and write. Long spellings win over short ones, so order does not matter here. */
 export const UNIT_TABLE: readonly UnitEntry[] = [
   // Lengths
-  { key: 'mm', dimension: 'length', spoken: METRES('milli'), short: ['mm', 'mms'] },
-  { key: 'cm', dimension: 'length', spoken: METRES('centi'), short: ['cm', 'cms'] },
-  { key: 'm', dimension: 'length', spoken: METRES(''), short: ['m', 'mtr', 'mtrs'] },
+  { key: 'mm', dimension: 'length', spoken: [...METRES('milli'), ...METRES('milli ')], short: ['mm', 'mms'] },
+  { key: 'cm', dimension: 'length', spoken: [...METRES('centi'), ...METRES('centi ')], short: ['cm', 'cms'] },
+  {
+    key: 'm',
+    dimension: 'length',
+    spoken: [...METRES(''), ...LINEAR(METRES(''))],
+    short: ['m', 'mtr', 'mtrs'],
+  },
   { key: 'km', dimension: 'length', spoken: [...METRES('kilo'), 'klicks'], short: ['km', 'kms'] },
   {
     key: 'mm',
@@ -66,7 +73,12 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   },
   { key: 'cm', dimension: 'length', factor: 10, spoken: METRES('deci'), short: ['dm'] },
   { key: 'in', dimension: 'length', spoken: ['inch', 'inches', 'inchs'], short: ['in', 'ins', '"', "''"] },
-  { key: 'ft', dimension: 'length', spoken: [...FEET, 'footer', 'footers'], short: ['ft', "'"] },
+  {
+    key: 'ft',
+    dimension: 'length',
+    spoken: [...FEET, 'footer', 'footers', ...LINEAR(FEET)],
+    short: ['ft', "'"],
+  },
   { key: 'yd', dimension: 'length', spoken: SIZES('yard'), short: ['yd', 'yds'] },
   { key: 'mi', dimension: 'length', spoken: SIZES('mile'), short: ['mi'] },
   {
@@ -134,7 +146,6 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   { key: 'gal', dimension: 'volume', spoken: SIZES('gallon'), short: ['gal', 'gals'] },
   { key: 'qt', dimension: 'volume', spoken: SIZES('quart'), short: ['qt', 'qts'] },
   { key: 'pt', dimension: 'volume', spoken: SIZES('pint'), short: ['pt', 'pts'] },
-  { key: 'cup', dimension: 'volume', spoken: SIZES('cup') },
   {
     key: 'floz',
     dimension: 'volume',
@@ -143,7 +154,12 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   },
   // Masses
   { key: 'g', dimension: 'mass', spoken: GRAMS(''), short: ['g', 'gm', 'gms', 'gsm'] },
-  { key: 'kg', dimension: 'mass', spoken: [...GRAMS('kilo'), 'kilo', 'kilos', 'keys'], short: ['kg', 'kgs'] },
+  {
+    key: 'kg',
+    dimension: 'mass',
+    spoken: [...GRAMS('kilo'), 'kilo', 'kilos', ...GRAMS('kilo ')],
+    short: ['kg', 'kgs'],
+  },
   { key: 'g', dimension: 'mass', factor: 0.001, spoken: GRAMS('milli'), short: ['mg'] },
   { key: 'g', dimension: 'mass', factor: 1e-6, spoken: GRAMS('micro'), short: ['µg', 'μg'] },
   { key: 't', dimension: 'mass', spoken: [...SIZES('tonne'), 'metric ton', 'metric tons'], short: ['t'] },
@@ -151,7 +167,7 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   { key: 'oz', dimension: 'mass', spoken: SIZES('ounce'), short: ['oz', 'ozs'] },
   { key: 'pounds', spoken: ['pound', 'pounds'] },
   { key: 'lb', dimension: 'mass', spoken: ['pounds weight', 'pounds mass'], short: ['lb', 'lbs', 'lbm'] },
-  { key: 'lb', dimension: 'mass', factor: 14, spoken: ['stone'] },
+  { key: 'lb', dimension: 'mass', factor: 112, spoken: SIZES('hundredweight') },
   // Angles and temperatures
   { key: 'degrees', spoken: SIZES('degree'), short: ['deg', 'degs', '°'] },
   {
@@ -213,7 +229,7 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   {
     key: 'hp',
     dimension: 'power',
-    spoken: ['horsepower', 'horse power', 'horse', 'horses', 'hp', 'h p'],
+    spoken: ['horsepower', 'horse power', 'horse', 'hp', 'h p'],
     short: ['bhp'],
   },
   { key: 'BTU', dimension: 'energy', spoken: ['btu', 'btus', 'b t u', 'british thermal units'] },
@@ -227,7 +243,7 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   { key: 'Pa', dimension: 'pressure', spoken: SIZES('pascal'), short: ['pa'] },
   { key: 'kPa', dimension: 'pressure', spoken: [...SIZES('kilopascal'), 'kpa'], short: ['kpa'] },
   { key: 'kPa', dimension: 'pressure', factor: 1000, spoken: SIZES('megapascal'), short: ['mpa'] },
-  { key: 'bar', dimension: 'pressure', spoken: ['bar', 'bars'] },
+  { key: 'bar', dimension: 'pressure', spoken: ['bar'] },
   { key: 'bar', dimension: 'pressure', factor: 0.001, spoken: SIZES('millibar'), short: ['mbar'] },
   {
     key: 'psi',

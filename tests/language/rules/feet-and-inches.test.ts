@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { figuresSaid } from '../../kit/figures-said.ts';
+
+test.each([
+  ['7 foot 4 tall', '88 in'],
+  ['4 foot 2 and 3/8', '50.375 in'],
+  ['5 foot 10 and a half wide', '70.5 in'],
+  [`11'2" clear`, '134 in'],
+  ['five foot nothing', '60 in'],
+  ['four foot by eight foot', '4 ft; 8 ft'],
+  ['eight feet two boards', '8 ft'],
+])('"%s" says %s', (said, figures) => {
+  expect(figuresSaid(said, 'us', 'US')).toBe(figures);
+});
+
+test.each([
+  ["it's twenty-nine six between the walls", '354 in'],
+  ['the door is six eight tall', '80 in'],
+  ["it's 29 6 wide", '354 in'],
+  ['the ceiling is nine eleven', '119 in'],
+  ['the shelf is seven fifty wide', '750 in'],
+  ['cut four six inch blocks', '6 in'],
+])('"%s" where people build in feet and inches says %s', (said, figures) => {
+  expect(figuresSaid(said, 'us', 'US')).toBe(figures);
+});
+
+test.each([["it's six eight wide", '68 mm']])('"%s" in millimetres says %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ['five eights of an inch thick', '0.625 in'],
+  ['two and five eights inches wide', '2.625 in'],
+  ['7 and 5/8 wide', '7.625 in'],
+  ['seventeen thirty second of an inch', '0.53125 in'],
+  ['a thirty-second proud', '0.03125 in'],
+  ['the two eights are gone', 'none'],
+])('"%s" as recognisers write fractions says %s', (said, figures) => {
+  expect(figuresSaid(said, 'us', 'US')).toBe(figures);
+});
