@@ -1,5 +1,4 @@
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
-import { wordAt } from '../rules/rule.ts';
 
 /** True when "minus", "negative" or a written sign stands before the number and belongs to it alone. */
 function signBefore(room: Room, amount: Amount): boolean {
