@@ -15,6 +15,7 @@ import type { Sentence } from '../sentences.ts';
 import { ARRIVAL_RULES } from './arrivals.ts';
 import { DECISION_RULES } from './decisions.ts';
 import { DONE_RULES } from './done.ts';
+import { GRAMMAR_RULES } from './done-by-grammar.ts';
 import type { Draft, Scene, StatementRule } from './draft.ts';
 import { FINISHED_RULES, openWork } from './finished-tasks.ts';
 import { readGates } from './gates.ts';
@@ -41,7 +42,7 @@ const RULES: readonly (readonly StatementRule[])[] = [
   DECISION_RULES,
   ARRIVAL_RULES,
   PROBLEM_RULES,
-  [...FINISHED_RULES, ...DONE_RULES],
+  [...FINISHED_RULES, ...DONE_RULES, ...GRAMMAR_RULES],
   CORRECTION_RULES,
 ];
 

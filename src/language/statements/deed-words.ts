@@ -1,0 +1,104 @@
+/** Which verbs tell of finished work, and the clauses in which none is told. */
+import { findDates } from '../dates.ts';
+import { isReason, isSubordinate, type Scene } from './draft.ts';
+import type { Said, Word } from './words.ts';
+
+export const has = (words: readonly Word[], letter: string) =>
+  words.some((word) => word.classes.includes(letter));
+export const isOne = (words: readonly Word[], list: ReadonlySet<string>) =>
+  words.some((word) => list.has(word.lower));
+const set = (words: string) => new Set(words.trim().split(/\s+/));
+
+/** Participles that tell of a state, a plan or a feeling and not of finished work. */
+export const NO_RESULT =
+  set(`left found lost broken bent burnt burned torn blown given meant made called stood held hit met
+  stuck used planned drawn-to shown worn spoilt spoilt supported exposed separated told timed priced-in fired rounded
+  related settled cursed pinned-down kept built-in allowed spoken seen spent concerned put hidden covered-in loved
+  owed needed hoped sagged loaded pushed stretched squeezed sacked confused bothered`);
+/** Verbs that, said of oneself, tell of looking, losing or saying rather than of work. */
+export const NO_WORK =
+  set(`measured checked found lost left met hit stood showed gave given told used planned held kept spent
+  paid called dropped got choose chose chosen reckoned guessed timed priced weighed bought ordered photographed modeled
+  modelled costed ran leant stepped started stopped taped noticed figured read saw seen shown hoped drove driven
+  pushed argued drank slept offered pictured sketched`);
+/** With nobody named, the same tell of an errand: "spoke to the engineer", "found the spanner". */
+export const NO_ERRAND =
+  set(`left met hit stood showed gave given told used planned held kept spent paid called got choose chose
+  reckoned guessed ran leant stepped started stopped noticed read saw felt knew looked`);
+export const PERSONAL = set('i we you he who me us everybody everyone nobody somebody something nothing');
+
+/** Clauses in which no work is reported, whatever their verbs. */
+export function silent(said: Said, scene: Scene): boolean {
+  if (scene.unreal.has(said.index) || scene.listed.has(said.index) || said.asks) return true;
+  if (isSubordinate(said) || isReason(said)) return true;
+  if (/ (?:i|we)\/\w* .* mind\//.test(said.code)) return true;
+  return / (?:mistake|accident|accidentally|nearly|almost)\/| in\/\w* the\/\w* wrong\//.test(said.code);
+}
+
+/** A time just past in the clause: the same form without one may be a state or an order. */
+export function isLately(said: Said, scene: Scene): boolean {
+  if (/ (?:this|yesterday|last|today|earlier|just|finally|already)\//.test(said.code)) return true;
+  const back = { ...scene.dates, lean: 'back' as const };
+  return findDates(scene.text.slice(said.start, said.end), back).length > 0;
+}
+
+const BARE_SUMS = set(
+  'math maths sums numbers arithmetic that it this calculation calculations dry-run dry run',
+);
+const TAKEN = / (?:off|out|down|up|apart|away|back)\//;
+
+/** Whether a verb said of oneself, with its object, is work on a thing. */
+export function isWorkOn(verb: Word | undefined, object: readonly Word[], said: Said): boolean {
+  if (!verb || has(object.slice(0, 4), 'Y') || verb.classes.includes('F')) return false;
+  if (has(object.slice(0, 3), 'E')) return false;
+  const rest = object.map((word) => ` ${word.lower}/`).join('');
+  const first = object[0]?.lower ?? '';
+  if (/^(?:what|how|myself)$/.test(first)) return false;
+  switch (verb.lower) {
+    case 'did':
+    case 'done':
+      return !isOne(object.slice(0, 3), BARE_SUMS) && !/ not\//.test(rest);
+    case 'took':
+    case 'taken':
+      return TAKEN.test(rest) && !/ from\/| floor\/ to\//.test(rest);
+    case 'put':
+      return (
+        / (?:in|on|up|down|back|together|through|over|under|into)\//.test(rest) &&
+        !/^\d+$/.test(first) &&
+        (first !== 'it' || / (?:back|together|in)\//.test(rest)) &&
+        !/ (?:to|up)\/ (?:\d|the\/ fuse)/.test(rest) &&
+        !/ (?:camber|offer|show|stop)\//.test(rest)
+      );
+    case 'made':
+      return (
+        !/^(?:it|that|sure|do|mistake|mess)$/.test(first) &&
+        !/ (?:mistake|mess|call|decision|promise|sense|mind)\//.test(rest)
+      );
+    case 'let':
+      return / know\//.test(rest);
+    case 'ran':
+    case 'run':
+      return (
+        !/^(?:it|into|out|past|over|epoxy|paint)$/.test(first) &&
+        (first !== 'a' || / (?:cable|pipe|wire|hose|bead|line|duct|conduit|weld|lead|seam)\//.test(rest))
+      );
+    case 'called':
+      return !/^(?:it|that|this)$/.test(first);
+    case 'worked':
+    case 'figured':
+      return / out\//.test(rest) || (first === 'it' && / out/.test(rest));
+    case 'set':
+      return (
+        !/ (?:at|to)\/ (?:\d|one|two|three|four|five|six|seven|eight|nine|ten)/.test(rest) &&
+        !/ pole| level\//.test(rest)
+      );
+    case 'dropped':
+      return / (?:in|back|off)\//.test(rest) && !/^(?:a|it)$/.test(first);
+    case 'cut':
+      return !/^(?:it|that)$/.test(first) || object.length > 1;
+    case 'got':
+      return false;
+    default:
+      return !NO_WORK.has(verb.lower) && !(said.opener === 'which' && false);
+  }
+}
