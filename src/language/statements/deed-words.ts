@@ -1,5 +1,6 @@
 /** Which verbs tell of finished work, and the clauses in which none is told. */
 import { findDates } from '../dates.ts';
+import { workPast } from '../lexicon/work-verbs.ts';
 import { isReason, isSubordinate, type Scene } from './draft.ts';
 import type { Said, Word } from './words.ts';
 
@@ -14,13 +15,14 @@ export const NO_RESULT =
   set(`left found lost broken bent burnt burned torn blown given meant made called stood held hit met
   stuck used planned drawn-to shown worn spoilt spoilt supported exposed separated told timed priced-in fired rounded
   related settled cursed pinned-down kept built-in allowed spoken seen spent concerned put hidden covered-in loved
-  owed needed hoped sagged loaded pushed stretched squeezed sacked confused bothered`);
+  owed needed hoped sagged loaded pushed stretched squeezed sacked confused bothered brought worked figured costed
+  priced`);
 /** Verbs that, said of oneself, tell of looking, losing or saying rather than of work. */
 export const NO_WORK =
   set(`measured checked found lost left met hit stood showed gave given told used planned held kept spent
   paid called dropped got choose chose chosen reckoned guessed timed priced weighed bought ordered photographed modeled
   modelled costed ran leant stepped started stopped taped noticed figured read saw seen shown hoped drove driven
-  pushed argued drank slept offered pictured sketched`);
+  pushed argued drank slept offered pictured sketched worked figured totted chewed`);
 /** With nobody named, the same tell of an errand: "spoke to the engineer", "found the spanner". */
 export const NO_ERRAND =
   set(`left met hit stood showed gave given told used planned held kept spent paid called got choose chose
@@ -31,9 +33,17 @@ export const PERSONAL = set('i we you he who me us everybody everyone nobody som
 export function silent(said: Said, scene: Scene): boolean {
   if (scene.unreal.has(said.index) || scene.listed.has(said.index) || said.asks) return true;
   if (isSubordinate(said) || isReason(said)) return true;
+  if (DUTY.test(said.code) || LONG_AGO.test(said.code)) return true;
   if (/ (?:i|we)\/\w* .* mind\//.test(said.code)) return true;
-  return / (?:mistake|accident|accidentally|nearly|almost)\/| in\/\w* the\/\w* wrong\//.test(said.code);
+  return / (?:mistake|accident|accidentally|nearly|almost)\/| in\/\w* the\/\w* wrong\/| the\/\w* way\/\w* (?:i|we)\//.test(
+    said.code,
+  );
 }
+/** "The wall's got to breathe", "it has to be number four": what must be is not done yet. */
+const DUTY = / (?:got|have|has|'ve|need|needs|ought|want|wants)\/\w* to\//;
+/** "My grandfather raised it in 1952": told of another time. */
+const LONG_AGO =
+  / (?:in|since|back)\/\w* (?:the\/\w* )?1[5-9]\d\ds?\/| (?:years|decades|generations)\/\w* ago\/| last\/\w* (?:year|century)\//;
 
 /** A time just past in the clause: the same form without one may be a state or an order. */
 export function isLately(said: Said, scene: Scene): boolean {
@@ -48,7 +58,7 @@ const BARE_SUMS = set(
 const TAKEN = / (?:off|out|down|up|apart|away|back)\//;
 
 /** Whether a verb said of oneself, with its object, is work on a thing. */
-export function isWorkOn(verb: Word | undefined, object: readonly Word[], said: Said): boolean {
+export function isWorkOn(verb: Word | undefined, object: readonly Word[]): boolean {
   if (!verb || has(object.slice(0, 4), 'Y') || verb.classes.includes('F')) return false;
   if (has(object.slice(0, 3), 'E')) return false;
   const rest = object.map((word) => ` ${word.lower}/`).join('');
@@ -69,6 +79,8 @@ export function isWorkOn(verb: Word | undefined, object: readonly Word[], said: 
         !/ (?:to|up)\/ (?:\d|the\/ fuse)/.test(rest) &&
         !/ (?:camber|offer|show|stop)\//.test(rest)
       );
+    case 'stood':
+      return / up\//.test(rest);
     case 'made':
       return (
         !/^(?:it|that|sure|do|mistake|mess)$/.test(first) &&
@@ -84,9 +96,6 @@ export function isWorkOn(verb: Word | undefined, object: readonly Word[], said: 
       );
     case 'called':
       return !/^(?:it|that|this)$/.test(first);
-    case 'worked':
-    case 'figured':
-      return / out\//.test(rest) || (first === 'it' && / out/.test(rest));
     case 'set':
       return (
         !/ (?:at|to)\/ (?:\d|one|two|three|four|five|six|seven|eight|nine|ten)/.test(rest) &&
@@ -99,6 +108,8 @@ export function isWorkOn(verb: Word | undefined, object: readonly Word[], said: 
     case 'got':
       return false;
     default:
-      return !NO_WORK.has(verb.lower) && !(said.opener === 'which' && false);
+      // "I chewed on that", "I danced on the beams": a verb of no trade with no object of its own.
+      if (!workPast(verb.lower) && /^(?:on|at|about|for|with|to|of|like|into)$/.test(first)) return false;
+      return !NO_WORK.has(verb.lower);
   }
 }

@@ -110,7 +110,7 @@ function isDroppedSubject(grammar: Grammar, said: Said, scene: Scene): boolean {
   if (NO_ERRAND.has(verb.lower) || verb.classes.includes('Z')) return false;
   if (verb.classes.includes('B') && !isToldAmongPasts(said, scene)) return false;
   if (isFault(verb)) return REMOVES.test(rest[0]?.lower ?? '');
-  return isObject(rest) && isWorkOn(verb, rest, said);
+  return isObject(rest) && isWorkOn(verb, rest);
 }
 
 const isObject = (rest: readonly Word[]) => {
@@ -135,17 +135,17 @@ function goesOn(said: Said, scene: Scene): boolean {
 }
 
 /** "My brother in law welded the pins", "the lads cut the slabs". */
-function isPersonsWork({ form, doer, verb, rest }: Grammar, said: Said): boolean {
+function isPersonsWork({ form, doer, verb, rest }: Grammar): boolean {
   if ((form !== 'past' && form !== 'perfect') || doer !== 'person' || !verb) return false;
   if (!verb.classes.includes('P') || verb.classes.includes('Z') || isFault(verb)) return false;
   if (PERSONS_OWN.test(verb.lower)) return false;
-  return /[TOC]/.test(rest[0]?.classes ?? '') && isWorkOn(verb, rest, said);
+  return /[TOC]/.test(rest[0]?.classes ?? '') && isWorkOn(verb, rest);
 }
 const PERSONS_OWN =
   /^(?:told|reckoned|brought|dropped|rang|called|emailed|marked|sent|texted|messaged|caught|wanted|offered|took|made|gave|put|showed|turned|picked|delivered|covered|passed|got|held|priced|quoted|filmed|had|done|did)$/;
 
 /** "The other four I've already puttied", "the rafters I cut on Monday": the thing first. */
-function isThingFirst({ form, doer, subject, verb, rest }: Grammar, said: Said): boolean {
+function isThingFirst({ form, doer, subject, verb, rest }: Grammar): boolean {
   if ((form !== 'past' && form !== 'perfect') || doer !== 'speaker' || !verb) return false;
   const thing = subject.slice(0, -1);
   const [first] = thing;
@@ -156,7 +156,7 @@ function isThingFirst({ form, doer, subject, verb, rest }: Grammar, said: Said):
   )
     return false;
   if (rest.some((word) => /[SHMV]/.test(word.classes))) return false;
-  return isWorkVerb(verb, rest) && isWorkOn(verb, rest.length > 0 ? rest : thing, said);
+  return isWorkVerb(verb, rest) && isWorkOn(verb, rest.length > 0 ? rest : thing);
 }
 
 /** "The bench is ready", "the hull is bare": a state that only work brings about. */

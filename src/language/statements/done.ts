@@ -1,3 +1,4 @@
+import { grammarOf } from './clause-grammar.ts';
 import {
   has,
   isLately,
@@ -24,8 +25,12 @@ import { type Found, find, matches, phrase } from './phrase.ts';
 import type { Said } from './words.ts';
 
 const set = (words: string) => new Set(words.trim().split(/\s+/));
-const isWork = (found: Found, said: Said) => isWorkOn(found.part('verb')[0], found.part('object'), said);
+const isWork = (found: Found) => isWorkOn(found.part('verb')[0], found.part('object'));
 
+/** Parts of the speaker, the weather: their states are no work. */
+const NO_PIECES =
+  set(`knees back hands hand fingers feet arms eyes head hair wrist wrists shoulder shoulders voice battery-life rain sun wind snow
+  mosquitoes midges pigeons frost tide stars moon clouds weather forecast tide`);
 const saidOfMedia = (found: Found) => has(found.part('subject'), 'E');
 const saidOfPerson = (found: Found) =>
   isOne(found.part('subject'), PERSONAL) || has(found.part('subject').slice(-1), 'J');
@@ -93,7 +98,10 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<thing> is <participle>',
     `^<lead>* ${THING} ${BE} ${ADVERBS} (?<verb> <done> ) (?<rest> <any>* )`,
-    (found) => !isOne(found.part('subject'), PERSONAL) && !saidOfMedia(found) && isResult(found),
+    (found) =>
+      !isOne(found.part('subject'), PERSONAL) &&
+      !saidOfMedia(found) &&
+      isResult(found) && { sure: mends(found) },
   ),
   report(
     '<thing> got <participle>',
@@ -108,7 +116,11 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<thing> is <place>',
     `^<lead>* ${THING} (?: <is> | (?: has | have ) been ) (?: <adverb> | back | well )* (?<verb> <settled> ) (?<rest> <any>* )`,
-    (found) => !saidOfPerson(found) && !saidOfMedia(found) && isPlacing(found),
+    (found) =>
+      !saidOfPerson(found) &&
+      !saidOfMedia(found) &&
+      !isOne(found.part('subject').slice(-2), NO_PIECES) &&
+      isPlacing(found),
   ),
   report(
     '<thing> is full',
@@ -124,7 +136,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     'I have <participle> <thing>',
     "^<lead>* <plain>{0,4}? (?: i | we ) (?: 've | have ) (?: <adverb> | since )* (?<verb> <done> ) (?<object> <any>+ )",
-    (found, said) => isWork(found, said),
+    (found) => isWork(found),
   ),
   report(
     'I have <thing> <participle>',
@@ -140,12 +152,15 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     'I <past> <thing>',
     '^<lead>* (?: <day> <lead>* )? <plain>{0,3}? (?: i | we | (?: me and | i and ) <plain>{1,3} | <plain>{1,3} and (?: i | me ) ) (?: <adverb> | went ahead and | went and | went out and | been and | went up and | finally | <did> and | bit the bullet and | since | then )* (?<verb> <did> ) (?<object> <any>+ )',
-    (found, said) => isWork(found, said),
+    (found) => isWork(found),
   ),
   report(
     'I managed to <do> <thing>',
-    "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* (?: managed to | got round to | got around to | was able to | were able to | finished | spent <any>{1,5}? ) (?<verb> <do> | <doing> ) (?<object> <any>* )",
-    (found) => !/^(?:film|filming|wait|sit|look|think|show)$/.test(found.part('verb')[0]?.lower ?? ''),
+    "^<lead>* (?: (?: i | we ) (?: 've | have )? )? <adverb>* (?: (?: managed to | got round to | got around to | was able to | were able to ) (?<verb> <do> | get | find | go ) | (?: finished | spent <any>{1,5}? ) (?<doing> <doing> ) ) (?<object> <any>* )",
+    (found) =>
+      !/^(?:film|filming|wait|waiting|sit|sitting|look|looking|think|thinking|show)$/.test(
+        (found.part('verb')[0] ?? found.part('doing')[0])?.lower ?? '',
+      ),
   ),
   report(
     'spent <time> <doing>',
@@ -166,7 +181,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<past> and <past> <thing>',
     '^<lead>* (?<verb> <did> ) and <adverb>* <did> (?<object> (?: <det> | <pronoun> ) <any>* )',
-    (found, said) => !said.afterPause && isWork(found, said),
+    (found, said) => !said.afterPause && isWork(found),
   ),
   report(
     '<past> <thing>',
@@ -186,15 +201,15 @@ export const DONE_RULES: readonly StatementRule[] = [
         !said.afterPause &&
         (NO_WORK.has(verb.lower)
           ? /^(found|ordered|checked)$/.test(verb.lower) && verb.lower === 'found'
-          : isWork(found, said))
+          : isWork(found))
       );
     },
   ),
   report(
     '<person> <past> <thing>',
     "^<lead>* <det>? <plain>{0,3}? (?<subject> <person> ) (?: 's | has | have | 've )? (?: came and | been and | came round and | popped in and )? <adverb>* (?<verb> <did> | <done> ) (?<object> (?: <det> | <pronoun> ) <any>* )",
-    (found, said) =>
-      isWork(found, said) &&
+    (found) =>
+      isWork(found) &&
       !/^(came|told|reckoned|brought|dropped|rang|called|emailed|marked|sent|texted|messaged|caught|wanted|offered)$/.test(
         found.part('verb')[0]?.lower ?? '',
       ),
@@ -224,9 +239,9 @@ export const DONE_RULES: readonly StatementRule[] = [
     'got <person> on the phone',
     "^<lead>* (?: (?: i | we ) (?: 've | have )? )? <adverb>* got (?<object> (?: hold of )? (?: the | my | that ) <plain>{1,4}? ) (?: on the phone | on the blower | $ )",
     (found) =>
-      has(found.part('object').slice(-1), 'J') ||
-      found.words.at(-1)?.lower === 'phone' ||
-      found.part('object')[0]?.lower === 'hold',
+      (has(found.part('object').slice(-1), 'J') ||
+        found.words.at(-1)?.lower === 'phone' ||
+        found.part('object')[0]?.lower === 'hold') && { sure: true },
   ),
   report(
     'let <person> know',
@@ -246,6 +261,7 @@ export const DONE_RULES: readonly StatementRule[] = [
       )
         return next === 'now';
       if (next === 'at') return !/^(?:out|up|in|down)$/.test(verb) || has(found.part('rest').slice(-1), 'D');
+      if (next === 'to' && has(found.part('rest').slice(1, 2), 'Q')) return false;
       return !/^(of|my|price|loose|by|with|a)$/.test(next) && !has(found.part('rest').slice(0, 1), 'Q');
     },
   ),
@@ -295,7 +311,8 @@ export const DONE_RULES: readonly StatementRule[] = [
         !verb ||
         NO_RESULT.has(verb.lower) ||
         /[FZ]/.test(verb.classes) ||
-        isOne(found.part('rest'), set('for'))
+        isOne(found.part('rest'), set('for')) ||
+        has(found.part('rest'), 'D')
       )
         return false;
       return !!first && (!/[BP]/.test(first.classes) || has([first], 'T'));
@@ -350,7 +367,7 @@ export const DONE_RULES: readonly StatementRule[] = [
       if (!before || silent(said, scene) || !/^(?:and|then|and then|but)?$/.test(said.opener))
         return undefined;
       const found = find(GOES_ON, said);
-      if (!found || !isWork(found, said) || !tells(before, scene)) return undefined;
+      if (!found || !isWork(found) || !tells(before, scene)) return undefined;
       return draft('done', said, {}, firstWord(said));
     },
   },
@@ -375,7 +392,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<off> came <thing>',
     '^<lead>* (?<verb> off | out | in | up | down | on | back | over | away ) (?: came | went | goes | go ) (?<subject> (?: <det> | all ) <any>+ )',
-    () => true,
+    () => ({ sure: true }),
   ),
   report(
     '<off> with <thing>',
@@ -385,10 +402,9 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<somebody> <past> <thing>',
     "^<lead>* (?<subject> <plain>{1,3}? ) (?: 's | has | have )? <adverb>* (?<verb> <did> ) (?<object> (?: the | both | all | my | our | those | that | them | it | every | each ) <any>* )",
-    (found, said) => {
+    (found) => {
       const [verb] = found.part('verb');
-      if (!verb || verb.classes.includes('B') || verb.classes.includes('X') || !isWork(found, said))
-        return false;
+      if (!verb || verb.classes.includes('B') || verb.classes.includes('X') || !isWork(found)) return false;
       if (
         /^(?:it|that|they|this|these|those|which|he|she|you|what|engineer|inspector|spec|book|somebody|someone)$/.test(
           found.part('subject').at(-1)?.lower ?? '',
@@ -494,6 +510,8 @@ export const DONE_RULES: readonly StatementRule[] = [
         return undefined;
       if (
         before.words.some((word) => /[SHMVN]/.test(word.classes)) ||
+        grammarOf(before)?.form !== 'verbless' ||
+        before.words.every((word) => /L/.test(word.classes)) ||
         neighbour(scene, before, -1)?.words.some((word) => !/[L]/.test(word.classes))
       )
         return undefined;
@@ -517,6 +535,13 @@ const GOES_ON_THING = phrase(
   '^ (?: is | are | has been | have been | went ) (?: <adverb> | back )* (?<verb> <done> | in | on | up | down | off | out | together ) ',
 );
 const GOES_ON = phrase('^<lead>* (?: <adverb> | then )* (?<verb> <did> | <done> ) (?<object> <any>+ )$');
+/** "The leak's cured", "the crack is welded up": a fault that was put right is no fault any more. */
+const mends = (found: Found) =>
+  has(found.part('subject').slice(-3), 'f') &&
+  /^(?:cured|fixed|sorted|mended|stopped|plugged|sealed|repaired|patched|filled|welded|glued|soldered|ground|cut|sanded|straightened|pulled|knocked|dealt|found|closed|bunged|caulked|taken|planed|faired|treated)$/.test(
+    found.part('verb')[0]?.lower ?? '',
+  );
+
 const TELLS = phrase(
   "^<lead>* (?: <day> <lead>* )? <plain>{0,5}? (?: i | we ) (?: 've | have )? (?: <adverb> )* (?: <did> | <done> ) ",
 );

@@ -29,6 +29,8 @@ export interface Draft extends Span {
   readonly intends?: boolean;
   /** Ends a task that was open before this memo. */
   readonly finishes?: boolean;
+  /** Plain enough to stand against a delivery or a snag read from the same words. */
+  readonly sure?: boolean;
   readonly cause?: string;
 }
 

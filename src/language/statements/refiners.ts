@@ -203,6 +203,8 @@ const YIELDS: readonly (readonly [StatementKind, StatementKind, string])[] = [
   ['done', 'task', 'the work is still to do'],
   ['arrival', 'task', 'it is a task with a day'],
   ['done', 'arrival', 'the thing only arrived'],
+  ['arrival', 'done', 'it is work on the thing'],
+  ['problem', 'done', 'it was put right'],
   ['problem', 'decision', 'it was settled in the same breath'],
   ['done', 'decision', 'it is a choice'],
 ];
@@ -214,10 +216,12 @@ const oneKind: Refiner = {
     return drafts.filter((each) => {
       for (const [loser, winner, why] of YIELDS) {
         if (each.kind !== loser || (each.finishes && winner === 'arrival')) continue;
+        if (each.sure && (winner === 'arrival' || winner === 'problem')) continue;
         const rival = near(each.from).find(
           (other) =>
             other.kind === winner &&
             !other.weak &&
+            (winner !== 'done' || other.sure === true) &&
             covers(other, each) &&
             other !== each &&
             !gateOnly(other, each),
