@@ -1,4 +1,5 @@
 /** Wires the shells to the core: one project on disk, its memos taken in, its views given out. */
+
 import { existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { now } from './instant.ts';
@@ -16,6 +17,7 @@ import {
   standingFigures,
   taskViews,
 } from './model/project-views.ts';
+import { wordsOfFinding } from './model/settling.ts';
 import type { ProjectInfo } from './model/views.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type {
@@ -206,7 +208,9 @@ class Project implements ProjectApi {
   }
 
   settle(findingId: string, choice: SettleChoice, details: Parameters<ProjectApi['settle']>[2] = {}): void {
-    this.#store.append([{ kind: 'finding-settled', at: now(), findingId, choice, ...details }]);
+    const known = this.#store.rows.get('findings', findingId);
+    const finding = known === undefined ? {} : { finding: wordsOfFinding(known) };
+    this.#store.append([{ kind: 'finding-settled', at: now(), findingId, ...finding, choice, ...details }]);
   }
 
   setByHand(change: HandChange): void {

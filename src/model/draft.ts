@@ -75,6 +75,9 @@ export class Draft implements ModelReader {
   standingOf(itemId: string): readonly StandingRow[] {
     return this.#many('standing', this.#base.standingOf(itemId), (row) => row.itemId === itemId);
   }
+  standingIn(dimension: Dimension): readonly StandingRow[] {
+    return this.#many('standing', this.#base.standingIn(dimension), (row) => row.dimension === dimension);
+  }
   limitsIn(dimension: Dimension): readonly LimitRow[] {
     return this.#many(
       'limits',

@@ -131,6 +131,13 @@ export interface TaskReopened extends EventBase {
 export interface FindingSettled extends EventBase {
   readonly kind: 'finding-settled';
   readonly findingId: string;
+  /** What the finding said when it was settled; an id alone may come to mean another one. */
+  readonly finding?: {
+    readonly item: string;
+    readonly attribute: Attribute;
+    readonly was: Quantity;
+    readonly now: Quantity;
+  };
   readonly choice: 'keep-old' | 'take-new' | 'both-right' | 'correct';
   readonly reason?: string;
   /** The right value, for `correct`. */

@@ -52,6 +52,8 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
     const claim = claimOf(work, arriving, slot, 'standing');
     accept(work, claim, 'first said');
     breachOf(work, claim, arriving);
+    // A formula may have waited for it.
+    recompute(work, slot);
     return claim;
   }
   const tolerance = toleranceBetween(standing, note, work.settings.tolerances, work.settings.region);

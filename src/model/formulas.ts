@@ -17,7 +17,7 @@ import { stemOf } from './stems.ts';
 import { toleranceBetween } from './tolerance.ts';
 import { difference } from './units.ts';
 import type { Kept } from './views.ts';
-import { workOut } from './work-out.ts';
+import { baseUnit, workOut } from './work-out.ts';
 import type { Working } from './working.ts';
 
 /** Sentences back in which the parts of a sum are looked for. */
@@ -52,24 +52,11 @@ function stillHolds(work: Working, claim: ClaimRow): boolean {
   const result = workOut(work.draft, formula, work.settings.region);
   if (!result.ok) return false;
   const exact = result.value.exact;
-  const told = { value: exact.base.valueOf(), unit: BASE_UNITS[exact.kind] ?? '' };
+  const told = { value: exact.base.valueOf(), unit: baseUnit(exact.kind) };
   const apart = difference(claim, told, work.settings.region);
   const { value } = toleranceBetween(claim, claim, work.settings.tolerances, work.settings.region);
   return apart !== undefined && Math.abs(apart) <= value * 2;
 }
-
-const BASE_UNITS: Readonly<Record<string, string>> = {
-  length: 'm',
-  mass: 'kg',
-  frequency: 'rpm',
-  current: 'A',
-  time: 's',
-  power: 'W',
-  volume: 'm3',
-  area: 'm2',
-  voltage: 'V',
-  ratio: '1',
-};
 
 function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]): Formula | undefined {
   const place = work.place(note.span);

@@ -1,28 +1,20 @@
-/** Figures, formulas and limits that a person sets. They stand without a word of talk behind them. */
-import { type Attribute, DIMENSIONS, type Dimension, type Quantity } from '../language/notes.ts';
+/** Figures that a person sets. They stand without a word of talk behind them. */
+import type { Attribute, Dimension, Quantity } from '../language/notes.ts';
 import { accept } from './claims.ts';
 import { LIMIT_MARK } from './counterpart.ts';
-import type { FigureSet, FormulaSet, LimitSet } from './events.ts';
+import type { FigureSet } from './events.ts';
 import { sourced } from './finding.ts';
-import { putFormula, saidFormula } from './formulas.ts';
-import { breachOf } from './limits.ts';
+import { breachOf, wordlessly } from './limits.ts';
+import { dimensionOf, mayBe } from './measures.ts';
 import { itemFor } from './naming.ts';
 import { recompute } from './recompute.ts';
-import type { ClaimRow, ItemRow, StandingRow } from './rows.ts';
+import type { ClaimRow, ItemRow, Slot } from './rows.ts';
 import { slotOf } from './rows.ts';
-import { inUnit, unitKind } from './units.ts';
-import { workOut } from './work-out.ts';
+import type { FindingKind } from './views.ts';
 import type { Working } from './working.ts';
 
-/** The dimension of a quantity, read off its unit; a bare 1 is a count where a count is set. */
-function dimensionOf(attribute: Attribute, unit: string, region?: string): Dimension {
-  if (attribute === 'count') return 'count';
-  const kind = unitKind(unit, region)?.kind.replace(/:.*$/, '');
-  return DIMENSIONS.find((dimension) => dimension === kind) ?? 'ratio';
-}
-
 /** The standing figure of this attribute and dimension that a person means: the first one that was filed. */
-function standingFor(work: Working, item: ItemRow, attribute: Attribute, dimension?: Dimension) {
+export function standingFor(work: Working, item: ItemRow, attribute: Attribute, dimension?: Dimension) {
   return work.draft
     .standingOf(item.id)
     .find(
@@ -55,7 +47,8 @@ export function handClaim(
 export function setFigure(work: Working, event: FigureSet): void {
   const { attribute, quantity } = event;
   const item = itemFor(work.draft, event.item, []);
-  const dimension = dimensionOf(attribute, quantity.unit, work.settings.region);
+  const dimension = knownDimension(work, item, attribute, quantity);
+  if (dimension === undefined) return;
   const slot = standingFor(work, item, attribute, dimension)?.slot ?? slotOf(item.id, attribute, dimension);
   const place = { itemId: item.id, slot, said: event.item, attribute, dimension };
   acceptByHand(work, item, handClaim(work, place, quantity));
@@ -69,117 +62,53 @@ export function setFigure(work: Working, event: FigureSet): void {
 /** Makes a person's claim stand, and holds it against limits and whatever follows from it. */
 export function acceptByHand(work: Working, item: ItemRow, claim: ClaimRow): void {
   accept(work, claim, 'set by hand');
-  const { value, unit, attribute, dimension } = claim;
-  breachOf(work, claim, {
-    note: {
-      kind: 'figure',
-      id: claim.id,
-      quote: '',
-      span: { start: 0, end: 0 },
-      item: item.name,
-      attribute,
-      bound: 'exact',
-      dimension,
-      value,
-      unit,
-    },
-    item,
-    place: work.place({ start: 0, end: 0 }),
-    cue: { change: undefined, weight: 0, isNeeded: false, isRestated: false },
-  });
+  breachOf(work, claim, wordlessly(work, item, claim));
   recompute(work, claim.slot);
 }
 
-/** Sets how a figure follows from others; an empty formula takes it away. What cannot be worked out is said. */
-export function setFormula(work: Working, event: FormulaSet): void {
-  const item = itemFor(work.draft, event.item, []);
-  const standing = standingFor(work, item, event.attribute);
-  const slot = standing?.slot ?? slotOf(item.id, event.attribute, 'length');
-  const dimension = standing?.dimension ?? 'length';
-  const place = { slot, itemId: item.id, attribute: event.attribute, dimension };
-  const was = standing ?? { value: 0, unit: 'mm' };
-  const source = work.source({ quote: '' });
-  if (event.formula.trim() === '') {
-    const { value, unit } = was;
-    const gone = { expression: '', text: '', inputs: [], was: { value, unit }, source, from: 'set' } as const;
-    work.draft.put({ table: 'formulas', row: { ...place, ...gone } });
-    return;
-  }
-  const formula = saidFormula(work, place, event.formula);
-  if (!formula) {
-    reportUnread(work, item, place, was, event.formula);
-    return;
-  }
-  putFormula(work, { ...place, value: was.value, unit: was.unit, source }, formula, 'set');
-  const kept = work.draft.formula(slot);
-  const result = kept && workOut(work.draft, kept, work.settings.region);
-  const unit = standing?.unit ?? work.draft.standing(kept?.inputs[0] ?? '')?.unit ?? was.unit;
-  if (!kept || !result?.ok || unitKind(unit, work.settings.region)?.kind !== result.value.exact.kind) {
-    reportUnread(work, item, place, was, event.formula);
-    return;
-  }
-  const value = inUnit(result.value.exact, unit, work.settings.region).valueOf();
-  work.draft.put({ table: 'formulas', row: { ...kept, was: { value, unit } } });
-  work.draft.put({
-    table: 'standing',
-    row: {
-      ...place,
-      value,
-      unit,
-      bound: 'exact',
-      status: 'stands',
-      rule: `worked out: ${kept.text}`,
-    },
-  });
-  recompute(work, slot);
-}
-
-function reportUnread(
+/**
+ * The dimension of what a person sets. A unit that nobody knows, or one of another kind than the attribute is, sets
+ * nothing: that is a finding, and what stood goes on standing.
+ */
+export function knownDimension(
   work: Working,
   item: ItemRow,
-  place: Pick<StandingRow, 'slot' | 'attribute'>,
-  was: Quantity,
-  text: string,
+  attribute: Attribute,
+  quantity: Quantity,
+): Dimension | undefined {
+  const dimension = dimensionOf(attribute, quantity.unit, work.settings.region);
+  if (dimension !== undefined && mayBe(attribute, dimension)) return dimension;
+  const why =
+    dimension === undefined
+      ? `"${quantity.unit}" is no unit that is known`
+      : `${quantity.unit} is a unit of ${dimension}, and ${attribute} is none`;
+  reportTrouble(work, 'unit-clash', item, attribute, undefined, quantity, why);
+  return undefined;
+}
+
+/** Says that something set by hand does not hold together. `slot` is the figure it was meant for, where there is one. */
+export function reportTrouble(
+  work: Working,
+  kind: FindingKind,
+  item: ItemRow,
+  attribute: Attribute,
+  slot: Slot | undefined,
+  now: Quantity | undefined,
+  why: string,
 ): void {
+  const standing = slot === undefined ? standingFor(work, item, attribute) : work.draft.standing(slot);
+  const was = standing ?? now ?? NOTHING;
   work.find({
-    kind: 'not-run',
+    kind,
     item: item.name,
     itemId: item.id,
-    attribute: place.attribute,
-    slot: place.slot,
+    attribute,
+    slot: slot ?? standing?.slot ?? slotOf(item.id, attribute, 'length'),
     was: sourced(was, {}),
-    now: sourced(was, {}),
-    why: `"${text}" cannot be worked out: a name in it stands for no figure, or its units do not fit`,
+    now: sourced(now ?? was, {}),
+    why,
   });
 }
 
-/** Sets a limit in place of the one that stood there. */
-export function setLimit(work: Working, event: LimitSet): void {
-  const { attribute, bound, about, quantity, high } = event;
-  const item = itemFor(work.draft, event.item, []);
-  const dimension = dimensionOf(attribute, quantity.unit, work.settings.region);
-  const slot = `${slotOf(item.id, attribute, dimension)}${LIMIT_MARK}`;
-  for (const old of work.draft.limitsIn(dimension)) {
-    if (old.slot === slot && old.bound === bound)
-      work.draft.put({ table: 'limits', row: { ...old, active: false } });
-  }
-  work.draft.put({
-    table: 'limits',
-    row: {
-      id: work.memo.id,
-      itemId: item.id,
-      slot,
-      said: event.item,
-      attribute,
-      dimension,
-      about,
-      sentence: '',
-      bound,
-      value: quantity.value,
-      ...(high === undefined ? {} : { high }),
-      unit: quantity.unit,
-      source: work.source({ quote: '' }),
-      active: true,
-    },
-  });
-}
+/** What a finding shows where no figure stands. */
+const NOTHING: Quantity = { value: 0, unit: '' };

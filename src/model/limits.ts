@@ -6,7 +6,7 @@ import { LIMIT_MARK } from './counterpart.ts';
 import { sourced } from './finding.ts';
 import { likenessOf } from './likeness.ts';
 import { kinship, nameStems, shapeOf, wordsOf } from './names.ts';
-import type { ClaimRow, FindingRow, LimitRow } from './rows.ts';
+import type { ClaimRow, FindingRow, ItemRow, LimitRow } from './rows.ts';
 import { slotOf } from './rows.ts';
 import { stemOf } from './stems.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
@@ -92,11 +92,20 @@ const READINGS: ReadonlySet<string> = new Set(['temperature', 'ratio', 'count', 
 
 /** Checks a figure against the limits that bind it; the first one that it breaks becomes a finding. */
 export function breachOf(work: Working, claim: ClaimRow, arriving: Arriving): FindingRow | undefined {
+  return breachAmong(work, claim, arriving, work.draft.limitsIn(claim.dimension));
+}
+
+function breachAmong(
+  work: Working,
+  claim: ClaimRow,
+  arriving: Arriving,
+  limits: readonly LimitRow[],
+): FindingRow | undefined {
   if (READINGS.has(claim.dimension)) return undefined;
-  const { draft, settings } = work;
-  const broken = draft
-    .limitsIn(claim.dimension)
+  const { settings } = work;
+  const broken = limits
     .filter((limit) => limit.id !== claim.id && goesTogether(limit.attribute, claim.attribute))
+    .filter((limit) => !isLetPass(limit, claim, settings.region))
     .flatMap((limit) => {
       const edge = brokenEdge(limit, claim, settings);
       return edge === undefined ? [] : [{ limit, edge, binding: bindingOf(limit, edge, arriving, work) }];
@@ -105,6 +114,48 @@ export function breachOf(work: Working, claim: ClaimRow, arriving: Arriving): Fi
     .sort((a, b) => b.binding - a.binding)[0];
   if (!broken || alreadyFound(work, broken.limit, claim)) return undefined;
   return report(work, claim, arriving, broken.limit, broken.edge);
+}
+
+/** A person let this thing pass this limit at this size. */
+function isLetPass(limit: LimitRow, claim: ClaimRow, region?: string): boolean {
+  return (limit.letPass ?? []).some(
+    (one) =>
+      one.itemId === claim.itemId && agree(claim, one, { value: 0, unit: claim.unit }, region) === true,
+  );
+}
+
+/** Holds a limit that is set now against the figures that stand already. */
+export function holdAgainstStanding(work: Working, limit: LimitRow): void {
+  for (const row of work.draft.standingIn(limit.dimension)) {
+    if (row.slot.includes(LIMIT_MARK) || row.status === 'series') continue;
+    const item = work.draft.item(row.itemId);
+    if (!item) continue;
+    const known = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
+    const { slot, itemId, attribute, dimension, bound, value, unit } = row;
+    const place = { slot, itemId, attribute, dimension, bound, value, unit, said: item.name };
+    const source = known?.source ?? work.source({ quote: '' });
+    const claim = known ?? {
+      ...place,
+      id: `${slot} worked out`,
+      memoId: work.memo.id,
+      source,
+      status: 'standing' as const,
+    };
+    breachAmong(work, claim, wordlessly(work, item, claim), [limit]);
+  }
+}
+
+/** A claim as if it arrived without any talk around it but its own words. */
+export function wordlessly(work: Working, item: ItemRow, claim: ClaimRow): Arriving {
+  const { id, attribute, bound, dimension, value, unit } = claim;
+  const { quote } = claim.source;
+  const span = { start: 0, end: 0 };
+  return {
+    note: { kind: 'figure', id, quote, span, item: item.name, attribute, bound, dimension, value, unit },
+    item,
+    place: { ...work.place(span), clause: quote, sentence: quote, until: quote, before: '', after: '' },
+    cue: { change: undefined, weight: 0, isNeeded: false, isRestated: false },
+  };
 }
 
 /** The same figure said again breaks the same limit, and was found before. */
@@ -126,7 +177,7 @@ function report(
 ): FindingRow {
   const was = { value: edge, unit: limit.unit };
   const likeness = likenessOf(was, claim, work.settings.region);
-  const own = limit.itemId === item.id || isOwn(limit, item.name);
+  const own = bindsOwn(limit, item);
   const isSlip = own && likeness !== undefined && likeness.kind === 'unit';
   const side =
     limit.bound === 'at-least' || (limit.bound === 'between' && edge === limit.value) ? 'under' : 'over';
@@ -238,7 +289,7 @@ const stemsOf = (text: string) =>
 /** How surely a limit binds a figure: 0 is not at all, 0.6 is enough. */
 function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arriving, work: Working): number {
   const known = [limit.said, work.draft.item(limit.itemId)?.name ?? ''];
-  if (limit.itemId === item.id || isOwn(limit, item.name)) return 1;
+  if (bindsOwn(limit, item) || isAbout(limit, item.name)) return 1;
   if (known.some((name) => isOtherOfKind(item.name, name))) return 0;
   const through =
     /\bthrough\b|\b(?:in|comes|come|bring|brought|fits?)\b/i.test(limit.sentence) &&
@@ -275,6 +326,21 @@ function closeness(edge: number, unit: string, note: Arriving['note']): number {
   const share = Math.abs(past) / Math.abs(note.value - past);
   if (share < 0.25) return 0.2;
   return share > 2 ? -0.5 : share > 1 ? -0.2 : 0;
+}
+
+/** A limit binds its own thing, unless it is stated of a passage for what goes through. */
+function bindsOwn(limit: LimitRow, item: ItemRow): boolean {
+  if (limit.itemId !== item.id && !isOwn(limit, item.name)) return false;
+  return limit.about === '' || isAbout(limit, item.name) || !PASSAGES.has(shapeOf(item.name).head);
+}
+
+/** Whether a thing is one of those that a limit is stated for: "fresh water tank" of "tanks and panels". */
+function isAbout(limit: LimitRow, name: string): boolean {
+  return limit.about
+    .split(/[,;/]|\b(?:and|or)\b/)
+    .map((one) => one.trim())
+    .filter((one) => one !== '')
+    .some((one) => ['same', 'longer', 'sort', 'shorter'].includes(kinship(name, one)));
 }
 
 /** The limit's own thing, or one that is said more closely. */

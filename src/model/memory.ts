@@ -63,6 +63,9 @@ export class MemoryRows implements ProjectRows {
   standingOf(itemId: string): readonly StandingRow[] {
     return this.all('standing').filter((row) => row.itemId === itemId);
   }
+  standingIn(dimension: Dimension): readonly StandingRow[] {
+    return this.all('standing').filter((row) => row.dimension === dimension);
+  }
   limitsIn(dimension: Dimension): readonly LimitRow[] {
     return this.all('limits').filter((limit) => limit.active && limit.dimension === dimension);
   }

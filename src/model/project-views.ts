@@ -206,7 +206,9 @@ export function arrivalViews(rows: ProjectRows): readonly ExpectedArrival[] {
   return rows.all('arrivals').map(({ id: _id, ...view }) => view);
 }
 
-/** Which task each `done` note closed, by the done note's id. */
+/** Which task each `done` note closed, by the done note's id; a task that was opened again is closed by none. */
 export function closings(rows: ProjectRows): ReadonlyMap<string, string> {
-  return new Map(rows.all('closings').map((row) => [row.id, row.taskId]));
+  const closed = new Map(rows.all('tasks').map((task) => [task.id, task.closedById]));
+  const holds = rows.all('closings').filter((row) => closed.get(row.taskId) === row.id);
+  return new Map(holds.map((row) => [row.id, row.taskId]));
 }

@@ -1,15 +1,20 @@
+/** What follows from a changed figure. */
+import type { Quantity } from '../language/notes.ts';
+import { accept } from './claims.ts';
 import { sourced } from './finding.ts';
-import type { FormulaRow, Slot, StandingRow } from './rows.ts';
+import { nameOfSlot, reportCircle } from './formulas.ts';
+import type { FindingRow, FormulaRow, Slot, StandingRow } from './rows.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
-import { inUnit, unitKind } from './units.ts';
-import { workOut } from './work-out.ts';
+import { settleTroubles } from './troubles.ts';
+import { unitKind } from './units.ts';
+import { inPlainUnit, workOut } from './work-out.ts';
 import type { Working } from './working.ts';
 
 /** Works out anew everything that follows from a changed figure, however long the chain. */
 export function recompute(work: Working, changed: Slot, path: readonly Slot[] = []): void {
   for (const formula of work.draft.formulasReading(changed)) {
     if (path.includes(formula.slot) || formula.slot === changed) {
-      reportTrouble(work, formula, 'cycle', 'the formulas go round in a circle');
+      reportCircle(work, { ...formula, ...formula.was }, [...path, changed, formula.slot]);
       continue;
     }
     recomputeOne(work, formula, [...path, changed]);
@@ -22,30 +27,61 @@ function recomputeOne(work: Working, formula: FormulaRow, path: readonly Slot[])
   const result = workOut(draft, formula, settings.region);
   if (!result.ok) {
     const kind = result.kind === 'unit-clash' ? 'unit-clash' : 'not-run';
-    reportTrouble(work, formula, kind, `${formula.text} cannot be worked out: ${result.what}`);
+    const what = result.kind === 'unknown' ? `${nameOfSlot(draft, result.what)} is not known` : result.what;
+    reportTrouble(work, formula, kind, `${formula.text} cannot be worked out: ${what}`);
     return;
   }
-  if (!standing || unitKind(standing.unit, settings.region)?.kind !== result.value.exact.kind) {
-    if (standing) reportTrouble(work, formula, 'unit-clash', `${formula.text} gives no ${formula.attribute}`);
+  if (result.value.exact.kind.replace(/:.*$/, '') !== formula.dimension) {
+    reportTrouble(work, formula, 'unit-clash', `${formula.text} gives no ${formula.attribute}`);
     return;
   }
-  const now = {
-    value: inUnit(result.value.exact, standing.unit, settings.region).valueOf(),
-    unit: standing.unit,
-  };
+  const now = inPlainUnit(result.value, standing?.unit ?? formula.was.unit, settings.region);
+  settleTroubles(work, formula.slot, 'it can be worked out now');
+  if (!standing) standFirst(work, formula, now);
+  else if (unitKind(standing.unit, settings.region)?.kind !== result.value.exact.kind) return;
+  else if (!changes(work, formula, standing, now)) return;
+  recompute(work, formula.slot, path);
+}
+
+/** A figure that could not be worked out before. */
+function standFirst(work: Working, formula: FormulaRow, now: Quantity): void {
+  const { slot, itemId, attribute, dimension } = formula;
+  work.draft.put({ table: 'formulas', row: { ...formula, was: now } });
+  work.draft.put({
+    table: 'standing',
+    row: {
+      slot,
+      itemId,
+      attribute,
+      dimension,
+      ...now,
+      bound: 'exact',
+      status: 'stands',
+      rule: `worked out: ${formula.text}`,
+    },
+  });
+}
+
+/** Lets the new result stand and says that it differs; false when it does not. */
+function changes(work: Working, formula: FormulaRow, standing: StandingRow, now: Quantity): boolean {
+  const { draft, settings } = work;
   const tolerance = toleranceBetween(standing, { ...standing, ...now }, settings.tolerances, settings.region);
-  if (agree(now, standing, tolerance, settings.region) !== false) return;
+  if (agree(now, standing, tolerance, settings.region) !== false) return false;
+  const open = draft.findingsOn(formula.slot).filter((finding) => finding.kind === 'stale');
+  const undone = open.find((finding) => agree(now, finding.was, tolerance, settings.region) === true);
+  if (undone) {
+    for (const finding of open) settle(work, finding, 'keep-old', 'what it follows from was put back');
+    putBack(work, formula, standing, undone.was);
+    return true;
+  }
+  for (const finding of open) {
+    if (finding.memoId !== work.memo.id) settle(work, finding, 'take-new', 'it has changed again since');
+  }
   const claim = standing.claimId === undefined ? undefined : draft.claim(standing.claimId);
   if (claim) draft.put({ table: 'claims', row: { ...claim, status: 'superseded' } });
   const { claimId: _claimId, ...row } = standing;
-  const derived: StandingRow = {
-    ...row,
-    ...now,
-    status: 'stale',
-    rule: `worked out: ${formula.text}`,
-    tolerance,
-  };
-  draft.put({ table: 'standing', row: derived });
+  const rule = `worked out: ${formula.text}`;
+  draft.put({ table: 'standing', row: { ...row, ...now, status: 'stale', rule, tolerance } });
   work.find({
     kind: 'stale',
     item: draft.item(formula.itemId)?.name ?? '',
@@ -57,14 +93,37 @@ function recomputeOne(work: Working, formula: FormulaRow, path: readonly Slot[])
     tolerance,
     why: `it was worked out as ${formula.text}, and a figure in that has changed`,
   });
+  return true;
+}
 
-  recompute(work, formula.slot, path);
+/** The figure as it stood before what it follows from was changed and put back. */
+function putBack(work: Working, formula: FormulaRow, standing: StandingRow, was: Quantity): void {
+  const rule = `worked out: ${formula.text}`;
+  const claim = work.draft
+    .claimsOf(formula.itemId)
+    .findLast(
+      (one) =>
+        one.slot === formula.slot &&
+        one.status === 'superseded' &&
+        one.value === was.value &&
+        one.unit === was.unit,
+    );
+  if (claim) accept(work, claim, rule);
+  else {
+    const { value, unit } = was;
+    work.draft.put({ table: 'standing', row: { ...standing, value, unit, status: 'stands', rule } });
+  }
+}
+
+function settle(work: Working, finding: FindingRow, choice: string, reason: string): void {
+  const settledBy = { choice, at: work.memo.recordedAt, reason };
+  work.amend({ ...finding, status: 'settled', settledBy });
 }
 
 function reportTrouble(
   work: Working,
   formula: FormulaRow,
-  kind: 'cycle' | 'unit-clash' | 'not-run',
+  kind: 'unit-clash' | 'not-run',
   why: string,
 ): void {
   const asked = [...work.findings(), ...work.draft.findingsOn(formula.slot)];

@@ -137,6 +137,8 @@ export interface LimitRow {
   readonly source: Source;
   /** False once a later limit took its place. */
   readonly active: boolean;
+  /** Things that a person lets pass at this size. */
+  readonly letPass?: readonly (Quantity & { readonly itemId: string })[];
 }
 
 /** How a figure follows from others. */
@@ -256,6 +258,8 @@ export interface ModelReader {
   claimsOf(itemId: string): readonly ClaimRow[];
   standing(slot: Slot): StandingRow | undefined;
   standingOf(itemId: string): readonly StandingRow[];
+  /** Every figure of this dimension; for what is asked seldom: it costs by the project. */
+  standingIn(dimension: Dimension): readonly StandingRow[];
   /** Active limits of this dimension. */
   limitsIn(dimension: Dimension): readonly LimitRow[];
   formula(slot: Slot): FormulaRow | undefined;

@@ -1,9 +1,12 @@
-import type { FigureNote } from '../language/notes.ts';
+import type { FigureNote, Quantity } from '../language/notes.ts';
 import { Draft } from './draft.ts';
-import type { ProjectEvent } from './events.ts';
-import { setFigure, setFormula, setLimit } from './hand-figures.ts';
+import type { FindingSettled, ProjectEvent } from './events.ts';
+import { setFigure } from './hand-figures.ts';
+import { setFormula } from './hand-formulas.ts';
+import { setLimit } from './hand-limits.ts';
+import { nameKey } from './names.ts';
 import type { ModelSettings, ReconcilableMemo } from './reconcile.ts';
-import type { ModelChange, ProjectRows, TaskRow } from './rows.ts';
+import type { FindingRow, ModelChange, ProjectRows, TaskRow } from './rows.ts';
 import { settle } from './settling.ts';
 import type { Source } from './views.ts';
 import { Working } from './working.ts';
@@ -20,7 +23,7 @@ export function changesOfHand(
   const work = new Working(new Draft(rows), wordlessMemo(event), settings);
   switch (event.kind) {
     case 'finding-settled': {
-      const finding = rows.get('findings', event.findingId);
+      const finding = meantFinding(rows, event);
       if (finding) settle(work, finding, event);
       break;
     }
@@ -42,6 +45,26 @@ export function changesOfHand(
     }
   }
   return work.draft.changes();
+}
+
+/**
+ * The finding that a person settled: the one with the id, as long as it says what it said then. When a changed rule
+ * gave the id to another one, the finding that says the same; when there is none left, nothing is settled.
+ */
+function meantFinding(rows: ProjectRows, { findingId, finding: then }: FindingSettled) {
+  const byId = rows.get('findings', findingId);
+  if (!then || (byId && saysTheSame(byId, then))) return byId;
+  return rows.all('findings').find((one) => one.status === 'open' && saysTheSame(one, then));
+}
+
+function saysTheSame(finding: FindingRow, then: NonNullable<FindingSettled['finding']>): boolean {
+  const same = (a: Quantity, b: Quantity) => a.value === b.value && a.unit === b.unit;
+  return (
+    nameKey(finding.item) === nameKey(then.item) &&
+    finding.attribute === then.attribute &&
+    same(finding.was, then.was) &&
+    same(finding.now, then.now)
+  );
 }
 
 /** A person's word as a memo without talk: its id is that of the event. */

@@ -1,7 +1,9 @@
 /** A person settles a finding: one side holds, both do, or another value does. */
 import { accept, putClaim } from './claims.ts';
+import { LIMIT_MARK } from './counterpart.ts';
 import type { FindingSettled } from './events.ts';
 import { acceptByHand, handClaim } from './hand-figures.ts';
+import { settleBreach, settleStatedLimit } from './hand-limits.ts';
 import { nameStems } from './names.ts';
 import { recompute } from './recompute.ts';
 import type { ClaimRow, FindingRow, ItemRow } from './rows.ts';
@@ -13,6 +15,17 @@ const RULE = 'settled by a person';
 /** Findings that are about two values; the others are about formulas that do not run. */
 const TWO_SIDED: ReadonlySet<FindingRow['kind']> = new Set(['decided', 'remeasured', 'slip', 'stale']);
 
+/** What a finding says, to know it by when its id has come to mean another one. */
+export function wordsOfFinding({
+  item,
+  attribute,
+  was,
+  now,
+}: FindingRow): NonNullable<FindingSettled['finding']> {
+  const bare = ({ value, unit }: SourcedQuantity) => ({ value, unit });
+  return { item, attribute, was: bare(was), now: bare(now) };
+}
+
 /** Marks the finding as settled and lets the chosen side stand. */
 export function settle(work: Working, finding: FindingRow, event: FindingSettled): void {
   const { choice, at, reason } = event;
@@ -20,8 +33,12 @@ export function settle(work: Working, finding: FindingRow, event: FindingSettled
   work.draft.put({ table: 'findings', row: { ...finding, status: 'settled', settledBy } });
   const sides = sidesOf(work, finding);
   if (!sides) return;
-  if (finding.kind === 'limit') settleLimit(work, finding, sides, event);
-  else if (TWO_SIDED.has(finding.kind)) chooseSide(work, finding, sides, event);
+  if (finding.kind === 'limit') {
+    if (event.choice === 'correct') correct(work, sides, event);
+    else settleBreach(work, finding, sides.item.id, event.choice);
+  } else if (finding.slot?.includes(LIMIT_MARK)) {
+    settleStatedLimit(work, finding, event.choice, event.value);
+  } else if (TWO_SIDED.has(finding.kind)) chooseSide(work, finding, sides, event);
 }
 
 function chooseSide(work: Working, finding: FindingRow, sides: Sides, event: FindingSettled): void {
@@ -107,17 +124,4 @@ function correct(work: Working, { item, place, young }: Sides, event: FindingSet
   if (young?.status === 'doubted') putClaim(work, { ...young, status: 'rejected' });
   const { itemId, slot, said, attribute, dimension } = place;
   acceptByHand(work, item, handClaim(work, { itemId, slot, said, attribute, dimension }, event.value));
-}
-
-/**
- * `keep-old`: the limit holds, and the thing is to be changed. `take-new`: the limit is withdrawn. `both-right`: this
- * thing is let pass and the limit holds for others. `correct`: the thing has another size.
- */
-function settleLimit(work: Working, finding: FindingRow, sides: Sides, event: FindingSettled): void {
-  if (event.choice === 'correct') correct(work, sides, event);
-  if (event.choice !== 'take-new') return;
-  for (const limit of work.draft.limitsIn(sides.place.dimension)) {
-    if (limit.slot === finding.slot && limit.source.memoId === finding.was.source?.memoId)
-      work.draft.put({ table: 'limits', row: { ...limit, active: false } });
-  }
 }

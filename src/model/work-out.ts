@@ -1,5 +1,5 @@
 import type { Quantity } from '../language/notes.ts';
-import { type Evaluation, evaluate } from './evaluate.ts';
+import { type Evaluated, type Evaluation, evaluate } from './evaluate.ts';
 import { readFormula } from './formula.ts';
 import type { FormulaRow, ModelReader } from './rows.ts';
 import { inUnit, unitKind } from './units.ts';
@@ -35,4 +35,39 @@ export function workedOut(reader: ModelReader, formula: FormulaRow, region?: str
   const { unit } = formula.was;
   if (!result.ok || unitKind(unit, region)?.kind !== result.value.exact.kind) return undefined;
   return { value: inUnit(result.value.exact, unit, region).valueOf(), unit };
+}
+
+/** Units to print in where none was said of the result. */
+const BASE_UNITS: Readonly<Record<string, string>> = {
+  length: 'm',
+  area: 'm2',
+  volume: 'm3',
+  mass: 'kg',
+  angle: 'deg',
+  voltage: 'V',
+  current: 'A',
+  charge: 'Ah',
+  power: 'W',
+  energy: 'Wh',
+  pressure: 'Pa',
+  torque: 'N.m',
+  time: 's',
+  speed: 'm/s',
+  frequency: 'rpm',
+  ratio: '1',
+  count: '1',
+};
+
+/** The base unit of a kind of quantity, as it is written. */
+export function baseUnit(kind: string): string {
+  return BASE_UNITS[kind] ?? kind.replace(/^money:/, '');
+}
+
+/** A result in the unit that is wanted, else in that of its first input, else in the base unit of its kind. */
+export function inPlainUnit({ exact, unit: own }: Evaluated, wanted: string, region?: string): Quantity {
+  const fits = (unit: string) => unitKind(unit, region)?.kind === exact.kind;
+  const unit = [wanted, own].find(fits) ?? baseUnit(exact.kind);
+  return fits(unit)
+    ? { value: inUnit(exact, unit, region).valueOf(), unit }
+    : { value: exact.base.valueOf(), unit };
 }

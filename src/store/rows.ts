@@ -104,6 +104,10 @@ export class SqliteRows implements ProjectRows {
   standingOf(itemId: string): readonly StandingRow[] {
     return this.#rows('SELECT body FROM standing WHERE itemId = ? ORDER BY ord', itemId);
   }
+  standingIn(dimension: Dimension): readonly StandingRow[] {
+    const sql = "SELECT body FROM standing WHERE json_extract(body, '$.dimension') = ? ORDER BY ord";
+    return this.#rows(sql, dimension);
+  }
   limitsIn(dimension: Dimension): readonly LimitRow[] {
     return this.#rows(
       "SELECT body FROM limits WHERE dimension = ? AND active = 'true' ORDER BY ord",

@@ -1,0 +1,85 @@
+import { expect, test } from 'vitest';
+import { ToldStory } from '../../kit/told-story.ts';
+
+test('a formula set by hand waits for a figure that nobody said yet', () => {
+  const story = new ToldStory().formula('bench top', 'length', 'room length - 1700 mm');
+  expect(story.found(story.open())).toEqual(['not-run: bench top length 0  -> 0 ']);
+  expect(story.open()[0]?.why).toBe('it waits for figures that were never said: room length');
+  story.hear('The room is 4100 millimetres long.');
+  expect(story.open()).toEqual([]);
+  expect(story.figures('bench top')).toEqual(['bench top length 2400 mm = room length - 1700 mm']);
+  story.hear('I measured again, the room is 4050 millimetres long.');
+  expect(story.found(story.open())).toEqual(['stale: bench top length 2400 mm -> 2350 mm']);
+});
+
+test.each([
+  ['at once', [], 'shelf height', 'shelf height + 20 mm', ['shelf height', 'shelf height']],
+  [
+    'through another',
+    [['rail', 'shelf height + 20 mm']],
+    'shelf height',
+    'rail height - 20 mm',
+    ['shelf height', 'rail height', 'shelf height'],
+  ],
+  [
+    'through two others',
+    [
+      ['rail', 'shelf height + 20 mm'],
+      ['lamp', 'rail height + 300 mm'],
+    ],
+    'shelf height',
+    'lamp height - 320 mm',
+    ['shelf height', 'lamp height', 'rail height', 'shelf height'],
+  ],
+] as const)('a circle of formulas, %s, is found and its way shown', (_name, before, _target, circle, way) => {
+  const story = new ToldStory().set('shelf', 'height', 1200);
+  for (const [item, formula] of before) story.formula(item, 'height', formula);
+  const stood = story.figures();
+  story.formula('shelf', 'height', circle);
+  expect(story.open()).toMatchObject([
+    { kind: 'cycle', why: `it would follow from itself: ${way.join(', which follows from ')}` },
+  ]);
+  expect(story.figures()).toEqual(stood);
+});
+
+test.each([
+  ['bench height + bench weight', 'length and mass do not add'],
+  ['bench weight', 'gives a quantity of mass, and height is none'],
+  ['bench height * bench height', 'gives a quantity of area, and height is none'],
+])('"%s" mixes kinds: a unit clash, and the figure stays', (formula, why) => {
+  const story = new ToldStory()
+    .set('bench', 'height', 900)
+    .set('bench', 'weight', 40, 'kg')
+    .set('shelf', 'height', 1200)
+    .formula('shelf', 'height', formula);
+  expect(story.open()).toMatchObject([
+    { kind: 'unit-clash', item: 'shelf', was: { value: 1200, unit: 'mm' } },
+  ]);
+  expect(story.open()[0]?.why).toContain(why);
+  expect(story.figures('shelf')).toEqual(['shelf height 1200 mm']);
+});
+
+test.each([
+  ['furlong', '"furlong" is no unit that is known'],
+  ['kg', 'kg is a unit of mass, and height is none'],
+])('a height set in %s is a unit clash, and what stood stands', (unit, why) => {
+  const story = new ToldStory().set('bench', 'height', 900).set('bench', 'height', 3, unit);
+  expect(story.open()).toMatchObject([{ kind: 'unit-clash', item: 'bench', why }]);
+  expect(story.figures()).toEqual(['bench height 900 mm']);
+});
+
+test('a division by nought does not run', () => {
+  const story = new ToldStory().set('shelf', 'height', 1200).formula('shelf', 'height', '1200 mm / 0');
+  expect(story.open()).toMatchObject([{ kind: 'not-run', was: { value: 1200 } }]);
+  expect(story.figures()).toEqual(['shelf height 1200 mm']);
+});
+
+test('another formula settles what was wrong with the one before it', () => {
+  const story = new ToldStory()
+    .set('bench', 'height', 900)
+    .set('shelf', 'height', 1200)
+    .formula('shelf', 'height', 'shelf height * 2')
+    .formula('shelf', 'height', 'bench height + 350 mm');
+  expect(story.open()).toEqual([]);
+  expect(story.figures('shelf')).toEqual(['shelf height 1250 mm = bench height + 350 mm']);
+});

@@ -1,0 +1,65 @@
+import { expect, test } from 'vitest';
+import { type ByHand, ToldStory } from '../../kit/told-story.ts';
+
+const limit = (item: string, value: number, about = ''): ByHand => ({
+  kind: 'limit-set',
+  item,
+  attribute: 'width',
+  about,
+  bound: 'at-most',
+  quantity: { value, unit: 'mm' },
+});
+
+const broken = () => new ToldStory().hand(limit('cabinet', 600)).hear('The cabinet is 640 millimetres wide.');
+
+test('a thing that a person lets pass is not raised again, and another size of it is', () => {
+  const story = broken();
+  expect(story.found(story.open())).toEqual(['limit: cabinet width 600 mm -> 640 mm']);
+  story.settle('both-right').hear('The cabinet is 640 millimetres wide.');
+  expect(story.open()).toEqual([]);
+  story.hear('I changed my mind, the cabinet is now 660 millimetres wide.');
+  expect(story.found(story.open())).toEqual(['limit: cabinet width 600 mm -> 660 mm']);
+});
+
+test('a limit gives way to the new size and holds from there', () => {
+  const story = broken().settle('take-new');
+  expect(story.limits()).toEqual(['cabinet width at-most 640 mm']);
+  story.hear('I changed my mind, the cabinet is now 650 millimetres wide.');
+  expect(story.found(story.open())).toEqual(['limit: cabinet width 640 mm -> 650 mm']);
+});
+
+test('a limit that is kept is not touched', () => {
+  const story = broken().settle('keep-old');
+  expect([story.limits(), story.open()]).toEqual([['cabinet width at-most 600 mm'], []]);
+});
+
+test('a limit set by hand is held against what stands already', () => {
+  const story = new ToldStory()
+    .hear('The cabinet is 640 millimetres wide. The fridge is 545 millimetres wide.')
+    .hand(limit('cabinet', 600));
+  expect(story.found()).toEqual(['limit: cabinet width 600 mm -> 640 mm']);
+});
+
+test('a limit is held against the things that it is about, not against its own passage', () => {
+  const story = new ToldStory()
+    .hear('The doorway is 760 millimetres wide. The water tank is 755 millimetres wide.')
+    .hand(limit('doorway', 740, 'tanks and panels'))
+    .hear('The galley panel is 900 millimetres wide. The shelf is 1100 millimetres wide.');
+  expect(story.found()).toEqual([
+    'limit: water tank width 740 mm -> 755 mm',
+    'limit: galley panel width 740 mm -> 900 mm',
+  ]);
+});
+
+test.each([
+  ['keep-old', 'loft hatch width at-most 600 mm'],
+  ['take-new', 'loft hatch width at-most 620 mm'],
+] as const)('a limit stated anew and settled with %s holds at that side', (choice, left) => {
+  const story = new ToldStory().hear(
+    'The loft hatch can be at most 600 millimetres wide.',
+    'I changed my mind, the loft hatch can be at most 620 millimetres wide now.',
+  );
+  const [finding] = story.findings();
+  story.hand({ kind: 'finding-settled', findingId: finding?.id ?? '', choice });
+  expect(story.limits()).toEqual([left]);
+});
