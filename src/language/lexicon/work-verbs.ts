@@ -134,6 +134,8 @@ for (const line of IRREGULAR.trim().split(/[/\n]/)) {
   baseForms.set(base, base);
   pastForms.set(past, base);
   participles.set(participle, base);
+  // "sewed" beside "sewn", "shaved" beside "shaven": the regular form serves as participle as well.
+  if (past.endsWith('ed')) participles.set(past, base);
   thirdForms.set(thirdOf(base), base);
   for (const ing of ingOf(base)) ingForms.set(ing, base);
 }

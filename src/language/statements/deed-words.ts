@@ -33,12 +33,14 @@ export const PERSONAL = set('i we you he who me us everybody everyone nobody som
 export function silent(said: Said, scene: Scene): boolean {
   if (scene.unreal.has(said.index) || scene.listed.has(said.index) || said.asks) return true;
   if (isSubordinate(said) || isReason(said)) return true;
-  if (DUTY.test(said.code) || LONG_AGO.test(said.code)) return true;
+  if (isDuty(said) || LONG_AGO.test(said.code)) return true;
   if (/ (?:i|we)\/\w* .* mind\//.test(said.code)) return true;
   return / (?:mistake|accident|accidentally|nearly|almost)\/| in\/\w* the\/\w* wrong\/| the\/\w* way\/\w* (?:i|we)\//.test(
     said.code,
   );
 }
+/** Whether the clause says what must be. */
+export const isDuty = (said: Said): boolean => DUTY.test(said.code);
 /** "The wall's got to breathe", "it has to be number four": what must be is not done yet. */
 const DUTY = / (?:got|have|has|'ve|need|needs|ought|want|wants)\/\w* to\//;
 /** "My grandfather raised it in 1952": told of another time. */

@@ -3,7 +3,17 @@
  * by itself; with "measure the ladder" among the open tasks it is the end of that task.
  */
 import { workBase, workParticiple, workPast } from '../lexicon/work-verbs.ts';
-import { draft, firstWord, isReason, isSubordinate, type Scene, type StatementRule } from './draft.ts';
+import { grammarOf } from './clause-grammar.ts';
+import { isDuty } from './deed-words.ts';
+import {
+  draft,
+  firstWord,
+  isReason,
+  isSubordinate,
+  neighbour,
+  type Scene,
+  type StatementRule,
+} from './draft.ts';
 import type { Said, Word } from './words.ts';
 
 /** What an open task asks for: its verbs in base form and the words of its things. */
@@ -62,24 +72,64 @@ function deedAt(words: readonly Word[], at: number): string | undefined {
   return HELPERS.test(lead) ? (participle ?? past) : undefined;
 }
 
-function finishes(said: Said, open: readonly OpenWork[]): boolean {
-  const { words } = said;
-  const things = new Set(
+/** Errands that tell of no work on a thing, and still end a task about it: "rang the mill", "got the rivets". */
+const ERRAND_DEEDS = new Set(
+  'called rang phoned emailed texted messaged spoke talked asked told got found bought ordered measured checked picked collected fetched tested weighed priced costed paid booked sent dropped gave handed borrowed hired rented returned took made put had done did went worked figured sorted'.split(
+    ' ',
+  ),
+);
+/** What befalls a thing without anybody finishing anything. */
+const BEFALLS =
+  /^(?:came|come|arrived|landed|turned|showed|failed|broke|broken|gone|went|cracked|split|left|lost|stopped|started|measured|weighed|been|had|got|looked|felt|seemed|said|wanted|needed|cost|refused|ordered|promised|delayed|expected)$/;
+const ENDED =
+  /^(?:done|finished|sorted|complete|completed|ready|in|on|up|down|off|out|through|away|together|back|made|over)$/;
+
+const contentOf = (words: readonly Word[]) =>
+  new Set(
     words
       .map(({ lower }) => lower)
       .filter(isContent)
       .map(thingKey),
   );
+
+/** The words that name what the clause is about: its own, and a topic named just before ("Shower, I figured it out"). */
+function wordsAbout(said: Said, scene: Scene): readonly Word[] {
+  const before = neighbour(scene, said, -1);
+  const isTopic = before && before.words.length <= 4 && grammarOf(before)?.form === 'verbless';
+  return isTopic ? [...before.words, ...said.words] : said.words;
+}
+
+function finishes(said: Said, scene: Scene): boolean {
+  const { open } = scene;
+  const { words } = said;
+  const things = contentOf(wordsAbout(said, scene));
+  const about = open.filter((work) => [...work.things].some((thing) => things.has(thing)));
+  if (about.length === 0) return false;
   for (let at = 0; at < words.length; at++) {
     const deed = deedAt(words, at);
     if (!deed) continue;
     if (words.slice(0, at).some(({ classes }) => /[NKM]/.test(classes))) return false;
-    if (
-      open.some((work) => sameErrand(deed, work.verbs) && [...work.things].some((thing) => things.has(thing)))
-    )
-      return true;
+    if (about.some((work) => sameErrand(deed, work.verbs))) return true;
   }
-  return false;
+  return tellsTheEnd(said, things, about);
+}
+
+/** Whether the clause, that names a thing of an open task, tells of something brought to an end. */
+function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly OpenWork[]): boolean {
+  const grammar = grammarOf(said);
+  if (!grammar?.verb || grammar.negated || said.words.some(({ classes }) => /[FX]/.test(classes)))
+    return false;
+  const { form, doer, subject, verb, rest } = grammar;
+  const shares = (some: ReadonlySet<string>) =>
+    about.some((work) => [...work.things].some((thing) => some.has(thing)));
+  if (doer === 'speaker' || doer === 'none') {
+    if (form !== 'past' && form !== 'perfect') return false;
+    return ERRAND_DEEDS.has(verb.lower) && shares(things) && !rest.some(({ classes }) => /[Y]/.test(classes));
+  }
+  if (doer !== 'thing' || !shares(contentOf(subject))) return false;
+  if (form === 'passive' || form === 'perfect')
+    return !BEFALLS.test(verb.lower) && !verb.classes.includes('Z');
+  return form === 'copula' && ENDED.test(verb.lower) && !/^(?:of|for|to|a)$/.test(rest[0]?.lower ?? '');
 }
 
 export const FINISHED_RULES: readonly StatementRule[] = [
@@ -87,8 +137,9 @@ export const FINISHED_RULES: readonly StatementRule[] = [
     name: 'an open task is done',
     read: (said: Said, scene: Scene) => {
       if (scene.open.length === 0 || said.asks || scene.unreal.has(said.index)) return undefined;
-      if (scene.listed.has(said.index) || isSubordinate(said) || isReason(said)) return undefined;
-      if (!finishes(said, scene.open)) return undefined;
+      if (scene.listed.has(said.index) || isSubordinate(said) || isReason(said) || isDuty(said))
+        return undefined;
+      if (!finishes(said, scene)) return undefined;
       return draft('done', said, { finishes: true }, firstWord(said));
     },
   },
