@@ -166,14 +166,43 @@ function goesOnTelling(words: readonly RawWord[], i: number): boolean {
   return past && TELLS_ON.has(object.lower);
 }
 
+const PLANNED = /^(?:get|find|go|ask|sort|have|make|ring|order)$/;
+const NEW_OBJECT =
+  /^(?:the|a|an|my|our|his|her|some|two|three|four|another|all|both|round|about|those|these)$/;
+
+/** "I need to paint the welds and get the zincs ordered": a second job with a thing of its own. */
+function goesOnPlanning(words: readonly RawWord[], i: number): boolean {
+  const [join, verb, object] = [words[i]?.lower, words[i + 1]?.lower, words[i + 2]];
+  if (!verb || !object || (join !== 'and' && join !== 'then') || object.afterPause) return false;
+  if (!(workBase(verb) || PLANNED.test(verb)) || !NEW_OBJECT.test(object.lower)) return false;
+  for (let k = i - 1; k > Math.max(0, i - 12); k--) {
+    const word = words[k] as RawWord;
+    if (word.afterPause) break;
+    const base = workBase(word.lower) !== undefined || PLANNED.test(word.lower);
+    // "go and get the ladder" is one errand: the first job has a thing as well.
+    if (base && i - k > 2 && /^(?:to|must|gotta|should)$/.test(words[k - 1]?.lower ?? '')) return true;
+  }
+  return false;
+}
+
 function opensAt(words: readonly RawWord[], i: number): boolean {
   const word = words[i] as RawWord;
+  // "I'm after stripping the wall" has just been done, and tells of no other time.
+  if (
+    word.lower === 'after' &&
+    /(?:'m|'re|'s|^am|^is|^are)$/.test(words[i - 1]?.lower ?? '') &&
+    /ing$/.test(words[i + 1]?.lower ?? '')
+  )
+    return false;
   if (ALWAYS_OPEN.has(word.lower)) return true;
   if (word.lower === 'soon' && words[i + 1]?.lower === 'as') return true;
   if (word.lower === 'rather' && words[i + 1]?.lower === 'than') return true;
   if (word.lower === 'instead' && words[i + 1]?.lower === 'of') return true;
   if (word.lower === 'as') return words[i + 1]?.lower === 'soon' && words[i + 2]?.lower === 'as';
-  return MAY_OPEN.has(word.lower) && (startsClause(words, i + 1) || goesOnTelling(words, i));
+  return (
+    MAY_OPEN.has(word.lower) &&
+    (startsClause(words, i + 1) || goesOnTelling(words, i) || goesOnPlanning(words, i))
+  );
 }
 
 /** Words after which a pronoun goes on with the clause ("what I told you", "the legs I cut"): no fresh subject. */

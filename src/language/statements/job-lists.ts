@@ -135,7 +135,8 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
   if (
     !next ||
     /^(?:it|you|me|us)$/.test(next.lower) ||
-    (has(object, 's') && !/ (?:once|before|until|till)\//.test(said.code))
+    (has(object, 's') && !/ (?:once|before|until|till)\//.test(said.code)) ||
+    / (?:says|said|weighs|measures|needs|wants|takes|comes|runs|sits)\//.test(said.code)
   )
     return false;
   if (has(object.slice(0, 2), 'Q') && !/[TO]/.test(next.classes)) return false;
@@ -146,6 +147,13 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
     before?.opener === 'so' ||
     said.words[0]?.lower === 'that' ||
     before?.words.every((word) => word.classes.includes('L')) === true;
+  // A day ahead leaves no doubt: "find that by Sunday".
+  if (
+    !verb.classes.includes('b') &&
+    dayIn(said, scene) !== undefined &&
+    / (?:by|before|tomorrow|tonight)\//.test(said.code)
+  )
+    return true;
   // At the head of a sentence a form that may be past tells a story: "cut the legs this morning".
   const alone = before === undefined && !verb.classes.includes('b') && /[TOC]/.test(next.classes);
   if (!led && !alone) return false;

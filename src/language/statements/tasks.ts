@@ -52,6 +52,8 @@ export function dayAfter(said: Said, scene: Scene): string | undefined {
 const hasDay = (said: Said, scene: Scene) =>
   dayIn(said, scene) !== undefined || dayAfter(said, scene) !== undefined;
 
+export { hasDay, isTaskVerb, silent as tellsNoTask, subjectOf };
+
 type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
 const task = (name: string, source: string, guard: Guard): StatementRule =>
   phraseRule(
@@ -93,6 +95,11 @@ function isTaskVerb(verb: Word | undefined, next: Word | undefined): boolean {
     case 'look':
     case 'see':
       return /^(?:about|into|up|at|to|if|a)$/.test(next?.lower ?? '');
+    // Goods land and turn up; nobody does it.
+    case 'land':
+    case 'arrive':
+    case 'rock':
+    case 'appear':
     case 'let':
       return false;
     case 'give':
@@ -146,7 +153,8 @@ export const TASK_RULES: readonly StatementRule[] = [
       }
       if (who === 'person' && dutiful)
         return verb?.lower !== 'be' && (verb?.lower === 'have' || isTaskVerb(verb, object[0]));
-      if (verb?.lower === 'be') return false;
+      if (verb?.lower === 'be')
+        return who === 'none' && !isReason(said) && isDoneToThing(verb, object, said, scene);
       return isTaskVerb(verb, object[0]);
     },
   ),
@@ -199,7 +207,7 @@ export const TASK_RULES: readonly StatementRule[] = [
   ),
   task(
     'I need <thing>',
-    "^<lead>* (?<subject> i | we ) (?: 'll | will | 'm going to | 're going to )? <adverb>* need (?: to get )? (?: a | an | some | more | another | new | two | three | four | the ) (?<object> <any>+ )",
+    "^<lead>* (?<subject> i | we ) (?: 'll | will | shall | 'm going to | 're going to )? <adverb>* need (?: to get )? (?: a | an | some | more | another | new | two | three | four | the ) (?<object> <any>+ )",
     (found, said) => {
       const object = found.part('object');
       if (
@@ -241,16 +249,18 @@ export const TASK_RULES: readonly StatementRule[] = [
     'I owe <thing> <thing>',
     '^<lead>* (?<subject> i | we ) <adverb>* owe (?<object> <any>{1,3}? (?: a | an | another | some | new ) <any>+ )',
     (found) =>
-      !has(found.part('object'), 'E') && !/^(?:you|the|my)$/.test(found.part('object')[0]?.lower ?? ''),
+      !has(found.part('object'), 'E') &&
+      !has(found.part('object').slice(0, 3), 'J') &&
+      !/^(?:you|my)$/.test(found.part('object')[0]?.lower ?? ''),
   ),
   task(
     '<thing> to <do>',
-    "(?: there | i | we | that | which | leaving ) (?: 's | is | are | 've | have | 're | leaves )? (?: still | just | only | got | me with | us with | me )* (?<object> (?! to | had ) <any>{1,7}? ) (?: still )? to (?: be (?<verb> <done> ) | (?<does> <do> | come | go | get | find ) ) (?<rest> <any>{0,6} )$",
+    "(?: there | i | we | that | which | leaving ) (?: 's | is | are | 've | have | 're | leaves | need )? (?: still | yet | just | only | got | me with | us with | me )* (?<object> (?! to | had ) <any>{1,7}? ) (?: still )? to (?: be (?<verb> <done> ) | (?<does> <do> | come | go | get | find ) ) (?<rest> <any>{0,6} )$",
     (found, said) => {
       const verb = (found.part('does')[0] ?? found.part('verb')[0])?.lower ?? '';
       const object = found.part('object');
       const names = found.words[1]?.lower ?? '';
-      if (!/^(?:'s|is|are|'ve|have|'re|leaves)$/.test(names) && found.words[0]?.lower !== 'leaving')
+      if (!/^(?:'s|is|are|'ve|have|'re|leaves|need)$/.test(names) && found.words[0]?.lower !== 'leaving')
         return false;
       if (
         has(object, 'N') ||
@@ -359,7 +369,7 @@ export const TASK_RULES: readonly StatementRule[] = [
   ),
   task(
     'I have a date with <thing>',
-    "<day> (?: i | we ) (?: 've | have )? <adverb>* got <any>",
+    "<day> (?: i | we ) (?: 've | have ) <adverb>* got <any>",
     (found) => !/^to$/.test(found.words.at(-1)?.lower ?? ''),
   ),
   task(
@@ -494,10 +504,12 @@ export const TASK_RULES: readonly StatementRule[] = [
       if (has(found.words, 'N') || has(subject, 'J') || has(subject, 'E') || isReason(said)) return false;
       if (/^(?:i|we|you|he|she)$/.test(subject[0]?.lower ?? '')) return false;
       const next = found.part('rest')[0];
+      const goes = found.words.some(({ lower }) => /^(?:going|go|goes)$/.test(lower));
       if (
         next?.classes.includes('D') &&
         found.part('verb')[0]?.lower === 'on' &&
-        found.part('back').length === 0
+        found.part('back').length === 0 &&
+        !(goes && /^(?:tonight|tomorrow)$/.test(next.lower))
       )
         return false;
       if (/^(?:the|a|at|by|to)$/.test(next?.lower ?? '') && found.part('verb')[0]?.lower === 'on')
@@ -571,7 +583,8 @@ function isDoneToThing(verb: Word | undefined, object: readonly Word[], said: Sa
             word.lower,
           ),
       );
-      if (!first?.classes.includes('P')) return first?.lower === 'done';
+      if (!first?.classes.includes('P'))
+        return /^(?:done|in|up|down|on|off|out|ready|finished)$/.test(first?.lower ?? '');
       return !/^(?:set|held|kept|made|left|supported|given|run|called|placed|found|used)$/.test(first.lower);
     }
     case 'come':
@@ -579,8 +592,7 @@ function isDoneToThing(verb: Word | undefined, object: readonly Word[], said: Sa
       if (/^(?:to|at|of|a)$/.test(after?.lower ?? '') && !/^(?:back|down)$/.test(next?.lower ?? ''))
         return false;
       if (next?.lower === 'to') return hasDay(said, scene);
-      if (/^(?:back|down)$/.test(next?.lower ?? '') && after?.lower === 'to')
-        return !/ (?:got|have|has)\//.test(said.code);
+      if (/^(?:back|down)$/.test(next?.lower ?? '') && after?.lower === 'to') return true;
       return /^(?:off|out|in|on|up|back|apart|together|round|over|under)$/.test(next?.lower ?? '');
     }
     case 'get':
