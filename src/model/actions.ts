@@ -5,7 +5,7 @@ const GROUPS: Readonly<Record<string, string>> = {
   buy: 'order buy get purchase book pay reserve',
   ask: 'ring call phone tell ask speak talk email message contact chase grovel text',
   fetch: 'fetch collect pick borrow hire rent bring',
-  cut: 'cut saw trim rip shorten chop notch resaw router rout rebate dado',
+  cut: 'cut saw trim rip shorten chop notch resaw router rout rebate dado plane shave hew',
   drill: 'drill bore ream tap counterbore',
   fit: 'fit put install hang mount bolt lay screw set stand connect wire attach fix run bed glue clamp drop stick nail seat place hook plumb pin rivet assemble swap lift insert strap staple clip',
   remove: 'remove strip pull dismantle empty drain scrap demolish unbolt unscrew clear hack off out',
@@ -18,6 +18,10 @@ const GROUPS: Readonly<Record<string, string>> = {
   think: 'work figure decide design draw plan sketch choose find think price quote cost research',
   clean: 'clean sand scrape degrease fair wash polish sweep tidy plane dress grind file blast wire',
   fill: 'fill charge top refill pump',
+  swap: 'swap change exchange trade replace renew',
+  fell: 'fell drop chop cut tree',
+  pay: 'pay settle',
+  dig: 'dig excavate trench',
   show: 'film show record shoot edit upload publish',
 };
 

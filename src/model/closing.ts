@@ -88,19 +88,26 @@ export function describe(gist: string, quote: string, around: string): Described
 
 const PARTICLES: ReadonlySet<string> = new Set();
 
+/** Over how many open tasks each stem is spread: rare words say more. */
+export function holdersOf(open: readonly Described[]): ReadonlyMap<string, number> {
+  const holders = new Map<string, number>();
+  for (const { weights } of open) {
+    for (const [stem, weight] of weights)
+      if (weight >= QUOTE) holders.set(stem, (holders.get(stem) ?? 0) + 1);
+  }
+  return holders;
+}
+
 /** How well a deed answers a task: about 1 or more is a match. Rare words among the open tasks count for more. */
-export function answers(deed: Described, task: Described, open: readonly Described[]): number {
+export function answers(deed: Described, task: Described, holders: ReadonlyMap<string, number>): number {
   if (RIVALS.some((group) => areRivals(group, deed.words, task.words))) return 0;
   let things = 0;
   let acts = 0;
   for (const [stem, weight] of deed.weights) {
-    const other = task.weights.get(stem);
-    if (other === undefined) continue;
-    const holders = open.filter((one) => (one.weights.get(stem) ?? 0) >= QUOTE).length;
-    const rarity = 1 / Math.sqrt(Math.max(1, holders));
-    const isAct = actionsOf(stem).size > 0;
-    const worth = weight * other * rarity;
-    if (isAct) acts += worth * 0.6;
+    const [other, held] = found(task.weights, stem);
+    if (other === undefined || held === undefined) continue;
+    const worth = (weight * other) / Math.sqrt(Math.max(1, holders.get(held) ?? 0));
+    if (actionsOf(stem).size > 0) acts += worth * 0.6;
     else things += worth;
   }
   if (things === 0 && acts < 0.55) return 0;
@@ -108,6 +115,23 @@ export function answers(deed: Described, task: Described, open: readonly Describ
   const clash = common === 0 && deed.actions.size > 0 && task.actions.size > 0;
   return things + acts + (common > 0 ? 0.45 : 0) - (clash ? 0.45 : 0);
 }
+
+/** Shortest part by which a compound is known: the "mill" of "sawmill". */
+const PART = 4;
+
+/** The weight of a stem, or of a compound that ends in it or that it ends in. */
+function found(weights: Weights, stem: string): readonly [number | undefined, string | undefined] {
+  const exact = weights.get(stem);
+  if (exact !== undefined) return [exact, stem];
+  if (stem.length < PART) return NONE;
+  for (const [other, weight] of weights) {
+    if (other.length < PART || other.length === stem.length) continue;
+    if (other.endsWith(stem) || stem.endsWith(other)) return [weight * COMPOUND, other];
+  }
+  return NONE;
+}
+const NONE = [undefined, undefined] as const;
+const COMPOUND = 0.8;
 
 function areRivals(group: readonly string[], a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
   const [left, right] = [group.filter((word) => a.has(word)), group.filter((word) => b.has(word))];
@@ -117,27 +141,68 @@ function areRivals(group: readonly string[], a: ReadonlySet<string>, b: Readonly
 /** Enough for a deed to close a task. */
 const CLOSES = 0.85;
 
-/** "The bench has had its oil" ends the waiting of "fix the vice once the bench is oiled", and not that task. */
-function opensGate(deed: Described, task: TaskRow, score: number, open: readonly Described[]): boolean {
-  return task.waitsFor.some((wait) => answers(deed, describe(wait, wait, ''), open) > score);
+const NUMBER = '(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\d+)';
+/** "Three of the four posts", "half of the sheets", "the first dozen panes": the rest is still to do. */
+const PARTLY = new RegExp(
+  `\\b(?:half|most|some|part|a few|a couple|${NUMBER}) (?:out )?of (?:the|them|those|my|our|these)?\\b|\\bhalf (?:the|my|our|a) |\\bso far\\b|\\bthe first (?:few|dozen|half|lot|${NUMBER})\\b|\\b(?:one|${NUMBER}) (?:down|done)\\b.*\\bto go\\b`,
+  'i',
+);
+/** A task to begin with something is done by a part of it. */
+const BEGINS = /\b(?:start|begin|first)/i;
+const WHOLE = /\ball (?:of|the)\b|\bevery (?:one|last|single)\b|\bother\b/i;
+
+export const isPartly = (quote: string): boolean => PARTLY.test(quote) && !WHOLE.test(quote);
+
+/** A task as far as matching goes: what it waits for is other work, so those words say nothing of it. */
+function describeTask(task: TaskRow): Described {
+  const described = describe(task.gist, task.quote, task.around);
+  if (task.waitsFor.length === 0) return described;
+  const own = new Set(wordsOf(task.gist).map(stemOf));
+  const weights = new Map(described.weights);
+  const gateWords = task.waitsFor.flatMap((wait) => wordsOf(wait).map(stemOf));
+  for (const stem of gateWords) if (!own.has(stem)) weights.delete(stem);
+  const actions = new Set(wordsOf(task.gist).flatMap((word) => [...actionsOf(stemOf(word))]));
+  return { ...described, weights, actions: actions.size > 0 ? actions : described.actions };
 }
 
-/** A task's own words: what it waits for is other work. */
-function withoutGates(task: TaskRow): string {
-  return task.waitsFor.reduce((quote, wait) => {
-    const at = quote.toLowerCase().indexOf(wait.toLowerCase());
-    return at < 0 ? quote : quote.slice(0, at) + quote.slice(at + wait.length);
-  }, task.quote);
+export interface Deed {
+  readonly gist: string;
+  readonly quote: string;
+  /** The sentence that it was said in. */
+  readonly around: string;
 }
 
-/** The open task that a deed closes, if any: the best answer, and of equals the latest. */
-export function closedBy(deed: Described, tasks: readonly TaskRow[]): TaskRow | undefined {
-  const described = tasks.map((task) => describe(task.gist, withoutGates(task), task.around));
-  let best: { readonly task: TaskRow; readonly score: number } | undefined;
-  tasks.forEach((task, index) => {
-    const score = answers(deed, described[index] as Described, described);
-    if (opensGate(deed, task, score, described)) return;
-    if (score >= CLOSES && score >= (best?.score ?? 0)) best = { task, score };
+/**
+ * Which open task each deed of a memo closes, if any. The best answer is given first and each task is closed once; of
+ * equals the earlier deed closes the later task.
+ */
+export function closedBy(
+  deeds: readonly Deed[],
+  tasks: readonly TaskRow[],
+): readonly (TaskRow | undefined)[] {
+  const described = tasks.map(describeTask);
+  const holders = holdersOf(described);
+  const waits = tasks.map((task) => task.waitsFor.map((wait) => describe(wait, wait, '')));
+  const pairs = deeds.flatMap((deed, at) => {
+    const told = describeDeed(deed.gist, deed.quote, deed.around);
+    const partly = isPartly(deed.quote);
+    return tasks.flatMap((task, index) => {
+      if (partly && !BEGINS.test(task.quote)) return [];
+      const score = answers(told, described[index] as Described, holders);
+      // "The bench has had its oil" ends the waiting of "fix the vice once the bench is oiled", and not that task.
+      const gates = (waits[index] as readonly Described[]).some(
+        (wait) => answers(told, wait, holders) > score,
+      );
+      return score >= CLOSES && !gates ? [{ at, index, score }] : [];
+    });
   });
-  return best?.task;
+  pairs.sort((a, b) => b.score - a.score || a.at - b.at || b.index - a.index);
+  const closed = new Map<number, TaskRow>();
+  const taken = new Set<number>();
+  for (const { at, index } of pairs) {
+    if (closed.has(at) || taken.has(index)) continue;
+    closed.set(at, tasks[index] as TaskRow);
+    taken.add(index);
+  }
+  return deeds.map((_, at) => closed.get(at));
 }

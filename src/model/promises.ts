@@ -1,5 +1,5 @@
 import type { ArrivalNote, PromiseNote } from '../language/notes.ts';
-import { answers, describe } from './closing.ts';
+import { answers, describe, holdersOf } from './closing.ts';
 import { kinship, wordsOf } from './names.ts';
 import { stemOf } from './stems.ts';
 import type { Kept } from './views.ts';
@@ -30,7 +30,8 @@ export function keepPromises(work: Working): void {
     const deed = describe(told, told, '');
     const left = open.filter((promise) => work.draft.openPromises().some((one) => one.id === promise.id));
     const described = left.map((promise) => describe(promise.gist, promise.source.quote, ''));
-    const scores = described.map((promise) => answers(deed, promise, described));
+    const holders = holdersOf(described);
+    const scores = described.map((promise) => answers(deed, promise, holders));
     const best = scores.indexOf(Math.max(...scores, KEEPS));
     const kept = left[best];
     if (!kept) continue;

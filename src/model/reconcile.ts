@@ -5,7 +5,7 @@ import { fileFigure } from './figures.ts';
 import { type Filed, fileFormulas } from './formulas.ts';
 import { fileArrival, keepPromises, openPromise } from './promises.ts';
 import type { ModelChange, ModelReader } from './rows.ts';
-import { closeTask, openTask } from './tasks.ts';
+import { closeTasks, openTask } from './tasks.ts';
 import type { MemoView } from './views.ts';
 import { Working } from './working.ts';
 
@@ -33,7 +33,7 @@ export function reconcileMemo(
   const work = new Working(new Draft(reader), withoutRejected(memo), settings);
   const { notes } = work.memo;
   const openBefore = work.draft.openTasks();
-  for (const note of notes.done) closeTask(work, note, openBefore);
+  closeTasks(work, notes.done, openBefore);
   for (const note of notes.tasks) openTask(work, note);
   // Acts and figures in order of speech: what was cut before a change was cut to the old figure.
   const inOrder = [...notes.done, ...notes.arrivals, ...notes.figures].sort(

@@ -1,5 +1,5 @@
 import type { DoneNote, TaskNote } from '../language/notes.ts';
-import { closedBy, describeDeed } from './closing.ts';
+import { closedBy } from './closing.ts';
 import type { TaskRow } from './rows.ts';
 import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
@@ -22,22 +22,17 @@ export function openTask(work: Working, note: Kept<TaskNote>): void {
   });
 }
 
-/** Closes the task that a deed answers. `open` are the tasks that were open before this memo. */
-export function closeTask(
-  work: Working,
-  note: Kept<DoneNote>,
-  open: readonly TaskRow[],
-): TaskRow | undefined {
-  const stillOpen = new Set(work.draft.openTasks().map(({ id }) => id));
-  const left = open.filter((task) => stillOpen.has(task.id));
-  const place = work.place(note.span);
-  const closed = closedBy(describeDeed(note.gist, note.quote, place.sentence), left);
-  if (!closed) return undefined;
-  const source = work.source(note);
-  work.draft.put({
-    table: 'tasks',
-    row: { ...closed, status: 'done', closedById: note.id, closedBy: source },
+/** Closes the tasks that the memo's deeds answer. `open` are the tasks that were open before this memo. */
+export function closeTasks(work: Working, notes: readonly Kept<DoneNote>[], open: readonly TaskRow[]): void {
+  const deeds = notes.map(({ gist, quote, span }) => ({ gist, quote, around: work.place(span).sentence }));
+  closedBy(deeds, open).forEach((closed, at) => {
+    const note = notes[at];
+    if (!closed || !note) return;
+    const source = work.source(note);
+    work.draft.put({
+      table: 'tasks',
+      row: { ...closed, status: 'done', closedById: note.id, closedBy: source },
+    });
+    work.draft.put({ table: 'closings', row: { id: note.id, taskId: closed.id } });
   });
-  work.draft.put({ table: 'closings', row: { id: note.id, taskId: closed.id } });
-  return closed;
 }

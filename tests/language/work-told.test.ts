@@ -60,3 +60,51 @@ describe('finished work and work to do are told apart', () => {
     );
   });
 });
+
+describe('tasks name what their pronouns stand for', () => {
+  test.each([
+    ['Floor insulation, I went with cork because it holds no water. I need to order that.', 'Order cork'],
+    [
+      "There's rot in the sill by the step, a soft plank. On a new barge! I have to cut that out.",
+      'Cut a soft plank out',
+    ],
+    ["The feed pawl's cracked, so I'll have to make a new one.", 'Make a new pawl'],
+    ['Those two windows leak. They need resealing.', 'Those two windows need resealing'],
+    ['The rigger is back on Monday. I need to ring him.', 'Ring him'],
+  ])('"%s": %s', (text, gist) => {
+    const { notes } = readStatements(text, splitSentences(text), {
+      units: 'metric',
+      region: 'GB',
+      recordedAt: '2026-06-10T18:00:00+01:00',
+    });
+    expect(notes.tasks.map((task) => task.gist)).toEqual([gist]);
+  });
+});
+
+describe('an open task is told to be at its end', () => {
+  const read = (text: string, openTasks: readonly string[]) =>
+    readStatements(text, splitSentences(text), {
+      units: 'metric',
+      region: 'GB',
+      recordedAt: '2026-06-10T18:00:00+01:00',
+      openTasks,
+    }).notes.done.map(({ quote }) => quote);
+  test.each([
+    ['Rang the foundry at noon.', 'Ring the foundry about the bell', 'Rang the foundry at noon'],
+    [
+      'I picked up the frames on the way.',
+      'Collect the frames from the smith',
+      'I picked up the frames on the way',
+    ],
+    ['The wall plate has drunk its oil.', 'Oil the wall plate', 'The wall plate has drunk its oil'],
+    ["The beech's ordered.", 'Order the beech', "The beech's ordered"],
+    ['I measured the ladder.', 'Measure the ladder', 'I measured the ladder'],
+  ])('"%s" with "%s" open', (text, open, quote) => expect(read(text, [open])).toEqual([quote]));
+  test.each([
+    ['I measured the ladder.', 'Paint the door'],
+    ["The wall plate hasn't had its oil.", 'Oil the wall plate'],
+    ['The wall plate is six inches wide.', 'Oil the wall plate'],
+    ['The wall plate has cracked.', 'Oil the wall plate'],
+    ["I'll ring the foundry tomorrow.", 'Ring the foundry'],
+  ])('"%s" ends nothing with "%s" open', (text, open) => expect(read(text, [open])).toEqual([]));
+});

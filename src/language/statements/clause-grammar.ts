@@ -140,11 +140,15 @@ const isBetween = (words: readonly Word[], k: number) => {
   );
 };
 
+/** Participles of verbs that are no work, and still put a clause in the perfect. */
+const OTHER_PARTICIPLES =
+  /^(?:got|gone|come|had|drunk|eaten|grown|become|begun|driven|flown|fallen|risen|been|lost|found|kept|seen|shown|known|sat|slept|ridden|[a-z]{3,}ed)$/;
+
 function formOf(chain: readonly Word[], verb: Word | undefined): Form {
   if (!verb || chain.some((word) => is(word, /M/)) || verb.lower === 'to' || verb.lower === 'going')
     return 'other';
   const last = chain.at(-1) as Word;
-  const participle = is(verb, /P/) || /^(?:got|gone|come|had)$/.test(verb.lower);
+  const participle = is(verb, /P/) || OTHER_PARTICIPLES.test(verb.lower);
   if (/^(?:have|has|'ve|had)$/.test(last.lower)) return participle ? 'perfect' : 'other';
   if (is(verb, /G/)) return 'other';
   return participle ? 'passive' : 'copula';

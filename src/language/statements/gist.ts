@@ -1,3 +1,4 @@
+import { antecedentOf } from './antecedent.ts';
 import type { Draft, Scene } from './draft.ts';
 import type { Said, Word } from './words.ts';
 
@@ -7,7 +8,6 @@ const LEAD_IN =
 
 const TIME_OR_TALK =
   /\b(?:time|times|day|days|week|weeks|hour|hours|minute|minutes|while|bit|lot|problem|thing|things|way|moment|chance|look|mind|episode|video|word)$/i;
-const PRONOUN = /\b(it|that|those|them|they|these|one)\b/i;
 
 /** A short line about the statement: the quote without its lead-in, with "it" and "that" named where it is clear. */
 export function gistOf(draft: Draft, scene: Scene): string {
@@ -35,14 +35,31 @@ function ownWords(draft: Draft, scene: Scene): string {
   return words.length > 3 ? words : scene.text.slice(draft.start, draft.end);
 }
 
-/** Puts the thing last spoken of in the place of a lone pronoun. */
+/** "that pipe" names itself; a lone "that" ends its phrase or has its verb on it. */
+const LONE =
+  /\b(?:(?:it|them|they)(?=$|[\s,.]|'s\b|'re\b|'ve\b|'ll\b)|(?:that|those|these)(?=$|[,.]|'s\b(?! (?:a|an|one|the|just|it|two|three|four|five|six|eight|ten|me|my)\b)|'re\b| (?:out|off|up|down|in|on|back|apart|again|by|before|tomorrow|tonight|to|too|as|wants|needs|gets|has|have|goes|will|must|can)\b))(?! (?:is |[a-z]+ing))/i;
+/** "a new one", "the other one": another of what was spoken of. */
+const NEW_ONE =
+  /\b(?:new|another|other|second|third|last|bigger|smaller|longer|better|proper|fresh|thicker|heavier) (ones?)\b|\banother (one)\b|\b(?:a|the) (one)$/i;
+
+/** Puts the thing last spoken of in the place of a lone pronoun or of "one". */
 function nameThings(words: string, draft: Draft, scene: Scene): string {
-  if (draft.kind === 'decision' || !PRONOUN.test(words)) return words;
-  const thing = thingBefore(draft.from, scene);
+  if (draft.kind === 'decision') return words;
+  const one = NEW_ONE.exec(words);
+  if (one) {
+    const head = antecedentOf(draft.from, scene, /ones$/i.test(one[0]))?.head;
+    if (!head) return words;
+    return words.replace(NEW_ONE, (found) => found.replace(/ones?$/i, head));
+  }
+  // "ring them": somebody, and no thing.
+  if (/\b(?:call|ring|phone|tell|ask|email|text|message|chase|let|show) (?:him|her|them|it)\b/i.test(words))
+    return words;
+  const lone = LONE.exec(words)?.[0];
+  if (!lone) return words;
+  const thing = antecedentOf(draft.from, scene, /^(?:them|they|those|these)$/i.test(lone))?.text;
   if (!thing || TIME_OR_TALK.test(thing)) return words;
   return words.replace(
-    // "that pipe" names itself; a lone "that" ends its phrase or has its verb on it.
-    /\b(?:(?:it|them|they)(?=$|[\s,.]|'s\b|'re\b|'ve\b|'ll\b)|(?:that|those|these)(?=$|[,.]|'s\b|'re\b))(?! (?:is |[a-z]+ing))/i,
+    LONE,
     thing.replace(/^(?:The|A|An|My|Our|Another)\b/, (article) => article.toLowerCase()),
   );
 }

@@ -58,14 +58,15 @@ const WORD = /^!?(?:<[a-z]+>|[a-z0-9'’_&-]+)$/;
 function compiled(part: string): string {
   if (!WORD.test(part)) return part;
   const bare = part.replace(/^!/, '');
-  const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1)) : `(?: ${bare}/[A-Za-z]*)`;
+  const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1)) : `(?: ${bare}/[A-Za-z]*(?![A-Za-z]))`;
   return part.startsWith('!') ? `(?!${pattern})` : pattern;
 }
 
 function atom(name: string): string {
   if (name === 'any') return '(?: [^ ]+)';
   if (name === 'plain') return '(?: [^ /]+/(?![A-Za-z]*[SHMV])[A-Za-z]*)';
-  return `(?: [^ /]+/[A-Za-z]*${letterOf(name)}[A-Za-z]*)`;
+  // To the word's last letter: a lookahead after it must not see the rest of its classes.
+  return `(?: [^ /]+/[A-Za-z]*${letterOf(name)}[A-Za-z]*(?![A-Za-z]))`;
 }
 
 function letterOf(name: string): string {

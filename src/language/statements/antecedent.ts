@@ -1,0 +1,126 @@
+/** What "it", "those" and "a new one" stand for: the thing last spoken of that fits in number and weight. */
+import type { Scene } from './draft.ts';
+import type { Said, Word } from './words.ts';
+
+export interface Antecedent {
+  /** As it was said, with its article. */
+  readonly text: string;
+  /** Its last word: what "a new one" is a new one of. */
+  readonly head: string;
+}
+
+type Role = 'topic' | 'subject' | 'object' | 'place';
+interface Chunk {
+  readonly words: readonly Word[];
+  readonly role: Role;
+}
+
+const WEIGHT: Readonly<Record<Role, number>> = { topic: 3, subject: 3, object: 2.6, place: 1.2 };
+/** How far back a clause may stand, and what each step costs. */
+const REACH = 6;
+const STEP = 0.55;
+const OTHER_NUMBER = 2;
+/** "It doesn't hold water" is not about water. */
+const DENIED = 2;
+
+const OPENS =
+  /^(?:the|a|an|my|our|his|her|their|its|this|that|those|these|another|both|new|old|other|one|two|three|four|five|six|second|first|third|last)$/;
+/** Never the thing meant, although they are nouns: time, talk, amounts, faults of no thing. */
+const NO_THING =
+  /^(?:time|times|day|days|week|weeks|hour|hours|minute|minutes|month|months|year|years|while|bit|lot|lots|problem|thing|things|way|moment|chance|look|mind|word|words|idea|job|jobs|point|end|half|rest|morning|afternoon|evening|night|news|mil|mm|inch|inches|foot|feet|metre|metres|meters|millimetre|millimetres|centimetres|degrees|amps|volts|litres|liters|kilos|kilo|pounds|percent|cent|quid|dollars|psi|bar|order|course|side|top|bottom|front|middle|right|left|lovely|fine|good|bad|better|worse|great|sure|true|wrong|short|long|wide|deep|high|tall|thick|heavy|ready|dry|wet|warm|cold|hot|fun|fault|reason|question|weather|rain|price|money|luck|head|hand|hands|back|knees|who|what|which|where|how|why|something|nothing|everything|anything|one|ones|ish|nope|yep|nah|thank|thanks|heavens|god|say|well|mark|see|look|look|trees|cheers|sake|hell|care|room|sense|use|work|fact|case|kind|sort|set|list|inspector|episode|inside|outside)$/;
+
+const isNoun = (word: Word | undefined) =>
+  word !== undefined &&
+  !/[SHMVRLOIJEDN]/.test(word.classes) &&
+  !(word.classes.startsWith('A') && word.classes.length === 1) &&
+  !/^\d/.test(word.lower) &&
+  !/ly$/.test(word.lower);
+const isVerbHere = (words: readonly Word[], k: number) => {
+  const word = words[k] as Word;
+  const before = words[k - 1];
+  if (/[INM]/.test(before?.classes ?? '') || /^(?:to|do|does|did|please|never)$/.test(before?.lower ?? ''))
+    return true;
+  // "that bumps the trailer up": a pronoun with its verb.
+  if (
+    /^(?:that|it|which|she|he|this|they)$/.test(before?.lower ?? '') &&
+    /s$/.test(word.lower) &&
+    /[TO]/.test(words[k + 1]?.classes ?? '')
+  )
+    return true;
+  if (/[SH]/.test(before?.classes ?? '') && /[PFG]/.test(word.classes)) return true;
+  if (
+    k > 1 &&
+    /[Xx]/.test(word.classes) &&
+    (k === words.length - 1 || /[OT]/.test(words[k + 1]?.classes ?? ''))
+  )
+    return true;
+  return word.classes.includes('b') && /[TOC]/.test(words[k + 1]?.classes ?? '');
+};
+
+/** The noun phrases of a clause, in order, with what they do in it. */
+function chunksOf(said: Said): readonly Chunk[] {
+  const { words } = said;
+  const chunks: Chunk[] = [];
+  let verbSeen = false;
+  let k = 0;
+  while (k < words.length) {
+    const word = words[k] as Word;
+    if (/[SHMV]/.test(word.classes) || (isNoun(word) && isVerbHere(words, k))) verbSeen = true;
+    let to = k;
+    while (to < words.length && to - k < 3 && OPENS.test(words[to]?.lower ?? '')) to++;
+    const noun = to;
+    while (to < words.length && to - noun < 4 && isNoun(words[to]) && (to === noun || !isVerbHere(words, to)))
+      to++;
+    const starts = noun > k || !isVerbHere(words, k);
+    if (to > noun && starts && !(noun === k && isVerbHere(words, k))) {
+      const before = words[k - 1];
+      const chosen = before?.lower === 'with' && /^(?:went|go|going|gone)$/.test(words[k - 2]?.lower ?? '');
+      const particle = /C/.test(before?.classes ?? '') && /[bBPG]/.test(words[k - 2]?.classes ?? '');
+      const placed = /R/.test(before?.classes ?? '') && !chosen && !particle;
+      chunks.push({ words: words.slice(k, to), role: placed ? 'place' : verbSeen ? 'object' : 'subject' });
+      k = to;
+    } else k = Math.max(k + 1, to > k && to <= noun ? to : k + 1);
+  }
+  return verbSeen || chunks.length !== 1 || chunks[0]?.role === 'place'
+    ? chunks
+    : chunks.map((chunk) => ({ ...chunk, role: 'topic' as const }));
+}
+
+const isPlural = (words: readonly Word[]) => {
+  const head = words.at(-1)?.lower ?? '';
+  return (
+    /^(?:those|these|both|two|three|four|five|six)$/.test(words[0]?.lower ?? '') ||
+    (/[^su]s$/.test(head) && head.length > 3)
+  );
+};
+
+function isCandidate({ words }: Chunk): boolean {
+  const head = words.at(-1) as Word;
+  return (
+    !NO_THING.test(head.lower) &&
+    head.lower.length > 2 &&
+    !/[b]/.test(head.classes.replace(/[Bb]+P?/, (letters) => (letters.includes('B') ? '' : letters)))
+  );
+}
+
+/** The thing that a pronoun in clause `index` most likely stands for; `plural` as the pronoun has it. */
+export function antecedentOf(index: number, scene: Scene, plural: boolean): Antecedent | undefined {
+  let best: { readonly chunk: Chunk; readonly score: number } | undefined;
+  for (let k = index - 1; k >= Math.max(0, index - REACH); k--) {
+    const said = scene.said[k] as Said;
+    const { words } = said;
+    for (const chunk of chunksOf(said)) {
+      if (!isCandidate(chunk)) continue;
+      const number = isPlural(chunk.words) === plural ? 0 : OTHER_NUMBER;
+      const denied =
+        words.some(({ classes }) => classes.includes('N')) && chunk.role === 'object' ? DENIED : 0;
+      const score = WEIGHT[chunk.role] - (index - k) * STEP - number - denied;
+      if (!best || score > best.score) best = { chunk, score };
+    }
+  }
+  if (!best) return undefined;
+  const { words } = best.chunk;
+  const last = words.at(-1) as Word;
+  const text = scene.text.slice((words[0] as Word).start, last.end).replace(/['’](?:s|re|ve|ll|d|m)$/i, '');
+  return { text, head: last.lower };
+}

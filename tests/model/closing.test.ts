@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { closedBy, isPartly } from '../../src/model/closing.ts';
+import type { TaskRow } from '../../src/model/rows.ts';
+
+const task = (gist: string, waitsFor: readonly string[] = [], quote = gist): TaskRow => ({
+  id: gist,
+  gist,
+  quote,
+  around: quote,
+  waitsFor,
+  source: { memoId: 'm1', recordedAt: '2026-06-10T18:00:00Z', quote },
+  status: 'open',
+});
+const deed = (quote: string) => ({ gist: quote, quote, around: quote });
+const closes = (deeds: readonly string[], tasks: readonly TaskRow[]) =>
+  closedBy(deeds.map(deed), tasks).map((closed) => closed?.id);
+
+test.each([
+  ['The sash weights are cast', ['Cast the sash weights', 'Hang the sashes'], 'Cast the sash weights'],
+  [
+    'Called the mill at dinnertime',
+    ['Call the sawmill about planks', 'Plane the door'],
+    'Call the sawmill about planks',
+  ],
+  ['The hoist got traded in', ['Swap the hoist', 'Oil the gate'], 'Swap the hoist'],
+  ['The door has been shaved', ['Plane the door', 'Order hinges'], 'Plane the door'],
+  [
+    'The second coat is on the hatch',
+    ['Do the second coat on the hatch', 'Sand the hatch'],
+    'Do the second coat on the hatch',
+  ],
+  ['We sat by the river', ['Plane the door'], undefined],
+  ['The left hinge is on', ['Fit the right hinge'], undefined],
+  ['Two of the five sash weights are cast', ['Cast the sash weights'], undefined],
+])('"%s" among %j closes %s', (said, gists, closed) => {
+  expect(
+    closes(
+      [said],
+      gists.map((gist) => task(gist)),
+    ),
+  ).toEqual([closed]);
+});
+
+test('each deed has its own task, and the best answer is given first', () => {
+  const tasks = [task('Weld the bracket'), task('Weld the bracket for the lamp')];
+  expect(closes(['The bracket is welded', 'The lamp bracket is welded'], tasks)).toEqual([
+    'Weld the bracket',
+    'Weld the bracket for the lamp',
+  ]);
+});
+
+test('what a task waits for does not close it', () => {
+  const tasks = [
+    task('Hang the gutters', ['the fascia is painted'], "Can't hang the gutters till the fascia's painted"),
+  ];
+  expect(closes(["The fascia's painted"], tasks)).toEqual([undefined]);
+  expect(closes(['The gutters are hung'], tasks)).toEqual(['Hang the gutters']);
+});
+
+describe('a part is not the whole', () => {
+  test.each([
+    'three of the four posts are hewn',
+    'half of the sheets are nailed',
+    'the first dozen panes are cut',
+    "I've cut half the boards",
+  ])('"%s" is a part', (quote) => expect(isPartly(quote)).toBe(true));
+  test.each([
+    'all of the posts are hewn',
+    'the other four went in',
+    'the posts are hewn, all six',
+    'every last one of the nails is out',
+  ])('"%s" is the whole', (quote) => expect(isPartly(quote)).toBe(false));
+});
