@@ -2,7 +2,7 @@ import type { Token } from '../tokens.ts';
 import { readFraction, readFractionAfterWhole } from './fraction.ts';
 import type { NumberReading } from './number.ts';
 import { DIGIT_WORDS, OH_WORDS, SCALE_WORDS, TEEN_WORDS, TENS_WORDS } from './number-words.ts';
-import { afterHyphen, readRun, readSpokenWhole } from './spoken.ts';
+import { afterHyphen, readDenominator, readRun, readSpokenWhole } from './spoken.ts';
 
 /** Region codes whose people write a comma for the decimal point. Common practice, no source. */
 const COMMA_REGIONS: ReadonlySet<string> = new Set(
@@ -49,6 +49,8 @@ export function readDigits(text: string, decimalComma: boolean): Written | undef
   return undefined;
 }
 
+const UNIT_LIKE = /^(?:\p{L}*met(?:re|er)s?|mils?|mills?|lit(?:re|er|ter)s?|kilos?|amps?|volts?|bar)$/u;
+
 /** Digits after "point": "four", "two five", "twenty five", "04". */
 function readDecimals(tokens: readonly Token[], from: number): { digits: string; to: number } | undefined {
   let digits = '';
@@ -61,6 +63,10 @@ function readDecimals(tokens: readonly Token[], from: number): { digits: string;
     }
     const digit = DIGIT_WORDS.get(token.word) ?? (OH_WORDS.has(token.word) ? 0 : undefined);
     const pair = TEEN_WORDS.get(token.word);
+    // "five point to metres": a recogniser's "two".
+    if (digits === '' && /^(?:to|too)$/.test(token.word) && UNIT_LIKE.test(tokens[index + 1]?.word ?? '')) {
+      return { digits: '2', to: index + 1 };
+    }
     const tens = TENS_WORDS.get(token.word);
     if (tens !== undefined) {
       const next = afterHyphen(tokens, index + 1);
@@ -193,6 +199,11 @@ function withFraction(tokens: readonly Token[], whole: Whole): Omit<NumberReadin
   const rest = whole.decimals ? undefined : readFractionAfterWhole(tokens, whole.to);
   if (!rest) return whole;
   const value = whole.value + rest.value;
+  const part = readDenominator(tokens, rest.to);
+  // "two and a half hundredths".
+  if (part?.plural && part.value >= 10) {
+    return { to: part.to, value: value / part.value, form: whole.form, fraction: true, denominator: part.value };
+  }
   const scale = SCALE_WORDS.get(tokens[rest.to]?.word ?? '');
   // "two and a half thousand".
   if (scale) return { to: rest.to + 1, value: value * scale, form: whole.form };

@@ -18,6 +18,8 @@ export interface WholeReading {
   readonly value: number;
   /** Decimal digits of the first spoken group when the number was said in groups: 1 in "three sixty five". */
   readonly splitAfter?: number;
+  readonly decimals?: number;
+  readonly alternatives?: readonly number[];
 }
 
 /** Index of the next part of a hyphenated or spaced run: skips one unspaced hyphen. */
@@ -96,6 +98,10 @@ function readAtom(tokens: readonly Token[], index: number, first: boolean): Atom
   if (tens === undefined) return undefined;
   const next = afterHyphen(tokens, index + 1);
   const unit = DIGIT_WORDS.get(tokens[next]?.word ?? '');
+  // "four metres twenty one way, three sixty the other": the one is no part of the number.
+  if (unit === 1 && /^(?:way|side|end|each|per|a)$/.test(tokens[next + 1]?.word ?? '')) {
+    return { digits: String(tens), kind: 'pair', to: index + 1 };
+  }
   // "twenty five eighths" is twenty and five eighths, not twenty-five of them.
   if (unit && !readDenominatorAfterNumerator(tokens, next)) {
     return { digits: String(tens + unit), kind: 'pair', to: next + 1 };
@@ -114,9 +120,11 @@ const RUNS: readonly string[] = [
   'ddp',
   'pdp',
   'dpd',
+  'dodo',
   'dddd',
   'dodd',
   'ddod',
+  'pdd',
   'ddo',
   'ddd',
   'dod',
@@ -167,6 +175,10 @@ export function readRun(tokens: readonly Token[], from: number): WholeReading | 
   const first = used[0];
   if (!last || !first) return undefined;
   const digits = used.map((atom) => atom.digits).join('');
+  // A micrometer is read so: "fifty seven one eight" is 57.18.
+  if (run === 'pdd') {
+    return { to: last.to, value: Number(digits) / 100, decimals: 2, alternatives: [Number(digits)] };
+  }
   return {
     to: last.to,
     value: Number(digits),
@@ -182,9 +194,28 @@ function readSmall(tokens: readonly Token[], index: number): WholeReading | unde
 
 const isHundred = (token: Token | undefined) => token?.word === 'hundred';
 
+/** "two eight hundred": thousands and hundreds, as metres are read off in millimetres. */
+function readThousandsAndHundreds(tokens: readonly Token[], from: number): WholeReading | undefined {
+  const [first, second] = [tokens[from]?.word ?? '', tokens[from + 1]?.word ?? ''];
+  const [thousands, hundreds] = [DIGIT_WORDS.get(first), DIGIT_WORDS.get(second)];
+  if (!thousands || !hundreds || !isHundred(tokens[from + 2])) return undefined;
+  const rest = addRest(tokens, from + 3, thousands * 1000 + hundreds * 100, readSmall);
+  return { ...rest, splitAfter: 1 };
+}
+
+/** "to hundred litres": a recogniser's "two". */
+function mistaken(tokens: readonly Token[], from: number): WholeReading | undefined {
+  const lost = /^(?:to|too)$/.test(tokens[from]?.word ?? '') && isHundred(tokens[from + 1]);
+  return lost && !/^(?:close|up|down|back)$/.test(tokens[from - 1]?.word ?? '')
+    ? { to: from + 1, value: 2 }
+    : undefined;
+}
+
 /** "seven hundred and forty two", "thirty six hundred", "a hundred": undefined when no "hundred" is said. */
 function readHundreds(tokens: readonly Token[], from: number): WholeReading | undefined {
-  const lead = readSmall(tokens, from);
+  const thousands = readThousandsAndHundreds(tokens, from);
+  if (thousands) return thousands;
+  const lead = readSmall(tokens, from) ?? mistaken(tokens, from);
   const article = tokens[from]?.word === 'a' && isHundred(tokens[from + 1]);
   const at = article ? from + 1 : lead ? afterHyphen(tokens, lead.to) : from;
   if (!article && !lead) return readBareHundred(tokens, from);
@@ -211,7 +242,7 @@ function addRest(
   const joined = tokens[at]?.word === 'and';
   const rest = read(tokens, joined ? at + 1 : at);
   // "nine hundred and two by fours": the rest belongs to what follows it.
-  if (!rest || (joined && tokens[rest.to]?.word === 'by')) return { to: at, value: base };
+  if (!rest || (joined && rest.value <= 12 && tokens[rest.to]?.word === 'by')) return { to: at, value: base };
   return { to: rest.to, value: base + rest.value };
 }
 

@@ -156,6 +156,9 @@ function metres(room: Room, amount: Amount, attribute: Attribute | undefined): b
   return attribute !== undefined && attribute !== 'clearance' && amount.value < 10 && amount.value >= 2;
 }
 
+/** Parts that inch tapes are marked in; tenths and hundredths are of the house unit. */
+const TAPE_PARTS: ReadonlySet<number> = new Set([4, 8, 16, 32, 64]);
+
 function asLength(
   room: Room,
   amount: Amount,
@@ -163,7 +166,8 @@ function asLength(
   attribute: Attribute | undefined,
 ): Meaning {
   const house = houseUnit(room, amounts);
-  const inches = house !== 'in' && amount.number.fraction && (amount.number.denominator ?? 0) >= 4;
+  const inches =
+    house !== 'in' && amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
   if (inches) return length(amount, 'in', 'a fraction of a kind that only inches have');
   if (house === 'mm' && metres(room, amount, attribute)) {
     return {

@@ -10,6 +10,7 @@ interface Settled {
   readonly factor?: number;
   readonly alternatives?: readonly { readonly value: number; readonly unit: string }[];
   readonly why: string;
+  readonly quoteTo?: number;
 }
 
 /** Cross-sections that cables are sold in, mm². Source: IEC 60228, from memory. */
@@ -23,9 +24,12 @@ function settleMil(room: Room, amount: Amount): Settled {
   const { from, to, value } = amount;
   const cable = nearestOf(room, 'cable', from, to, 12);
   const liquid = nearestOf(room, 'liquid', from, to, 5);
-  const film = nearestOf(room, 'film', from, to, 5);
+  const film = nearestOf(room, 'film', from, to, 8);
   const ofLiquid = wordAt(room, to) === 'of' && liquid !== undefined;
   if (ofLiquid) return { unit: 'mL', dimension: 'volume', why: 'mil of a liquid' };
+  if (/^squared?$/.test(wordAt(room, to)) && cable !== undefined) {
+    return { unit: 'mm2', dimension: 'area', why: 'square millimetres of a cable', quoteTo: to + 1 };
+  }
   const cableSized = CABLE_SIZES.has(value) && amount.bound === 'exact' && !amount.sizeWords;
   if (cable !== undefined && cableSized && (cable <= 3 || !sized(room, amount))) {
     return {
@@ -35,9 +39,8 @@ function settleMil(room: Room, amount: Amount): Settled {
       alternatives: [{ value, unit: 'mm' }],
     };
   }
-  if (imperialHouse(room)) {
-    const thou = film !== undefined || value < 40;
-    if (thou) {
+  if (imperialHouse(room) || room.region === 'US') {
+    if (film !== undefined || (value < 40 && nearestOf(room, 'machining', from, to, 8) !== undefined)) {
       return {
         unit: 'thou',
         dimension: 'length',
@@ -53,13 +56,25 @@ const SIZED =
   /^(?:wide|high|long|deep|thick|tall|across|gap|clear|clearance|proud|hole|holes|ply|bolt|bolts|board|boards|off|from|above|below|apart|centres|centers|bit|drill|pipe|copper|glass|birch|oak)$/;
 const sized = (room: Room, amount: Amount) => SIZED.test(wordAt(room, amount.to));
 
+/** Words of how hard something is pumped: "50 pounds on the tube", "thirty pounds in the tyres". */
+const PUMPED =
+  /^(?:tyre|tyres|tire|tires|tube|tubes|gauge|needle|pressure|pumped|compressor|air|regulator|boiler|accumulator|manifold)$/;
+
+function pumped(room: Room, amount: Amount): boolean {
+  if (!/^(?:on|in|of|at|per)$/.test(wordAt(room, amount.to))) return false;
+  return [1, 2, 3].some((step) => PUMPED.test(wordAt(room, amount.to + step)));
+}
+
+/** Two countries pay in pounds or once did; in the others pounds are a weight. */
 function settlePounds(room: Room, amount: Amount): Settled {
   const mass: Settled = { unit: 'lb', dimension: 'mass', why: 'pounds are a weight here' };
   const money: Settled = { unit: localMoney(room.region), dimension: 'money', why: 'pounds are money here' };
-  if (room.region !== 'GB' && room.region !== 'IE') return mass;
+  if (pumped(room, amount)) return { unit: 'psi', dimension: 'pressure', why: 'pounds of pressure' };
   const { from, to } = amount;
   const weight = nearestOf(room, 'weight', from, to);
   const price = nearestOf(room, 'money', from, to);
+  if (room.region === 'IE') return price !== undefined && (weight ?? 99) > price ? money : mass;
+  if (room.region !== 'GB') return mass;
   if (weight !== undefined && (price === undefined || weight < price)) return mass;
   if (price !== undefined) return money;
   if (/^(?:a|per|each|for|an)$/.test(wordAt(room, to))) return money;
@@ -115,6 +130,14 @@ function settleOne(room: Room, amount: Amount): Settled | undefined {
       return settleDegrees(room, amount);
     case 'ton':
       return settleTon(room, amount);
+    case 'local-money':
+      return { unit: localMoney(room.region), dimension: 'money', why: 'the money of the region' };
+    case 'quid':
+      return {
+        unit: room.region === 'IE' ? 'EUR' : 'GBP',
+        dimension: 'money',
+        why: 'pounds, or euros where they replaced them',
+      };
     case 'dollars':
       return { unit: localDollar(room.region), dimension: 'money', why: 'the dollar of the region' };
     case 'cents': {
@@ -150,6 +173,7 @@ export const settleUnits: Refiner = {
       const { factor = 1 } = settled;
       return {
         ...amount,
+        quoteTo: Math.max(amount.quoteTo, settled.quoteTo ?? 0),
         unit: settled.unit,
         dimension: settled.dimension,
         value: tidy(amount.value * factor),

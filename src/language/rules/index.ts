@@ -5,6 +5,7 @@ import { partsAndTimes, sayings } from './idioms.ts';
 import { fastenerNames, grades, numberedThings } from './labels.ts';
 import { grand, moneySigns } from './money.ts';
 import {
+  bareSection,
   countOfSize,
   countOfUnitSize,
   hundredOfUnit,
@@ -60,6 +61,7 @@ export const AMOUNT_RULES: readonly AmountRule[] = [
   roughNumberAndUnit,
   hundredOfUnit,
   oneOfUnit,
+  bareSection,
   countOfSize,
   sizeAsThing,
   numberAlone,

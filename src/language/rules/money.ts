@@ -47,6 +47,21 @@ const MONEY: Readonly<Record<string, string>> = {
   ZA: 'ZAR',
   SG: 'SGD',
   HK: 'HKD',
+  IN: 'INR',
+  KE: 'KES',
+  UG: 'UGX',
+  TZ: 'TZS',
+  MX: 'MXN',
+  BR: 'BRL',
+  HU: 'HUF',
+  RO: 'RON',
+  TR: 'TRY',
+  IS: 'ISK',
+  MY: 'MYR',
+  TH: 'THB',
+  NG: 'NGN',
+  GH: 'GHS',
+  PH: 'PHP',
 };
 
 /** Currency code of a region (ISO 4217); US dollars where the region is unknown. */

@@ -2,6 +2,7 @@ import type { NumberReading } from '../numbers/number.ts';
 import { FRACTION_SIGNS, PLURAL_NUMBERS } from '../numbers/number-words.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { readUnit } from '../units/read-unit.ts';
+import { speaksOf } from '../units/surroundings.ts';
 import type { AmountRule } from './rule.ts';
 import { amountOf, wordAt } from './rule.ts';
 
@@ -74,6 +75,19 @@ export const countOfUnitSize: AmountRule = {
     const things = [0, 1, 2].some((step) => PLURAL.test(wordAt(room, unit.to + step)));
     const unbroken = room.tokens.slice(unit.to, unit.to + 3).every((token) => token.kind === 'word');
     return things && unbroken ? { skip: { to: at + 1, why: 'so many of the size behind it' } } : undefined;
+  },
+};
+
+/** "thirty five square", "two point five squared": a cable by its section, the unit swallowed. */
+export const bareSection: AmountRule = {
+  name: '<number> squared',
+  read(room, at) {
+    const number = readNumber(room.tokens, at, room.decimalComma);
+    if (!number || number.value > 400 || !/^squared?$/.test(wordAt(room, number.to))) return undefined;
+    if (!speaksOf(room, 'cable', at, number.to + 1, 14)) return undefined;
+    if (readUnit(room.tokens, number.to + 1)) return undefined;
+    const unit = { key: 'mm2', dimension: 'area' } as const;
+    return { amount: amountOf(this.name, number, { from: at, to: number.to + 1 }, number.value, unit) };
   },
 };
 

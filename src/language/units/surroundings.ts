@@ -29,7 +29,7 @@ const WORDS: Readonly<Record<Subject, string>> = {
     'cable cables wire wires wired wiring conductor conductors lug lugs flex twin earth ring circuit circuits socket sockets breaker breakers fuse feed armoured feeder battery inverter lighting lights light isolator ferrule crimp consumer shower cooker tails',
   liquid:
     'hardener resin epoxy catalyst thinner thinners solvent oil paint varnish glue water cup syringe pump pumps mix mixed mixing litre litres bottle coolant fluid fuel petrol diesel primer dose squirt',
-  film: 'poly polythene plastic sheeting film vapor vapour membrane coating coat coats paint shim tape visqueen feeler clearance plastigauge liner tarp galvanizing anodizing',
+  film: 'vapor-barrier barrier pond underlay wax powder foil poly polythene plastic sheeting film vapor vapour membrane coating coat coats paint shim tape visqueen feeler clearance plastigauge liner tarp galvanizing anodizing',
   angle:
     'angle angles mitre mitres mitred miter miters mitered bevel bevels beveled bevelled pitch slope sloped square tilt tilted tilts tilting lean leans leaning rake raked splay splayed cant heel flare degree compound roof leading tipped tip tips rotate rotated turn turned rafter rafters blade deadrise chine protractor corner corners cut incline quadrant crank timing countersink bend bends bent elbow elbows sweep taper tapered chamfer chamfered deflects swing swings',
   pressure:

@@ -10,6 +10,8 @@ export type UnitKey =
   | 'dollars'
   | 'cents'
   | 'ounces'
+  | 'quid'
+  | 'local-money'
   | 'minutes-mark';
 
 export interface UnitEntry {
@@ -29,7 +31,7 @@ const METRES = (prefix: string) => [...SIZES(`${prefix}metre`), ...SIZES(`${pref
 const LITRES = (prefix: string) => [...SIZES(`${prefix}litre`), ...SIZES(`${prefix}liter`)];
 const GRAMS = (prefix: string) => [...SIZES(`${prefix}gram`), ...SIZES(`${prefix}gramme`)];
 const SQUARED = (units: readonly string[]) =>
-  units.flatMap((unit) => [`square ${unit}`, `sq ${unit}`, `${unit} square`, `${unit} squared`]);
+  units.flatMap((unit) => [`square ${unit}`, `sq ${unit}`, `${unit} squared`]);
 const CUBED = (units: readonly string[]) =>
   units.flatMap((unit) => [`cubic ${unit}`, `cu ${unit}`, `${unit} cubed`]);
 const PER_HOUR = (units: readonly string[]) =>
@@ -91,7 +93,7 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   {
     key: 'mm2',
     dimension: 'area',
-    spoken: [...SQUARED([...METRES('milli'), ...MILS]), 'square mm', 'mm square', 'mm squared'],
+    spoken: [...SQUARED([...METRES('milli'), ...MILS]), 'square mm', 'mm squared'],
     short: ['mm2', 'mm²', 'sqmm'],
   },
   {
@@ -120,7 +122,7 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
     spoken: [...LITRES('milli'), ...CUBED(METRES('centi')), 'c c'],
     short: ['ml', 'mls', 'cc', 'ccs', 'cm3', 'cm³'],
   },
-  { key: 'L', dimension: 'volume', spoken: LITRES(''), short: ['l', 'ltr', 'ltrs'] },
+  { key: 'L', dimension: 'volume', spoken: [...LITRES(''), ...SIZES('litter')], short: ['l', 'ltr', 'ltrs'] },
   { key: 'L', dimension: 'volume', factor: 0.01, spoken: LITRES('centi'), short: ['cl'] },
   { key: 'L', dimension: 'volume', factor: 1000, spoken: BIG('kilo', LITRES('')) },
   { key: 'L', dimension: 'volume', spoken: CUBED(BIG('deci', [...METRES('')])), short: ['dm3', 'dm³'] },
@@ -354,7 +356,17 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   },
   { key: 'm/s', dimension: 'speed', factor: 0.3048 / 60, spoken: PER_MINUTE(FEET), short: ['fpm'] },
   // Money
-  { key: 'GBP', dimension: 'money', spoken: ['quid', 'pounds sterling', 'nicker'] },
+  { key: 'quid', dimension: 'money', spoken: ['quid'] },
+  { key: 'GBP', dimension: 'money', spoken: ['pounds sterling', 'nicker'] },
+  { key: 'ZAR', dimension: 'money', spoken: SIZES('rand'), short: ['zar'] },
+  {
+    key: 'local-money',
+    dimension: 'money',
+    spoken: [
+      ...['bob', ...SIZES('shilling'), ...SIZES('rupee'), ...SIZES('crown'), ...SIZES('peso'), ...SIZES('franc')],
+      ...['krone', 'krona', 'koruna', 'zloty', ...SIZES('zloty'), 'forint', 'ringgit', 'baht', 'lei', 'lira'],
+    ],
+  },
   { key: 'EUR', dimension: 'money', spoken: ['euro', 'euros'], short: ['eur'] },
   { key: 'dollars', dimension: 'money', spoken: ['dollar', 'dollars', 'buck', 'bucks'] },
   { key: 'cents', dimension: 'money', spoken: ['cent', 'cents'] },
@@ -372,7 +384,7 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   { key: 'SEK', dimension: 'money', spoken: ['kronor'], short: ['sek'] },
   { key: 'NOK', dimension: 'money', spoken: [], short: ['nok'] },
   { key: 'DKK', dimension: 'money', spoken: ['kroner'], short: ['dkk'] },
-  { key: 'CHF', dimension: 'money', spoken: ['francs', 'swiss francs'], short: ['chf'] },
+  { key: 'CHF', dimension: 'money', spoken: ['swiss francs'], short: ['chf'] },
 ];
 
 /** Signs that stand before the number. */
