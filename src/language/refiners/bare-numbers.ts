@@ -1,9 +1,13 @@
 import type { Attribute, Dimension } from '../notes.ts';
 import { backOverFillers, each, onOverFillers, PhraseTable } from '../phrases.ts';
 import { BEFORE_BOUND } from '../rules/bound-words.ts';
+import { localMoney } from '../rules/money.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { tidy, wordAt } from '../rules/rule.ts';
 import { EACH_AFTER, SIZE_AFTER, SIZE_NOUNS } from '../rules/size-words.ts';
+import { dimensionOfUnit } from '../units/read-unit.ts';
+import { saidBefore } from '../units/said-before.ts';
+import { type Kind, kindOf, usualUnit } from '../units/spoken-of.ts';
 import { speaksOf } from '../units/surroundings.ts';
 
 /** How surely the words about a bare number make it a quantity. */
@@ -305,6 +309,23 @@ function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Meaning |
   return { value: amount.value, unit, dimension: 'mass', why: 'what something weighs' };
 }
 
+/** What the nearest telling word says that a bare number measures, in the unit that was said last for it. */
+function asKind(
+  room: Room,
+  amount: Amount,
+  kind: Kind | undefined,
+  out: readonly Amount[],
+): Meaning | undefined {
+  if (!kind || evidenceAfter(room, amount) || amount.number.fraction) return undefined;
+  const last = [...out].reverse().find((other) => other.dimension === kind.dimension && other.unit);
+  const money = kind.dimension === 'money' ? localMoney(room.region) : undefined;
+  const unit =
+    last?.unit && close(last.value, amount.value, 6)
+      ? last.unit
+      : (money ?? usualUnit(room, kind.dimension, amount.value));
+  return unit ? { value: amount.value, unit, dimension: kind.dimension, why: kind.why } : undefined;
+}
+
 /** Longest bare length that is believed, by unit; beyond it the number is of another kind. */
 const BELIEVED: Readonly<Record<string, number>> = { in: 480, mm: 30000, cm: 3000, m: 100, ft: 200 };
 
@@ -317,8 +338,16 @@ function meaningOf(
 ): Meaning | undefined {
   const sized = evidence.attribute !== undefined || evidence.why === 'a place it is measured from';
   const here = lastWithUnit(room, out, amount, 0);
+  const before = evidence.grade === 'none' ? undefined : saidBefore(room, amount);
+  const thing = before && dimensionOfUnit(before.unit);
+  if (before && thing && (thing === 'length') === (sized || thing === 'length')) {
+    const why = 'the unit that its thing was said in before';
+    if (thing !== 'length' || before.unit === 'm') return { ...before, dimension: thing, why };
+  }
   if (!sized) {
+    const kind = kindOf(room, amount);
     const special =
+      asKind(room, amount, kind, out) ??
       asHeat(room, amount) ??
       asPressure(room, amount) ??
       asTurning(room, amount) ??

@@ -75,6 +75,17 @@ function shortFits(tokens: readonly Token[], at: number, spelling: Spelling): bo
   return true;
 }
 
+const DIMENSIONS: ReadonlyMap<string, Dimension> = new Map(
+  UNIT_TABLE.flatMap(({ key, dimension, factor }) =>
+    dimension && factor === undefined ? [[key, dimension] as const] : [],
+  ),
+);
+
+/** Dimension of a unit's spelling in the notes; undefined for plain numbers and spellings of several meanings. */
+export function dimensionOfUnit(unit: string): Dimension | undefined {
+  return DIMENSIONS.get(unit);
+}
+
 /**
  * Reads the unit that starts at token `at`, directly after a number; the longest spelling wins.
  * A hyphen between the number and the unit ("12-mil") is skipped.
