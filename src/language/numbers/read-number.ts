@@ -202,10 +202,23 @@ function withFraction(tokens: readonly Token[], whole: Whole): Omit<NumberReadin
   const part = readDenominator(tokens, rest.to);
   // "two and a half hundredths".
   if (part?.plural && part.value >= 10) {
-    return { to: part.to, value: value / part.value, form: whole.form, fraction: true, denominator: part.value };
+    return {
+      to: part.to,
+      value: value / part.value,
+      form: whole.form,
+      fraction: true,
+      denominator: part.value,
+    };
   }
   const scale = SCALE_WORDS.get(tokens[rest.to]?.word ?? '');
   // "two and a half thousand".
   if (scale) return { to: rest.to + 1, value: value * scale, form: whole.form };
-  return { to: rest.to, value, form: whole.form, fraction: true, denominator: rest.denominator };
+  return {
+    to: rest.to,
+    value,
+    form: whole.form,
+    fraction: true,
+    denominator: rest.denominator,
+    ...(whole.splitAfter ? { splitAfter: whole.splitAfter } : {}),
+  };
 }

@@ -152,6 +152,8 @@ export function readRun(tokens: readonly Token[], from: number): WholeReading | 
   for (let index = from; atoms.length < 5; ) {
     const atom = readAtom(tokens, index, atoms.length === 0);
     if (!atom) break;
+    // "two and one 12 mil plate": a recogniser writes 112 in one.
+    if (atom.written && atoms.length === 1 && tokens[from]?.word === 'one') break;
     const numerates = atom.kind !== 'oh' && readDenominatorAfterNumerator(tokens, atom.to - 1);
     if (numerates && atoms.length > 0) break;
     if (ordinalFollows(tokens, atom.to) && !readDenominatorAfterNumerator(tokens, atom.to - 1)) {

@@ -1,5 +1,6 @@
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
+import { SIZE_AFTER } from '../rules/size-words.ts';
 
 const TOTAL = /^(?:comes|total|totals|totalling|makes|altogether|adds|sum|grand|tot|totted|that's|all)$/;
 
@@ -14,6 +15,21 @@ function isTotal(room: Room, amount: Amount): boolean {
   return wordAt(room, amount.to) === 'all' && /^(?:told|in)$/.test(wordAt(room, amount.to + 1));
 }
 
+/** Bare numbers before a total that make up most of it; a stray number or two are no parts. */
+function partsOf(room: Room, amounts: readonly Amount[], total: number, value: number): readonly number[] {
+  const parts: number[] = [];
+  let sum = 0;
+  for (let part = total - 1; part >= 0; part--) {
+    const amount = amounts[part];
+    if (!amount || amount.unit || amount.group || SIZE_AFTER.startingAt(room.tokens, amount.to)) break;
+    if (sum + amount.value > value * 1.01) break;
+    sum += amount.value;
+    // "call it 160" adds to the sum and is a guess all the same.
+    if (wordAt(room, amount.from - 1) !== 'it' || wordAt(room, amount.from - 2) !== 'call') parts.push(part);
+  }
+  return sum >= value / 2 ? parts : [];
+}
+
 /** "Hull, 1,180. Motor, 610. Comes to 2,137 pounds": the parts of a sum take the unit of its total. */
 export const addingUp: Refiner = {
   name: 'parts of a sum take the unit of the total',
@@ -22,12 +38,10 @@ export const addingUp: Refiner = {
     out.forEach((total, index) => {
       if (!total.unit || total.dimension === 'length' || total.role === 'count' || !isTotal(room, total))
         return;
-      let sum = 0;
-      for (let part = index - 1; part >= 0; part--) {
+      const parts = partsOf(room, out, index, total.value);
+      for (const part of parts) {
         const amount = out[part];
-        if (!amount || amount.unit || amount.group) break;
-        sum += amount.value;
-        if (sum > total.value * 1.01) break;
+        if (!amount) continue;
         out[part] = {
           ...amount,
           unit: total.unit,

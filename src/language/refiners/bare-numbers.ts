@@ -72,7 +72,50 @@ const DATUM_AFTER = new PhraseTable<true>(
   ),
 );
 
+/** What goods are priced by: "165 a yard", "eleven fifty a piece", "sixty for the lot". */
+const PRICED_BY = new PhraseTable<true>(
+  each(
+    true,
+    'a sheet, a bag, a yard, a pop, a piece, a day, a load, a tin, a box, a roll, a bottle, a length, a board, a plank, a pair, a go, a cube, a tonne, a ton, a pallet, per sheet, per bag, per day, per load, the pair, the lot, for the lot, for the pair, for the job, for the tin, for the sheet, all in for, cash, plus vat, plus tax, plus shipping, plus delivery',
+  ),
+);
+
+/** Words of comparison behind a number: "twenty more", "ten less than the bed", "five longer". */
+const COMPARED =
+  /^(?:more|less|longer|shorter|wider|narrower|higher|lower|taller|deeper|shallower|thicker|thinner|bigger|smaller|closer|further|farther)$/;
+
+function compared(room: Room, amount: Amount): boolean {
+  const word = wordAt(room, amount.to);
+  if (!COMPARED.test(word)) return false;
+  // "twenty more to do" counts; "twenty more." and "twenty less than the bed" measure.
+  if (!/^(?:more|less)$/.test(word)) return true;
+  return amount.value >= 10 && /^(?:|[.,;]|than|then)$/.test(wordAt(room, amount.to + 1));
+}
+
+const PRONOUN_AFTER = /^(?:it|that|he|she|they)$/;
+const BE_AFTER = /^(?:'s|is|was|'ll|will|must|should|has|shall)$/;
+
+/** "four fifty it is", "1772 must he be", "seven fifty-four the treads should be": the value said first. */
+function valueFirst(room: Room, amount: Amount): boolean {
+  const [first, second] = [wordAt(room, amount.to), wordAt(room, amount.to + 1)];
+  if (PRONOUN_AFTER.test(first) && BE_AFTER.test(second)) return true;
+  if (/^(?:must|should)$/.test(first) && PRONOUN_AFTER.test(second)) return true;
+  if (!/^(?:the|my|those|these)$/.test(first)) return false;
+  return [2, 3, 4].some(
+    (step) =>
+      /^(?:should|must|ought)$/.test(wordAt(room, amount.to + step)) &&
+      [1, 2].some((on) => wordAt(room, amount.to + step + on) === 'be'),
+  );
+}
+
+/** Stuff that comes in thicknesses, so that a bare number before it is one: "eighteen ply", "thirty polystyrene". */
+const SHEET_STUFF =
+  /^(?:ply|plywood|shutterply|marine|mdf|osb|chipboard|hardboard|plasterboard|drywall|polystyrene|foam|insulation|celotex|glass|perspex|acrylic|polycarbonate|plate|sheet|ally|aluminium|aluminum|steel|stainless|birch|larch|oak|pine|ash|teak|mahogany|iroko|meranti|spruce|cork|rubber|batten|battens|box|tube|rod|bar|copper|conduit)$/;
+
 function evidenceAfter(room: Room, amount: Amount): Evidence | undefined {
+  if (PRICED_BY.startingAt(room.tokens, amount.to)) return { grade: 'sure', why: 'what goods are priced by' };
+  if (compared(room, amount)) return { grade: 'sure', why: `"${wordAt(room, amount.to)}" behind it` };
+  if (valueFirst(room, amount)) return { grade: 'sure', why: 'the value said first' };
   const at = onOverFillers(room.tokens, amount.to);
   const size = SIZE_AFTER.startingAt(room.tokens, at);
   if (size) return { grade: 'sure', why: `"${wordAt(room, size.from)}" behind it`, attribute: size.meaning };
@@ -105,7 +148,35 @@ const spoken = (room: Room, from: number, to: number) =>
     .map((token) => token.word)
     .join(' ');
 
+/** Words before a number that count or name and so ask for a noun behind it, or belong to talk. */
+const COUNTS_BEFORE =
+  /^(?:have|'ve|has|had|all|of|page|number|route|episode|about|some|another|other|and|or|than|than|every|am|'m|i|you|we|they|he|who|year|only|like|me|us|him|them|age|aged|no|not|number|day|days|week)$/;
+
+/** "1945", "nineteen ninety-six": by itself a year as likely as a length. */
+function likeYear(room: Room, amount: Amount): boolean {
+  if (amount.value < 1850 || amount.value > 2035 || !Number.isInteger(amount.value)) return false;
+  return room.tokens[amount.from]?.kind === 'number' ? amount.value >= 1900 : amount.number.splitAfter === 2;
+}
+
+/** ", 898, square as", "bored 22,", "lapped a hundred and fifteen, like I said": nothing is counted behind it. */
+function standsAlone(room: Room, amount: Amount): boolean {
+  const next = room.tokens[amount.to];
+  const closed = ends(room, amount.to) || (next?.kind === 'word' && !followedByThing(room, amount));
+  if (!closed || likeYear(room, amount)) return false;
+  const before = room.tokens[amount.from - 1];
+  if (!before) return false;
+  if (before.kind === 'mark') return /^[,:-]$/.test(before.word) && ends(room, amount.to);
+  return before.kind === 'word' && !COUNTS_BEFORE.test(before.word) && !/\d/.test(before.word);
+}
+
+/** A sign that is no punctuation belongs to the number and makes it something unknown: "100 ₡". */
+const unknownSign = (room: Room, at: number) =>
+  room.tokens[at]?.kind === 'mark' && !/^[.,;:!?…()[\]{}'"&/+*–—-]+$/.test(wordAt(room, at));
+
 function evidenceOf(room: Room, amount: Amount): Evidence {
+  const glued = room.tokens[amount.to]?.spaced === false && room.tokens[amount.to]?.kind === 'word';
+  if (glued && room.tokens[amount.from]?.kind === 'number') return { grade: 'none', why: 'part of a name' };
+  if (unknownSign(room, amount.to)) return { grade: 'none', why: 'an unknown sign behind it' };
   const after = evidenceAfter(room, amount);
   if (after) return after;
   if (amount.plusMinus !== undefined) return { grade: 'sure', why: 'it has a tolerance' };
@@ -119,6 +190,9 @@ function evidenceOf(room: Room, amount: Amount): Evidence {
   if (aloneInSentence(room, amount)) return { grade: 'likely', why: 'a sentence of its own' };
   if (amount.rule === '<count> <size>s' || amount.rule === 'the <size>s')
     return { grade: 'likely', why: 'a size said as a thing' };
+  if (SHEET_STUFF.test(wordAt(room, amount.to)) && amount.value >= 3)
+    return { grade: 'likely', why: `so much of ${wordAt(room, amount.to)}` };
+  if (standsAlone(room, amount)) return { grade: 'likely', why: 'said by itself' };
   if (amount.number.fraction && (amount.number.denominator ?? 0) >= 4)
     return { grade: 'likely', why: 'a fraction of an inch' };
   return { grade: 'none', why: 'no unit, no word of size and no place of a value' };
@@ -134,12 +208,12 @@ interface Meaning {
 }
 
 /** Unit that bare lengths of this memo take: the house's, or the one that the memo keeps using. */
-function houseUnit(room: Room, amounts: readonly Amount[]): 'mm' | 'cm' | 'in' {
+function houseUnit(room: Room, amounts: readonly Amount[], value: number): 'mm' | 'cm' | 'in' {
   if (room.house === 'us') return 'in';
   const said = (units: readonly string[]) =>
     amounts.filter((amount) => amount.unit && units.includes(amount.unit) && !amount.unitAssumed).length;
   if (room.house === 'mixed' && said(['in', 'ft']) > said(['mm', 'cm', 'm'])) return 'in';
-  return said(['cm']) > 0 && said(['mm', 'mil']) === 0 ? 'cm' : 'mm';
+  return said(['cm']) > 0 && said(['mm', 'mil']) === 0 && value < 300 ? 'cm' : 'mm';
 }
 
 const LONG_SIZE: ReadonlySet<Attribute> = new Set(['width', 'height', 'length', 'clearance', 'size']);
@@ -169,9 +243,8 @@ function asLength(
   amounts: readonly Amount[],
   attribute: Attribute | undefined,
 ): Meaning {
-  const house = houseUnit(room, amounts);
-  const inches =
-    house !== 'in' && amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
+  const house = houseUnit(room, amounts, amount.value);
+  const inches = house !== 'in' && amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
   if (inches) return length(amount, 'in', 'a fraction of a kind that only inches have');
   if (house === 'mm' && metres(room, amount, attribute)) {
     return {
@@ -208,23 +281,33 @@ function lastWithUnit(
 const PRONOUN = /^(?:it|that|they|this|these|those|she)$/;
 const close = (a: number, b: number, factor: number) => a / b <= factor && b / a <= factor;
 
-/** "at 21 per cent and I want under 18", "six thou at the front, two at the back". */
+/** "76 wide" after "114 centimetre long": a unit that was said carries on through the sizes of one thing. */
+function carriedOn(amount: Amount, last: Amount): Meaning | undefined {
+  if (!last.unit || last.unitAssumed || !/^(?:cm|m|ft|yd)$/.test(last.unit)) return undefined;
+  if (!close(amount.value, last.value, 5) || (last.unit !== 'cm' && amount.value >= 30)) return undefined;
+  return { value: amount.value, unit: last.unit, dimension: 'length', why: 'the unit of the size before it' };
+}
+
+/** "at 21 per cent and I want under 18", "six thou at the front, two at the back", "in at 30 psi, out at 50". */
 function parallelTo(room: Room, amount: Amount, last: Amount | undefined): Meaning | undefined {
   if (!last?.unit || !last.dimension || last.dimension === 'money' || last.unitAssumed) return undefined;
   if (!close(amount.value, last.value, 5)) return undefined;
-  const samePreposition =
-    wordAt(room, amount.to) === wordAt(room, last.to) &&
-    /^(?:at|on|in|for|off|from|a|each)$/.test(wordAt(room, amount.to));
-  const sameThing =
-    subjectIsPronoun(room, amount) || (amount.boundSaid && amount.bound !== 'about') || samePreposition;
-  if (last.dimension === 'length' ? !samePreposition : !sameThing) return undefined;
+  const same = (a: number, b: number, words: RegExp) =>
+    wordAt(room, a) === wordAt(room, b) && words.test(wordAt(room, a));
+  const sameAfter = same(amount.to, last.to, /^(?:at|on|in|for|off|from|a|each)$/);
+  const sameBefore = same(
+    amount.from - 1,
+    last.from - 1,
+    /^(?:at|to|on|in|below|above|under|over|draws|holds)$/,
+  );
+  const bounded = amount.boundSaid && amount.bound !== 'about';
+  // "the fresh tank's 180 litres, the grey's a ninety".
+  const another = /^an?$/.test(wordAt(room, amount.from - 1));
+  const sameThing = subjectIsPronoun(room, amount) || bounded || sameAfter || sameBefore || another;
+  if (last.dimension === 'length' ? !sameAfter : !sameThing) return undefined;
   if (last.dimension === 'length' && /^(?:m|ft|yd|km)$/.test(last.unit)) return undefined;
-  return {
-    value: amount.value,
-    unit: last.unit,
-    dimension: last.dimension,
-    why: 'the unit of the figure before it',
-  };
+  const why = 'the unit of the figure before it';
+  return { value: amount.value, unit: last.unit, dimension: last.dimension, why };
 }
 
 function subjectIsPronoun(room: Room, amount: Amount): boolean {
@@ -251,7 +334,7 @@ function asHeat(room: Room, amount: Amount): Meaning | undefined {
   const subject = [2, 3, 4].some((back) => HEAT_SUBJECT.test(wordAt(room, amount.from - back)));
   const warm = speaksOf(room, 'heat', amount.from, amount.to, 14);
   const verb =
-    /^(?:'s|was|is|hit|hits|got|gets|gone|to|at|now|still|only|dropped|below|above|under|over|than|finally|nearly|about|up|down|be)$/.test(
+    /^(?:'s|was|is|hit|hits|got|gets|gone|to|at|now|still|only|dropped|below|above|under|over|than|finally|nearly|about|up|down|be|minus|negative)$/.test(
       wordAt(room, amount.from - 1),
     );
   if (!verb || !((here && (subject || warm)) || (warm && subject && !evidenceAfter(room, amount))))
@@ -263,8 +346,14 @@ const TURNS =
   /^(?:countershaft|spindle|shaft|motor|engine|pulley|fan|blade|blower|impeller|prop|propeller|chuck|cutter|grinder|wheel|drum|rotor|headstock|lathe|router|drill)$/;
 
 /** "so the countershaft does 475", "566 on the rev counter". */
-function asTurning(room: Room, amount: Amount): Meaning | undefined {
+function asTurning(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
   if (amount.value < 20) return undefined;
+  const around = (at: number) => wordAt(room, at) === 'flat' && wordAt(room, at + 1) === 'out';
+  const flatOut = [...Array(9).keys()].some((step) => around(amount.from - step) || around(amount.to + step));
+  const known = out.some((other) => other.unit === 'rpm');
+  if (amount.value >= 100 && flatOut && (known || amount.value <= 6000)) {
+    return { value: amount.value, unit: 'rpm', dimension: 'speed', why: 'turns of a shaft, flat out' };
+  }
   const verb = /^(?:does|do|turns|turn|spins|at|of)$/.test(wordAt(room, amount.from - 1));
   const subject = [2, 3, 4].some((back) => TURNS.test(wordAt(room, amount.from - back)));
   const revs = [...Array(26).keys()].some((back) => {
@@ -329,6 +418,49 @@ function asKind(
 /** Longest bare length that is believed, by unit; beyond it the number is of another kind. */
 const BELIEVED: Readonly<Record<string, number>> = { in: 480, mm: 30000, cm: 3000, m: 100, ft: 200 };
 
+/** "330 all told" after three of 110 amp hours: a total is in the unit of its parts. */
+function asTotal(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (!TOTAL_AFTER.startingAt(room.tokens, amount.to)) return undefined;
+  const part = lastWithUnit(room, out, amount, 1);
+  if (!part?.unit || !part.dimension || part.dimension === 'time' || part.value > amount.value)
+    return undefined;
+  const dimension = part.dimension;
+  return { value: amount.value, unit: part.unit, dimension, why: 'a total in the unit of its parts' };
+}
+const TOTAL_AFTER = new PhraseTable<true>(
+  each(true, 'all told, altogether, in total, in all, all in, total'),
+);
+
+/** A measure other than a length, told by its thing, by words about it or by what was said before. */
+function otherKind(
+  room: Room,
+  amount: Amount,
+  evidence: Evidence,
+  out: readonly Amount[],
+): Meaning | undefined {
+  const tape = amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
+  const before = evidence.grade === 'none' || tape ? undefined : saidBefore(room, amount);
+  const thing = before && dimensionOfUnit(before.unit);
+  if (before && thing && thing !== 'length') {
+    return { ...before, dimension: thing, why: 'the unit that its thing was said in before' };
+  }
+  return (
+    asPrice(room, amount) ??
+    asKind(room, amount, kindOf(room, amount), out) ??
+    asHeat(room, amount) ??
+    asPressure(room, amount) ??
+    asTurning(room, amount, out) ??
+    asWeight(room, amount, out) ??
+    wiring(room, amount, out)
+  );
+}
+
+function asPrice(room: Room, amount: Amount): Meaning | undefined {
+  if (!PRICED_BY.startingAt(room.tokens, amount.to) || amount.number.fraction) return undefined;
+  const why = 'what goods are priced by';
+  return { value: amount.value, unit: localMoney(room.region), dimension: 'money', why };
+}
+
 function meaningOf(
   room: Room,
   amount: Amount,
@@ -337,25 +469,21 @@ function meaningOf(
   all: readonly Amount[],
 ): Meaning | undefined {
   const sized = evidence.attribute !== undefined || evidence.why === 'a place it is measured from';
+  const total = asTotal(room, amount, out);
+  if (total) return total;
   const here = lastWithUnit(room, out, amount, 0);
-  const before = evidence.grade === 'none' ? undefined : saidBefore(room, amount);
-  const thing = before && dimensionOfUnit(before.unit);
-  if (before && thing && (thing === 'length') === (sized || thing === 'length')) {
-    const why = 'the unit that its thing was said in before';
-    if (thing !== 'length' || before.unit === 'm') return { ...before, dimension: thing, why };
-  }
-  if (!sized) {
-    const kind = kindOf(room, amount);
-    const special =
-      asKind(room, amount, kind, out) ??
-      asHeat(room, amount) ??
-      asPressure(room, amount) ??
-      asTurning(room, amount) ??
-      asWeight(room, amount, out) ??
-      wiring(room, amount, out);
-    if (special) return special;
+  if (sized && here) {
+    const carried = evidence.attribute && carriedOn(amount, here);
+    if (carried) return carried;
   }
   const parallel = sized && here?.dimension !== 'length' ? undefined : parallelTo(room, amount, here);
+  if (parallel && parallel.dimension !== 'length' && !sized) return parallel;
+  const special = sized ? undefined : otherKind(room, amount, evidence, out);
+  if (special) return special;
+  const metres = saidBefore(room, amount);
+  if (metres?.unit === 'm' && metres.value !== amount.value) {
+    return { ...metres, dimension: 'length', why: 'metres and hundredths, as its thing was said before' };
+  }
   if (parallel && (evidence.attribute === undefined || here?.dimension === 'length')) return parallel;
   const read = asLength(room, amount, all, evidence.attribute);
   if (!sized && amount.value > (BELIEVED[read.unit] ?? Number.POSITIVE_INFINITY)) {
@@ -383,12 +511,26 @@ function wiring(room: Room, amount: Amount, out: readonly Amount[]): Meaning | u
       other.unit === 'mm2' &&
       Math.abs((room.tokens[other.from]?.sentence ?? 0) - (room.tokens[amount.from]?.sentence ?? 0)) <= 1,
   );
-  if (!cable || !CABLE_SIZES.has(amount.value) || wordAt(room, amount.from - 1) !== 'in') return undefined;
+  const said = wordAt(room, amount.from - 1) === 'in' || !Number.isInteger(amount.value);
+  if (!cable || !CABLE_SIZES.has(amount.value) || !said) return undefined;
   return { value: amount.value, unit: 'mm2', dimension: 'area', why: 'the size of another cable' };
 }
 
+/** "bottom plate's 10 mil, the sides are 6": like the length that was said before it in the sentence. */
+function likeTheLast(room: Room, amount: Amount, out: readonly Amount[]): boolean {
+  const last = lastWithUnit(room, out, amount, 0);
+  const be = /^(?:'s|is|are|was|be|at|to)$/.test(wordAt(room, amount.from - 1));
+  return be && last?.unit === 'mm' && !last.unitAssumed && close(last.value, amount.value, 3);
+}
+
 /** Small whole numbers are mostly counts; they need more than a likely place. */
-function tooWeak(room: Room, amount: Amount, evidence: Evidence, meaning: Meaning | undefined): boolean {
+function tooWeak(
+  room: Room,
+  amount: Amount,
+  evidence: Evidence,
+  meaning: Meaning | undefined,
+  out: readonly Amount[],
+): boolean {
   if (evidence.grade === 'none') return true;
   if (evidence.grade === 'sure') return false;
   const whole = Number.isInteger(amount.value) && !amount.number.fraction;
@@ -397,7 +539,9 @@ function tooWeak(room: Room, amount: Amount, evidence: Evidence, meaning: Meanin
     return amount.value === 0.5 || amount.value === 0.25
       ? !/^(?:at|to|is|'s)$/.test(wordAt(room, amount.from - 1))
       : false;
-  return amount.value < 10 || followedByThing(room, amount);
+  if (SHEET_STUFF.test(wordAt(room, amount.to)) && amount.value >= 3) return false;
+  if (evidence.why === 'said by itself' && amount.value < 20) return true;
+  return (amount.value < 10 && !likeTheLast(room, amount, out)) || followedByThing(room, amount);
 }
 
 /** "so 905 people", "in 22 boards" were counts already; "to two hundred miles" has a unit. What is left: a noun. */
@@ -420,7 +564,7 @@ function settled(
 ): { readonly evidence: Evidence; readonly meaning: Meaning | undefined } {
   const evidence = evidenceOf(room, amount);
   const meaning = meaningOf(room, amount, evidence, out, all);
-  if (meaning && !tooWeak(room, amount, evidence, meaning)) return { evidence, meaning };
+  if (meaning && !tooWeak(room, amount, evidence, meaning, out)) return { evidence, meaning };
   const { standsFor, ...alone } = amount;
   if (!standsFor) return { evidence, meaning: undefined };
   return settled(room, { ...alone, ...standsFor }, out, all);
@@ -436,7 +580,10 @@ export const bareNumbers: Refiner = {
         out.push(amount);
         continue;
       }
-      const { evidence, meaning } = settled(room, amount, out, amounts);
+      // "Call it nine hundred, I've not had a tape on it": with a unit a hedge, without one a guess.
+      const { evidence, meaning } = amount.rough
+        ? { evidence: { grade: 'none' as const, why: 'a guess' }, meaning: undefined }
+        : settled(room, amount, out, amounts);
       if (!meaning) {
         room.note({
           ...amount,

@@ -85,6 +85,8 @@ function boundBefore(room: Room, amount: Amount): Found {
 /** "40 mil over 900": "over" says by how much the number before it is more. */
 function isDatum(room: Room, at: number, cue: BoundCue): boolean {
   if (cue !== 'above' && cue !== 'below') return false;
+  // "ticks over at 650", "over to 12 volts".
+  if (wordAt(room, at) === 'over' && /^(?:at|to)$/.test(wordAt(room, at + 1))) return true;
   const before = wordAt(room, at - 1);
   return /^(?:left|hanging|turned|went|handed|bent|put|bridge|all|start|roll|rolled|came|come)$/.test(before);
 }

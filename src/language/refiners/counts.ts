@@ -4,7 +4,7 @@ import { EACH_AFTER, SIZE_AFTER } from '../rules/size-words.ts';
 
 /** Words in -s that count nothing. */
 const NO_PLURAL =
-  /^(?:across|is|was|has|plus|minus|this|thus|as|less|its|us|yes|does|goes|always|towards|afterwards|upwards|perhaps|inches|centres|centers|comes|gets|makes|gives|looks|wants|needs|works|sits|takes|leaves|means|says|puts|lets|seems|feels|stays|stands|runs|brass|glass|gross|bass|truss|ours|theirs|yours|hers|sideways|lengthways|besides|sometimes|cos|wins|fits|suits|does|ends|starts|stops|matches|clears|straddles|allows|includes|sounds|beats|plus|minus|covers|drops|goes|does)$/;
+  /^(?:across|is|was|has|plus|minus|this|thus|as|less|its|us|yes|does|goes|always|towards|afterwards|upwards|perhaps|inches|centres|centers|comes|gets|makes|gives|looks|wants|needs|works|sits|takes|leaves|means|says|puts|lets|seems|feels|stays|stands|runs|brass|glass|gross|bass|truss|ours|theirs|yours|hers|sideways|lengthways|besides|sometimes|cos|wins|fits|suits|does|ends|starts|stops|matches|clears|straddles|allows|includes|sounds|beats|plus|minus|covers|drops|goes|does|downstairs|upstairs|indoors|outdoors|overhangs|afters)$/;
 const ODD_PLURALS =
   /^(?:people|men|women|teeth|children|mice|geese|halves|shelves|leaves|knives|folk|staff|sheep|more|others|left|spare|pieces|off|lots|kids|mates|guys|ones)$/;
 /** Adjectives that may stand before the thing counted. */
@@ -41,6 +41,11 @@ function countsThings(room: Room, amount: Amount): string | undefined {
 function isPlural(room: Room, at: number): boolean {
   const word = wordAt(room, at);
   if (room.tokens[at]?.kind !== 'word') return false;
+  // "225 off any ply" is a distance, "twelve off" a number of things.
+  if (word === 'off' && /^(?:the|a|an|any|my|its|it|that|this|each|both|one)$/.test(wordAt(room, at + 1)))
+    return false;
+  // "twenty more." and "twenty more than" compare.
+  if (word === 'more' && /^(?:|[.,;]|than|then)$/.test(wordAt(room, at + 1))) return false;
   if (ODD_PLURALS.test(word)) return true;
   return /^\p{L}{2,}[^s'’\W]s$/u.test(word) && !NO_PLURAL.test(word);
 }

@@ -22,6 +22,16 @@ function personBefore(room: Room, amount: Amount): boolean {
   return WHO.test(who) && !(who === 'they' && /^(?:'re|are)$/.test(wordAt(room, at)));
 }
 
+/** Sizes that people come in: "she's eleven metres" is a boat. */
+function bodily({ unit, value, dimension }: Amount): boolean {
+  if (unit === 'm') return value >= 0.8 && value <= 2.2;
+  if (unit === 'cm') return value >= 80 && value <= 220;
+  if (unit === 'ft') return value >= 3 && value <= 7;
+  if (unit === 'in') return value >= 36 && value <= 84;
+  if (dimension === 'mass' || unit === 'pounds') return value <= 400;
+  return value <= 250;
+}
+
 const pluralPerson = /^(?:we|you|they)$/;
 
 /** "I'm six foot two", "I'm 34", "he's five eleven", "I'll be eighty": people, not the build. */
@@ -52,6 +62,7 @@ function personal(room: Room, amount: Amount): string | undefined {
   const mass = amount.dimension === 'mass' || amount.unit === 'pounds';
   const who = wordAt(room, amount.from - 2);
   if (!length && !mass) return undefined;
+  if (!bodily(amount)) return undefined;
   return pluralPerson.test(who) && !amount.unit ? undefined : "a person's age, height or weight";
 }
 

@@ -24,7 +24,7 @@ function settleMil(room: Room, amount: Amount): Settled {
   const { from, to, value } = amount;
   const cable = nearestOf(room, 'cable', from, to, 12);
   const liquid = nearestOf(room, 'liquid', from, to, 5);
-  const film = nearestOf(room, 'film', from, to, 8);
+  const film = nearestOf(room, 'film', from, to, 12);
   const ofLiquid = wordAt(room, to) === 'of' && liquid !== undefined;
   if (ofLiquid) return { unit: 'mL', dimension: 'volume', why: 'mil of a liquid' };
   if (/^squared?$/.test(wordAt(room, to)) && cable !== undefined) {

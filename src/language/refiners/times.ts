@@ -19,9 +19,14 @@ const CALENDAR_AFTER = new PhraseTable<true>(
 );
 /** Words that make it a process even there: "in ten minutes it's gone off". */
 const SURE_PROCESS =
-  /^(?:cure|cures|cured|curing|dry|dries|drying|dried|recoat|coats|coat|between|pot|kick|kicks|set|sets|setting|harden|hardens|tack|tacky|soak|soaks|soaked|clamp|clamped|clamps|go|goes|gone|walk|sandable|touch|held|hold|holds|overcoat|proof|rinse|bake|steam|steamed|boil|charge|charged|charging|run|runs|duty|flood|flooded|ran|cycle)$/;
+  /^(?:cure|cures|cured|curing|dry|dries|drying|dried|recoat|coats|coat|between|pot|kick|kicks|set|sets|setting|harden|hardens|tack|tacky|soak|soaks|soaked|clamp|clamped|clamps|go|goes|gone|walk|sandable|touch|held|hold|holds|overcoat|proof|rinse|bake|steam|steamed|boil|charge|charged|charging|run|runs|duty|flood|flooded|ran|cycle|wet|turned|trip|trips|tripped|cooks|cook|warm|warms)$/;
 
 function sureProcess(room: Room, amount: Amount): boolean {
+  // "it went off in forty minutes".
+  for (let index = amount.from - 1; index > amount.from - 6; index--) {
+    if (wordAt(room, index) === 'off' && /^(?:went|goes|going|gone|go)$/.test(wordAt(room, index - 1)))
+      return true;
+  }
   for (let index = amount.to; index < amount.to + 5; index++) {
     const token = room.tokens[index];
     if (token?.sentence !== room.tokens[amount.from]?.sentence) break;

@@ -84,10 +84,10 @@ function advice(room: Room, amount: Amount): boolean {
     const should = /^(?:should|ought|could|shoulda)$/.test(word);
     if (should && /^(?:i|we|you)$/.test(wordAt(room, index - 1))) return true;
     if (
-      /^(?:suggested|suggests|wants|wanted|asked|asks)$/.test(word) &&
+      /^(?:suggested|suggests|wants|wanted)$/.test(word) &&
       !/^(?:how|what|whether|if|about)$/.test(wordAt(room, index + 1))
     ) {
-      return index + 8 >= amount.from;
+      return index + 5 >= amount.from;
     }
   }
   return false;

@@ -61,23 +61,24 @@ export const feetAndInches: AmountRule = {
 const VALUE_BEFORE =
   /^(?:'s|is|are|was|at|to|be|of|measures|measured|reads|only|just|about|my|that|it|up|a|the|than|over|under|,|:|)$/;
 const VALUE_AFTER =
-  /^(?:|[.,;:!?]|wide|high|long|deep|tall|across|clear|overall|by|x|between|from|to|up|at|on|in|and|but|so|inside|outside|post|wall|door|doors|opening|ceiling|ceilings|headroom)$/;
+  /^(?:|[.,;:!?]|wide|high|long|deep|tall|across|clear|overall|by|x|between|from|to|up|at|on|in|and|but|so|inside|outside|post|wall|door|doors|opening|ceiling|ceilings|headroom|before|now|so|then|again|after|when|for|with|not|is|high)$/;
 
 /** Feet and inches that were said without either word, or undefined: "twenty-nine six", "six eight", "29 6". */
 function bareParts(room: Room, at: number): { feet: number; inches: number; to: number } | undefined {
   const first = readNumber(room.tokens, at);
-  if (!first || first.fraction || first.decimals || !Number.isInteger(first.value)) return undefined;
-  if (first.splitAfter === 1 && first.value < 100) {
-    return { feet: Math.floor(first.value / 10), inches: first.value % 10, to: first.to };
+  if (!first || first.decimals || (first.fraction && first.splitAfter === undefined)) return undefined;
+  const whole = Math.floor(first.value);
+  if (first.splitAfter === 1 && whole < 100) {
+    return { feet: Math.floor(whole / 10), inches: first.value - Math.floor(whole / 10) * 10, to: first.to };
   }
-  if (first.splitAfter === 1 && first.value % 100 >= 10 && first.value % 100 <= 11 && first.value < 1000) {
-    return { feet: Math.floor(first.value / 100), inches: first.value % 100, to: first.to };
+  const rest = first.value % 100;
+  if (first.splitAfter !== undefined && rest >= 10 && rest < 12 && whole < 10000) {
+    return { feet: Math.floor(whole / 100), inches: rest, to: first.to };
   }
   if (first.splitAfter !== undefined || first.value < 10 || first.value > 99) return undefined;
   const second = readNumber(room.tokens, first.to);
   if (!second || second.splitAfter || second.value < 1 || second.value >= 12 || second.loose)
     return undefined;
-  if (second.fraction && second.value < 1) return undefined;
   return { feet: first.value, inches: second.value, to: second.to };
 }
 
@@ -87,7 +88,7 @@ export const bareFeetAndInches: AmountRule = {
   read(room, at) {
     if (room.house !== 'us') return undefined;
     const parts = bareParts(room, at);
-    if (!parts || readUnit(room.tokens, parts.to)) return undefined;
+    if (!parts || parts.inches < 1 || readUnit(room.tokens, parts.to)) return undefined;
     if (!VALUE_BEFORE.test(wordAt(room, at - 1)) && !/ing?$/.test(wordAt(room, at - 1))) return undefined;
     if (!VALUE_AFTER.test(wordAt(room, parts.to))) return undefined;
     const value = tidy(parts.feet * 12 + parts.inches);

@@ -23,6 +23,8 @@ export const sayings: AmountRule = {
   read(room, at) {
     const hit = SAYINGS.startingAt(room.tokens, at);
     if (!hit) return undefined;
+    // "give or take five" is a spread.
+    if (wordAt(room, at) === 'take' && wordAt(room, at - 1) === 'or') return undefined;
     // "a million" of money or of things is rarely meant; with a unit it is.
     if (readUnit(room.tokens, hit.to) && !/^(?:of|off)$/.test(wordAt(room, hit.to - 1))) return undefined;
     return { skip: { to: hit.to, why: hit.meaning } };

@@ -38,6 +38,9 @@ export const numberedThings: AmountRule = {
     if (word === '#' && tokens[at + 1]?.kind === 'number') return skip(at + 2, 'a number after #');
     const always = NUMBERED.has(word);
     if (!always && !NUMBERED_THINGS.has(word)) return undefined;
+    // "she's drawing 790" is a deed.
+    if (word === 'drawing' && /^(?:'s|is|are|be|was|'re|still|now)$/.test(wordAt(room, at - 1)))
+      return undefined;
     const number = readNumber(tokens, at + 1);
     if (!number || number.fraction || number.decimals || readUnit(tokens, number.to)) return undefined;
     // "the day one sixty five was cut" does not happen; "the frame 905 high" does.
@@ -55,7 +58,9 @@ export const grades: AmountRule = {
     if (to === undefined) return undefined;
     const next = room.tokens[to]?.word === '-' ? to + 1 : to;
     const word = wordAt(room, next);
-    if (GRADE.test(word)) return skip(next + 1, `"${word}" makes it a grade`);
+    // "a two ten gauge" is the spacing of battens; sheet and wire stop at forty.
+    const spacing = word === 'gauge' && (readNumber(room.tokens, at)?.value ?? 0) > 50;
+    if (GRADE.test(word) && !spacing) return skip(next + 1, `"${word}" makes it a grade`);
     const number = readNumber(room.tokens, at);
     const kind = number && number.value <= 12 && Number.isInteger(number.value) && MADE_OF.test(word);
     return kind ? skip(next + 1, `"${word}" makes it a kind of thing`) : undefined;

@@ -125,7 +125,8 @@ export const numberAlone: AmountRule = {
     const number = readNumber(room.tokens, at, room.decimalComma);
     if (!number || !token) return undefined;
     const sign = FRACTION_SIGNS.has(token.text);
-    if (number.value === 1 && !number.fraction && token.kind !== 'number') {
+    const belowZero = /^(?:minus|negative)$/.test(wordAt(room, at - 1));
+    if (number.value === 1 && !number.fraction && token.kind !== 'number' && !belowZero) {
       return { skip: { to: number.to, why: '"one" stands for a thing' } };
     }
     if (number.loose && !sign) return { skip: { to: number.to, why: 'a couple of things' } };

@@ -16,7 +16,9 @@ export const mixes: AmountRule = {
   read(room, at) {
     const first = readNumber(room.tokens, at);
     if (!first || readUnit(room.tokens, first.to)) return undefined;
-    return written(room, at, first) ?? spoken(room, at, first) ?? parts(room, at, first);
+    return (
+      written(room, at, first) ?? spoken(room, at, first) ?? oneTo(room, at, first) ?? parts(room, at, first)
+    );
   },
 };
 
@@ -37,6 +39,23 @@ function spoken(room: Room, at: number, first: NumberReading): AmountRead | unde
   const second = readNumber(room.tokens, first.to + 1);
   if (second?.value !== 1 || readUnit(room.tokens, second.to)) return undefined;
   return ratio('<number> to one', first, at, second.to, first.value);
+}
+
+const MIX =
+  /^(?:mix|mixed|mortar|cement|sand|lime|clay|plaster|render|ballast|concrete|hardener|resin|epoxy|glue|water|thinner|thinners|grout|ratio|two-stroke|oil|gear|gearing|reduction)$/;
+
+/** "one to three with sand": the larger over the smaller, beside a word of mixing. */
+function oneTo(room: Room, at: number, first: NumberReading): AmountRead | undefined {
+  if (first.value !== 1 || wordAt(room, first.to) !== 'to') return undefined;
+  const second = readNumber(room.tokens, first.to + 1);
+  if (!second || second.value < 2 || second.value > 100 || readUnit(room.tokens, second.to)) return undefined;
+  for (let index = at - 8; index < second.to + 5; index++) {
+    const token = room.tokens[index];
+    if (token?.sentence === room.tokens[at]?.sentence && token && MIX.test(token.word)) {
+      return ratio('one to <number>', first, at, second.to, second.value);
+    }
+  }
+  return undefined;
 }
 
 function parts(room: Room, at: number, first: NumberReading): AmountRead | undefined {

@@ -40,10 +40,7 @@ const SPOKEN_OF: readonly (readonly [string, Cue])[] = [
     'tyre tyres tire tires pressure pressures compressor cut-in cut-out inflate inflated pumped',
     { dimension: 'pressure', low: 0.5, high: 1000 },
   ],
-  [
-    'moisture humidity damp dampness',
-    { dimension: 'ratio', low: 4, high: 100 },
-  ],
+  ['moisture humidity damp dampness', { dimension: 'ratio', low: 4, high: 100 }],
   [
     'cost costs price priced prices paid pay charge charges charged quoted quote bill invoice deposit haggled money cash',
     { dimension: 'money', low: 2, high: 500000 },
@@ -61,7 +58,8 @@ const BACK = 9;
 const ON = 6;
 
 /** Words behind a cue that make it another thing: "fuse box", "tyre width", "weight of the door". */
-const OTHER_THING = /^(?:box|boxes|holder|panel|board|post|room|house|shelf|bracket|brackets|cover|tray|locker|wall|width)$/;
+const OTHER_THING =
+  /^(?:box|boxes|holder|panel|board|post|room|house|shelf|bracket|brackets|cover|tray|locker|wall|width)$/;
 
 function cueAt(room: Room, index: number, value: number): Cue | undefined {
   const cue = CUES.get(wordAt(room, index));
@@ -85,7 +83,8 @@ export function kindOf(room: Room, amount: Amount): Kind | undefined {
   }
   for (let step = 0; step < ON; step++) {
     const index = amount.to + step;
-    if (room.tokens[index]?.sentence !== sentence || /^(?:[.;:!?,]|but|and|so)$/.test(wordAt(room, index))) break;
+    if (room.tokens[index]?.sentence !== sentence || /^(?:[.;:!?,]|but|and|so)$/.test(wordAt(room, index)))
+      break;
     offer(index, step + 3);
   }
   return best;

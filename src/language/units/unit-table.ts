@@ -363,7 +363,14 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
     key: 'local-money',
     dimension: 'money',
     spoken: [
-      ...['bob', ...SIZES('shilling'), ...SIZES('rupee'), ...SIZES('crown'), ...SIZES('peso'), ...SIZES('franc')],
+      ...[
+        'bob',
+        ...SIZES('shilling'),
+        ...SIZES('rupee'),
+        ...SIZES('crown'),
+        ...SIZES('peso'),
+        ...SIZES('franc'),
+      ],
       ...['krone', 'krona', 'koruna', 'zloty', ...SIZES('zloty'), 'forint', 'ringgit', 'baht', 'lei', 'lira'],
     ],
   },
