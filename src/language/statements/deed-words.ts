@@ -59,13 +59,24 @@ const BARE_SUMS = set(
 );
 const TAKEN = / (?:off|out|down|up|apart|away|back)\//;
 
+const REMOVES = /^(?:out|off|up|down|away|apart|back|open|loose|free|in|over|round)$/;
+/** Faults when they befall a thing, work when somebody does them. */
+const DONE_BY_HAND = /^(?:lifted|stripped|peeled|popped|scraped|rubbed|ground|blew|shorted|slipped)$/;
+
+/** "I cracked the pane" is a mishap; "I cracked the mounts loose", "bent the tabs in" and "lifted her" are work. */
+export function isMishap(verb: Word, object: readonly Word[]): boolean {
+  if (!/[FX]/.test(verb.classes) || DONE_BY_HAND.test(verb.lower)) return false;
+  return !object.slice(0, 6).some(({ lower }) => REMOVES.test(lower));
+}
+
 /** Whether a verb said of oneself, with its object, is work on a thing. */
 export function isWorkOn(verb: Word | undefined, object: readonly Word[]): boolean {
-  if (!verb || has(object.slice(0, 4), 'Y') || verb.classes.includes('F')) return false;
+  if (!verb || has(object.slice(0, 4), 'Y') || isMishap(verb, object)) return false;
   if (has(object.slice(0, 3), 'E')) return false;
   const rest = object.map((word) => ` ${word.lower}/`).join('');
   const first = object[0]?.lower ?? '';
-  if (/^(?:what|how|myself)$/.test(first)) return false;
+  if (/^(?:how|myself)$/.test(first) || (first === 'what' && !/ (?:could|left|remains)\//.test(rest)))
+    return false;
   switch (verb.lower) {
     case 'did':
     case 'done':
@@ -94,7 +105,10 @@ export function isWorkOn(verb: Word | undefined, object: readonly Word[]): boole
     case 'run':
       return (
         !/^(?:it|into|out|past|over|epoxy|paint)$/.test(first) &&
-        (first !== 'a' || / (?:cable|pipe|wire|hose|bead|line|duct|conduit|weld|lead|seam)\//.test(rest))
+        (first !== 'a' ||
+          / (?:cable|pipe|wire|hose|bead|line|duct|conduit|weld|lead|seam|earth|feed|supply|circuit|ring|drain|main|tail|loom|batten|chain)\//.test(
+            rest,
+          ))
       );
     case 'called':
       return !/^(?:it|that|this)$/.test(first);

@@ -16,7 +16,7 @@ const FINISHED_STATES = set(
 );
 /** Things that fragments name without reporting work: weather, time, people's doings. */
 const IDLE_THINGS =
-  / (?:rain|sun|wind|snow|weather|forecast|heating|kettle|radio|light|lights|clouds?|power|hands?|fingers?|knees?|back|feet|head|time|day|days|week|weeks|hours?|minutes?|year|years|month|months|tomorrow|price|part|question|comment|comments|thumbs|fingers|eyes|hang|hold|come|carry|game|job|jobs|tools|gloves|mask|goggles|jacket|coat|shoes|boots|what|how|why|who|where)\//;
+  / (?:rain|kettle|dog|cat|heating|telly|music|sun|wind|snow|weather|forecast|heating|kettle|radio|light|lights|clouds?|power|hands?|fingers?|knees?|back|feet|head|time|day|days|week|weeks|hours?|minutes?|year|years|month|months|tomorrow|price|part|question|comment|comments|thumbs|fingers|eyes|hang|hold|come|carry|game|job|jobs|tools|gloves|mask|goggles|jacket|coat|shoes|boots|what|how|why|who|where)\//;
 
 const code = (words: readonly Word[]) => words.map((word) => ` ${word.lower}/`).join('');
 const isFault = (word: Word) => word.classes.includes('F') || word.classes.includes('X');
@@ -109,8 +109,17 @@ function isDroppedSubject(grammar: Grammar, said: Said, scene: Scene): boolean {
   if (said.afterPause && !goesOn(said, scene)) return false;
   if (NO_ERRAND.has(verb.lower) || verb.classes.includes('Z')) return false;
   if (verb.classes.includes('B') && !isToldAmongPasts(said, scene)) return false;
-  if (isFault(verb)) return REMOVES.test(rest[0]?.lower ?? '');
-  return isObject(rest) && isWorkOn(verb, rest);
+  return isObject(rest) && isWorkOn(verb, rest) && !isSameBreath(said, rest, scene);
+}
+
+/** "I made a strap and fitted it": two strokes at one thing are one deed. */
+export function isSameBreath(said: Said, object: readonly Word[], scene: Scene): boolean {
+  if (said.opener !== 'and' || said.afterPause || !/^(?:it|them)$/.test(object[0]?.lower ?? '')) return false;
+  const before = neighbour(scene, said, -1);
+  const told = before && grammarOf(before);
+  return (
+    (told?.form === 'past' || told?.form === 'perfect') && (told.doer === 'none' || told.doer === 'speaker')
+  );
 }
 
 const isObject = (rest: readonly Word[]) => {
@@ -121,7 +130,7 @@ const isObject = (rest: readonly Word[]) => {
 };
 
 /** After a pause a bare past verb goes on with the speaker's own telling, and with nobody else's. */
-function goesOn(said: Said, scene: Scene): boolean {
+export function goesOn(said: Said, scene: Scene): boolean {
   const before = neighbour(scene, said, -1);
   if (!before) return true;
   const grammar = grammarOf(before);
@@ -137,7 +146,7 @@ function goesOn(said: Said, scene: Scene): boolean {
 /** "My brother in law welded the pins", "the lads cut the slabs". */
 function isPersonsWork({ form, doer, verb, rest }: Grammar): boolean {
   if ((form !== 'past' && form !== 'perfect') || doer !== 'person' || !verb) return false;
-  if (!verb.classes.includes('P') || verb.classes.includes('Z') || isFault(verb)) return false;
+  if (!verb.classes.includes('P') || verb.classes.includes('Z')) return false;
   if (PERSONS_OWN.test(verb.lower)) return false;
   return /[TOC]/.test(rest[0]?.classes ?? '') && isWorkOn(verb, rest);
 }
@@ -192,9 +201,40 @@ function isCoatOn({ form, rest }: Grammar, said: Said, scene: Scene): boolean {
   );
 }
 
+/** "Primed, two coats, both sides", "Sanded.": the thing is the one just spoken of. */
+function isBareParticiple({ form, rest }: Grammar, said: Said, scene: Scene): boolean {
+  const [verb, next] = rest;
+  if (form !== 'verbless' || !verb || neighbour(scene, said, -1) || said.opener) return false;
+  if (!isWorkVerb(verb, rest.slice(1)) || verb.classes.includes('B')) return false;
+  if (
+    /^(?:done|sorted|finished|fixed|agreed|filmed|checked|posted|edited|uploaded|called|asked)$/.test(
+      verb.lower,
+    )
+  )
+    return false;
+  return (
+    next === undefined || (rest.length <= 3 && rest.slice(1).every((word) => /[ACR]/.test(word.classes)))
+  );
+}
+
+/** "There's a proper step on it now", "there's now a drain under it". */
+function isThereNow({ subject, form, rest }: Grammar, said: Said): boolean {
+  if (subject[0]?.lower !== 'there' || form !== 'copula' || has(said.words, 'f') || isMedia(said.words))
+    return false;
+  return (
+    / now\//.test(said.code) &&
+    rest.some((word) => /R/.test(word.classes)) &&
+    !/ (?:only|just|more|less|enough|nothing|no|room)\//.test(said.code) &&
+    !has(said.words, 'Q') &&
+    !has(said.words, 'F')
+  );
+}
+
 export const GRAMMAR_RULES: readonly StatementRule[] = [
   byGrammar('grammar: <thing> <participle>', isFragment),
   byGrammar('grammar: <coat> on <thing>', isCoatOn),
+  byGrammar('grammar: <participle>', isBareParticiple),
+  byGrammar('grammar: there is now <thing>', isThereNow),
   byGrammar('grammar: <past> <thing>', isDroppedSubject),
   byGrammar('grammar: <person> <past> <thing>', isPersonsWork),
   byGrammar('grammar: <thing> I <past>', isThingFirst),

@@ -10,6 +10,7 @@ import {
   PERSONAL,
   silent,
 } from './deed-words.ts';
+import { goesOn, isSameBreath } from './done-by-grammar.ts';
 import {
   type Draft,
   draft,
@@ -30,7 +31,7 @@ const isWork = (found: Found) => isWorkOn(found.part('verb')[0], found.part('obj
 /** Parts of the speaker, the weather: their states are no work. */
 const NO_PIECES =
   set(`knees back hands hand fingers feet arms eyes head hair wrist wrists shoulder shoulders voice battery-life rain sun wind snow
-  mosquitoes midges pigeons frost tide stars moon clouds weather forecast tide`);
+  mosquitoes midges pigeons frost tide stars moon clouds weather forecast tide kettle heating telly music dog radio`);
 const saidOfMedia = (found: Found) => has(found.part('subject'), 'E');
 const saidOfPerson = (found: Found) =>
   isOne(found.part('subject'), PERSONAL) || has(found.part('subject').slice(-1), 'J');
@@ -78,7 +79,7 @@ function isPlacing(found: Found): boolean {
   // "in the alcove", "on there", "up and level", "off at last"; but not "in oak" or "on rubber feet".
   return (
     /[TRCADO]/.test(next.classes) ||
-    /^(and|there|where|at|em|position|place|too|bar|except|apart)$/.test(next.lower)
+    /^(and|there|where|at|em|position|place|too|bar|except|apart|so)$/.test(next.lower)
   );
 }
 const UNSETTLED =
@@ -91,7 +92,7 @@ const COAT =
 const THING = '(?<subject> <plain>{1,9}? )';
 const BE = "(?: <is> | (?: has | have | 's | 've | had ) (?: all | now | both )? been | <is> being )";
 const ADVERBS =
-  '(?: <adverb> | back | well | up | dead | at last | good and | pressure | vacuum | flood | spot | shot | sand | soda | powder | hot | tack | wet | machine | leak | load | bench | spray )*';
+  '(?: <adverb> | back | well | up | dead | at last | good and | pressure | stop | pilot | rough | cross | edge | grit | bead | water | steam | vacuum | flood | spot | shot | sand | soda | powder | hot | tack | wet | machine | leak | load | bench | spray )*';
 
 /** Ways of saying that work is finished. Ordered from the plainest to the loosest. */
 export const DONE_RULES: readonly StatementRule[] = [
@@ -189,6 +190,8 @@ export const DONE_RULES: readonly StatementRule[] = [
     (found, said, scene) => {
       const [verb] = found.part('verb');
       if (!verb || NO_ERRAND.has(verb.lower) || said.opener === 'which') return false;
+      if (said.opener && (!goesOn(said, scene) || isSameBreath(said, found.part('object'), scene)))
+        return false;
       // "cut the legs" may be an order to oneself: only a past time settles it.
       if (verb.classes.includes('B') && !isLately(said, scene) && !/ already\//.test(said.code)) return false;
       if (
@@ -262,7 +265,8 @@ export const DONE_RULES: readonly StatementRule[] = [
         return next === 'now';
       if (next === 'at') return !/^(?:out|up|in|down)$/.test(verb) || has(found.part('rest').slice(-1), 'D');
       if (next === 'to' && has(found.part('rest').slice(1, 2), 'Q')) return false;
-      return !/^(of|my|price|loose|by|with|a)$/.test(next) && !has(found.part('rest').slice(0, 1), 'Q');
+      if (next === 'with') return /^(?:off|out|up|away|in)$/.test(verb);
+      return !/^(of|my|price|loose|by|a)$/.test(next) && !has(found.part('rest').slice(0, 1), 'Q');
     },
   ),
   report(
@@ -368,6 +372,7 @@ export const DONE_RULES: readonly StatementRule[] = [
         return undefined;
       const found = find(GOES_ON, said);
       if (!found || !isWork(found) || !tells(before, scene)) return undefined;
+      if (isSameBreath(said, found.part('object'), scene)) return undefined;
       return draft('done', said, {}, firstWord(said));
     },
   },

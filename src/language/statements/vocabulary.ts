@@ -66,7 +66,7 @@ exhausted confirmed suggested recommended claimed argued denied pretended intend
 travelled traveled showed changed-mind turned dropped suffered struggled owed owned preferred expected considered
 guaranteed complained admitted confessed swore sounded tasted smelled smelt cared rained snowed poured sweated
 left-handed right-handed one-sided double-sided so-called newfangled assumed figured doubted feared cursed
-puzzled stumped baffled floored-by based designed rated listed published advertised`);
+wished puzzled stumped baffled floored-by based designed rated listed published advertised`);
 const NO_GERUNDS = set(`
 thing something anything everything nothing morning evening during king ring string spring wing sling bring ceiling
 being going having saying thinking looking feeling knowing meaning waiting hoping talking wondering evening
