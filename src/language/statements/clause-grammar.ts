@@ -80,6 +80,7 @@ export function grammarOf(said: Said): Grammar | undefined {
   for (let k = from; k < words.length; k++) {
     if (is(words[k], /[SHM]/)) return withAuxiliary(words, from, k);
     if (isPastVerb(words, from, k)) return shaped('past', words, from, k, k);
+    if (isPresentVerb(words, from, k)) return shaped('present', words, from, k, k);
   }
   return shaped('verbless', words, from, words.length, words.length);
 }
@@ -95,6 +96,17 @@ function isPastVerb(words: readonly Word[], from: number, k: number): boolean {
   if (before && SPEAKER.test(before.lower)) return true;
   // "the panel cut the draught" has an object; "the cut panel" has none.
   return after !== undefined && /[TOCRQA]/.test(after.classes) && k - from <= 6;
+}
+
+const STANDS =
+  /^(?:sits?|stands?|hangs?|lies|lives?|runs?|works?|fits?|holds?|shuts?|closes?|opens?|swings?|slides?|drains?|turns?|fires?|knows?)$/;
+
+/** "The tank stands on its base", "the scupper runs clear": how a thing now is, told by a plain present. */
+function isPresentVerb(words: readonly Word[], from: number, k: number): boolean {
+  const word = words[k] as Word;
+  if (k === from || k - from > 6 || !STANDS.test(word.lower) || is(words[k - 1], /[TRV]/)) return false;
+  const after = words[k + 1];
+  return after === undefined || /[RCATO]/.test(after.classes) || after.classes === '';
 }
 
 function shaped(

@@ -16,13 +16,13 @@ export const NO_RESULT =
   stuck used planned drawn-to shown worn spoilt spoilt supported exposed separated told timed priced-in fired rounded
   related settled cursed pinned-down kept built-in allowed spoken seen spent concerned put hidden covered-in loved
   owed needed hoped sagged loaded pushed stretched squeezed sacked confused bothered brought worked figured costed
-  priced`);
+  priced wet counted stamped stiffened twitched earned`);
 /** Verbs that, said of oneself, tell of looking, losing or saying rather than of work. */
 export const NO_WORK =
   set(`measured checked found lost left met hit stood showed gave given told used planned held kept spent
   paid called dropped got choose chose chosen reckoned guessed timed priced weighed bought ordered photographed modeled
   modelled costed ran leant stepped started stopped taped noticed figured read saw seen shown hoped drove driven
-  pushed argued drank slept offered pictured sketched worked figured totted chewed`);
+  pushed argued drank slept offered pictured sketched worked figured totted chewed counted carried earned wished`);
 /** With nobody named, the same tell of an errand: "spoke to the engineer", "found the spanner". */
 export const NO_ERRAND =
   set(`left met hit stood showed gave given told used planned held kept spent paid called got choose chose
@@ -55,7 +55,7 @@ export function isLately(said: Said, scene: Scene): boolean {
 }
 
 const BARE_SUMS = set(
-  'math maths sums numbers arithmetic that it this calculation calculations dry-run dry run',
+  'math maths sum sums numbers arithmetic that it this calculation calculations dry-run dry run',
 );
 const TAKEN = / (?:off|out|down|up|apart|away|back)\//;
 

@@ -151,7 +151,7 @@ function isPersonsWork({ form, doer, verb, rest }: Grammar): boolean {
   return /[TOC]/.test(rest[0]?.classes ?? '') && isWorkOn(verb, rest);
 }
 const PERSONS_OWN =
-  /^(?:told|reckoned|brought|dropped|rang|called|emailed|marked|sent|texted|messaged|caught|wanted|offered|took|made|gave|put|showed|turned|picked|delivered|covered|passed|got|held|priced|quoted|filmed|had|done|did)$/;
+  /^(?:told|reckoned|brought|dropped|rang|called|emailed|marked|sent|texted|messaged|caught|wanted|offered|took|made|gave|put|showed|turned|picked|delivered|covered|passed|wrote|said|counted|asked|got|held|priced|quoted|filmed|had|done|did)$/;
 
 /** "The other four I've already puttied", "the rafters I cut on Monday": the thing first. */
 function isThingFirst({ form, doer, subject, verb, rest }: Grammar): boolean {

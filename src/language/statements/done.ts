@@ -23,7 +23,7 @@ import {
   type StatementRule,
 } from './draft.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
-import type { Said } from './words.ts';
+import type { Said, Word } from './words.ts';
 
 const set = (words: string) => new Set(words.trim().split(/\s+/));
 const isWork = (found: Found) => isWorkOn(found.part('verb')[0], found.part('object'));
@@ -58,6 +58,14 @@ const report = (name: string, source: string, guard: Guard): StatementRule =>
     (found, said, scene) => !silent(said, scene) && !negated(found) && guard(found, said, scene),
   );
 
+/** "On the twentieth", "on the 3rd". */
+const isDayOfMonth = (rest: readonly Word[]) =>
+  rest[0]?.lower === 'the' &&
+  /^(?:first|second|third|\d+(?:st|nd|rd|th)|[a-z-]*(?:fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|teenth|tieth|-first|-second|-third))$/.test(
+    rest[1]?.lower ?? '',
+  ) &&
+  (rest.length === 2 || /^(?:of|at|in)$/.test(rest[2]?.lower ?? ''));
+
 /** Words after "is in", "is on", "is off" that make it a place or a property. */
 function isPlacing(found: Found): boolean {
   const verb = found.part('verb')[0]?.lower ?? '';
@@ -66,7 +74,7 @@ function isPlacing(found: Found): boolean {
   if (!next) return true;
   if (/^(gone|done|finished|complete|completed|sorted|fixed|away|together|apart|home)$/.test(verb))
     return true;
-  if (/^[Qa-z]*Q/.test(next.classes) || next.lower === 'a' || next.lower === 'an') return false;
+  if (has([next], 'Q') || isDayOfMonth(rest) || next.lower === 'a' || next.lower === 'an') return false;
   if (isOne(rest.slice(0, 3), UNSETTLED)) return false;
   if (/^(to|for|of|by|against|with|from)$/.test(next.lower))
     return (
@@ -92,7 +100,7 @@ const COAT =
 const THING = '(?<subject> <plain>{1,9}? )';
 const BE = "(?: <is> | (?: has | have | 's | 've | had ) (?: all | now | both )? been | <is> being )";
 const ADVERBS =
-  '(?: <adverb> | back | well | up | dead | at last | good and | pressure | stop | pilot | rough | cross | edge | grit | bead | water | steam | vacuum | flood | spot | shot | sand | soda | powder | hot | tack | wet | machine | leak | load | bench | spray )*';
+  '(?: <adverb> | back | well | up | dead | at last | good and | pressure | stop | pilot | wire | rough | cross | edge | grit | bead | water | steam | vacuum | flood | spot | shot | sand | soda | powder | hot | tack | wet | machine | leak | load | bench | spray )*';
 
 /** Ways of saying that work is finished. Ordered from the plainest to the loosest. */
 export const DONE_RULES: readonly StatementRule[] = [
@@ -124,6 +132,15 @@ export const DONE_RULES: readonly StatementRule[] = [
       isPlacing(found),
   ),
   report(
+    '<thing> is there and <participle>',
+    `^<lead>* ${THING} (?: <is> | (?: has | have ) been ) ${ADVERBS} (?: <prep> <det>? <plain>{1,3} | <doing> <plain>{0,3} | <settled> <plain>{0,4} ) and <adverb>* (?<verb> <done> )`,
+    (found) =>
+      !saidOfPerson(found) &&
+      !saidOfMedia(found) &&
+      !NO_RESULT.has(found.part('verb')[0]?.lower ?? '') &&
+      !/[FXZ]/.test(found.part('verb')[0]?.classes ?? ''),
+  ),
+  report(
     '<thing> is full',
     `^<lead>* ${THING} <is> (?: <adverb> | dead | back )* (?: full | level | straight | tight | watertight | weathertight | bare | clear ) (?: again | now | at last | too )* $`,
     (found) =>
@@ -131,7 +148,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     '<thing> is in its place',
-    `^<lead>* ${THING} <is> ${ADVERBS} (?: in | on | under | over | at | behind ) (?: its | their | her | his ) (?<rest> <any>* )`,
+    `^<lead>* ${THING} (?: <is> | was | were ) ${ADVERBS} (?: in | on | under | over | at | behind ) (?: its | their | her | his ) (?<rest> <any>* )`,
     (found) => !saidOfPerson(found) && !isOne(found.part('rest'), set('own way tail')),
   ),
   report(
@@ -260,7 +277,8 @@ export const DONE_RULES: readonly StatementRule[] = [
       if (saidOfPerson(found) || saidOfMedia(found)) return false;
       if (
         /^(it|that|this)$/.test(found.part('subject')[0]?.lower ?? '') &&
-        /^(fine|well|great|off|in|down)$/.test(verb)
+        /^(fine|well|great|off|in|down)$/.test(verb) &&
+        next !== 'with'
       )
         return next === 'now';
       if (next === 'at') return !/^(?:out|up|in|down)$/.test(verb) || has(found.part('rest').slice(-1), 'D');
@@ -298,7 +316,9 @@ export const DONE_RULES: readonly StatementRule[] = [
     '^<lead>* (?<subject> <plain>{0,6}? ) <adverb>* (?: held | passed ) (?<rest> <any>+ )',
     (found, said) =>
       !saidOfPerson(found) &&
-      / (?:psi|bar|pressure|test|tests|inspection|air|water|vacuum|overnight)\//.test(said.code),
+      / (?:psi|bar|millibar|mbar|kpa|pressure|test|tests|inspection|air|water|vacuum|overnight)\//.test(
+        said.code,
+      ),
   ),
   report(
     'could finish <thing>',
@@ -498,7 +518,7 @@ export const DONE_RULES: readonly StatementRule[] = [
         !verb ||
         NO_RESULT.has(verb.lower) ||
         /[FZB]/.test(verb.classes) ||
-        /^(?:come|all|right|way|back|on|hang|well|so|part|half|over|straight)$/.test(
+        /^(?:wrote|next|come|all|right|way|back|on|hang|well|so|part|half|over|straight)$/.test(
           said.words[0]?.lower ?? '',
         )
       )
@@ -522,7 +542,7 @@ export const DONE_RULES: readonly StatementRule[] = [
         return undefined;
       const found = find(AFTER_TOPIC, said);
       const verb = found?.part('verb')[0];
-      if (!found || !verb || NO_RESULT.has(verb.lower) || verb.classes.includes('Z')) return undefined;
+      if (!found || !verb || NO_RESULT.has(verb.lower) || /[ZF]/.test(verb.classes)) return undefined;
       if (/^(?:give|take|more|plus|no)$/.test(before.words[0]?.lower ?? '') || has(before.words, 'E'))
         return undefined;
       return {
@@ -573,12 +593,28 @@ const AFTER_TOPIC = phrase(
   '^ (?: <adverb> | both )* (?<verb> <done> | gone | done | sorted | finished | off | out | in | up | down ) (?<rest> <any>{0,4} )$',
 );
 
+/** "... and hung": a second participle that is work. */
+const isJoined = (rest: readonly Word[]) =>
+  rest[0]?.lower === 'and' &&
+  rest
+    .slice(1, 3)
+    .some((word) => word.classes.includes('P') && !/[FX]/.test(word.classes) && !NO_RESULT.has(word.lower));
+
 /** Whether a participle tells of finished work, by what it is and by what follows. */
 function isResult(found: Found): boolean {
   const [verb] = found.part('verb');
   const next = found.part('rest')[0]?.lower ?? '';
   const gone = /^(?:out|up|off|down|away|apart)$/.test(next);
-  if (!verb || NO_RESULT.has(verb.lower) || verb.classes.includes('Z')) return false;
+  if (!verb || verb.classes.includes('Z')) return false;
+  const also = isJoined(found.part('rest'));
+  // "is made", "stuck down", "bent and hung": what alone is a state or a fault is work with these beside it.
+  if (also || (verb.lower === 'made' && (next === '' || /^(?:up|already|now|again|too)$/.test(next))))
+    return true;
+  if (verb.lower === 'stuck' && /^(?:together|down|on|back|in)$/.test(next)) return true;
+  if (verb.lower === 'dropped' && !/^(?:in|back|into|off|down)$/.test(next)) return false;
+  // "is bored 22": a size, and not a deed.
+  if (has(found.part('rest').slice(0, 1), 'Q') && !/^(?:one|two|three|four|twice)$/.test(next)) return false;
+  if (NO_RESULT.has(verb.lower)) return false;
   // "ripped" is a fault, "ripped up" is work.
   if (verb.classes.includes('F') && !gone) return false;
   if (/^(?:made|built|framed|pitched|spaced|sized|carved|lapped|cut|laid|run|set)$/.test(verb.lower)) {

@@ -3,8 +3,8 @@
  * by itself; with "measure the ladder" among the open tasks it is the end of that task.
  */
 import { workBase, workParticiple, workPast } from '../lexicon/work-verbs.ts';
-import { grammarOf } from './clause-grammar.ts';
-import { isDuty } from './deed-words.ts';
+import { grammarOf, leadLength } from './clause-grammar.ts';
+import { has, isDuty } from './deed-words.ts';
 import {
   draft,
   firstWord,
@@ -84,6 +84,12 @@ const BEFALLS =
 const ENDED =
   /^(?:done|finished|sorted|complete|completed|ready|in|on|up|down|off|out|through|away|together|back|made|over)$/;
 
+/** Whether a thing is among some, by its own name or as a part of a compound: "the mill" is "the sawmill". */
+const names = (some: ReadonlySet<string>, thing: string): boolean =>
+  some.has(thing) ||
+  (thing.length > 3 &&
+    [...some].some((other) => other.length > 3 && (other.endsWith(thing) || thing.endsWith(other))));
+
 const contentOf = (words: readonly Word[]) =>
   new Set(
     words
@@ -103,7 +109,7 @@ function finishes(said: Said, scene: Scene): boolean {
   const { open } = scene;
   const { words } = said;
   const things = contentOf(wordsAbout(said, scene));
-  const about = open.filter((work) => [...work.things].some((thing) => things.has(thing)));
+  const about = open.filter((work) => [...work.things].some((thing) => names(things, thing)));
   if (about.length === 0) return false;
   for (let at = 0; at < words.length; at++) {
     const deed = deedAt(words, at);
@@ -114,22 +120,50 @@ function finishes(said: Said, scene: Scene): boolean {
   return tellsTheEnd(said, things, about);
 }
 
+/** "The foundry has the drawing": two things of one task, and the one has the other. */
+function hasWhatWasOwed(
+  said: Said,
+  subject: readonly Word[],
+  rest: readonly Word[],
+  things: ReadonlySet<string>,
+  about: readonly OpenWork[],
+): boolean {
+  const verb = said.words[leadLength(said.words) + subject.length]?.lower ?? '';
+  if (!/^(?:has|have|'s)$/.test(verb) || rest.some(({ classes }) => /[NQ]/.test(classes))) return false;
+  return about.some((work) => [...work.things].filter((thing) => names(things, thing)).length > 1);
+}
+
 /** Whether the clause, that names a thing of an open task, tells of something brought to an end. */
 function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly OpenWork[]): boolean {
   const grammar = grammarOf(said);
-  if (!grammar?.verb || grammar.negated || said.words.some(({ classes }) => /[FX]/.test(classes)))
+  if (
+    !grammar?.verb ||
+    grammar.negated ||
+    [grammar.verb, ...grammar.rest].some(({ classes }) => /[FX]/.test(classes))
+  )
     return false;
   const { form, doer, subject, verb, rest } = grammar;
   const shares = (some: ReadonlySet<string>) =>
-    about.some((work) => [...work.things].some((thing) => some.has(thing)));
+    about.some((work) => [...work.things].some((thing) => names(some, thing)));
   if (doer === 'speaker' || doer === 'none') {
     if (form !== 'past' && form !== 'perfect') return false;
     return ERRAND_DEEDS.has(verb.lower) && shares(things) && !rest.some(({ classes }) => /[Y]/.test(classes));
   }
-  if (doer !== 'thing' || !shares(contentOf(subject))) return false;
-  if (form === 'passive' || form === 'perfect')
-    return !BEFALLS.test(verb.lower) && !verb.classes.includes('Z');
-  return form === 'copula' && ENDED.test(verb.lower) && !/^(?:of|for|to|a)$/.test(rest[0]?.lower ?? '');
+  if ((doer !== 'thing' && doer !== 'person') || !shares(contentOf(subject))) return false;
+  switch (form) {
+    // "The glass man knows", "the tank stands on its base", "the scupper runs clear".
+    case 'present':
+      return !has(rest, 'Q') && !has(rest, 'f');
+    case 'passive':
+    case 'perfect':
+      return !BEFALLS.test(verb.lower) && !verb.classes.includes('Z');
+    case 'copula':
+      return (
+        (ENDED.test(verb.lower) && !/^(?:of|for|to|a)$/.test(rest[0]?.lower ?? '')) || verb.lower === 'as'
+      );
+    default:
+      return hasWhatWasOwed(said, subject, rest, things, about);
+  }
 }
 
 export const FINISHED_RULES: readonly StatementRule[] = [

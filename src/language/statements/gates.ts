@@ -140,7 +140,9 @@ function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   if (VIEWERS.test(main.code) || scene.unreal.has(main.index)) return undefined;
   if (
     /\bwhen\b/.test(gate.opener) &&
-    !/ (?:comes|arrives|here|back|lands|turns|up|in|done|dry|round)\//.test(gate.code)
+    !/ (?:comes|arrives|here|back|lands|turns|up|in|done|dry|round|cured|hard|set|warm|warmer|cold|cool|free|gone|finished|ready|off|out|on|treated|skinned)\//.test(
+      gate.code,
+    )
   )
     return undefined;
   if (/\bafter\b/.test(gate.opener) && gate.words.length < 2) return undefined;

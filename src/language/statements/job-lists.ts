@@ -1,7 +1,7 @@
 /** Jobs told as a list, as an order to oneself, or as bare things under a heading. */
 import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
-import { dayIn } from './tasks.ts';
+import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
@@ -134,7 +134,8 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
   const [next] = object;
   if (
     !next ||
-    /^(?:it|you|me|us)$/.test(next.lower) ||
+    /^(?:you|me|us)$/.test(next.lower) ||
+    (next.lower === 'it' && (dayIn(said, scene) ?? dayAfter(said, scene)) === undefined) ||
     (has(object, 's') && !/ (?:once|before|until|till)\//.test(said.code)) ||
     / (?:says|said|weighs|measures|needs|wants|takes|comes|runs|sits)\//.test(said.code)
   )
@@ -159,6 +160,9 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
   if (!led && !alone) return false;
   // "I went ahead and cut the hole": the form may be past, and the words before tell a story.
   if (verb.classes.includes('b') && /\band\b/.test(said.opener)) return false;
+  // "Get that bent up", "have the drum skimmed": somebody or something is to do it.
+  if (/^(?:get|have)$/.test(verb.lower) && object.slice(1).some((word) => /[P]/.test(word.classes)))
+    return true;
   if (ASIDE_VERBS.test(verb.lower)) return dayIn(said, scene) !== undefined;
   return true;
 }

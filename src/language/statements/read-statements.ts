@@ -171,7 +171,7 @@ function lastClause(each: Draft, scene: Scene): number {
     !here ||
     next.sentence !== here.sentence ||
     next.opener ||
-    next.words.length > 6 ||
+    next.words.length > (next.words[0]?.classes.includes('Q') ? 9 : 6) ||
     scene.listed.has(next.index)
   )
     return each.to;

@@ -47,7 +47,10 @@ export const PLANNED_RULES: readonly StatementRule[] = [
     '<work> <day>',
     '^<lead>* (?<thing> <plain>{1,4}? ) (?: then )? (?<when> (?: on | first thing | for )? (?: tomorrow | tonight | <day> ) (?: morning | afternoon | evening | night | then | if )? ) (?<rest> <any>{0,4} )$',
     (found, said, scene) =>
-      isWorkNoun(found.part('thing').at(-1)) &&
+      (isWorkNoun(found.part('thing').at(-1)) || neighbour(scene, said, -1) === undefined) &&
+      !/^(?:delivery|expecting|hoping|waiting|starting|courier|timber|inspector|inspection|see|same|more|forecast|until|till)$/.test(
+        first(found, 'thing'),
+      ) &&
       grammarOf(said)?.form === 'verbless' &&
       !found.part('thing').some((word) => /[RJDNb]/.test(word.classes)) &&
       !isIdle(found.part('thing')) &&
@@ -188,6 +191,25 @@ export const PLANNED_RULES: readonly StatementRule[] = [
     '<back> it goes',
     '^<lead>* (?: so )? (?<place> back | out | off | up | in | down | on | away ) (?: it | they | she | he | that | those ) (?: goes | go | comes | come ) (?<rest> <any>{0,5} )$',
     (found) => !has(found.part('rest'), 'b'),
+  ),
+  task(
+    '<thing> to be <participle>',
+    '^<lead>* (?<thing> <plain>{1,5}? ) (?: still )? to be (?<verb> <done> ) (?<rest> <any>{0,5} )$',
+    (found) =>
+      isThing(
+        found
+          .part('thing')
+          .slice(0, -1)
+          .concat(
+            found
+              .part('thing')
+              .slice(-1)
+              .filter(({ lower }) => lower !== 'man'),
+          ),
+      ) &&
+      !/^(?:seems|need|have|has|got|used|going|said|is|are|not)$/.test(
+        found.part('thing').at(-1)?.lower ?? '',
+      ),
   ),
   task(
     "that is <day>'s <noun>",

@@ -195,10 +195,15 @@ export const TASK_RULES: readonly StatementRule[] = [
   ),
   task(
     '<thing> wants a <coat>',
-    '^<lead>* (?<subject> <any>{1,9}? ) (?: <modal> )? <adverb>* (?: want | wants | need | needs | do with | crying out for | due | owed | takes ) (?: a | an | another | its | their | her | his | some | one more | (?= new | fresh | replacement ) ) (?<object> <any>{1,7} )',
+    '^<lead>* (?<subject> <any>{0,9}? ) (?: <modal> )? <adverb>* (?: want | wants | need | needs | do with | crying out for | due | owed | takes ) (?: a | an | another | its | their | her | his | some | one more | (?= new | fresh | replacement ) ) (?<object> <any>{1,7} )',
     (found, said) => {
       const who = subjectOf(found);
-      if (who !== 'thing' || has(found.words, 'N') || has(found.part('object').slice(0, 3), 'Q'))
+      const headless = who === 'none' && / (?:wants|needs|with)\//.test(said.code);
+      if (
+        (who !== 'thing' && !headless) ||
+        has(found.words, 'N') ||
+        has(found.part('object').slice(0, 3), 'Q')
+      )
         return false;
       if (/ takes\//.test(said.code)) return false;
       const code = said.code.slice(said.codeStarts[found.from] ?? 0);
@@ -501,10 +506,11 @@ export const TASK_RULES: readonly StatementRule[] = [
     "^<lead>* (?<subject> <plain>{1,8}?) (?: can | could | 're | are | is | 's | 'll | will | have to | got to | <adverb> )* (?: be )? (?: coming | come | comes | going | go | goes ) (?<back> back )? (?<verb> off | out | in | on | up | down | back | together ) (?<rest> <any>* )",
     (found, said, scene) => {
       const subject = found.part('subject');
-      if (has(found.words, 'N') || has(subject, 'J') || has(subject, 'E') || isReason(said)) return false;
-      if (/^(?:i|we|you|he|she)$/.test(subject[0]?.lower ?? '')) return false;
-      const next = found.part('rest')[0];
       const goes = found.words.some(({ lower }) => /^(?:going|go|goes)$/.test(lower));
+      if (has(found.words, 'N') || has(subject, 'J') || has(subject, 'E') || isReason(said)) return false;
+      if (/^(?:i|we|you|he)$/.test(subject[0]?.lower ?? '')) return false;
+      if (subject[0]?.lower === 'she' && !goes) return false;
+      const next = found.part('rest')[0];
       if (
         next?.classes.includes('D') &&
         found.part('verb')[0]?.lower === 'on' &&
