@@ -1,4 +1,6 @@
 /** Finished work read from the grammar of its clause, where no closer rule has read it. */
+
+import { workParticiple } from '../lexicon/work-verbs.ts';
 import { type Grammar, grammarOf, leadLength } from './clause-grammar.ts';
 import { has, isLately, isWorkOn, NO_ERRAND, NO_RESULT, silent } from './deed-words.ts';
 import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
@@ -51,6 +53,14 @@ function isFragment(grammar: Grammar, said: Said, scene: Scene): boolean {
   const thing = words.slice(0, at);
   if (thing.some((word) => /[OIRJEVNZ]/.test(word.classes) && !/T/.test(word.classes))) return false;
   if (isMedia(words) || IDLE_THINGS.test(code(thing)) || has(thing.slice(-1), 'D')) return false;
+  // "glued and screwed", "fully welded" say how, of a thing told just before; "next up" tells of no thing.
+  if (
+    !thing.some((word) => isNounLike(word)) ||
+    /^(?:next|back|straight|all|way)$/.test(thing[0]?.lower ?? '')
+  )
+    return false;
+  if (!PLACED.test(result.lower) && !workParticiple(result.lower)) return false;
+  if (thing.some((word) => word.classes === 'b') || isHowItWasDone(said, scene)) return false;
   const after = words.slice(at + 1);
   if (after.some((word) => /[SHMV]/.test(word.classes))) return false;
   if (PLACED.test(result.lower))
@@ -64,6 +74,19 @@ function isFragment(grammar: Grammar, said: Said, scene: Scene): boolean {
     isWorkVerb(result, after) &&
     !/^(?:the|a|an|it|them|my|of|by)$/.test(after[0]?.lower ?? '') &&
     opensTalk(said, scene)
+  );
+}
+
+const isNounLike = (word: Word) => !/[ATPCRQLN]/.test(word.classes) || /[BG]/.test(word.classes);
+
+/** "The cable's run, both ends crimped": the words after a deed told with its helper say how it was done. */
+function isHowItWasDone(said: Said, scene: Scene): boolean {
+  const before = neighbour(scene, said, -1);
+  const form = before && grammarOf(before)?.form;
+  return (
+    said.afterPause &&
+    (form === 'passive' || form === 'past' || form === 'perfect') &&
+    / (?:both|each|all|every|edges|ends|sides)\//.test(said.code)
   );
 }
 
@@ -106,7 +129,7 @@ function isDroppedSubject(grammar: Grammar, said: Said, scene: Scene): boolean {
   const { verb, rest } = grammar;
   if (grammar.form !== 'past' || grammar.doer !== 'none' || !verb || rest.length === 0) return false;
   if (!/^(?:and|then|and then|so|but)?$/.test(said.opener)) return false;
-  if (said.afterPause && !goesOn(said, scene)) return false;
+  if ((said.afterPause || said.opener !== '') && !goesOn(said, scene)) return false;
   if (NO_ERRAND.has(verb.lower) || verb.classes.includes('Z')) return false;
   if (verb.classes.includes('B') && !isToldAmongPasts(said, scene)) return false;
   return isObject(rest) && isWorkOn(verb, rest) && !isSameBreath(said, rest, scene);
@@ -144,12 +167,14 @@ export function goesOn(said: Said, scene: Scene): boolean {
 }
 
 /** "My brother in law welded the pins", "the lads cut the slabs". */
-function isPersonsWork({ form, doer, verb, rest }: Grammar): boolean {
+function isPersonsWork({ form, doer, subject, verb, rest }: Grammar): boolean {
   if ((form !== 'past' && form !== 'perfect') || doer !== 'person' || !verb) return false;
   if (!verb.classes.includes('P') || verb.classes.includes('Z')) return false;
-  if (PERSONS_OWN.test(verb.lower)) return false;
+  if (PERSONS_OWN.test(verb.lower) || isRelative(subject)) return false;
   return /[TOC]/.test(rest[0]?.classes ?? '') && isWorkOn(verb, rest);
 }
+const isRelative = (subject: readonly Word[]) =>
+  /^(?:who|that|which|whose|whom)$/.test(subject.at(-1)?.lower ?? '');
 const PERSONS_OWN =
   /^(?:told|reckoned|brought|dropped|rang|called|emailed|marked|sent|texted|messaged|caught|wanted|offered|took|made|gave|put|showed|turned|picked|delivered|covered|passed|wrote|said|counted|asked|got|held|priced|quoted|filmed|had|done|did)$/;
 
@@ -207,7 +232,7 @@ function isBareParticiple({ form, rest }: Grammar, said: Said, scene: Scene): bo
   if (form !== 'verbless' || !verb || neighbour(scene, said, -1) || said.opener) return false;
   if (!isWorkVerb(verb, rest.slice(1)) || verb.classes.includes('B')) return false;
   if (
-    /^(?:done|sorted|finished|fixed|agreed|filmed|checked|posted|edited|uploaded|called|asked)$/.test(
+    /^(?:dropped|moved|turned|opened|closed|paid|booked|excepted|done|sorted|finished|fixed|agreed|filmed|checked|posted|edited|uploaded|called|asked)$/.test(
       verb.lower,
     )
   )

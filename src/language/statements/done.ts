@@ -31,7 +31,7 @@ const isWork = (found: Found) => isWorkOn(found.part('verb')[0], found.part('obj
 /** Parts of the speaker, the weather: their states are no work. */
 const NO_PIECES =
   set(`knees back hands hand fingers feet arms eyes head hair wrist wrists shoulder shoulders voice battery-life rain sun wind snow
-  mosquitoes midges pigeons frost tide stars moon clouds weather forecast tide kettle heating telly music dog radio`);
+  mosquitoes midges pigeons frost tide stars moon clouds weather forecast bugs lights stars birds tide kettle heating telly music dog radio`);
 const saidOfMedia = (found: Found) => has(found.part('subject'), 'E');
 const saidOfPerson = (found: Found) =>
   isOne(found.part('subject'), PERSONAL) || has(found.part('subject').slice(-1), 'J');
@@ -237,7 +237,9 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<person> has been',
     "^<lead>* <det>? <plain>{0,3}? (?<subject> <person> ) (?: 's | has | have ) (?: <adverb> )* been (?: and gone | out | round | and done )? $",
-    () => true,
+    // Somebody who was to come: a visit alone is no work.
+    (found, _, scene) =>
+      scene.open.some(({ things }) => found.part('subject').some(({ lower }) => things.has(lower))),
   ),
   report(
     "I'm after <doing> <thing>",
@@ -249,6 +251,12 @@ export const DONE_RULES: readonly StatementRule[] = [
     "^<lead>* (?: (?: i | we | me and <plain>{1,2} | <plain>{1,3} and (?: i | me ) ) (?: 've | have )? )? (?: <adverb> | finally )* got (?<object> <any>{1,6}? ) (?<verb> <done> | <settled> | back | together | working | running | fitted | under ) (?<rest> <any>* )",
     (found) => {
       const [first] = found.part('object');
+      if (
+        /^(?:bid|quote|price|call|letter|message|email|offer|bill|shock|look|laugh|idea|word)$/.test(
+          found.part('object').slice(0, 2).at(-1)?.lower ?? '',
+        )
+      )
+        return false;
       if (!first || /^(to|an|no|my|its|their|up|there|out|talked|stuck)$/.test(first.lower)) return false;
       return (
         !isOne(found.part('object'), set('to own')) && !has(found.part('object'), 'Y') && isPlacing(found)
@@ -335,7 +343,8 @@ export const DONE_RULES: readonly StatementRule[] = [
         !verb ||
         NO_RESULT.has(verb.lower) ||
         /[FZ]/.test(verb.classes) ||
-        isOne(found.part('rest'), set('for')) ||
+        isOne(found.part('rest'), set('for top record')) ||
+        (first?.lower === 'me' && !/^(?:done|finished|through)$/.test(verb.lower)) ||
         has(found.part('rest'), 'D')
       )
         return false;
@@ -431,7 +440,7 @@ export const DONE_RULES: readonly StatementRule[] = [
       const [verb] = found.part('verb');
       if (!verb || verb.classes.includes('B') || verb.classes.includes('X') || !isWork(found)) return false;
       if (
-        /^(?:it|that|they|this|these|those|which|he|she|you|what|engineer|inspector|spec|book|somebody|someone)$/.test(
+        /^(?:it|that|they|this|these|those|which|who|he|she|you|what|engineer|inspector|spec|book|somebody|someone)$/.test(
           found.part('subject').at(-1)?.lower ?? '',
         )
       )

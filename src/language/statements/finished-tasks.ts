@@ -159,7 +159,8 @@ function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly Op
       return !BEFALLS.test(verb.lower) && !verb.classes.includes('Z');
     case 'copula':
       return (
-        (ENDED.test(verb.lower) && !/^(?:of|for|to|a)$/.test(rest[0]?.lower ?? '')) || verb.lower === 'as'
+        !/ (?:was|were)\//.test(said.code) &&
+        ((ENDED.test(verb.lower) && !/^(?:of|for|to|a)$/.test(rest[0]?.lower ?? '')) || verb.lower === 'as')
       );
     default:
       return hasWhatWasOwed(said, subject, rest, things, about);

@@ -140,7 +140,7 @@ function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   if (VIEWERS.test(main.code) || scene.unreal.has(main.index)) return undefined;
   if (
     /\bwhen\b/.test(gate.opener) &&
-    !/ (?:comes|arrives|here|back|lands|turns|up|in|done|dry|round|cured|hard|set|warm|warmer|cold|cool|free|gone|finished|ready|off|out|on|treated|skinned)\//.test(
+    !/ (?:comes|arrives|here|back|lands|turns|up|in|done|dry|round|cured|hard|set|warm|warmer|cold|cool|free|gone|finished|ready|treated|skinned)\//.test(
       gate.code,
     )
   )

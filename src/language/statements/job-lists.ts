@@ -161,7 +161,11 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
   // "I went ahead and cut the hole": the form may be past, and the words before tell a story.
   if (verb.classes.includes('b') && /\band\b/.test(said.opener)) return false;
   // "Get that bent up", "have the drum skimmed": somebody or something is to do it.
-  if (/^(?:get|have)$/.test(verb.lower) && object.slice(1).some((word) => /[P]/.test(word.classes)))
+  if (
+    /^(?:get|have)$/.test(verb.lower) &&
+    verb === said.words[firstWord(said)] &&
+    object.slice(1).some((word) => /[P]/.test(word.classes))
+  )
     return true;
   if (ASIDE_VERBS.test(verb.lower)) return dayIn(said, scene) !== undefined;
   return true;

@@ -496,7 +496,11 @@ export const TASK_RULES: readonly StatementRule[] = [
     (found, said, scene) => {
       if (has(found.words, 'N') || has(found.part('subject'), 'E') || subjectOf(found) !== 'thing')
         return false;
-      if (/^(?:filmed|delivered|shipped|posted|uploaded|edited)$/.test(found.part('verb')[0]?.lower ?? ''))
+      if (
+        /^(?:filmed|brought|sent|delivered|shipped|posted|uploaded|edited)$/.test(
+          found.part('verb')[0]?.lower ?? '',
+        )
+      )
         return false;
       return dayIn(said, scene) !== undefined;
     },
