@@ -53,6 +53,7 @@ spread-eagle square-up squeeze stagger stash steady step stipple stow straddle s
 surface switch tailgate tamper tangle tarmac tether thatch thicken thickness toenail tongue tool
 trace track traverse treat trip truss tumble twine underlay undercut unroll unwrap upcycle valve wad warm weather
 wet-sand wheel whittle winterise winterize wool wrench yank zinc-plate reattach reassemble relamp replank
+bang slap thump wallop clout smash splash dollop smarm gob fling toss sling heave lug hump cart
 fell limb buck season split rive shave smarten relash
 dock grab swap slate slab nab bodge chamfer strap feather pack refill weatherstrip slush suck blast soda-blast pickle degas purge muster dish lever pry prise crowbar unscrew pop-rivet hot-glue veneer bung sluice hoover nurse ream rout burr deburr sort swage tin lash whip parcel serve splice reeve step unstep ship unship moor slip berth dock trailer hitch
 reframe rebracket rebalance redeck reglaze repin regasket reskin respoke retread retube revalve rewax

@@ -155,14 +155,19 @@ const isObject = (rest: readonly Word[]) => {
 /** After a pause a bare past verb goes on with the speaker's own telling, and with nobody else's. */
 export function goesOn(said: Said, scene: Scene): boolean {
   const before = neighbour(scene, said, -1);
-  if (!before) return true;
-  const grammar = grammarOf(before);
-  if (!grammar) return true;
+  const grammar = before && grammarOf(before);
+  if (!before || !grammar) return true;
+  // "Cut and fitted the lockers"
+  if (before.words.length <= 2 && before.words.at(-1)?.classes.includes('b')) return true;
   if (before.words.every((word) => /[LD]/.test(word.classes))) return true;
+  if (grammar.negated) return false;
+  if (!said.afterPause) {
+    if (before.words.some((word) => word.classes.includes('I'))) return true;
+    if (grammar.doer === 'person') return !/ (?:previous|former)\//.test(before.code);
+  }
   return (
     (grammar.form === 'past' || grammar.form === 'perfect') &&
-    (grammar.doer === 'none' || grammar.doer === 'speaker') &&
-    !grammar.negated
+    (grammar.doer === 'none' || grammar.doer === 'speaker')
   );
 }
 
@@ -243,7 +248,10 @@ function isBareParticiple({ form, rest }: Grammar, said: Said, scene: Scene): bo
 }
 
 /** "There's a proper step on it now", "there's now a drain under it". */
-function isThereNow({ subject, form, rest }: Grammar, said: Said): boolean {
+function isThereNow({ subject, form, doer, verb, rest }: Grammar, said: Said): boolean {
+  // "The shed's got a roof on it now."
+  if (doer === 'thing' && verb?.lower === 'got' && / now\//.test(said.code))
+    return /[T]/.test(rest[0]?.classes ?? '') && !has(rest, 'Q') && !has(rest, 'f') && !has(rest, 'F');
   if (subject[0]?.lower !== 'there' || form !== 'copula' || has(said.words, 'f') || isMedia(said.words))
     return false;
   return (
