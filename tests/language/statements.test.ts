@@ -130,11 +130,15 @@ test('every quote stands in the text at its span, whatever the text', () => {
 test.each(["the wall's in, ", 'until the ', 'fitted and ', 'not ', 'i '])(
   'long memos of "%s" take linear time',
   (words) => {
-    const time = (count: number) => {
-      const text = words.repeat(count);
+    const once = (text: string) => {
       const start = performance.now();
       read(text);
       return performance.now() - start;
+    };
+    // The best of three: a machine with other work on it stalls now and then.
+    const time = (count: number) => {
+      const text = words.repeat(count);
+      return Math.min(once(text), once(text), once(text));
     };
     time(500);
     // Four times the text: quadratic work would take sixteen times as long.
