@@ -120,13 +120,38 @@ function evidenceAfter(room: Room, amount: Amount): Evidence | undefined {
   const size = SIZE_AFTER.startingAt(room.tokens, at);
   if (size) return { grade: 'sure', why: `"${wordAt(room, size.from)}" behind it`, attribute: size.meaning };
   if (EACH_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'so much on each' };
+  if (faceToFace(room, at)) return { grade: 'sure', why: 'a place it is measured from' };
   if (DATUM_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'a place it is measured from' };
   if (ofStuff(room, amount)) return { grade: 'sure', why: `of ${wordAt(room, amount.to + 1)}` };
   return undefined;
 }
 
+/** "wall to wall", "bumper to bumper", "heart to heart": one place twice. */
+function faceToFace(room: Room, at: number): boolean {
+  return (
+    wordAt(room, at + 1) === 'to' &&
+    /^\p{L}{3,}$/u.test(wordAt(room, at)) &&
+    wordAt(room, at) === wordAt(room, at + 2)
+  );
+}
+
+/** Words of size before the number, as they are said on the mainland: "the board is long 240, thick 18". */
+const SIZE_BEFORE: ReadonlyMap<string, Attribute> = new Map([
+  ['wide', 'width'],
+  ['broad', 'width'],
+  ['high', 'height'],
+  ['tall', 'height'],
+  ['long', 'length'],
+  ['deep', 'depth'],
+  ['thick', 'thickness'],
+]);
+
 function evidenceBefore(room: Room, amount: Amount): Evidence | undefined {
   let at = backOverFillers(room.tokens, amount.from);
+  const said = SIZE_BEFORE.get(wordAt(room, at - 1));
+  if (said && ends(room, amount.to))
+    return { grade: 'sure', why: `"${wordAt(room, at - 1)}" before it`, attribute: said };
+  if (faceToFace(room, at - 3)) return { grade: 'sure', why: 'between two places' };
   let best: Grade = 'none';
   for (let steps = 0; steps < 5; steps++) {
     const noun = SIZE_NOUNS.get(wordAt(room, at - 1));
@@ -213,7 +238,33 @@ function houseUnit(room: Room, amounts: readonly Amount[], value: number): 'mm' 
   const said = (units: readonly string[]) =>
     amounts.filter((amount) => amount.unit && units.includes(amount.unit) && !amount.unitAssumed).length;
   if (room.house === 'mixed' && said(['in', 'ft']) > said(['mm', 'cm', 'm'])) return 'in';
-  return said(['cm']) > 0 && said(['mm', 'mil']) === 0 && value < 300 ? 'cm' : 'mm';
+  const between = value >= THIN_TO && value < MILLIMETRES_FROM;
+  return between && centimetreHouse(room, amounts) ? 'cm' : 'mm';
+}
+
+/**
+ * In a house that speaks of centimetres too, thin things and all numbers of three big figures are millimetres.
+ * Common practice, no source.
+ */
+const THIN_TO = 30;
+const MILLIMETRES_FROM = 200;
+const SURE_MILLIMETRES = 300;
+
+/**
+ * Where centimetres are spoken, a bare number may be one. A house that leaves millimetres unsaid gives itself away
+ * by bare numbers of three and four figures, in this memo or before it.
+ */
+function centimetreHouse(room: Room, amounts: readonly Amount[]): boolean {
+  let [centimetres, millimetres] = [0, 0];
+  for (const { unit, unitAssumed, value, role } of amounts) {
+    if (unit === 'cm' && !unitAssumed) centimetres++;
+    else if (!unit && role === 'figure' && value >= SURE_MILLIMETRES) millimetres++;
+  }
+  for (const { unit, value } of room.context.knownFigures ?? []) {
+    if (unit === 'cm') centimetres++;
+    else if (unit === 'mm' && value >= SURE_MILLIMETRES) millimetres++;
+  }
+  return centimetres > millimetres;
 }
 
 const LONG_SIZE: ReadonlySet<Attribute> = new Set(['width', 'height', 'length', 'clearance', 'size']);

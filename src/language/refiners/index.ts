@@ -13,6 +13,7 @@ import { settleUnits } from './settle-units.ts';
 import { times } from './times.ts';
 import { tolerances } from './tolerances.ts';
 import { unreal } from './unreal.ts';
+import { weighUps } from './weigh-ups.ts';
 
 /** In order: each works on what the ones before it left. */
 export const REFINERS: readonly Refiner[] = [
@@ -25,6 +26,7 @@ export const REFINERS: readonly Refiner[] = [
   // Before counts: "two eighteens" and ranges are settled, "five of them" is not yet.
   counts,
   addingUp,
+  weighUps,
   rejected,
   unreal,
   people,

@@ -9,7 +9,13 @@ export function afterSizeWord(room: Room, amount: Amount): number {
 
 function joinedBy(room: Room, left: Amount, right: Amount): boolean {
   const at = afterSizeWord(room, left);
-  return /^(?:by|x|×)$/.test(wordAt(room, at)) && at + 1 === right.from;
+  if (at + 1 !== right.from) return false;
+  const joint = wordAt(room, at);
+  // On the mainland a section is said "sixty on forty" or "sixty times forty".
+  if (room.decimalComma && /^(?:on|op|auf|times|mal|maal)$/.test(joint)) {
+    return !left.unit && left.value >= 10 && right.value >= 10 && Number.isInteger(left.value);
+  }
+  return /^(?:by|be|x|×)$/.test(joint);
 }
 
 /** Takes a unit from a neighbour in the list. Three figures beside metres may be metres and centimetres. */

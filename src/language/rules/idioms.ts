@@ -45,7 +45,8 @@ export const partsAndTimes: AmountRule = {
     const number = readNumber(tokens, at);
     if (!number || number.loose) return undefined;
     const next = wordAt(room, number.to);
-    if (TIMES.test(next) && !(next === 'x' && tokens[number.to + 1]?.kind === 'number')) {
+    const section = room.decimalComma && next === 'times' && readNumber(tokens, number.to + 1);
+    if (TIMES.test(next) && !section && !(next === 'x' && tokens[number.to + 1]?.kind === 'number')) {
       return { skip: { to: number.to + 1, why: 'how often, not how much' } };
     }
     if (next === 'of' && PARTITIVE.test(wordAt(room, number.to + 1))) {

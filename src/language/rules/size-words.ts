@@ -5,16 +5,22 @@ import { each, PhraseTable } from '../phrases.ts';
 export const SIZE_AFTER = new PhraseTable<Attribute>([
   ...each<Attribute>(
     'width',
-    'wide, in width, width, across, across the top, broad, at the widest, in the beam, of beam',
+    'wide, in width, in the width, of width, in breadth, in the breadth, breadth, width, across, across the top, broad, at the widest, in the beam, of beam',
   ),
   ...each<Attribute>(
     'height',
-    'high, tall, in height, height, floor to floor, to the top, to the underside, to the ceiling, up the wall',
+    'high, tall, in height, in the height, of height, height, floor to floor, to the top, to the underside, to the ceiling, up the wall',
   ),
-  ...each<Attribute>('length', 'long, in length, length'),
-  ...each<Attribute>('depth', 'deep, in depth, depth, front to back, of draft, of draught'),
-  ...each<Attribute>('thickness', 'thick, in thickness, thickness'),
-  ...each<Attribute>('diameter', 'in diameter, diameter, dia, diam, round, bore, od, id'),
+  ...each<Attribute>('length', 'long, in length, in the length, of length, length'),
+  ...each<Attribute>(
+    'depth',
+    'deep, in depth, in the depth, of depth, depth, front to back, of draft, of draught',
+  ),
+  ...each<Attribute>('thickness', 'thick, in thickness, in the thickness, of thickness, thickness'),
+  ...each<Attribute>(
+    'diameter',
+    'in diameter, in the diameter, of diameter, diameter, dia, diam, round, bore, od, id',
+  ),
   ...each<Attribute>('radius', 'radius, in radius'),
   ...each<Attribute>(
     'clearance',
@@ -27,7 +33,7 @@ export const SIZE_AFTER = new PhraseTable<Attribute>([
   ),
   ...each<Attribute>(
     'other',
-    'centres, centers, on center, on centers, on centre, on centres, centre to centre, center to center, oc, o . c, apart, spacing, spacings, pitch, between centres, between centers',
+    'centres, centers, on center, on centers, on centre, on centres, centre to centre, center to center, oc, o . c, apart, heart to heart, hart to hart, spacing, spacings, pitch, between centres, between centers',
   ),
   ...each<Attribute>(
     'size',

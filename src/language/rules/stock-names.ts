@@ -34,12 +34,13 @@ export const stockNames: AmountRule = {
     const first = sideAt(room, at);
     if (!first || first.plural) return undefined;
     const joint = wordAt(room, first.to) === '-' ? first.to + 1 : first.to;
-    if (!/^(?:by|x|×)$/.test(wordAt(room, joint))) return undefined;
+    if (!/^(?:by|be|x|×)$/.test(wordAt(room, joint))) return undefined;
     const second = sideAt(room, wordAt(room, joint + 1) === '-' ? joint + 2 : joint + 1);
     if (!second) return undefined;
     if (!second.plural && (readUnit(room.tokens, second.to) || SIZE_AFTER.test(wordAt(room, second.to))))
       return undefined;
-    if (/^(?:by|x|×)$/.test(wordAt(room, second.to)) || wordAt(room, second.to) === 'point') return undefined;
+    if (/^(?:by|be|x|×)$/.test(wordAt(room, second.to)) || wordAt(room, second.to) === 'point')
+      return undefined;
     return { skip: { to: second.to, why: 'two small numbers without a unit name a timber or a sheet' } };
   },
 };

@@ -9,6 +9,14 @@ interface Before {
   readonly unit: string;
 }
 
+/** A bare number in the unit of an older figure of its thing. */
+export interface SaidBefore {
+  readonly unit: string;
+  readonly value: number;
+  /** The old figure had the same value. */
+  readonly exact?: boolean;
+}
+
 /** Words of an item's name that other items share too often to tell them apart. */
 const COMMON =
   /^(?:new|old|top|bottom|front|back|rear|left|right|side|sides|inside|outside|main|first|second|big|small|one|and|the|with|for|from|over|size|cut|each|floor|wall|long|short)$/;
@@ -37,6 +45,15 @@ function knownByWord(context: ReadContext): ReadonlyMap<string, readonly Before[
   return index;
 }
 
+/** Unit of an older figure of any thing with just this value, the latest one. */
+export function saidOfAnything(room: Room, value: number): string | undefined {
+  const known = room.context.knownFigures ?? [];
+  for (let index = known.length - 1; index >= 0; index--) {
+    if (known[index]?.value === value) return known[index]?.unit;
+  }
+  return undefined;
+}
+
 /** How far one value may be from another and still be said of the same thing. */
 const near = (a: number, b: number, factor: number) => a > 0 && b > 0 && a / b <= factor && b / a <= factor;
 
@@ -48,10 +65,7 @@ const ON = 7;
  * after three hundred amps. The nearest word of a known thing decides; the value must be near the old one.
  * `value` is the number in that unit, when people say hundredths of it: "four twenty" of a room of 4.2 m.
  */
-export function saidBefore(
-  room: Room,
-  amount: Amount,
-): { readonly unit: string; readonly value: number } | undefined {
+export function saidBefore(room: Room, amount: Amount): SaidBefore | undefined {
   const known = knownByWord(room.context);
   if (known.size === 0) return undefined;
   const sentence = room.tokens[amount.from]?.sentence;
@@ -66,12 +80,9 @@ export function saidBefore(
   return undefined;
 }
 
-function fitting(
-  amount: Amount,
-  known: readonly Before[],
-): { readonly unit: string; readonly value: number } | undefined {
+function fitting(amount: Amount, known: readonly Before[]): SaidBefore | undefined {
   const exact = known.find((figure) => near(amount.value, figure.value, 1.0001));
-  if (exact) return { unit: exact.unit, value: amount.value };
+  if (exact) return { unit: exact.unit, value: amount.value, exact: true };
   let best: { unit: string; value: number; off: number } | undefined;
   for (const figure of known) {
     const hundredths = figure.unit === 'm' && amount.number.splitAfter === 1 && amount.value >= 100;

@@ -38,7 +38,7 @@ const PER_HOUR = (units: readonly string[]) =>
   units.flatMap((unit) => [`${unit} an hour`, `${unit} per hour`]);
 const PER_MINUTE = (units: readonly string[]) =>
   units.flatMap((unit) => [`${unit} a minute`, `${unit} per minute`]);
-const MILS = ['mil', 'mill', 'mils', 'mills', 'millis'];
+const MILS = ['mil', 'mill', 'mils', 'mills', 'milli', 'millis'];
 const LINEAR = (units: readonly string[]) =>
   units.flatMap((unit) => [`linear ${unit}`, `lineal ${unit}`, `running ${unit}`, `lin ${unit}`]);
 const FEET = ['foot', 'feet'];
@@ -52,7 +52,12 @@ const WATT_HOURS = ['watt hour', 'watt hours'];
 export const UNIT_TABLE: readonly UnitEntry[] = [
   // Lengths
   { key: 'mm', dimension: 'length', spoken: [...METRES('milli'), ...METRES('milli ')], short: ['mm', 'mms'] },
-  { key: 'cm', dimension: 'length', spoken: [...METRES('centi'), ...METRES('centi ')], short: ['cm', 'cms'] },
+  {
+    key: 'cm',
+    dimension: 'length',
+    spoken: [...METRES('centi'), ...METRES('centi '), 'centi', 'centis'],
+    short: ['cm', 'cms'],
+  },
   {
     key: 'm',
     dimension: 'length',
@@ -74,7 +79,12 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
     spoken: METRES('nano'),
   },
   { key: 'cm', dimension: 'length', factor: 10, spoken: METRES('deci'), short: ['dm'] },
-  { key: 'in', dimension: 'length', spoken: ['inch', 'inches', 'inchs'], short: ['in', 'ins', '"', "''"] },
+  {
+    key: 'in',
+    dimension: 'length',
+    spoken: ['inch', 'inches', 'inchs', 'zoll', 'duim', 'tum', 'tommer'],
+    short: ['in', 'ins', '"', "''"],
+  },
   {
     key: 'ft',
     dimension: 'length',
@@ -141,7 +151,12 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
     spoken: [...SIZES('teaspoon'), ...SIZES('teaspoonful')],
     short: ['tsp', 'tsps'],
   },
-  { key: 'm3', dimension: 'volume', spoken: [...CUBED(METRES('')), 'cube', 'cubes'], short: ['m3', 'm³'] },
+  {
+    key: 'm3',
+    dimension: 'volume',
+    spoken: [...CUBED(METRES('')), 'cube', 'cubes', 'cubic', 'kubik'],
+    short: ['m3', 'm³'],
+  },
   { key: 'ft3', dimension: 'volume', spoken: [...CUBED(FEET), 'cu ft'], short: ['ft3', 'ft³'] },
   { key: 'in3', dimension: 'volume', spoken: CUBED(['inch', 'inches']), short: ['in3', 'in³'] },
   { key: 'yd3', dimension: 'volume', spoken: CUBED(SIZES('yard')), short: ['yd3'] },
@@ -310,7 +325,7 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   {
     key: '%',
     dimension: 'ratio',
-    spoken: ['percent', 'per cent', 'pc', 'percents', 'percentage'],
+    spoken: ['percent', 'procent', 'prozent', 'per cent', 'pc', 'percents', 'percentage'],
     short: ['%', '٪', '％'],
   },
   { key: 'Hz', dimension: 'frequency', spoken: ['hertz', 'hz'], short: ['hz'] },
