@@ -1,7 +1,15 @@
 import type { Token } from '../tokens.ts';
 import { readFraction, readFractionAfterWhole } from './fraction.ts';
 import type { NumberReading } from './number.ts';
-import { DIGIT_WORDS, OH_WORDS, SCALE_WORDS, TEEN_WORDS, TENS_WORDS } from './number-words.ts';
+import {
+  DIGIT_WORDS,
+  FRACTION_SIGNS,
+  OH_WORDS,
+  REPEAT_WORDS,
+  SCALE_WORDS,
+  TEEN_WORDS,
+  TENS_WORDS,
+} from './number-words.ts';
 import { afterHyphen, readDenominator, readRun, readSpokenWhole } from './spoken.ts';
 
 /** Region codes whose people write a comma for the decimal point. Common practice, no source. */
@@ -162,6 +170,23 @@ function readCouple(tokens: readonly Token[], from: number): NumberReading | und
   return { from, to, value: 2, form: 'words', loose: true };
 }
 
+/** Every word that a number can begin with. */
+const BEGINS: ReadonlySet<string> = new Set([
+  ...DIGIT_WORDS.keys(),
+  ...TEEN_WORDS.keys(),
+  ...TENS_WORDS.keys(),
+  ...REPEAT_WORDS.keys(),
+  ...['a', 'an', 'couple', 'half', 'hundred', 'point', 'to', 'too'],
+]);
+
+function mayBegin(token: Token): boolean {
+  if (token.kind === 'word') return BEGINS.has(token.word);
+  return token.kind === 'number' || FRACTION_SIGNS.has(token.text);
+}
+
+/** Readings by token, kept for as long as the tokens are: every rule asks again at the same place. */
+const KEPT = new WeakMap<readonly Token[], Map<number, NumberReading | null>>();
+
 /**
  * Reads the number that starts at token `from`, the longest that people say as one.
  * @returns undefined when none starts there. "One" alone is a number here; whether it counts is for the rules.
@@ -171,6 +196,22 @@ export function readNumber(
   from: number,
   decimalComma = false,
 ): NumberReading | undefined {
+  const token = tokens[from];
+  if (!token || !mayBegin(token)) return undefined;
+  let kept = KEPT.get(tokens);
+  if (!kept) {
+    kept = new Map();
+    KEPT.set(tokens, kept);
+  }
+  const key = decimalComma ? -1 - from : from;
+  const known = kept.get(key);
+  if (known !== undefined) return known ?? undefined;
+  const reading = readAnew(tokens, from, decimalComma);
+  kept.set(key, reading ?? null);
+  return reading;
+}
+
+function readAnew(tokens: readonly Token[], from: number, decimalComma: boolean): NumberReading | undefined {
   const couple = readCouple(tokens, from);
   if (couple) return couple;
   if (tokens[from]?.word === 'point') {

@@ -11,12 +11,13 @@ const unitsOf = (said: string) =>
   }).quantities.map(({ value, unit }) => `${value} ${unit}`);
 
 test('parts that add up to their total take the unit that one of them had before', () => {
-  const said = 'Sums now. Deck, 690. Cabin, 410. Stove, 92. Odds and ends, 130. That makes thirteen twenty two.';
+  const said =
+    'Sums now. Deck, 690. Cabin, 410. Stove, 92. Odds and ends, 130. That makes thirteen twenty two.';
   expect(unitsOf(said)).toEqual(['690 kg', '410 kg', '92 kg', '130 kg', '1322 kg']);
 });
 
 test('numbers that do not add up stay sizes', () => {
-  expect(unitsOf('Deck, 690. Cabin, 410. Shelf, 92. Door, 1130. That makes nineteen twenty two.')).not.toContain(
-    '690 kg',
-  );
+  expect(
+    unitsOf('Deck, 690. Cabin, 410. Shelf, 92. Door, 1130. That makes nineteen twenty two.'),
+  ).not.toContain('690 kg');
 });
