@@ -1,3 +1,6 @@
+import { findRepairs } from './heard/find-repairs.ts';
+import { mendText } from './heard/mended-text.ts';
+import { placeBack } from './heard/place-back.ts';
 import { readItems } from './items/assign-items.ts';
 import type { ReadContext, Reading } from './notes.ts';
 import { readQuantities } from './quantities.ts';
@@ -10,6 +13,14 @@ import { tokenise } from './tokens.ts';
  * Quotes are verbatim substrings; offsets count UTF-16 units of `text`.
  */
 export function readMemo(text: string, context: ReadContext): Reading {
+  // What was misheard is put right first: a unit or a thing under another word misleads every stage after.
+  const repairs = findRepairs(text, context);
+  if (repairs.length === 0) return readWords(text, context);
+  const mended = mendText(text, repairs);
+  return placeBack(readWords(mended.text, context), text, mended, repairs);
+}
+
+function readWords(text: string, context: ReadContext): Reading {
   const tokens = tokenise(text);
   // Quantities first: items hang on them, and statements may lean on figures.
   const { quantities, trace: quantityTrace } = readQuantities(text, tokens, context);
