@@ -65,10 +65,10 @@ function doerOf(subject: readonly Word[]): Doer {
   if (SPEAKER.test(last.lower) || (subject.length <= 6 && subject.some(({ lower }) => SPEAKER.test(lower))))
     return 'speaker';
   if (subject.length === 1 && PRONOUN.test(last.lower)) return last.lower === 'he' ? 'person' : 'pronoun';
-  // "my brother in law", "the lad from the yard"
-  const person = subject
-    .slice(0, 4)
-    .some((word, k) => is(word, /J/) && !subject.slice(0, k).some((one) => is(one, /R/)));
+  // "my brother in law", "the lad from the yard", but not "the crew bench".
+  const place = subject.findIndex((word, k) => k > 0 && is(word, /R/));
+  const head = place < 0 ? last : subject[place - 1];
+  const person = is(head, /J/);
   return person ? 'person' : 'thing';
 }
 

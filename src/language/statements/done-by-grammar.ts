@@ -18,7 +18,7 @@ const FINISHED_STATES = set(
 );
 /** Things that fragments name without reporting work: weather, time, people's doings. */
 const IDLE_THINGS =
-  / (?:rain|kettle|dog|cat|heating|telly|music|sun|wind|snow|weather|forecast|heating|kettle|radio|light|lights|clouds?|power|hands?|fingers?|knees?|back|feet|head|time|day|days|week|weeks|hours?|minutes?|year|years|month|months|tomorrow|price|part|question|comment|comments|thumbs|fingers|eyes|hang|hold|come|carry|game|job|jobs|tools|gloves|mask|goggles|jacket|coat|shoes|boots|what|how|why|who|where)\//;
+  / (?:rain|tea|dinner|lunch|supper|breakfast|coffee|kettle|dog|cat|heating|telly|music|sun|wind|snow|weather|forecast|heating|kettle|radio|light|lights|clouds?|power|hands?|fingers?|knees?|back|feet|head|time|day|days|week|weeks|hours?|minutes?|year|years|month|months|tomorrow|price|part|question|comment|comments|thumbs|fingers|eyes|hang|hold|come|carry|game|job|jobs|tools|gloves|mask|goggles|jacket|coat|shoes|boots|what|how|why|who|where)\//;
 
 const code = (words: readonly Word[]) => words.map((word) => ` ${word.lower}/`).join('');
 const isFault = (word: Word) => word.classes.includes('F') || word.classes.includes('X');
@@ -256,7 +256,7 @@ function isThereNow({ subject, form, doer, verb, rest }: Grammar, said: Said): b
     return false;
   return (
     / now\//.test(said.code) &&
-    rest.some((word) => /R/.test(word.classes)) &&
+    rest.some((word) => /[RC]/.test(word.classes)) &&
     !/ (?:only|just|more|less|enough|nothing|no|room)\//.test(said.code) &&
     !has(said.words, 'Q') &&
     !has(said.words, 'F')

@@ -31,7 +31,7 @@ const isWork = (found: Found) => isWorkOn(found.part('verb')[0], found.part('obj
 /** Parts of the speaker, the weather: their states are no work. */
 const NO_PIECES =
   set(`knees back hands hand fingers feet arms eyes head hair wrist wrists shoulder shoulders voice battery-life rain sun wind snow
-  mosquitoes midges pigeons frost tide stars moon clouds weather forecast bugs lights stars birds tide kettle heating telly music dog radio`);
+  mosquitoes midges pigeons frost tide stars moon clouds weather forecast bugs stars birds tide kettle heating telly music dog radio`);
 const saidOfMedia = (found: Found) => has(found.part('subject'), 'E');
 const saidOfPerson = (found: Found) =>
   isOne(found.part('subject'), PERSONAL) || has(found.part('subject').slice(-1), 'J');
@@ -110,7 +110,7 @@ export const DONE_RULES: readonly StatementRule[] = [
     (found) =>
       !isOne(found.part('subject'), PERSONAL) &&
       !saidOfMedia(found) &&
-      isResult(found) && { sure: mends(found) },
+      isResult(found) && { sure: mends(found) || has(found.part('verb'), 'F') },
   ),
   report(
     '<thing> got <participle>',
@@ -129,11 +129,21 @@ export const DONE_RULES: readonly StatementRule[] = [
       !saidOfPerson(found) &&
       !saidOfMedia(found) &&
       !isOne(found.part('subject').slice(-2), NO_PIECES) &&
+      !(
+        /^(?:on|off|out)$/.test(found.part('verb')[0]?.lower ?? '') &&
+        / lights?\//.test(
+          found
+            .part('subject')
+            .slice(-1)
+            .map(({ lower }) => ` ${lower}/`)
+            .join(''),
+        )
+      ) &&
       isPlacing(found),
   ),
   report(
     '<thing> is there and <participle>',
-    `^<lead>* ${THING} (?: <is> | (?: has | have ) been ) ${ADVERBS} (?: <prep> <det>? <plain>{1,3} | <doing> <plain>{0,3} | <settled> <plain>{0,4} ) and <adverb>* (?<verb> <done> )`,
+    `^<lead>* ${THING} (?: <is> | (?: has | have ) been ) ${ADVERBS} (?: <prep> <det>? <plain>{1,3} | <doing> <plain>{0,3} | <settled> <plain>{0,4} ) and <adverb>* <plain>? (?<verb> <done> )`,
     (found) =>
       !saidOfPerson(found) &&
       !saidOfMedia(found) &&
@@ -311,7 +321,7 @@ export const DONE_RULES: readonly StatementRule[] = [
       if (saidOfPerson(found) || has(found.part('rest').slice(0, 1), 'f')) return false;
       const verb = found.part('verb')[0]?.lower;
       if (
-        / (?:has|have)\/\w* (?:now|all|finally)?/.test(said.code) &&
+        / (?:has|have|'s|'ve)\/\w* (?:now|all|finally|got)?/.test(said.code) &&
         / (?:its|their|her)\/\w* new\//.test(said.code)
       )
         return true;
@@ -622,7 +632,9 @@ function isResult(found: Found): boolean {
   if (verb.lower === 'stuck' && /^(?:together|down|on|back|in)$/.test(next)) return true;
   if (verb.lower === 'dropped' && !/^(?:in|back|into|off|down)$/.test(next)) return false;
   // "is bored 22": a size, and not a deed.
-  if (has(found.part('rest').slice(0, 1), 'Q') && !/^(?:one|two|three|four|twice)$/.test(next)) return false;
+  const cut = /^(?:bored|cut|sawn|milled|turned|planed|machined|made|built)$/.test(verb.lower);
+  if (cut && has(found.part('rest').slice(0, 1), 'Q') && !/^(?:one|two|three|four|twice)$/.test(next))
+    return false;
   if (NO_RESULT.has(verb.lower)) return false;
   // "ripped" is a fault, "ripped up" is work.
   if (verb.classes.includes('F') && !gone) return false;

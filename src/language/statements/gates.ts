@@ -8,7 +8,7 @@ const UNTIL = /\b(?:until|till|'til|unless|before)\b/;
 const ONCE = /\b(?:once|soon as|after|when)\b/;
 
 const BLOCKED = phrase(
-  '(?: not !only | put off | held up | parked | on hold | no | none | nothing | never | neither | nobody | sits | sit | stays | stay | staying | waits | waiting | wait | hold | holding | held | sitting )',
+  '(?: not !only | put off | hang fire | hangs fire | queue | queues | held up | parked | on hold | no | none | nothing | never | neither | nobody | sits | sit | stays | stay | staying | waits | waiting | wait | hold | holding | held | sitting )',
 );
 /** "I can't", "but not", "I can't do that", "only": stands for the work named before. */
 const ELLIPTIC = phrase(
@@ -23,6 +23,9 @@ const VIEWERS = /(?: you| viewers| i\/\w* (?:do|does)\/\w* not\/\w* (?:know|thin
 const SEEING =
   / (?:see|know|tell|believe|wait|sleep|rest|stop|remember|understand|hear|kick|cure|dry|set|weigh|say|bothered|realise|realize|notice)\//;
 const PAST = / (?:was|were|had|did|went|came|got|'d)\//;
+
+/** "Before the diver's had a look": a perfect, and no past. */
+const HAS_HAD = / (?:'s|has|have|had|'ve)\/\w* (?:had|got)\//;
 
 /** Main clauses that plan work, so that "once ..." after them names what it waits for. */
 const PLANS = phrase(
@@ -84,7 +87,8 @@ function readGate(gate: Said, scene: Scene): Gated | undefined {
 
 function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   const before = /\bbefore\b/.test(gate.opener);
-  if (VIEWERS.test(main.code) || (PAST.test(gate.code) && before)) return undefined;
+  if (VIEWERS.test(main.code) || (before && PAST.test(gate.code) && !HAS_HAD.test(gate.code)))
+    return undefined;
   const blocked = matches(BLOCKED, main);
   const waiting = before ? find(WAIT_FIRST, main) : undefined;
   if (waiting) {
@@ -136,7 +140,7 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
 }
 
 function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
-  if (PAST.test(gate.code) && !/ (?:'s|has|have|had)\/\w* (?:had|got)\//.test(gate.code)) return undefined;
+  if (PAST.test(gate.code) && !HAS_HAD.test(gate.code)) return undefined;
   if (VIEWERS.test(main.code) || scene.unreal.has(main.index)) return undefined;
   if (
     /\bwhen\b/.test(gate.opener) &&

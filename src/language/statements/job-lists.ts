@@ -156,7 +156,8 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
   )
     return true;
   // At the head of a sentence a form that may be past tells a story: "cut the legs this morning".
-  const alone = before === undefined && !verb.classes.includes('b') && /[TOC]/.test(next.classes);
+  const errand = /^(?:buy|order|fetch|grab|phone|email|book|chase|collect|find)$/.test(verb.lower);
+  const alone = before === undefined && !verb.classes.includes('b') && (errand || /[TOC]/.test(next.classes));
   if (!led && !alone) return false;
   // "I went ahead and cut the hole": the form may be past, and the words before tell a story.
   if (verb.classes.includes('b') && /\band\b/.test(said.opener)) return false;

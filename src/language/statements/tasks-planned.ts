@@ -157,7 +157,7 @@ export const PLANNED_RULES: readonly StatementRule[] = [
         who === 'speaker' ||
         who === 'viewer' ||
         has(found.words, 'N') ||
-        isIdle(found.part('object').slice(0, 2))
+        has(found.part('object').slice(0, 2), 'E')
       )
         return false;
       return (
@@ -180,7 +180,7 @@ export const PLANNED_RULES: readonly StatementRule[] = [
     (found, said) =>
       subjectOf(found) !== 'speaker' &&
       subjectOf(found) !== 'viewer' &&
-      !isIdle(found.part('object')) &&
+      !isIdle(found.part('object').slice(0, 3)) &&
       !has(found.part('subject'), 'J') &&
       !/ ready\/\w* for\/\w* (?!paint|primer|varnish|oil|glass|grout|filler|sanding|its|a|the)/.test(
         said.code,
@@ -191,6 +191,16 @@ export const PLANNED_RULES: readonly StatementRule[] = [
     '<back> it goes',
     '^<lead>* (?: so )? (?<place> back | out | off | up | in | down | on | away ) (?: it | they | she | he | that | those ) (?: goes | go | comes | come ) (?<rest> <any>{0,5} )$',
     (found) => !has(found.part('rest'), 'b'),
+  ),
+  task(
+    'gets <participle> <day>',
+    '^<lead>* (?: gets | get | getting ) (?<verb> <done> ) (?<rest> <any>* )$',
+    (_, said, scene) => neighbour(scene, said, -1) !== undefined && dayIn(said, scene) !== undefined,
+  ),
+  task(
+    'so <thing> waits',
+    '^<lead>* (?<subject> <plain>{1,5}? ) (?: wait | waits | can wait | must wait | has to wait | have to wait | will have to wait ) $',
+    (found, said) => (subjectOf(found) === 'thing' && /\bso\b/.test(said.opener) ? { weak: true } : false),
   ),
   task(
     '<thing> to be <participle>',
@@ -213,7 +223,7 @@ export const PLANNED_RULES: readonly StatementRule[] = [
   ),
   task(
     "that is <day>'s <noun>",
-    "^<lead>* (?<subject> <any>{1,9}? ) (?: 's | is | are | will be | 'll be )? (?<when> (?: tomorrow | tonight | <day> ) (?: morning | evening | afternoon | night )? ) 's_? (?: job | jobs | fun | treat | shopping | work | errand | errands | task | problem | entertainment | game | adventure | project | chore | mission | worry | misery | pleasure | delight | business )",
+    "^<lead>* (?<subject> <any>{0,9}? ) (?: 's | is | are | will be | 'll be )? (?<when> (?: tomorrow | tonight | <day> ) (?: morning | evening | afternoon | night )? ) 's_? (?: job | jobs | fun | treat | shopping | work | errand | errands | task | problem | entertainment | game | adventure | project | chore | mission | worry | misery | pleasure | delight | business )",
     (_, said) => !/ (?:was|were)\//.test(said.code),
   ),
   task(

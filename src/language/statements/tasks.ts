@@ -43,7 +43,7 @@ export function dayIn(said: Said, scene: Scene): string | undefined {
 /** A day in the next clause, when that is only a scrap ("..., tomorrow ideally"). */
 export function dayAfter(said: Said, scene: Scene): string | undefined {
   const next = neighbour(scene, said, 1);
-  if (!next || next.opener || next.words.length > 6 || has(next.words, 'S') || has(next.words, 'H')) {
+  if (!next || next.opener || next.words.length > 8 || has(next.words, 'S') || has(next.words, 'H')) {
     return undefined;
   }
   return dayIn(next, scene);
@@ -525,10 +525,17 @@ export const TASK_RULES: readonly StatementRule[] = [
       if (/^(?:the|a|at|by|to)$/.test(next?.lower ?? '') && found.part('verb')[0]?.lower === 'on')
         return false;
       const plans = found.words.some(({ lower }) =>
-        /^(?:coming|going|can|'ll|will|got|have|goes|comes|go)$/.test(lower),
+        /^(?:coming|come|going|can|'ll|will|got|have|goes|comes|go)$/.test(lower),
       );
       const back = found.part('back').length > 0 || found.part('verb')[0]?.lower === 'back';
       if (back && found.words.some(({ lower }) => /^(?:coming|going|got|have|'ll|will)$/.test(lower)))
+        return true;
+      // "It goes back to the shop": returned, not to what it was.
+      const returned = back && goes && next?.lower === 'to' && !has(found.part('rest').slice(1, 3), 'Q');
+      if (
+        returned &&
+        !/ (?:start|beginning|days|time|normal|way|drawing|\w*ties|century|war|board)\//.test(said.code)
+      )
         return true;
       return plans && hasDay(said, scene);
     },
@@ -595,13 +602,15 @@ function isDoneToThing(verb: Word | undefined, object: readonly Word[], said: Sa
       );
       if (!first?.classes.includes('P'))
         return /^(?:done|in|up|down|on|off|out|ready|finished)$/.test(first?.lower ?? '');
+      if (first.lower === 'made')
+        return / made\/\w* (?:again|new|up|out|from|longer|shorter|wider)\//.test(said.code);
       return !/^(?:set|held|kept|made|left|supported|given|run|called|placed|found|used)$/.test(first.lower);
     }
     case 'come':
     case 'go': {
       if (/^(?:to|at|of|a)$/.test(after?.lower ?? '') && !/^(?:back|down)$/.test(next?.lower ?? ''))
         return false;
-      if (next?.lower === 'to') return hasDay(said, scene);
+      if (next?.lower === 'to') return hasDay(said, scene) || has(object.slice(0, 4), 'J');
       if (/^(?:back|down)$/.test(next?.lower ?? '') && after?.lower === 'to') return true;
       return /^(?:off|out|in|on|up|back|apart|together|round|over|under)$/.test(next?.lower ?? '');
     }
