@@ -51,6 +51,12 @@ function numeratorAt(tokens: readonly Token[], from: number): { value: number; t
   return small ? { value: small, to: from + 1 } : undefined;
 }
 
+/** "seven, sixteenths": a pause that a recogniser wrote down. */
+function afterPause(tokens: readonly Token[], at: number) {
+  const denominator = tokens[at]?.word === ',' ? readDenominator(tokens, at + 1) : undefined;
+  return denominator?.plural && denominator.value >= 8 ? denominator : undefined;
+}
+
 const inchFollows = (tokens: readonly Token[], at: number) =>
   /^inch(?:es)?$/.test(tokens[tokens[at]?.word === 'of' ? at + 2 : at]?.word ?? '');
 
@@ -66,7 +72,9 @@ function readSpoken(tokens: readonly Token[], from: number): FractionReading | u
   const numerator = numeratorAt(tokens, from);
   if (!numerator) return undefined;
   const denominator =
-    readDenominator(tokens, afterHyphen(tokens, numerator.to)) ?? misheard(tokens, numerator);
+    readDenominator(tokens, afterHyphen(tokens, numerator.to)) ??
+    afterPause(tokens, numerator.to) ??
+    misheard(tokens, numerator);
   if (!denominator || numerator.value >= denominator.value) return undefined;
   // "one second coat", "three quarter inch": only quarters go without their plural.
   const long = denominator.value >= 32 && inchFollows(tokens, denominator.to);

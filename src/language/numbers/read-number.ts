@@ -59,6 +59,10 @@ export function readDigits(text: string, decimalComma: boolean): Written | undef
 
 const UNIT_LIKE = /^(?:\p{L}*met(?:re|er)s?|mils?|mills?|lit(?:re|er|ter)s?|kilos?|amps?|volts?|bar)$/u;
 
+/** What stands behind a number that was cut in two by a comma: a unit, a word of size, an end. */
+const CLOSES_DECIMALS =
+  /^(?:|[.;:]|\p{L}*met(?:re|er)s?|matters|mils?|mills?|lit(?:re|er)s?|kilos?|kilowatts?|amps?|volts?|bar|wide|high|long|deep|thick|tall|across|clear|now)$/u;
+
 /** Digits after "point": "four", "two five", "twenty five", "04". */
 function readDecimals(tokens: readonly Token[], from: number): { digits: string; to: number } | undefined {
   let digits = '';
@@ -76,6 +80,12 @@ function readDecimals(tokens: readonly Token[], from: number): { digits: string;
       return { digits: '2', to: index + 1 };
     }
     const tens = TENS_WORDS.get(token.word);
+    // "four point seven, four long".
+    if (token.word === ',' && digits.length === 1) {
+      const more = DIGIT_WORDS.get(tokens[index + 1]?.word ?? '');
+      if (more === undefined || !CLOSES_DECIMALS.test(tokens[index + 2]?.word ?? '')) break;
+      return { digits: digits + String(more), to: index + 2 };
+    }
     if (tens !== undefined) {
       const next = afterHyphen(tokens, index + 1);
       const unit = DIGIT_WORDS.get(tokens[next]?.word ?? '');
@@ -97,8 +107,10 @@ const NOT_BEFORE_POINT =
 
 function readPoint(tokens: readonly Token[], at: number, whole: number): NumberReading | undefined {
   if (!/^(?:point|komma|comma)$/.test(tokens[at]?.word ?? '')) return undefined;
-  const decimals = readDecimals(tokens, at + 1);
-  if (!decimals) return undefined;
+  // "two point, one metre": a recogniser hears a pause there.
+  const paused = tokens[at + 1]?.word === ',' && at > 0 && DIGIT_WORDS.has(tokens[at + 2]?.word ?? '');
+  const decimals = readDecimals(tokens, paused ? at + 2 : at + 1);
+  if (!decimals || (paused && !CLOSES_DECIMALS.test(tokens[decimals.to]?.word ?? ''))) return undefined;
   const value = Number(`${whole}.${decimals.digits}`);
   return { from: at, to: decimals.to, value, form: 'words', decimals: decimals.digits.length };
 }
@@ -176,7 +188,7 @@ const BEGINS: ReadonlySet<string> = new Set([
   ...TEEN_WORDS.keys(),
   ...TENS_WORDS.keys(),
   ...REPEAT_WORDS.keys(),
-  ...['a', 'an', 'couple', 'half', 'hundred', 'point', 'to', 'too'],
+  ...['into', 'for', 'a', 'an', 'couple', 'half', 'hundred', 'point', 'to', 'too'],
 ]);
 
 function mayBegin(token: Token): boolean {
@@ -214,6 +226,15 @@ export function readNumber(
 function readAnew(tokens: readonly Token[], from: number, decimalComma: boolean): NumberReading | undefined {
   const couple = readCouple(tokens, from);
   if (couple) return couple;
+  const lost =
+    tokens[from]?.word === 'for' && tokens[from + 1]?.word === 'point'
+      ? readPoint(tokens, from + 1, 4)
+      : undefined;
+  // "for point eight metres long": four, when a unit follows.
+  if (lost)
+    return CLOSES_DECIMALS.test(tokens[lost.to]?.word ?? '.') && !/^[.;:]?$/.test(tokens[lost.to]?.word ?? '')
+      ? { ...lost, from }
+      : undefined;
   if (tokens[from]?.word === 'point') {
     const blocked = NOT_BEFORE_POINT.test(tokens[from - 1]?.word ?? '');
     return blocked ? undefined : readPoint(tokens, from, 0);

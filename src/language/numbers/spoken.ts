@@ -78,6 +78,35 @@ function readWrittenAtom(tokens: readonly Token[], index: number, first: boolean
   };
 }
 
+/** Words that a recogniser writes for a number that sounds like them. */
+const SOUNDS_LIKE: ReadonlyMap<string, number> = new Map([
+  ['to', 2],
+  ['too', 2],
+  ['into', 2],
+  ['for', 4],
+]);
+
+const UNIT_LIKE =
+  /^(?:\p{L}*met(?:re|er)s|mils?|mills?|lit(?:re|er|ter)s|kilos|amps|volts|watts|bar|inches|thou)$/u;
+
+/** Words before "to mil" that leave it a preposition: "convert to inches", "down to mil". */
+const GOES_TO =
+  /^(?:convert\p{L}*|switch\p{L}*|go|goes|going|went|gone|chang\p{L}*|down|up|close|back|over|turn\p{L}*|from)$/u;
+
+/** "for mil plate", "to inches a side", "twenty to and a half": only where a number must stand. */
+export function soundsLike(tokens: readonly Token[], index: number): number | undefined {
+  const value = SOUNDS_LIKE.get(tokens[index]?.word ?? '');
+  if (value === undefined || tokens[index]?.kind !== 'word') return undefined;
+  const [next, after] = [tokens[index + 1]?.word ?? '', tokens[index + 2]?.word ?? ''];
+  if (next === 'and') {
+    const part = readDenominator(tokens, /^an?$/.test(after) ? index + 3 : index + 2);
+    return part && !part.plural ? value : undefined;
+  }
+  const before = tokens[index - 1];
+  if (before?.kind === 'number' || GOES_TO.test(before?.word ?? '')) return undefined;
+  return UNIT_LIKE.test(next) ? value : undefined;
+}
+
 function readAtom(tokens: readonly Token[], index: number, first: boolean): Atom | undefined {
   const token = tokens[index];
   if (!token) return undefined;
@@ -90,16 +119,19 @@ function readAtom(tokens: readonly Token[], index: number, first: boolean): Atom
     return { digits: String(digit).repeat(repeat), kind: 'pair', to: next + 1 };
   }
   if (!first && OH_WORDS.has(token.word)) return { digits: '0', kind: 'oh', to: index + 1 };
-  const digit = DIGIT_WORDS.get(token.word);
+  const digit = DIGIT_WORDS.get(token.word) ?? (first ? soundsLike(tokens, index) : undefined);
   if (digit !== undefined) return { digits: String(digit), kind: 'digit', to: index + 1 };
   const teen = TEEN_WORDS.get(token.word);
   if (teen !== undefined) return { digits: String(teen), kind: 'pair', to: index + 1 };
   const tens = TENS_WORDS.get(token.word);
   if (tens === undefined) return undefined;
   const next = afterHyphen(tokens, index + 1);
-  const unit = DIGIT_WORDS.get(tokens[next]?.word ?? '');
+  const heard = tokens[next]?.word === 'to' ? soundsLike(tokens, next) : undefined;
+  const unit =
+    DIGIT_WORDS.get(tokens[next]?.word ?? '') ?? (tokens[next + 1]?.word === 'and' ? heard : undefined);
   // "four metres twenty one way, three sixty the other": the one is no part of the number.
-  if (unit === 1 && /^(?:way|side|end|each|per|a)$/.test(tokens[next + 1]?.word ?? '')) {
+  const aside = /^(?:way|side|end|each|per|a)$/.test(tokens[next + 1]?.word ?? '');
+  if (unit === 1 && aside && tokens[next + 2]?.word !== 'cent') {
     return { digits: String(tens), kind: 'pair', to: index + 1 };
   }
   // "twenty five eighths" is twenty and five eighths, not twenty-five of them.
@@ -254,7 +286,15 @@ const readBelowThousand = (tokens: readonly Token[], index: number) =>
 /** Adds what follows a thousand. Recognisers hear a pause there: "two thousand, two hundred" is one number. */
 function addThousands(tokens: readonly Token[], at: number, base: number): WholeReading {
   const paused = tokens[at]?.word === ',' ? readHundreds(tokens, at + 1) : undefined;
-  if (paused) return { to: paused.to, value: base + paused.value };
+  if (paused) {
+    // "one thousand, two hundred, ten wide": the pause goes on.
+    const rest =
+      paused.value % 100 === 0 && tokens[paused.to]?.word === ','
+        ? readSmall(tokens, paused.to + 1)
+        : undefined;
+    const value = base + paused.value;
+    return rest && rest.value >= 10 ? { to: rest.to, value: value + rest.value } : { to: paused.to, value };
+  }
   return addRest(tokens, at, base, readBelowThousand);
 }
 

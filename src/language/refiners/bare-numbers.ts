@@ -31,6 +31,13 @@ const STATES_VALUE = new PhraseTable<Grade>([
   ),
 ]);
 
+/** "Chickens, eleven.", "Visitors, seven.": so many of what is named in the plural. */
+const countedBefore = (room: Room, amount: Amount) =>
+  amount.value < 13 &&
+  Number.isInteger(amount.value) &&
+  wordAt(room, amount.from - 1) === ',' &&
+  /^\p{L}{3,}[^s'’\W]s$/u.test(wordAt(room, amount.from - 2));
+
 /** A thing named and its value, said as a note: "Hull, 1,180." "Motor, 610." */
 function namedBefore(room: Room, amount: Amount): boolean {
   if (
@@ -209,6 +216,7 @@ function evidenceOf(room: Room, amount: Amount): Evidence {
   const before = evidenceBefore(room, amount);
   if (before?.grade === 'sure') return before;
   if (amount.boundSaid && amount.bound !== 'about') return { grade: 'sure', why: 'it has a bound' };
+  if (countedBefore(room, amount)) return { grade: 'none', why: 'so many of them' };
   if (namedBefore(room, amount)) return { grade: 'sure', why: 'a thing and its value' };
   if (amount.high !== undefined) return before ?? { grade: 'likely', why: 'a range' };
   if (before) return before;
@@ -381,7 +389,9 @@ const HEAT_SUBJECT = /^(?:it|outside|inside|thermometer|temperature|temp|shop|sh
 function asHeat(room: Room, amount: Amount): Meaning | undefined {
   if (amount.value < -30 || amount.value > 130 || amount.number.fraction) return undefined;
   const unit = room.region === 'US' || (room.region === '' && room.house === 'us') ? 'degF' : 'degC';
-  const here = HERE_AFTER.startingAt(room.tokens, amount.to) !== undefined;
+  // "It was seventy one. In here, so it kicked off": a recogniser's full stop.
+  const stop = /^[.,]$/.test(wordAt(room, amount.to)) ? amount.to + 1 : amount.to;
+  const here = HERE_AFTER.startingAt(room.tokens, stop) !== undefined;
   const subject = [2, 3, 4].some((back) => HEAT_SUBJECT.test(wordAt(room, amount.from - back)));
   const warm = speaksOf(room, 'heat', amount.from, amount.to, 14);
   const verb =
@@ -482,6 +492,17 @@ const TOTAL_AFTER = new PhraseTable<true>(
   each(true, 'all told, altogether, in total, in all, all in, total'),
 );
 
+/** "Disc still says one oh five oh": a number that was said of something before and of nothing by length. */
+function saidAgain(room: Room, amount: Amount): Meaning | undefined {
+  if (amount.value < 100) return undefined;
+  const same = (room.context.knownFigures ?? []).filter((figure) => figure.value === amount.value);
+  const unit = same[same.length - 1]?.unit;
+  const dimension = unit && dimensionOfUnit(unit);
+  if (!unit || !dimension || same.some((figure) => figure.unit !== unit)) return undefined;
+  if (/^(?:length|money|time)$/.test(dimension)) return undefined;
+  return { value: amount.value, unit, dimension, why: 'the unit that the number had before' };
+}
+
 /** A measure other than a length, told by its thing, by words about it or by what was said before. */
 function otherKind(
   room: Room,
@@ -495,6 +516,8 @@ function otherKind(
   if (before && thing && thing !== 'length') {
     return { ...before, dimension: thing, why: 'the unit that its thing was said in before' };
   }
+  const again = evidence.grade === 'none' || tape ? undefined : saidAgain(room, amount);
+  if (again) return again;
   return (
     asPrice(room, amount) ??
     asKind(room, amount, kindOf(room, amount), out) ??

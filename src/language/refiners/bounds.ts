@@ -50,7 +50,7 @@ function settle(room: Room, cue: BoundCue, at: number): Bound {
 }
 
 const MOVED =
-  /^(?:go|goes|going|gone|went|come|comes|came|coming|bump|bumps|bumped|bring|brings|brought|got|gets|get|getting|moved|move|moving|raise|raises|raised|raising|upped|up|taking|take|takes|took|put|puts|pushed|pushes|push|jack|jacked|lift|lifted|step|stepped|heat|heated|warmed|warm|set|build|built|fill|filled|charged|pump|pumped|torque|torqued|wound|all)$/;
+  /^(?:done|do|nipped|tightened|pulled|opened|open|go|goes|going|gone|went|come|comes|came|coming|bump|bumps|bumped|bring|brings|brought|got|gets|get|getting|moved|move|moving|raise|raises|raised|raising|upped|up|taking|take|takes|took|put|puts|pushed|pushes|push|jack|jacked|lift|lifted|step|stepped|heat|heated|warmed|warm|set|build|built|fill|filled|charged|pump|pumped|torque|torqued|wound|all)$/;
 
 /** "gone up to 63 amps", "bumps the trailer up to three thousand": where it arrives, no limit. */
 function reachesBy(room: Room, at: number): boolean {

@@ -3,7 +3,7 @@ import { wordAt } from '../rules/rule.ts';
 import { SIZE_AFTER } from '../rules/size-words.ts';
 
 const WHO =
-  /^(?:i|he|she|we|you|they|who|me|wife|husband|brother|sister|dad|mum|mom|son|daughter|mate|neighbour|neighbor|kid|girlfriend|boyfriend|partner)$/;
+  /^(?:i|he|she|we|you|they|who|me|wife|husband|brother|sister|dad|mum|mom|son|daughter|mate|neighbour|neighbor|kid|girlfriend|boyfriend|partner|aunt|auntie|uncle|cousin|niece|nephew|mother|father|grandad|granddad|granddaddy|grandma|nan|gran|lad|girl|boy|missus|sister-in-law|dog)$/;
 const BE = /^(?:'m|am|'s|is|was|'re|are|turned|turning|turns|weigh|weighs|weighed)$/;
 
 /** Words behind a number that make it a distance or a shortfall of the work: "I'm 40 mil short". */
@@ -29,7 +29,9 @@ function bodily({ unit, value, dimension }: Amount): boolean {
   if (unit === 'ft') return value >= 3 && value <= 7;
   if (unit === 'in') return value >= 36 && value <= 84;
   if (dimension === 'mass' || unit === 'pounds') return value <= 400;
-  return value <= 250;
+  // "five eleven" is feet and inches.
+  const feet = value >= 400 && value < 700 && value % 100 < 12;
+  return value <= 250 || feet;
 }
 
 const pluralPerson = /^(?:we|you|they)$/;

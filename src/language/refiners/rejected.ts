@@ -1,12 +1,13 @@
 import { each, PhraseTable } from '../phrases.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
+import { SIZE_AFTER } from '../rules/size-words.ts';
 
 /** Words directly before a number that turn it down. */
 const TURNED_DOWN = new PhraseTable<string>([
   ...each(
     'turned down',
-    "not, not the, not a, not an, not that, no longer, no longer the, never, and not, and not the, isn't, wasn't, ain't, is not, was not",
+    "not, not the, not a, not an, not that, no longer, no longer the, never, and not, and not the, isn't, wasn't, ain't, is not, was not, ain't no, isn't no, wasn't no, never no",
   ),
   ...each(
     'given up for another',
@@ -14,7 +15,7 @@ const TURNED_DOWN = new PhraseTable<string>([
   ),
   ...each(
     'no longer so',
-    'used to be, used to be a, used to be at, used to say, used to have, was originally, originally, started out at, had been, had been at, before it was, was meant to be, was supposed to be',
+    "quit on, quit on the, gave up on, gave up on the, given up on the, went off the, figured on, figured on a, 'd figured on, planned on, planned on a, had planned on, had planned, had thought, i thought, i 'd thought, thought it was, had them down as, had it down as, had it down at, had it as, had her down as, paid for, sketched, had sketched, used to be, used to be a, used to be at, used to say, used to have, was originally, originally, started out at, had been, had been at, before it was, was meant to be, was supposed to be",
   ),
   ...each(
     'a figure of speech',
@@ -22,17 +23,66 @@ const TURNED_DOWN = new PhraseTable<string>([
   ),
 ]);
 
+/** "I ain't stretching it to two foot", "we're not going to 900": a deed denied, and the value with it. */
+function notGoingTo(room: Room, amount: Amount): string | undefined {
+  if (!/^(?:to|with|for)$/.test(wordAt(room, amount.from - 1))) return undefined;
+  const verb = /^(?:it|that|them|this|up|down|back|out)$/.test(wordAt(room, amount.from - 2))
+    ? amount.from - 3
+    : amount.from - 2;
+  const denied = /^(?:not|never|ain't|isn't|aren't|\p{L}+n't)$/u.test(wordAt(room, verb - 1));
+  return denied && /ing$/.test(wordAt(room, verb)) ? 'turned down' : undefined;
+}
+
 function turnedDown(room: Room, amount: Amount): string | undefined {
-  return TURNED_DOWN.endingAt(room.tokens, amount.from)?.meaning;
+  return TURNED_DOWN.endingAt(room.tokens, amount.from)?.meaning ?? notGoingTo(room, amount);
+}
+
+/** Behind the number, its word of size and "of foam". */
+function afterItsWords(room: Room, amount: Amount): number {
+  const at = SIZE_AFTER.startingAt(room.tokens, amount.to)?.to ?? amount.to;
+  return wordAt(room, at) === 'of' && room.tokens[at + 1]?.kind === 'word' ? at + 2 : at;
+}
+
+/** "nine kilowatts won't carry this place", "three eighths won't hold a screw". */
+function failsToDo(room: Room, at: number): boolean {
+  const word = wordAt(room, at);
+  const verb = /^(?:won't|wouldn't|doesn't|didn't|don't|can't|couldn't)$/.test(word) ? at + 1 : -1;
+  return (
+    verb > 0 &&
+    /^(?:do|hold|fit|carry|work|reach|clear|go|take|cover|heat|lift|start|run|pull|cope|stand|cut|suit|quite|even)$/.test(
+      wordAt(room, verb),
+    )
+  );
+}
+
+/** "quarter inch ply's what I'd sketched", "forty was the plan": thought of once. */
+function plannedOnce(room: Room, at: number): boolean {
+  for (let index = at; index < at + 3; index++) {
+    if (!/^(?:'s|is|was)$/.test(wordAt(room, index))) continue;
+    const [first, second, third] = [1, 2, 3].map((step) => wordAt(room, index + step));
+    if (first === 'what' && /^(?:i|we)$/.test(second ?? '') && /^(?:'d|had)$/.test(third ?? '')) return true;
+    return (
+      /^(?:was)$/.test(wordAt(room, index)) &&
+      first === 'the' &&
+      /^(?:plan|idea|thought|dream)$/.test(second ?? '')
+    );
+  }
+  return false;
 }
 
 /** "780 is too high", "905 was wrong": said only to be turned down. */
 function foundWrong(room: Room, amount: Amount): boolean {
-  const at = amount.to;
+  const at = afterItsWords(room, amount);
+  if (failsToDo(room, at) || plannedOnce(room, at)) return true;
   const verb = /^(?:'s|is|was|felt|feels|looked|looks|turned|'d|would)$/.test(wordAt(room, at));
   if (!verb) return false;
   for (let index = at + 1; index < at + 4; index++) {
-    if (/^(?:too|wrong)$/.test(wordAt(room, index))) return true;
+    if (
+      /^(?:too|wrong|stingy|mean|daft|silly|stupid|overkill|nonsense|rubbish|hopeless|useless|mad|greedy|optimistic)$/.test(
+        wordAt(room, index),
+      )
+    )
+      return true;
     if (/^(?:no|not)$/.test(wordAt(room, index)) && /^(?:good|enough|right)$/.test(wordAt(room, index + 1)))
       return true;
     if (!/^(?:be|been|out|just|way|far|a|bit|still|plainly|clearly|simply|really)$/.test(wordAt(room, index)))

@@ -9,7 +9,7 @@ type Strength = 'strong' | 'weak';
 const CUES = new PhraseTable<Strength>([
   ...each<Strength>(
     'strong',
-    "no, nope, nah, sorry, no sorry, sorry no, scratch that, strike that, make that, make it, i mean, i meant, correction, tell a lie, i tell a lie, i lie, i 'm lying, wrong, that 's wrong, start again, try again, listen to me, beg your pardon, i beg your pardon, pardon me, oops, whoops, my mistake, or rather, not that, let me start again, forget that, ignore that, as you were, what am i saying, hark at me",
+    "naw, no, nope, nah, sorry, no sorry, sorry no, scratch that, strike that, make that, make it, i mean, i meant, correction, tell a lie, i tell a lie, i lie, i 'm lying, wrong, that 's wrong, start again, try again, listen to me, beg your pardon, i beg your pardon, pardon me, oops, whoops, my mistake, or rather, not that, let me start again, forget that, ignore that, as you were, what am i saying, hark at me",
   ),
   ...each<Strength>(
     'weak',
@@ -36,7 +36,7 @@ function cueAfter(
     while (/^(?:,|\.+|;|:|-|…|\?|er|um|uh|erm|oh|ah)$/.test(wordAt(room, at)) && marks++ < 4) at++;
     const hit = CUES.startingAt(room.tokens, at);
     if (!hit) continue;
-    const plainNo = /^(?:no|nope|nah|wrong)$/.test(wordAt(room, hit.to - 1));
+    const plainNo = /^(?:no|naw|nope|nah|wrong)$/.test(wordAt(room, hit.to - 1));
     const next = wordAt(room, hit.to);
     if (plainNo && !AFTER_NO.test(next) && !CUES.startingAt(room.tokens, hit.to)) continue;
     if (plainNo && next === 'more' && wordAt(room, hit.to + 1) !== 'like') continue;

@@ -66,9 +66,10 @@ function pumped(room: Room, amount: Amount): boolean {
 }
 
 /** Two countries pay in pounds or once did; in the others pounds are a weight. */
-function settlePounds(room: Room, amount: Amount): Settled {
+function settlePounds(room: Room, amount: Amount, alsoInKilos: boolean): Settled {
   const mass: Settled = { unit: 'lb', dimension: 'mass', why: 'pounds are a weight here' };
   const money: Settled = { unit: localMoney(room.region), dimension: 'money', why: 'pounds are money here' };
+  if (alsoInKilos) return { ...mass, why: 'the same weight in pounds' };
   if (pumped(room, amount)) return { unit: 'psi', dimension: 'pressure', why: 'pounds of pressure' };
   const { from, to } = amount;
   const weight = nearestOf(room, 'weight', from, to);
@@ -120,12 +121,22 @@ function settleTon(room: Room, amount: Amount): Settled {
   return { unit: 't', dimension: 'mass', why: 'a ton is taken as a tonne here' };
 }
 
-function settleOne(room: Room, amount: Amount): Settled | undefined {
+/** "190 kilos, which is 419 pounds": one weight in two units, said in one sentence. */
+function inKilos(room: Room, amount: Amount, amounts: readonly Amount[]): boolean {
+  return amounts.some(
+    (other) =>
+      other.unit === 'kg' &&
+      room.tokens[other.from]?.sentence === room.tokens[amount.from]?.sentence &&
+      Math.abs(other.value * 2.2046 - amount.value) < amount.value * 0.02,
+  );
+}
+
+function settleOne(room: Room, amount: Amount, amounts: readonly Amount[]): Settled | undefined {
   switch (amount.unit) {
     case 'mil':
       return settleMil(room, amount);
     case 'pounds':
-      return settlePounds(room, amount);
+      return settlePounds(room, amount, inKilos(room, amount, amounts));
     case 'degrees':
       return settleDegrees(room, amount);
     case 'ton':
@@ -161,7 +172,7 @@ export const settleUnits: Refiner = {
   name: 'a unit of several meanings',
   refine(amounts, room) {
     return amounts.map((amount) => {
-      const settled = settleOne(room, amount) ?? settlePint(amount);
+      const settled = settleOne(room, amount, amounts) ?? settlePint(amount);
       if (!settled) return amount;
       room.note({
         ...amount,

@@ -1,3 +1,4 @@
+import type { NumberReading } from '../numbers/number.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { readUnit } from '../units/read-unit.ts';
 import type { AmountRead, AmountRule, Room } from './rule.ts';
@@ -59,9 +60,10 @@ const SIZED = /^(?:wide|high|long|deep|thick|tall|across|by|overall|clear|centre
 function halfHours(room: Room, at: number): AmountRead | undefined {
   const word = wordAt(room, at);
   if (!/^(?:half|quarter)$/.test(word)) return undefined;
-  const between = wordAt(room, at + 1);
+  const dash = wordAt(room, at + 1) === '-' ? 1 : 0;
+  const between = wordAt(room, at + 1 + dash);
   if (/^(?:past|to)$/.test(between)) {
-    const hour = hourAt(room, at + 2);
+    const hour = hourAt(room, at + 2 + dash);
     return hour ? skip(hour.to, 'a clock time') : undefined;
   }
   const hour = word === 'half' ? hourAt(room, at + 1) : undefined;
@@ -69,6 +71,21 @@ function halfHours(room: Room, at: number): AmountRead | undefined {
   return /^(?:inch|mil|by)$/.test(wordAt(room, hour.to))
     ? undefined
     : skip(hour.to, '"half seven" is a clock time');
+}
+
+const CAME =
+  /^(?:left|came|come|comes|arrived|arrives|started|starts|start|finished|opens|opened|closes|closed|here|home|bed|knocked|landed|rang|called|woke|delivered)$/;
+
+/** "the last one left at ten", "oil turned up at nine", "I started at seven thirty". */
+function comesAt(room: Room, at: number, number: NumberReading): boolean {
+  if (wordAt(room, at - 1) !== 'at' || number.fraction || number.decimals) return false;
+  const [verb, first] = [wordAt(room, at - 2), wordAt(room, at - 3)];
+  const came = CAME.test(verb) || (verb === 'up' && /^(?:turned|got|was|were|'m|'s)$/.test(first));
+  const hour = number.value >= 1 && number.value <= 12;
+  const minutes = number.splitAfter !== undefined && number.value % 100 < 60 && number.value % 5 === 0;
+  const past = minutes && number.value >= 100 && number.value < 1300;
+  if (!came || (!hour && !past)) return false;
+  return !readUnit(room.tokens, number.to) && !SIZED.test(wordAt(room, number.to));
 }
 
 function spoken(room: Room, at: number): AmountRead | undefined {
@@ -81,6 +98,7 @@ function spoken(room: Room, at: number): AmountRead | undefined {
     const after = hourAt(room, number.to + 1);
     if (after) return skip(after.to, 'minutes past an hour');
   }
+  if (comesAt(room, at, number)) return skip(number.to, 'an hour that somebody came or went at');
   if (!hour || !LEAD.test(wordAt(room, at - 1))) return undefined;
   if (day) return skip(day, 'an hour of the day');
   const to = wordAt(room, number.to) === 'to' ? hourAt(room, number.to + 1) : undefined;

@@ -45,7 +45,7 @@ export const SIZE_AFTER = new PhraseTable<Attribute>([
 export const EACH_AFTER = new PhraseTable<true>(
   each(
     true,
-    'each, apiece, each side, each end, each way, a side, an end, either side, either end, either way, per side, per end, both sides, both ends, both ways, on each side, at each end, on either side, on both sides, at either end, a piece, a riser, a step, a tread, a metre, a meter, per metre, per meter, a foot, per foot, a bay, a corner, a face, a cut, a pass, a leg, on top, top and bottom',
+    'each, apiece, aside, each side, each end, each way, a side, an end, either side, either end, either way, per side, per end, both sides, both ends, both ways, on each side, at each end, on either side, on both sides, at either end, a piece, a riser, a step, a tread, a metre, a meter, per metre, per meter, a foot, per foot, a bay, a corner, a face, a cut, a pass, a leg, on top, top and bottom',
   ),
 );
 

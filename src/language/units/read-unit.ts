@@ -75,6 +75,29 @@ function shortFits(tokens: readonly Token[], at: number, spelling: Spelling): bo
   return true;
 }
 
+/** What must follow a unit that a recogniser got wrong: a word of size, a join or an end. */
+const AFTER_HEARD =
+  /^(?:|[.,;:!?]|wide|high|long|deep|thick|tall|across|clear|off|by|of|and|from|to|so|each|above|below|at|for)$/;
+
+/** Units as recognisers mishear them, only where a unit can stand: "4.8 matters long", "five lighters of grey". */
+function heardWrong(tokens: readonly Token[], from: number): UnitMention | undefined {
+  const [word, next] = [tokens[from]?.word ?? '', tokens[from + 1]?.word ?? ''];
+  // "newton members", "newton matters".
+  if (/^newtons?$/.test(word) && /^m\p{L}+$/u.test(next)) {
+    return { from, to: from + 2, key: 'N.m', dimension: 'torque', singular: false };
+  }
+  if (!AFTER_HEARD.test(next)) return undefined;
+  const base = { from, to: from + 1, singular: false };
+  if (
+    word === 'matters' &&
+    /^(?:wide|high|long|deep|thick|tall|across|clear|off|by|from|above|below)$/.test(next)
+  )
+    return { ...base, key: 'm', dimension: 'length' };
+  if (word === 'lighters') return { ...base, key: 'L', dimension: 'volume' };
+  if (/^(?:male|meal|meals)$/.test(word) && next !== 'for') return { ...base, key: 'mil' };
+  return undefined;
+}
+
 const DIMENSIONS: ReadonlyMap<string, Dimension> = new Map(
   UNIT_TABLE.flatMap(({ key, dimension, factor }) =>
     dimension && factor === undefined ? [[key, dimension] as const] : [],
@@ -94,6 +117,8 @@ export function readUnit(tokens: readonly Token[], at: number): UnitMention | un
   const from = afterHyphen(tokens, at);
   const first = tokens[from];
   if (!first) return undefined;
+  const heard = heardWrong(tokens, from);
+  if (heard) return heard;
   for (const spelling of SPELLINGS.get(first.word) ?? []) {
     const to = matches(tokens, from, spelling.words);
     if (to === undefined) continue;
