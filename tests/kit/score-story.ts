@@ -80,7 +80,7 @@ function si(value: number, unit: string): readonly [string, number] {
 const near = (a: number, b: number, rel: number) =>
   Math.abs(a - b) <= rel * Math.max(Math.abs(a), Math.abs(b)) + 1e-9;
 
-function sameQuantity(a: Valued, b: Valued, rel = 1e-3): boolean {
+export function sameQuantity(a: Valued, b: Valued, rel = 1e-3): boolean {
   const [da, va] = si(a.value, a.unit);
   const [db, vb] = si(b.value, b.unit);
   if (da !== db || !near(va, vb, rel)) return false;
@@ -101,7 +101,7 @@ const wordsOf = (name: string) =>
     .map(stem)
     .filter((word) => word && !FILLER.has(word));
 
-function sameItem(a: string, b: string): boolean {
+export function sameItem(a: string, b: string): boolean {
   const x = wordsOf(a);
   const y = wordsOf(b);
   const shared = x.filter((word) => y.includes(word)).length;

@@ -2,11 +2,12 @@
 import { kindsOf } from '../lexicon/trade-nouns.ts';
 import type { Attribute, ChangeCue, FigureNote, Quantity, ReadContext, Span, TraceStep } from '../notes.ts';
 import { filledInAttribute, PLAIN_MEASURE, pairAttribute, pairedWith, saidAttribute } from './attributes.ts';
+import { type Chosen, chooseThing, type Weights } from './choice.ts';
+import { CHOICE_WEIGHTS } from './choice-weights.ts';
 import { completedName } from './completed-names.ts';
 import { Discourse, type Name } from './discourse.ts';
-import { fitness, inMillimetres } from './fitness.ts';
+import { inMillimetres } from './fitness.ts';
 import { FormulaFinder } from './formulas.ts';
-import { FRAMES } from './frames/index.ts';
 import { KnownThings } from './naming.ts';
 import { ahead, parseMemo, wordAt } from './parse.ts';
 import type { Claim, Site } from './site.ts';
@@ -52,32 +53,6 @@ const UNNAMED: Name = ['unnamed'];
 /** What square millimetres are of when nothing else is said. */
 const CABLE: Name = ['cable'];
 
-interface Found {
-  readonly claim: Claim;
-  readonly rule: string;
-  readonly isGuess: boolean;
-}
-
-/** Asks the frames in turn. An unlikely carrier waits for a better one; the best of the unlikely wins otherwise. */
-function findThing(site: Site): Found | undefined {
-  let second: Found | undefined;
-  let secondFit = Number.NEGATIVE_INFINITY;
-  for (const frame of FRAMES) {
-    // An unlikely thing that was named beats a guess.
-    if (second && frame.isGuess) break;
-    const claim = frame.read(site);
-    if (!claim) continue;
-    const fit = claim.binds === undefined ? fitness(kindsOf(claim.name), site.dimension) : 1;
-    if (fit >= -0.5 || (claim.isNamed && fit > -1.5))
-      return { claim, rule: frame.name, isGuess: frame.isGuess ?? false };
-    if (fit > secondFit) {
-      second = { claim, rule: frame.name, isGuess: frame.isGuess ?? false };
-      secondFit = fit;
-    }
-  }
-  return second;
-}
-
 /** Takes plain measures off the end: "bench height" is the bench, its height is the attribute. */
 function bareName(name: Name): Name {
   let end = name.length;
@@ -85,12 +60,20 @@ function bareName(name: Name): Name {
   return name.slice(0, end);
 }
 
+/** For fitting: other weights, and a look at what was weighed. */
+export interface Choice {
+  readonly weights?: Weights;
+  readonly observe?: (site: Site, quantity: number, chosen: Chosen | undefined) => void;
+}
+
 /** Names every quantity of one memo, in order of speech. Linear in the memo's length. */
 export function readItems(
   text: string,
   quantities: readonly ItemQuantity[],
   context: ReadContext,
+  choice: Choice = {},
 ): ItemsRead {
+  const weights = choice.weights ?? CHOICE_WEIGHTS;
   const parse = parseMemo(
     text,
     quantities.map(({ span, core }) => ({ ...(core ?? span), isCore: core !== undefined })),
@@ -113,17 +96,15 @@ export function readItems(
       quantity,
       ...(said ? { said } : {}),
     };
-    const found = at < 0 ? undefined : findThing(site);
-    const name = found
-      ? completedName(site, bareName(found.claim.name))
-      : quantity.unit === 'mm2'
-        ? CABLE
-        : UNNAMED;
-    const spoken = found?.claim.attribute ?? said;
+    const found = at < 0 ? undefined : chooseThing(site, weights, bareName);
+    choice.observe?.(site, k, found);
+    const claim = found?.proposal?.claim;
+    const name = found ? completedName(site, found.name) : quantity.unit === 'mm2' ? CABLE : UNNAMED;
+    const spoken = claim?.attribute ?? said;
     const attribute = spoken ?? bareAttribute(site, name);
     const filled = [
       ...(quantity.assumed ?? []),
-      ...(found === undefined || found.isGuess ? ['item'] : []),
+      ...(found?.proposal === undefined || found.proposal.isGuess ? ['item'] : []),
       ...(spoken ? [] : ['attribute']),
     ];
     const item = name.join(' ');
@@ -133,7 +114,7 @@ export function readItems(
     }
     trace.push({
       stage: 'item',
-      rule: found?.rule ?? 'none',
+      rule: found ? (found.proposal?.frame ?? 'the likeliest thing') : 'none',
       span: quantity.span,
       outcome: found ? 'read' : 'lost',
       why: `${item}: ${attribute}`,
@@ -151,7 +132,7 @@ export function readItems(
       ...(quantity.high !== undefined ? { high: quantity.high } : {}),
       ...(quantity.plusMinus !== undefined ? { plusMinus: quantity.plusMinus } : {}),
       ...(quantity.plusMinusUnit !== undefined ? { plusMinusUnit: quantity.plusMinusUnit } : {}),
-      ...(at < 0 ? {} : spokenOf(site, quantity, found)),
+      ...(at < 0 ? {} : spokenOf(site, quantity, claim)),
       ...(quantity.replaces ? { replaces: quantity.replaces } : {}),
       ...(filled.length > 0 ? { assumed: filled } : {}),
       ...(quantity.alternatives ? { alternatives: quantity.alternatives } : {}),
@@ -172,15 +153,15 @@ export function readItems(
 function spokenOf(
   site: Site,
   quantity: ItemQuantity,
-  found: Found | undefined,
+  claim: Claim | undefined,
 ): Pick<FigureNote, 'state' | 'change' | 'sizeKind' | 'condition' | 'datum' | 'limit'> {
   const around = saidAround(site.parse, site.at);
   const state = stateOf(around, quantity.rough ?? false);
   const change = quantity.change ?? changeOf(around, state);
   const sizeKind = quantity.dimension === 'length' ? sizeKindOf(around) : undefined;
   const condition = conditionOf(around);
-  const datum = found?.claim.datum ?? (quantity.dimension === 'length' ? datumOf(around) : undefined);
-  const binds = found?.claim.binds ?? (bindsItself(quantity.bound, around) ? '' : undefined);
+  const datum = claim?.datum ?? (quantity.dimension === 'length' ? datumOf(around) : undefined);
+  const binds = claim?.binds ?? (bindsItself(quantity.bound, around) ? '' : undefined);
   return {
     ...(state ? { state } : {}),
     ...(change ? { change } : {}),

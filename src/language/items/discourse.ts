@@ -146,7 +146,7 @@ export class Discourse {
   }
 
   /** The same for a phrase that only stands by: a pronoun is settled without the figure at hand. */
-  #meaning(phrase: Phrase): Name | undefined {
+  meaningOf(phrase: Phrase): Name | undefined {
     if (!phrase.pronoun || this.#names.get(phrase.index)) return this.nameOf(phrase, ANY_LENGTH);
     const memo = this.#meant.get(phrase.index);
     if (memo !== undefined) return memo ?? undefined;
@@ -349,7 +349,7 @@ export class Discourse {
       const away = sentence - (parse.sentenceOf[phrase.first] as number);
       if (away > 3) break;
       if (isSpeaker(phrase) || isNoThing(phrase.kinds) || phrase.first >= word) continue;
-      const name = this.#meaning(phrase);
+      const name = this.meaningOf(phrase);
       if (!name || name.length === 0) continue;
       const key = name.join(' ');
       // The latest mention counts; a pronoun among them does not hide its noun.
