@@ -88,7 +88,9 @@ function placeFeatures(
   add: (name: string, size?: number) => void,
 ) {
   const { parse, at, discourse } = site;
-  const role = discourse.roleOf(phrase);
+  // "the gap behind the bench is": what stands between does not make it less of a subject.
+  const role =
+    phrase === around.anchor.subject || phrase === around.clause ? 'subject' : discourse.roleOf(phrase);
   const away = (parse.sentenceOf[at] as number) - (parse.sentenceOf[phrase.first] as number);
   const inside = phrase.first <= at && phrase.last >= at;
   const where = inside ? 'inside' : phrase.first > at ? 'ahead' : away === 0 ? 'here' : upTo(away, 3);
@@ -118,7 +120,14 @@ function placeFeatures(
   if (phrase.plural) add('plural');
   if (around.plural !== undefined && where !== 'ahead')
     add(around.plural === phrase.plural ? 'agrees' : 'disagrees');
-  if (phrase === around.anchor.subject) add('subject of verb');
+  if (phrase === around.anchor.subject) {
+    add('subject of verb');
+    const verb = around.anchor.verb;
+    if (verb !== undefined && at - verb <= 3 && path.quantities === 0) {
+      add(`close subject ${tagAt(parse, verb)}`);
+      add('close subject');
+    }
+  }
   if (phrase === around.anchor.direct) {
     add('direct');
     add(`direct ${role}${around.anchor.comma ? ' comma' : ''}`);
@@ -141,7 +150,6 @@ function thingFeatures(
   const of = dimension === 'length' ? (site.said ?? 'bare') : dimension;
   if (kinds.size === 0) add(`kind unknown ${dimension === 'length' ? 'length' : 'other'}`);
   for (const kind of kinds) {
-    add(`kind ${kind}`, 1 / kinds.size);
     add(`kind ${kind} ${dimension}`, 1 / kinds.size);
     if (dimension === 'length') add(`kind ${kind} ${of}`, 1 / kinds.size);
   }

@@ -32,6 +32,9 @@ const proposalFor = (candidate: Candidate, said: FramesSay): Proposal | undefine
 /** The thing that a quantity most likely belongs to; `nameOf` takes off what is no part of a name. */
 export function chooseThing(site: Site, weights: Weights, nameOf: (name: Name) => Name): Chosen | undefined {
   const said = askFrames(site);
+  // A sum, or a bound on whatever meets it, is no figure of the things near by.
+  if (said.first?.claim.isSettled || said.first?.claim.binds)
+    return { name: nameOf(said.first.claim.name), proposal: said.first, weighed: [] };
   const around = aroundOf(site, said);
   const weighed = candidatesOf(site, said, nameOf)
     .map((candidate) => {

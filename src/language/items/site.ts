@@ -22,6 +22,8 @@ export interface Claim {
   readonly datum?: string;
   /** The clause itself names the thing as subject or head: taken though it is an unlikely carrier. */
   readonly isNamed?: boolean;
+  /** The way of speaking leaves no doubt: other things are not weighed against this one. */
+  readonly isSettled?: boolean;
   /** Words for everything that a limit binds, when it binds more than the thing itself. */
   readonly binds?: string;
 }

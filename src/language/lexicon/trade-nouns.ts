@@ -40,18 +40,22 @@ export type NounKind = (typeof NOUN_KINDS)[number];
 const HEADS: Readonly<Record<NounKind, string>> = {
   hole: `hole bore counterbore mortise pilot cut-out cutout aperture slot notch housing rebate rabbet
     dado groove penetration drilling perforation scupper-hole limber weep eyelet borehole`,
-  opening: `opening door doorway window hatch hatchway companionway alcove niche bay recess porthole portlight
+  opening: `serving-hatch dogflap loading-door trapdoor manhole porthole-light clerestory lancet fanlight transom-light dormer-window letter-slot gunport
+    opening door doorway window hatch hatchway companionway alcove niche bay recess porthole portlight
     skylight rooflight gate gateway doorframe casement sash reveal cubby fireplace inglenook passage corridor
     gangway aisle passageway entrance exit archway arch vent louvre grille letterbox catflap ventilator`,
   cable: `cable wire flex cord conductor lead tail tails earth neutral live jumper harness loom wiring earthing
     braid twin-and-earth armoured busbar`,
-  pipe: `pipe pipework tube tubing hose duct ducting conduit waste drainpipe downpipe soakaway flue chimney
+  pipe: `trap siphon syphon manifold-pipe gas-line heatpipe penstock culvert sewer tailpipe headpipe downtube inner-tube
+    pipe pipework tube tubing hose duct ducting conduit waste drainpipe downpipe soakaway flue chimney
     exhaust silencer trunking overflow standpipe soil-pipe elbow hosepipe flexi stovepipe liner
     snorkel drain drainage`,
-  round: `roller capstan bollard stock shaft rod dowel pulley wheel disc disk blade prop propeller impeller spindle axle bearing bush bushing
+  round: `pulley-wheel flange-wheel countersink roller-wheel rundle dowel-pin shim-ring
+    roller capstan bollard stock shaft rod dowel pulley wheel disc disk blade prop propeller impeller spindle axle bearing bush bushing
     collar pin peg stanchion pole mast boom spar roller drum flywheel sprocket gear cog castor caster
     ball button ring hoop grommet o-ring gland spigot plug thimble sheave rope line warp halyard countershaft layshaft camshaft crankshaft driveshaft log column newel baluster knob handwheel thread cutter bit piston valve seal gasket tyre tire rim hub`,
-  sheet: `deadlight headlining washboard dropboard plating ply plywood mdf osb chipboard plasterboard drywall hardboard blockboard glass glazing pane perspex
+  sheet: `tarpaulin awning-cloth polythene polytunnel visqueen dpm breather-membrane vapour-barrier batten-board weatherboard clapboard shiplap t-and-g tongue-and-groove beadboard wallboard cement-board backer-board hardiplank slate-board flagstone paver slab-stone corrugated tin-sheet
+    deadlight headlining washboard dropboard plating ply plywood mdf osb chipboard plasterboard drywall hardboard blockboard glass glazing pane perspex
     polycarbonate lexan acrylic veneer laminate melamine board sheet panel skin lining sheathing siding cladding
     insulation foam batt batts rockwool celotex polystyrene styrofoam wool matting mat plate sheeting shim gib
     flooring decking hardcore sub-base lino linoleum carpet vinyl cork underlay underlayment tile tiling slate shingle shake felt furring
@@ -66,58 +70,69 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     lead alloy ali plastic rubber neoprene nylon acetal delrin hdpe pvc abs ptfe carbon kevlar glassfibre concrete
     brick blockwork block stone rubble flint granite marble limestone sandstone gravel hardcore sand
     ballast aggregate soil clay straw lime cement scrap offcut metal`,
-  joist: `joist rafter beam bearer purlin ridge-beam trimmer lintel header girder rsj noggin nogging dwang carlin
+  joist: `sleeper-beam sill-beam crossbeam tie-beam collar-beam floorbeam binder bressummer bressumer cruck brace-beam rim-joist bandjoist
+    joist rafter beam bearer purlin ridge-beam trimmer lintel header girder rsj noggin nogging dwang carlin
     carline deckbeam frame stud batten stringer rib bulwark keelson stem ridge`,
-  timber: `post rail plank stile mullion muntin sill cill jamb head-rail plinth kingplank covering-board
+  timber: `picket paling slatboard dado-rail picture-rail chair-rail scotia coping-board bargeboard-end cant fascia-board sprocket-piece sole-piece capping-rail
+    post rail plank stile mullion muntin sill cill jamb head-rail plinth kingplank covering-board
     coverboard bunk strake garboard gunwale gunnel rubrail rubbing-strake chine keel sternpost deadwood futtock
     knee thwart coaming toerail bulwark-rail fiddle bead cockbead stop slat strip lipping edging
     nosing bullnose handrail banister string riser stair step ladder rung leg cleat upright spacer spline scarf bar crossbar crossmember member chord strut brace tie web flange angle-iron
     channel box-section c-section extrusion sleeper sole-plate wallplate glazing-bar barge wale sheer shelf-clamp quarter-round l-bracket unistrut`,
-  fastener: `mount mounting bolt nut screw nail rivet staple setscrew coachscrew coach-bolt lag hanger-bolt anchor rawlplug
+  fastener: `spike staple-nail coach-screw machine-screw carriage-bolt eyebolt pop-rivet toggle-bolt molly thumbscrew wingnut locknut washer-nut circlip rollpin split-pin cotter
+    mount mounting bolt nut screw nail rivet staple setscrew coachscrew coach-bolt lag hanger-bolt anchor rawlplug
     wallplug tack brad pin-nail cap-screw grubscrew clip p-clip clamp hose-clip jubilee cable-tie zip-tie tie-wrap
     hinge bracket hanger joist-hanger penny turnbuckle shackle u-bolt chainplate latch
     catch hasp lock fixing fastening fastener bolthole coupling`,
-  coating: `membrane paint primer undercoat topcoat varnish lacquer wax stain dye preservative epoxy resin hardener
+  coating: `sealer limecoat whitewash creosote oil-finish danish-oil tung-oil decking-oil hardwax zinc-primer etch-primer rust-converter clearcoat basecoat tack-rag
+    membrane paint primer undercoat topcoat varnish lacquer wax stain dye preservative epoxy resin hardener
     catalyst polyester vinylester gelcoat glue adhesive sealant silicone mastic caulk sikaflex putty filler fairing
     bog mortar plaster render skim grout thinset bitumen tar antifoul antifouling bondcoat bonding-coat coat mix batch
     finish limewash emulsion eggshell gloss distemper shellac french-polish flux solder paste
     compound gel threadlock loctite deck-paint undercoater tack-coat tie-coat lime-mortar levelling-compound`,
   liquid: `water oil fuel diesel petrol gasoline gas propane butane lpg coolant antifreeze grease solvent thinners
     acetone spirit turps meths kerosene paraffin brine refrigerant sewage greywater rainwater`,
-  container: `tank cistern cylinder boiler bucket sump gearbox bottle jerrycan can tin tub barrel butt
+  container: `drum-tank churn hopper-bin demijohn carboy vat pail watering-can toolbox locker-box tacklebox chest-box crate-box silo
+    tank cistern cylinder boiler bucket sump gearbox bottle jerrycan can tin tub barrel butt
     reservoir bladder keg crate box locker chest bin bowser trough calorifier bilge holding-tank header-tank
     carton skip hopper jar gearcase radiator rad pan`,
-  electric: `breaker fuse supply inlet inverter battery bank charger alternator circuit ring main mains socket outlet
+  electric: `ballast-unit charge-controller splitter dimmer doorbell transducer-cable strip-light ledstrip floodlight headlight taillight wiper horn-button relay-box fuse-holder fuseholder busbar-box
+    breaker fuse supply inlet inverter battery bank charger alternator circuit ring main mains socket outlet
     receptacle switch isolator relay contactor starter overload rcd rcbo mcb gfci consumer-unit fusebox switchboard
     shunt solar array controller mppt converter transformer adaptor bulb lamp
     light lights led downlight spotlight sensor thermostat stat timer pcb module spur feed hookup shore-power
     generator genset dynamo magneto coil solenoid element cell lithium terminal connector
     ferrule lug crimp junction splice spark ignition stereo radio speaker antenna aerial router transducer sounder
     subpanel load-centre distribution-board subboard ammeter voltmeter`,
-  appliance: `boiler radiator calorifier fridge refrigerator freezer washer dishwasher dryer cooker oven hob stove range grill microwave kettle
+  appliance: `urn hotplate griddle kitchenette-sink washstand dehydrator incubator aga rayburn range-cooker bread-oven pizza-oven steamer proofer cooler chiller ice-maker smoker
+    boiler radiator calorifier fridge refrigerator freezer washer dishwasher dryer cooker oven hob stove range grill microwave kettle
     heater towel-rail shower sink basin bath bathtub toilet loo wc bidet tap
     faucet mixer tray showertray extractor hood fan blower dehumidifier aircon conditioner heatpump
     woodburner burner fire woodstove multifuel television telly screen monitor computer icebox coolbox
     macerator watermaker mini-split minisplit geyser immersion waterheater mattress sofa settee bed bunkbed
     urinal`,
-  machine: `lathe bandsaw tablesaw planer thicknesser shaper mill milling-machine drill-press pillar-drill sander linisher
+  machine: `chainsaw mower strimmer rotavator auger post-driver log-splitter pressure-washer concrete-mixer whacker wacker compactor roller-machine press-brake shear bender english-wheel rolls mangle treadle potter-wheel gear-hobber surface-grinder jointer overhand drum-sander scroll-saw pump-jack
+    lathe bandsaw tablesaw planer thicknesser shaper mill milling-machine drill-press pillar-drill sander linisher
     router-table spindle-moulder mortiser grinder bench-grinder compressor motor engine outboard inboard pump
     bilge-pump winch windlass hoist crane gantry jack forklift telehandler digger excavator dumper cement-mixer welder plasma-cutter press guillotine folder tractor chipper sawmill saw mitre-saw
     chopsaw dust-extractor machine engine-block stern-drive saildrive thruster bow-thruster autopilot
     steering rudder tiller anvil forge kiln furnace vice vise drive transmission conveyor elevator
     lift stairlift chainhoist handbrake brake brakes caliper`,
-  vessel: `boat hull yacht dinghy runabout skiff launch narrowboat canoe kayak catamaran trimaran sloop ketch
+  vessel: `tram bus-body locomotive loco railcar tender-wagon guard-van brake-van handcart tractor-cab fire-engine ambulance cabin-cruiser lugger coble cobble dory pram currach curragh pinnace wherry
+    boat hull yacht dinghy runabout skiff launch narrowboat canoe kayak catamaran trimaran sloop ketch
     yawl tender punt raft houseboat van bus truck lorry camper campervan motorhome caravan trailer wagon
     carriage car pickup horsebox shipping-container chassis cab body bodywork house
     cottage shed barn garage hut chalet bungalow outbuilding greenhouse conservatory extension annexe
     annex tower church signal-box treehouse yurt tent lighthouse windmill boathouse stable dairy
     she rig vehicle ship tug lifeboat`,
-  space: `room bedroom bathroom kitchen loft attic cellar basement hall hallway landing lounge living-room diner
+  space: `parlour parlor scullery boot-room bootroom mudroom sunroom porch-room vestibule entry nursery den snug lean-to leanto byre sty coop run-in paddock orchard forecourt basin-room boiler-room plantroom pumphouse boathouse-bay
+    room bedroom bathroom kitchen loft attic cellar basement hall hallway landing lounge living-room diner
     pantry larder utility porch study office workshop shop studio cabin saloon galley heads forepeak cockpit
     wheelhouse engine-room bilges lazarette berth v-berth cuddy hold crawlspace stairwell ensuite wetroom cupboard wardrobe closet booth stall pod interior inside outside compartment
     void cavity space chamber yard garden site upstairs downstairs driveway lane roof-space eaves`,
   ground: `ground dirt road pavement waterline datum baseline footpath subfloor tide flags hardstanding beach slipway dock quay`,
-  assembly: `pushpit pulpit-rail taffrail companionway-steps steps slab footing foundation pad padstone trench plinth-wall pontoon jetty bench table desk workbench cabinet carcass unit drawer bookcase shelf shelving
+  assembly: `well wellhead stall-front pew pulpit-box lectern altar bandstand pagoda gazebo arbour trellis hurdle stile-gate footbridge bridge sluice weir lock-gate millrace kennel hutch henhouse chicken-coop beehive hive nestbox planter raised-bed coldframe log-store woodstore bike-rack kayak-rack crib cot cradle-bed high-chair sledge sled cart-bed dray limber-cart carousel seesaw slide-frame loom-frame easel
+    pushpit pulpit-rail taffrail companionway-steps steps slab footing foundation pad padstone trench plinth-wall pontoon jetty bench table desk workbench cabinet carcass unit drawer bookcase shelf shelving
     dresser seat bench-seat settle dinette island peninsula vanity nightstand staircase stairs stair steps railing balustrade fence pergola platform scaffold trestle sawhorse jig template pattern mould mold
     former form strongback cradle stand dolly trolley cart rack framework subframe chassis-frame
     bulkhead roof gable dormer truss porch-roof canopy awning sail rigging dodger bimini tarp gutter guttering downspout waterwheel fence-panel gable-wall chimney-stack hearth
@@ -125,7 +140,8 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     coachroof wheelhouse-roof cabin-top doghouse mast-step engine-bed bed-frame bedframe keelboard
     tabernacle davit gallows bowsprit pulpit pushpit fender mudguard bumper ramp slope stage shelter boxwork hitch towbar suspension spring
     leaf-spring shock damper bunk-board roofrack roof-rack pod-roof pop-top bellows concertina`,
-  part: `fitting shank fluke crosstree spreader-tip washboard bollard fairlead cleat-horn pintle gudgeon rowlock oarlock
+  part: `ledge saddle shroud nock barb prong spigot-end ferrule-end journal tailstock headstock chuck carriage-stop arbor mandrel quill leadscrew backgear keyseat crown-wheel pinion crank conrod crankcase manifold rocker tappet camber-plate footrail headrail batten-pocket luff leech clew tack-point cringle reefpoint mast-foot gooseneck toggle fork yoke clevis gimbal hub-cap mudflap running-board tailgate dashboard dash grille-bar seatbox wheelarch wheel-arch spoke nave felloe tenon-shoulder axletree shaft-end swingletree
+    fitting shank fluke crosstree spreader-tip washboard bollard fairlead cleat-horn pintle gudgeon rowlock oarlock
     quadrant binnacle pedestal lifeline jackline guardrail stem-head roller-cheek swash louvre-blade stop-end leg top apron stretcher side end back front base foot arm lip tongue tenon dovetail joint mitre
     miter bevel chamfer fillet corner edge face underside handle pull lever pedal arm-rest
     backrest footrest headboard runner slide track guide rail-drawer ram clapper

@@ -10,7 +10,7 @@ test.each([
   [
     'a reason given after its result is no result of it',
     'The frame is the opening plus thirty each side, so the frame is 930 wide, because the opening is 870 wide.',
-    [],
+    ['frame width = opening width + 2 * 30 mm'],
   ],
   [
     'the sum of a part and an allowance on both sides',

@@ -75,7 +75,7 @@ export const total: Frame = {
     return /^(?:so |and |which |that |it |all |in |total |, )*(?:comes|came|adds up|totals?|totalled|makes)(?: out)?(?: to| at)?$/.test(
       before,
     ) && !/^(?:it|that) comes/.test(before)
-      ? claim(['total'])
+      ? claim(['total'], { isSettled: true })
       : undefined;
   },
 };

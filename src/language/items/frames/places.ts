@@ -1,6 +1,15 @@
 import { anchorOf } from '../anchor.ts';
 import type { Name } from '../discourse.ts';
-import { ahead, behind, type Parse, phraseFrom, phrasesOfSentence, tagAt, wordAt } from '../parse.ts';
+import {
+  ahead,
+  behind,
+  type Parse,
+  phraseAt,
+  phraseFrom,
+  phrasesOfSentence,
+  tagAt,
+  wordAt,
+} from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -15,6 +24,7 @@ export const placeTemperature: Frame = {
     ['my workshop leaks, and it was [6 degC] in here', 'in the workshop'],
     ["it's [51 degF] right now under this tarp", 'under tarp'],
     ['it hit [64 degF] in the shed', 'in shed'],
+    ['in the wheelhouse it was [31 degC] at noon', 'in wheelhouse'],
   ],
   leaves: ['the primer wants [8 degC]', "it won't cure below [10 degC]"],
   read: (site) => {
@@ -37,6 +47,11 @@ export const placeTemperature: Frame = {
       ? phraseFrom(parse, k + 1)
       : undefined;
     if (named && named.name.length > 0) return claim([wordAt(parse, k), ...named.name]);
+    // "in the loft it was 31": the place stands in front.
+    const front = first?.pronoun === 'it' ? phraseAt(parse, first.first - 1) : undefined;
+    const into = front ? wordAt(parse, front.first - 1) : '';
+    if (front && front.name.length > 0 && /^(?:in|under|inside|on)$/.test(into) && hasPast(parse, at))
+      return claim([into, ...front.name]);
     // "it got up to 31", said of no coating: weather too.
     if (first?.pronoun === 'it' && GOT.test(behind(parse, at, 4)) && !ownedByCoating(site))
       return claim(workplace(site));
