@@ -13,6 +13,8 @@ export interface Difference {
   readonly isDerived: boolean;
   /** Something was made or ordered to the older figure. */
   readonly isMade: boolean;
+  /** The older value is said beside the newer one. */
+  readonly isOldSaid: boolean;
   readonly region?: string;
 }
 
@@ -41,6 +43,12 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
   if (likeness && likeness.weight >= LIKENESS && !isPlain && !(cue.isNeeded && one.isMade)) {
     return { kind: 'slip', why: `${likeness.words}, and nothing was said of a change` };
   }
+  const isFarOff = isFar(was, now, one.region);
+  if (isFarOff && !one.isOldSaid) {
+    // Fourteen for forty is no change that anybody makes, whatever words stand around it.
+    const isStrong = likeness !== undefined && likeness.weight >= STRONG_LIKENESS;
+    return isStrong ? { kind: 'slip', why: `${likeness.words}, and the two are far apart` } : undefined;
+  }
   if ((one.isDerived || one.isMade) && (cue.isNeeded || (one.isDerived && cue.change !== 'remeasured'))) {
     const how = one.isDerived
       ? 'was worked out from figures that have changed'
@@ -51,7 +59,7 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
     return { kind: 'remeasured', why: 'it was measured anew' };
   }
   if (cue.change === 'decided' || cue.isNeeded) return { kind: 'decided', why: 'it was changed on purpose' };
-  if (isFar(was, now, one.region)) return undefined;
+  if (isFarOff) return undefined;
   if (likeness && likeness.weight > 0) {
     return { kind: 'slip', why: `${likeness.words}, and nothing was said of a change` };
   }

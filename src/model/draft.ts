@@ -59,6 +59,11 @@ export class Draft implements ModelReader {
   itemsLike(stems: readonly string[]): readonly ItemRow[] {
     return this.#many('items', this.#base.itemsLike(stems), (item) => isLike(item, stems));
   }
+  itemsNear(stems: readonly string[], limit: number): readonly ItemRow[] {
+    return this.#many('items', this.#base.itemsNear(stems, limit), (item) =>
+      itemStems(item).some((stem) => stems.includes(stem)),
+    );
+  }
   itemCount(): number {
     const added = [...(this.#put.get('items')?.keys() ?? [])].filter((id) => !this.#base.item(id));
     return this.#base.itemCount() + added.length;

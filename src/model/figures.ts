@@ -7,6 +7,7 @@ import { actsOn, sourced } from './finding.ts';
 import { likenessOf } from './likeness.ts';
 import { breachOf, fileLimit, isLimiting } from './limits.ts';
 import { itemFor } from './naming.ts';
+import { nearCounterpart, oldValueWeight } from './near-counterpart.ts';
 import { recompute } from './recompute.ts';
 import type { ClaimRow, FindingRow, Slot, StandingRow } from './rows.ts';
 import { isSeries } from './series.ts';
@@ -48,6 +49,11 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
   const { slot, standing } = counterpartOf(work.draft, item, note, work.settings, (row) =>
     isSaidTogether(work, row, place, arriving.cue),
   );
+  const near = standing ? undefined : nearCounterpart(work, arriving);
+  if (near) {
+    const tolerance = toleranceBetween(near.row, note, work.settings.tolerances, work.settings.region);
+    return contradict(work, { ...arriving, item: near.item }, near.row, tolerance);
+  }
   if (!standing) {
     const claim = claimOf(work, arriving, slot, 'standing');
     accept(work, claim, 'first said');
@@ -142,7 +148,11 @@ function contradict(
   const earlier = work
     .findings()
     .find((finding) => finding.kind === 'stale' && finding.slot === standing.slot);
-  if (earlier) return followUp(work, arriving, standing, earlier.id);
+  if (earlier) {
+    if (agree(note, earlier.was, tolerance, work.settings.region) === true)
+      return restate(work, arriving, standing);
+    return followUp(work, arriving, standing, earlier.id);
+  }
   const change = changeKindOf({
     was: standing,
     now: note,
@@ -150,6 +160,7 @@ function contradict(
     likeness: likenessOf(standing, note, work.settings.region),
     isDerived: draft.formula(standing.slot) !== undefined,
     isMade: actsOn(draft, item.id, item.name).length > 0 || standing.state === 'made',
+    isOldSaid: oldValueWeight(work, arriving, standing) > 0,
     ...(work.settings.region === undefined ? {} : { region: work.settings.region }),
   });
   const likeness = likenessOf(standing, note, work.settings.region)?.words;
@@ -182,6 +193,13 @@ function contradict(
 
 const stateOf = (row: Pick<ClaimRow, 'state'> | { readonly state?: ClaimRow['state'] }) =>
   row.state === undefined ? {} : { state: row.state };
+
+/** The size as made, said once more after it was found to be stale: nothing new. */
+function restate(work: Working, arriving: Arriving, standing: StandingRow): ClaimRow {
+  const claim = claimOf(work, arriving, standing.slot, 'superseded');
+  putClaim(work, claim);
+  return claim;
+}
 
 /** A figure said of a thing that was just worked out anew: the speaker's own word stands. */
 function followUp(work: Working, arriving: Arriving, standing: StandingRow, findingId: string): ClaimRow {

@@ -67,7 +67,15 @@ const limitAsClaim = (limit: LimitRow) => ({ ...limit, bound: limit.bound as str
 function differsInDoubt(work: Working, arriving: Arriving, claim: ClaimRow, old: LimitRow): boolean {
   const { note, item, cue } = arriving;
   const likeness = likenessOf(old, note, work.settings.region);
-  const change = changeKindOf({ was: old, now: note, cue, likeness, isDerived: false, isMade: false });
+  const change = changeKindOf({
+    was: old,
+    now: note,
+    cue,
+    likeness,
+    isDerived: false,
+    isMade: false,
+    isOldSaid: true,
+  });
   if (!change) return false;
   const isSlip = change.kind === 'slip';
   work.find({

@@ -48,6 +48,19 @@ export class MemoryRows implements ProjectRows {
   itemsLike(stems: readonly string[]): readonly ItemRow[] {
     return this.all('items').filter((item) => isLike(item, stems));
   }
+  itemsNear(stems: readonly string[], limit: number): readonly ItemRow[] {
+    const near = this.all('items')
+      .map((item, index) => {
+        const own = itemStems(item);
+        return { item, index, shared: stems.filter((stem) => own.includes(stem)).length };
+      })
+      .filter((one) => one.shared > 0)
+      .sort((a, b) => b.shared - a.shared || b.index - a.index);
+    return near
+      .slice(0, limit)
+      .sort((a, b) => a.index - b.index)
+      .map((one) => one.item);
+  }
   itemCount(): number {
     return this.#table('items').size;
   }

@@ -253,6 +253,8 @@ export interface ModelReader {
   itemsSharing(stems: readonly string[]): readonly ItemRow[];
   /** Of those, the items that a name of these stems may stand for: see `isLike`. */
   itemsLike(stems: readonly string[]): readonly ItemRow[];
+  /** The items whose names share most words with these, of equals the latest, in order of first mention. */
+  itemsNear(stems: readonly string[], limit: number): readonly ItemRow[];
   itemCount(): number;
   claim(id: string): ClaimRow | undefined;
   claimsOf(itemId: string): readonly ClaimRow[];

@@ -1,0 +1,136 @@
+/**
+ * Finds the figure that a changed one replaces when the two go by different names or measures: "the ash legs", once
+ * "bench legs". A name alone proves nothing here, so several signs must come together: words of the name in the talk,
+ * the old value said once more, a likely measure, a near value, and the speaker's own word that something changed.
+ */
+import type { Attribute } from '../language/notes.ts';
+import type { Arriving } from './claims.ts';
+import { LIMIT_MARK } from './counterpart.ts';
+import { likenessOf } from './likeness.ts';
+import { nameStems, setsApart, shapeOf, wordsOf } from './names.ts';
+import type { ItemRow, StandingRow } from './rows.ts';
+import { stemOf } from './stems.ts';
+import { agree, toleranceBetween } from './tolerance.ts';
+import { exactQuantity } from './units.ts';
+import type { Working } from './working.ts';
+
+/** Things that are looked at for one figure: those whose names share most words with the talk around it. */
+const MOST_ITEMS = 24;
+/** Signs that must come together. */
+const ENOUGH = 3.5;
+/** By how much the best must lead the next. */
+const LEAD = 0.3;
+/** Signs of the name that make an equal value the same figure said again. */
+const SAME_THING = 0.9;
+
+interface Near {
+  readonly row: StandingRow;
+  readonly item: ItemRow;
+  readonly weight: number;
+}
+
+/** The figure of an earlier memo that this one most likely changes; undefined when none is likely enough. */
+export function nearCounterpart(work: Working, arriving: Arriving): Near | undefined {
+  const { note, cue } = arriving;
+  if (cue.change === undefined || cue.isRestated) return undefined;
+  const near = candidates(work, arriving);
+  if (near.some((one) => one.name >= SAME_THING && agrees(work, note, one.row))) return undefined;
+  const ranked = near
+    .filter((one) => !agrees(work, note, one.row))
+    .map((one) => ({ ...one, weight: weightOf(work, arriving, one) }))
+    .sort((a, b) => b.weight - a.weight);
+  const [best, next] = ranked;
+  if (!best || best.weight < ENOUGH) return undefined;
+  return next && best.weight - next.weight < LEAD ? undefined : best;
+}
+
+interface Candidate {
+  readonly row: StandingRow;
+  readonly item: ItemRow;
+  /** How much of its name is said. */
+  readonly name: number;
+}
+
+function candidates(work: Working, { note, place }: Arriving): readonly Candidate[] {
+  const said = nameStems(note.item);
+  const talk = [...new Set([...said, ...stemsIn(place.sentence), ...stemsIn(place.before)])];
+  return work.draft.itemsNear(talk, MOST_ITEMS).flatMap((item) =>
+    work.draft
+      .standingOf(item.id)
+      .filter((row) => row.dimension === note.dimension && isOfEarlierMemo(work, row))
+      .map((row) => ({ row, item, name: nameWeight(note.item, item.name, place.sentence, place.before) })),
+  );
+}
+
+function isOfEarlierMemo(work: Working, row: StandingRow): boolean {
+  if (row.slot.includes(LIMIT_MARK) || row.status === 'series') return false;
+  const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
+  return claim === undefined || claim.memoId !== work.memo.id;
+}
+
+function agrees(work: Working, note: Arriving['note'], row: StandingRow): boolean {
+  const { tolerances, region } = work.settings;
+  return agree(note, row, toleranceBetween(row, note, tolerances, region), region) === true;
+}
+
+const stemsIn = (text: string) => wordsOf(text).map(stemOf);
+
+/** How much of a known name is in the said one, else in the sentence, else in the one before. */
+function nameWeight(saidName: string, known: string, sentence: string, before: string): number {
+  const [a, b] = [shapeOf(saidName), shapeOf(known)];
+  const only = (from: readonly string[], other: readonly string[]) =>
+    from.filter((stem) => !other.includes(stem));
+  const [moreA, moreB] = [only(a.stems, b.stems), only(b.stems, a.stems)];
+  // "The front legs" are no change of the rear ones.
+  if (moreA.some(setsApart) && moreB.some(setsApart)) return -2;
+  const inSentence = new Set(stemsIn(sentence));
+  const inBefore = new Set(stemsIn(before));
+  const share = (words: ReadonlySet<string>) =>
+    b.stems.filter((stem) => words.has(stem)).length / Math.max(1, b.stems.length);
+  const head = a.head === b.head ? 1 : inSentence.has(b.head) ? 0.8 : inBefore.has(b.head) ? 0.4 : 0;
+  return head + Math.max(share(new Set(a.stems)), share(inSentence) * 0.8, share(inBefore) * 0.4);
+}
+
+function weightOf(work: Working, arriving: Arriving, { row, name }: Candidate): number {
+  const { note, cue } = arriving;
+  return (
+    name +
+    oldValueWeight(work, arriving, row) +
+    attributeWeight(row.attribute, note.attribute, note.assumed?.includes('attribute') ?? false) +
+    closeness(row, note, work.settings.region) +
+    Math.min(1, cue.weight / 3)
+  );
+}
+
+/** The old value is said beside the new one: as the one that is replaced, or near by. */
+export function oldValueWeight(work: Working, { note, place }: Arriving, row: StandingRow): number {
+  const { replaces } = note;
+  if (replaces && agrees(work, { ...note, ...replaces }, row)) return 2.5;
+  const saidNear = work.memo.notes.figures.some((other) => {
+    if (other.id === note.id || other.dimension !== note.dimension) return false;
+    const back = place.index - work.place(other.span).index;
+    return back >= -1 && back <= 1 && agrees(work, other, row);
+  });
+  return saidNear ? 1.5 : 0;
+}
+
+const LOOSE: readonly Attribute[] = ['size', 'other', 'length'];
+const ACROSS: readonly Attribute[] = ['width', 'diameter', 'clearance', 'gap', 'offset'];
+
+function attributeWeight(known: Attribute, said: Attribute, isAssumed: boolean): number {
+  if (known === said) return 0.8;
+  if (LOOSE.includes(known) || LOOSE.includes(said)) return 0.4;
+  if (ACROSS.includes(known) && ACROSS.includes(said)) return 0.4;
+  return isAssumed ? 0 : -0.7;
+}
+
+function closeness(was: StandingRow, now: Arriving['note'], region?: string): number {
+  const [a, b] = [exactQuantity(was, region)?.base.valueOf(), exactQuantity(now, region)?.base.valueOf()];
+  if (a === undefined || b === undefined || a <= 0 || b <= 0) return -2;
+  const ratio = Math.max(a / b, b / a);
+  if (ratio < 1.04) return 1;
+  if (ratio < 1.12) return 0.7;
+  if (ratio < 1.3) return 0.3;
+  if (ratio < 2) return 0;
+  return (likenessOf(was, now, region)?.weight ?? 0) >= 0.8 ? 0.3 : -1.5;
+}

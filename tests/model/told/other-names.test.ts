@@ -1,0 +1,49 @@
+import { expect, test } from 'vitest';
+import { ToldStory } from '../../kit/told-story.ts';
+
+test.each([
+  [
+    'the same thing by another word before it',
+    [
+      'The bench legs are 720 millimetres long.',
+      'Change of plan, the ash legs go up from 720 to 750 millimetres long.',
+    ],
+    ['decided: bench legs length 720 mm -> 750 mm'],
+  ],
+  [
+    'a part named by its short name, the old size said beside the new one',
+    [
+      'The side hatch opening is 640 millimetres wide. The roof hatch is 500 millimetres wide.',
+      'I measured the side hatch again, it is not 640, it is 652 millimetres wide.',
+    ],
+    ['remeasured: side hatch opening width 640 mm -> 652 mm'],
+  ],
+])('%s', (_name, talk, found) => {
+  expect(new ToldStory().hear(...talk).found()).toEqual(found);
+});
+
+test.each([
+  [
+    'another thing of its kind',
+    'The bench legs are 720 millimetres long.',
+    'I measured the stool legs, they are 450 millimetres long.',
+  ],
+  [
+    'the other side',
+    'The port bunk is 1900 millimetres long.',
+    'I measured the starboard bunk, it is 1880 millimetres long.',
+  ],
+  [
+    'the same value by another name',
+    'The bench legs are 720 millimetres long.',
+    'I measured the ash legs, they are 720 millimetres long.',
+  ],
+  [
+    'another measure',
+    'The bench top is 900 millimetres high.',
+    'I decided that the bench top is 600 millimetres deep.',
+  ],
+  ['the same in inches', 'The shelf is 12 inches deep.', 'I measured the shelf, it is 305 millimetres deep.'],
+])('%s is no clash', (_name, first, second) => {
+  expect(new ToldStory().hear(first, second).found()).toEqual([]);
+});
