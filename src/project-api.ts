@@ -97,6 +97,11 @@ export interface ProjectApi {
   ): void;
   /** Writes what a person says of the project into the log. `undo` takes it back. */
   setByHand(change: HandChange): void;
+  /**
+   * Takes one fact out of the model by its id: a note that was read (`m3.f2`), or something set by hand (`s12`). Says
+   * what it was; nothing when no fact that counts goes by this id. `undo` takes it back.
+   */
+  withdraw(id: string): string | undefined;
   /** Takes back the last thing a person set or settled; says what it was, or nothing when there is none. */
   undo(): string | undefined;
   /** Checks the log, the model that follows from it, and the kept originals. Changes nothing. */

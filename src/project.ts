@@ -31,7 +31,7 @@ import type {
 import { checkOriginals } from './project-check.ts';
 import { createStore, openStore, type ProjectStore } from './store/store.ts';
 import { MemoTaking } from './taking.ts';
-import { lastByHand } from './undo.ts';
+import { lastByHand, setByHandWith } from './undo.ts';
 
 /** The folder inside a project folder that is the program's own. */
 const HOME = '.hearwright';
@@ -215,6 +215,21 @@ class Project implements ProjectApi {
 
   setByHand(change: HandChange): void {
     this.#store.append([{ ...change, at: now() }]);
+  }
+
+  withdraw(id: string): string | undefined {
+    const set = setByHandWith(this.#store.log(), id);
+    if (set) {
+      this.#store.append([{ kind: 'undone', at: now(), undoes: set.seq }]);
+      return set.words;
+    }
+    const notes = this.memo(id.split('.')[0] ?? '')?.notes;
+    const lists: readonly (readonly { id: string; quote: string; review?: string }[])[] = notes
+      ? Object.values(notes)
+      : [];
+    const note = lists.flat().find((one) => one.id === id && one.review !== 'rejected');
+    if (note) this.setByHand({ kind: 'note-rejected', noteId: id });
+    return note?.quote;
   }
 
   undo(): string | undefined {

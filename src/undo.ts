@@ -41,3 +41,12 @@ export function lastByHand(
   const last = eventsThatCount(log).findLast(isUndoable);
   return last && { seq: last.seq, words: wordsFor(last) };
 }
+
+/** What a person set under this id (`s12`), if it still counts. */
+export function setByHandWith(
+  log: readonly ProjectEvent[],
+  id: string,
+): { readonly seq: number; readonly words: string } | undefined {
+  const event = eventsThatCount(log).find((one) => `s${one.seq}` === id && isUndoable(one));
+  return event && { seq: event.seq, words: wordsFor(event) };
+}

@@ -15,6 +15,7 @@ import { mergeCommand } from './commands/merge.ts';
 import { nextCommand } from './commands/next.ts';
 import { noteCommand } from './commands/note.ts';
 import { readCommand } from './commands/read.ts';
+import { reopenCommand } from './commands/reopen.ts';
 import { resumeCommand } from './commands/resume.ts';
 import { screenCommand } from './commands/screen.ts';
 import { setCommand } from './commands/set.ts';
@@ -27,6 +28,7 @@ import { todoCommand } from './commands/todo.ts';
 import { toleranceCommand } from './commands/tolerance.ts';
 import { undoCommand } from './commands/undo.ts';
 import { verifyCommand } from './commands/verify.ts';
+import { withdrawCommand } from './commands/withdraw.ts';
 
 /** In the order of a project's life: this is the order of the help page. */
 const COMMANDS = [
@@ -48,6 +50,8 @@ const COMMANDS = [
   splitCommand,
   todoCommand,
   closeCommand,
+  reopenCommand,
+  withdrawCommand,
   undoCommand,
   figuresCommand,
   limitsCommand,
@@ -76,7 +80,9 @@ export function buildProgram(): Command {
     .option('--verbose', 'print the stack of an unexpected failure')
     .addHelpText('after', '\nWithout a command the screen opens.');
   for (const make of COMMANDS) {
-    program.addCommand(quiet(make()).helpOption('-h, --help', 'print this help'));
+    const command = make();
+    for (const one of [command, ...command.commands]) quiet(one).helpOption('-h, --help', 'print this help');
+    program.addCommand(command.helpCommand(false));
   }
   return program;
 }

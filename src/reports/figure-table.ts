@@ -32,7 +32,7 @@ function claimLine(claim: ClaimView): string {
   const when = claim.source ? `${dayOf(claim.source.recordedAt)}  ${placeOf(claim.source)}` : 'not spoken';
   const words = claim.source?.quote ? `  "${oneLine(claim.source.quote)}"` : '';
   const state = claim.state ? `  ${claim.state}` : '';
-  return `  ${when}  ${boundedText(claim)}${state}  ${claim.status}${words}`;
+  return `  ${when}  ${boundedText(claim)}${state}  ${claim.status}${words}  [${oneLine(claim.id)}]`;
 }
 
 /** One figure with everything known of it: why it stands, its tolerance, formula, history and dependents. */
@@ -62,6 +62,7 @@ export function limitTable(limits: readonly LimitView[], units: HouseUnits): str
       figureText(limit, units),
       limit.about,
       `${placeOf(limit.source)}, ${dayOf(limit.source.recordedAt)}`,
+      `[${oneLine(limit.id)}]`,
     ]),
   );
 }

@@ -51,7 +51,7 @@ test('a figure, a tolerance and names are set by hand', () => {
   expect(place.call(['undo']).out).toBe('Undone: the tolerance on length.\n');
   const set = place.call(['set', 'bench top', 'height', '920 mm', '--reason', 'taped it']);
   expect(set.out.split('\n')[0]).toBe('bench top height: 920 mm');
-  expect(set.out).toContain('  by hand  920 mm  standing\n');
+  expect(set.out).toMatch(/^ {4}\S+ {2}by hand {2}920 mm {2}standing {2}\[s\d+\]$/m);
   expect(clash()).toBeUndefined();
   expect(place.call(['merge', 'worktop', 'bench top']).out).toBe('"worktop" means "bench top".\n');
   place.file('three.txt', 'The worktop is 920 millimetres high.');
@@ -71,4 +71,41 @@ test('tasks are added and closed by hand', () => {
   expect(place.call(['close', 'm1.t1']).out).toMatch(/^Closed: oil the bench top\.\n$/i);
   expect(place.call(['close', 'm1.t1']).out).toMatch(/^It was closed already: /);
   expect(tasks()).toMatch(/\nDone\n {2}oil the bench top /i);
+});
+
+test('formulas and limits are set in one line, and what they clash with is shown', () => {
+  expect(place.call(['figures', 'set', 'room length = 4100 mm']).out).toContain('room length: 4100 mm\n');
+  const set = place.call(['figures', 'set', 'bench top length = room length - 1700 mm']);
+  expect(set.out).toContain('bench top length: 2400 mm\n');
+  expect(set.out).toContain('  formula   room length - 1700 mm\n');
+  const circle = place.call(['figures', 'set', 'room length = bench top length + 1 m']);
+  expect(circle.out).toContain('room length: its formulas go round in a circle');
+  expect(circle.out).toContain(
+    'room length, which follows from bench top length, which follows from room length',
+  );
+  expect(place.call(['figures', 'room']).out).toContain('room length: 4100 mm\n');
+  const limit = place.call(['limits', 'set', 'bench top length at most 2350 mm']);
+  expect(limit.out).toContain('bench top length: breaks a stated limit');
+  expect(limit.out).toMatch(/bench top length {2}at most 2350 mm .* by hand, \d{4}-\d\d-\d\d {2}\[s\d+\]\n$/);
+  expect(place.call(['figures', 'set', 'bench top length =']).out).not.toContain('formula');
+  expect(place.call(['verify']).code).toBe(0);
+});
+
+test('any fact is withdrawn by its id and comes back by undo', () => {
+  expect(place.call(['withdraw', 'm2.f1']).out).toBe('Withdrawn: 951 millimetres high.\n');
+  expect(clash()).toBeUndefined();
+  expect(place.call(['withdraw', 'm2.f1']).code).toBe(2);
+  place.call(['undo']);
+  expect(clash().kind).toBe('slip');
+  place.call(['limits', 'set', 'bench top height at most 950 mm']);
+  const [{ id }] = JSON.parse(place.call(['limits', '--json']).out);
+  expect(place.call(['withdraw', id]).out).toBe('Withdrawn: the limit on the height of "bench top".\n');
+  expect(JSON.parse(place.call(['limits', '--json']).out)).toEqual([]);
+  expect(place.call(['verify']).code).toBe(0);
+});
+
+test('a task is opened again by hand', () => {
+  place.call(['close', 'm1.t1']);
+  expect(place.call(['reopen', 'm1.t1']).out).toMatch(/^Opened again: oil the bench top\.\n$/i);
+  expect(place.call(['reopen', 'm1.t1']).out).toMatch(/^It is open: /);
 });

@@ -115,6 +115,38 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     2,
   ],
   [
+    'fact-unknown',
+    [...IN, 'withdraw', 's99'],
+    'no fact that counts has the id "s99"\n  next   see ids with: hearwright memos MEMO, hearwright figures ITEM, hearwright limits',
+    2,
+  ],
+  ...(
+    [
+      [['figures', 'set', 'bench top height'], 'expected one equals sign, as in "bench top height = 915 mm"'],
+      [['figures', 'set', 'bench top height = (3 mm'], '"(3 mm" is no formula: a bracket is not closed'],
+      [
+        ['figures', 'set', 'bench top hight = 3 mm'],
+        `"bench top hight" does not end in what is measured: ${ATTRIBUTES.join(', ')}`,
+      ],
+      [
+        ['limits', 'set', 'doorway width 740 mm'],
+        'expected "at most", "at least" or "between", as in "doorway width at most 740 mm"',
+      ],
+      [
+        ['limits', 'set', 'doorway width at most 740 furlongs'],
+        '"740 furlongs" is no quantity: "furlongs" is left over',
+      ],
+    ] as const
+  ).map(
+    ([words, why]) =>
+      [
+        'statement-unread',
+        [...IN, ...words],
+        `statement: ${why}\n  kept   nothing was set\n  next   hearwright figures set "bench top length = room length - 1700 mm"`,
+        2,
+      ] as const,
+  ),
+  [
     'memo-unknown',
     [...IN, 'subtitles', '7'],
     'no memo has the number "7"\n  next   see the numbers with: hearwright memos',

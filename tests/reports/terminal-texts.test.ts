@@ -76,8 +76,8 @@ test('one figure at length: rule, tolerance, dependents, history', () => {
   tolerance 1 mm (project)
   feeds     oven frame width
   history
-    2026-02-02  memo 1, 00:02  905 mm  superseded  "the oven ledge is at 905"
-    2026-02-04  memo 2  915 mm  standing  "The oven ledge is 915 now"
+    2026-02-02  memo 1, 00:02  905 mm  superseded  "the oven ledge is at 905"  [m1.f2]
+    2026-02-04  memo 2  915 mm  standing  "The oven ledge is 915 now"  [m2.f1]
 
 oven frame width: 610 mm
   rule      worked out (stale)
@@ -109,7 +109,7 @@ test('limits in a table', () => {
       ],
       'metric',
     ),
-  ).toBe('door width  at most 740 mm  machine  memo 1, 00:04, 2026-02-02\n');
+  ).toBe('door width  at most 740 mm  machine  memo 1, 00:04, 2026-02-02  [l1]\n');
   expect(limitTable([], 'metric')).toBe('No limit has been stated yet.\n');
 });
 

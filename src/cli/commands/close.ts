@@ -21,7 +21,8 @@ export function closeCommand(): Command {
     );
 }
 
-function unknownTask(id: string): Problem {
+/** No task goes by this id. */
+export function unknownTask(id: string): Problem {
   return new Problem(`no task has the id "${id}"`, {
     code: 'task-unknown',
     exitCode: EXIT.usage,
