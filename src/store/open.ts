@@ -101,16 +101,11 @@ function tooNew(file: string, format: number): Problem {
 
 /** Turns a failure of SQLite into what a person can act on; other errors pass unchanged. */
 export function asProblem(error: unknown, file: string): unknown {
+  // A row that is no JSON any more was spoilt on the disk: none is written that way.
+  if (error instanceof SyntaxError) return damaged(error, file);
   if (!(error instanceof SqliteDatabase.SqliteError)) return error;
-  if (/^SQLITE_(CORRUPT|NOTADB|FORMAT)/.test(error.code) || /^no such (table|column)/.test(error.message)) {
-    return new Problem(`the project's database ${file} is damaged: ${error.message}`, {
-      code: 'project-damaged',
-      exitCode: EXIT.damaged,
-      kept: 'the recordings beside it are whole files and were not touched',
-      next: 'put the database back from a copy, or make a new project and take the recordings again',
-      cause: error,
-    });
-  }
+  if (/^SQLITE_(CORRUPT|NOTADB|FORMAT)/.test(error.code) || /^no such (table|column)/.test(error.message))
+    return damaged(error, file);
   if (/^SQLITE_(BUSY|LOCKED)/.test(error.code)) {
     return new Problem(`another program is writing to ${file}`, {
       code: 'project-busy',
@@ -130,4 +125,14 @@ export function asProblem(error: unknown, file: string): unknown {
     });
   }
   return error;
+}
+
+function damaged(error: Error, file: string): Problem {
+  return new Problem(`the project's database ${file} is damaged: ${error.message}`, {
+    code: 'project-damaged',
+    exitCode: EXIT.damaged,
+    kept: 'the recordings beside it are whole files and were not touched',
+    next: 'put the database back from a copy, or make a new project and take the recordings again',
+    cause: error,
+  });
 }

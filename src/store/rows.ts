@@ -178,7 +178,12 @@ export class SqliteRows implements ProjectRows {
   }
 
   #rows<R>(sql: string, ...bound: readonly string[]): R[] {
-    return this.#bodies(sql, ...bound).map((body) => JSON.parse(body) as R);
+    const bodies = this.#bodies(sql, ...bound);
+    try {
+      return bodies.map((body) => JSON.parse(body) as R);
+    } catch (error) {
+      throw asProblem(error, this.#db.name);
+    }
   }
 
   #bodies(sql: string, ...bound: readonly (string | number)[]): readonly string[] {
