@@ -40,9 +40,62 @@ const CONVERSIONS = LINES.filter((line) => line.kind === 'conversion').filter((l
   return kind !== undefined && kind === unitKind(to, region)?.kind;
 });
 
-test('most of the published exact conversions are between units that the project has', () => {
-  expect(CONVERSIONS.length).toBeGreaterThanOrEqual(48);
+/** Published conversions that go through a product of units, or through one that the project does not have. */
+const THROUGH_A_FORMULA: Readonly<Record<string, string>> = {
+  in3: '1 in * 1 in * 1 in',
+  ft3: '1 ft * 1 ft * 1 ft',
+  'ft/min': '1 ft / 1 min',
+  'board foot': '144 * 1 in * 1 in * 1 in',
+  cord: '128 * 1 ft * 1 ft * 1 ft',
+  'A.h': '1 Ah',
+  C: '1 A * 1 s',
+  hand: '4 in',
+  fathom: '6 ft',
+  'ton (short)': '2000 lb',
+  'ton (long)': '2240 lb',
+  'acre (international)': '43560 ft2',
+  'square (roofing)': '100 ft2',
+};
+/** Units that no spoken figure of a build is kept in. */
+const NOT_KEPT = new Set(['J', 'MJ', 'N', 'kgf', 'kgf.m', 'atm', 'hp (electric)', 'arcmin', 'K']);
+
+const OTHERS = LINES.filter((line) => line.kind === 'conversion' && !CONVERSIONS.includes(line));
+const isKept = ({ from, to }: Line) => !NOT_KEPT.has(from.unit) && !NOT_KEPT.has(to.unit);
+
+test('every published line is compared, or is of a unit that is not kept', () => {
+  const examples = LINES.filter((line) => line.kind === 'worked-example');
+  expect(CONVERSIONS.length + OTHERS.length + examples.length).toBe(LINES.length);
+  expect(OTHERS.filter((line) => !isKept(line)).map((line) => line.from.unit)).toEqual([
+    'W.h',
+    'kgf',
+    'kgf.m',
+    'atm',
+    'hp (electric)',
+    'kW.h',
+    'degF',
+    'deg',
+  ]);
 });
+
+/** A unit's size in the base unit of its kind, through the formula kernel where it is a product. */
+function sizeOf(unit: string): { readonly kind: string; readonly size: number } {
+  const [own, region] = spelled(unit);
+  const read = readFormula(THROUGH_A_FORMULA[unit] ?? `1 ${own}`);
+  if (!read.ok) throw new Error(`${unit}: ${read.why}`);
+  const result = evaluate(read.formula, () => undefined, region);
+  if (!result.ok) throw new Error(`${unit}: ${result.what}`);
+  const { kind, base } = result.value.exact;
+  return { kind, size: base.valueOf() };
+}
+
+test.each(OTHERS.filter(isKept))(
+  '$from.value $from.unit is $to.value $to.unit by a formula ($source)',
+  ({ from, to }) => {
+    const [left, right] = [sizeOf(from.unit), sizeOf(to.unit)];
+    expect(left.kind).toBe(right.kind);
+    expect(Math.abs((from.value * left.size) / right.size - to.value)).toBeLessThanOrEqual(1e-12 * to.value);
+  },
+);
 
 test.each(CONVERSIONS)('$from.value $from.unit is $to.value $to.unit ($source)', ({ from, to }) => {
   const [unit, region] = spelled(from.unit);
