@@ -1,0 +1,88 @@
+/** Which claim stands, where tolerances come from, what hangs on a figure, and what is asked of a day. */
+import { expect, test } from 'vitest';
+import { nextView } from '../../../src/model/day-views.ts';
+import { standingFigures } from '../../../src/model/project-views.ts';
+import { ToldStory } from '../../kit/told-story.ts';
+
+const ruleOf = (story: ToldStory, item: string) => standingFigures(story.project.rows, item)[0]?.rule;
+
+test('the first word of a thing stands', () => {
+  expect(ruleOf(new ToldStory().hear('The shelf is 300 millimetres deep.'), 'shelf')).toBe('first said');
+});
+
+test('a measured value beats an assumed one that agrees with it', () => {
+  const story = new ToldStory().hear(
+    'The shelf is about 300 millimetres deep.',
+    'I measured the shelf, it is 302 millimetres deep.',
+  );
+  expect(story.found()).toEqual([]);
+  expect(story.figures()).toEqual(['shelf depth 302 mm']);
+  expect(ruleOf(story, 'shelf')).toMatch(/^measured beats|^said again, more exactly$/);
+});
+
+test('a figure set by hand stands until something is said of it', () => {
+  const story = new ToldStory().hear('The shelf is 300 millimetres deep.').set('shelf', 'depth', 320);
+  expect([story.figures(), ruleOf(story, 'shelf')]).toEqual([['shelf depth 320 mm'], 'set by hand']);
+});
+
+test.each([
+  [
+    'said with the figure',
+    'The shelf is 300 millimetres deep give or take 4 millimetres.',
+    undefined,
+    { value: 4, from: 'said' },
+  ],
+  ['set for the project', 'The shelf is 300 millimetres deep.', 6, { value: 6, from: 'project' }],
+  [
+    'from how finely it was said',
+    'The shelf is 300 millimetres deep.',
+    undefined,
+    { value: 1.5, from: 'precision' },
+  ],
+  [
+    'never under a millimetre',
+    'The shelf is 20 millimetres thick.',
+    undefined,
+    { value: 1, from: 'precision' },
+  ],
+] as const)('a tolerance %s', (_name, talk, project, tolerance) => {
+  const story = new ToldStory();
+  if (project !== undefined)
+    story.hand({ kind: 'tolerance-set', dimension: 'length', quantity: { value: project, unit: 'mm' } });
+  story.hear(talk);
+  expect(standingFigures(story.project.rows, 'shelf')[0]?.tolerance).toMatchObject(tolerance);
+});
+
+test('what was ordered and made on the old size is listed, the order first', () => {
+  const story = new ToldStory().hear(
+    'The bench top is 2400 millimetres long.',
+    'I cut the bench top battens today. I ordered the bench top from the sawmill.',
+    'Change of plan, the bench top is now 2600 millimetres long.',
+  );
+  const [changed] = story.open();
+  expect(changed).toMatchObject({ kind: 'decided', was: { value: 2400 }, now: { value: 2600 } });
+  expect(changed?.consequences.map(({ act }) => act)).toEqual(['ordered', 'made']);
+});
+
+test('a change that nothing hangs on is settled by the word that made it', () => {
+  const story = new ToldStory().hear(
+    'The shelf is 300 millimetres deep.',
+    'Change of plan, the shelf is now 350 millimetres deep.',
+  );
+  expect(story.findings()[0]).toMatchObject({ status: 'settled', settledBy: { choice: 'take-new' } });
+});
+
+test('at most five questions a day, the dearest first', () => {
+  const things = ['rail', 'shelf', 'hatch', 'bunk', 'locker', 'table', 'step'];
+  const story = new ToldStory().hear(
+    things.map((thing) => `The ${thing} is 50 millimetres thick.`).join(' '),
+    `I ordered the bunk today.`,
+    things.map((thing) => `The ${thing} is 15 millimetres thick.`).join(' '),
+  );
+  const { questions } = nextView(story.project.rows, '2026-02-04T08:00:00+01:00');
+  expect(story.open().length).toBe(things.length);
+  expect(questions.length).toBe(5);
+  expect(questions[0]).toMatchObject({ item: 'bunk', kind: 'slip' });
+  const costs = questions.map(({ cost }) => cost);
+  expect(costs).toEqual([...costs].sort((a, b) => b - a));
+});
