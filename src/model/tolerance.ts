@@ -8,6 +8,8 @@ interface Toleranced extends Quantity {
   readonly high?: number;
   readonly plusMinus?: number;
   readonly plusMinusUnit?: string;
+  /** Of a standing figure: the one that its claim was said with. */
+  readonly tolerance?: Tolerance;
   readonly dimension: Dimension;
 }
 
@@ -42,7 +44,7 @@ function saidTolerance(claim: Toleranced, unit: string, region?: string): number
   if (claim.plusMinus !== undefined) {
     return spanIn({ value: claim.plusMinus, unit: claim.plusMinusUnit ?? claim.unit }, unit, region);
   }
-  return undefined;
+  return claim.tolerance?.from === 'said' ? spanIn(claim.tolerance, unit, region) : undefined;
 }
 
 /** The size of a difference in another unit: offsets of temperature scales do not count. */
