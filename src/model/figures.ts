@@ -70,9 +70,9 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
   return contradict(work, arriving, standing, tolerance);
 }
 
-/** Two figures of one attribute in one sentence, without a word of change, are two sides of a thing. */
+/** Two figures of one attribute in one sentence, without a word of change or need, are two sides of a thing. */
 function isSaidTogether(work: Working, row: StandingRow, place: Place, cue: Cue): boolean {
-  if (cue.change !== undefined && cue.weight >= 3) return false;
+  if (cue.isNeeded || (cue.change !== undefined && cue.weight >= 3)) return false;
   const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
   if (claim?.memoId !== work.memo.id) return false;
   return place.sentence.includes(claim.source.quote) && place.until.includes(claim.source.quote);

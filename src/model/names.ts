@@ -63,7 +63,11 @@ export function shapeOf(name: string): NameShape {
   return shape;
 }
 
-function takeApart(name: string): NameShape {
+/** "Brackets, as bent" and "brackets as they should be" are the brackets: how a thing is at the time tells no two apart. */
+const AS_IT_IS = /(?<=\S),?\s+as\s+.*$/u;
+
+function takeApart(said: string): NameShape {
+  const name = said.replace(AS_IT_IS, '');
   const stems = [...new Set(tellingStems(name))].sort();
   const front = name.trim().replace(/^(?:the|a|an|my|our|your)\s+/i, '');
   const cut = HEAD_ENDS.exec(front);
