@@ -12,7 +12,7 @@ const REMEASURED =
 
 /** What a thing should be now, and is not yet. */
 const NEEDED =
-  /\b(?:(?:has|have|had|having|'s|'ve) (?:got )?to (?:be|go|come)|gotta (?:be|go|come)|got to (?:be|go|come)|needs? (?:to be|to go|to come|trimming|cutting)|wants? to (?:be|go|come)|ought(?:a| to) (?:be|go|come)|should (?:now )?(?:be|have been)|must (?:be|go|come)|supposed to be|will need to be|'ll need to be|'ll want to be)\b/i;
+  /\b(?:(?:trim|shave|plane|dock|bring|take|shorten|cut)(?:med|d|s|ming|ing)? (?:it|them|that|those|these|each|every one|the \w+|both|all)(?: back| down| off| up| out)? to|(?:wants?|needs?|ha(?:s|ve)|got) to (?:come|go) (?:back|down|up|out|in)|(?:has|have|had|having|'s|'ve) (?:got )?to (?:be|go|come)|gotta (?:be|go|come)|got to (?:be|go|come)|needs? (?:to be|to go|to come|trimming|cutting)|wants? to (?:be|go|come)|ought(?:a| to) (?:be|go|come)|should (?:now )?(?:be|have been)|must (?:be|go|come)|supposed to be|will need to be|'ll need to be|'ll want to be)\b/i;
 
 /** An old figure said once more. */
 const RESTATED =
@@ -42,4 +42,13 @@ export function cueOf(note: Pick<FigureNote, 'change'>, place: Place, isInDecisi
   return decided >= remeasured
     ? { change: 'decided', weight: decided, isNeeded, isRestated }
     : { change: 'remeasured', weight: remeasured, isNeeded, isRestated };
+}
+
+/** Work on a thing that is told as done: "the brackets I'd bent", "already cut". */
+const MADE =
+  /\b(?:(?:i|we|he|she|they)(?:'d|'ve| have| had)?(?: already| just| only| all| both| gone and| done)*|already|was|were|been|being|are|as) (?:cut|bent|made|sawn|sawed|docked|built|welded|planed|ripped|mitred|mitered|folded|milled|turned|bored|routed|cast|glued|framed|shaped|sewn|formed|rolled)\b/i;
+
+/** Whether the words around a figure tell of work that is done to it. */
+export function isToldMade({ sentence, before }: Pick<Place, 'sentence' | 'before'>): boolean {
+  return MADE.test(sentence) || MADE.test(before);
 }

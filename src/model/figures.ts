@@ -2,7 +2,7 @@ import type { FigureNote } from '../language/notes.ts';
 import { changeKindOf } from './change-kind.ts';
 import { type Arriving, accept, claimOf, putClaim, standingOf } from './claims.ts';
 import { counterpartOf } from './counterpart.ts';
-import { type Cue, cueOf } from './cues.ts';
+import { type Cue, cueOf, isToldMade } from './cues.ts';
 import { actsOn, sourced } from './finding.ts';
 import { likenessOf } from './likeness.ts';
 import { breachOf, fileLimit, isLimiting } from './limits.ts';
@@ -159,7 +159,7 @@ function contradict(
     cue,
     likeness: likenessOf(standing, note, work.settings.region),
     isDerived: draft.formula(standing.slot) !== undefined,
-    isMade: actsOn(draft, item.id, item.name).length > 0 || standing.state === 'made',
+    isMade: isMade(work, arriving, standing),
     isOldSaid: oldValueWeight(work, arriving, standing) > 0,
     ...(work.settings.region === undefined ? {} : { region: work.settings.region }),
   });
@@ -189,6 +189,13 @@ function contradict(
   });
   recompute(work, standing.slot);
   return claim;
+}
+
+/** Something was done to the older size: an act that is on record, or work that the talk tells of beside a need. */
+function isMade(work: Working, { item, cue, place }: Arriving, standing: StandingRow): boolean {
+  if (standing.state === 'made' || actsOn(work.draft, item.id, item.name).length > 0) return true;
+  const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
+  return cue.isNeeded && (claim?.memoId === work.memo.id || isToldMade(place));
 }
 
 const stateOf = (row: Pick<ClaimRow, 'state'> | { readonly state?: ClaimRow['state'] }) =>
