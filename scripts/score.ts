@@ -33,3 +33,7 @@ for (const { name, gold, said, right, f1 } of score.rows()) {
     `${name.padEnd(18)} ${[gold, said, right].map((n) => String(n).padStart(4)).join('  ')} ${f1.toFixed(3).padStart(7)}`,
   );
 }
+const { found, words, perThousand } = score.falseFindings();
+console.log(
+  `false findings     ${found} in ${words} words: ${perThousand.toFixed(2)} for each thousand (at most 1.00 wanted)`,
+);

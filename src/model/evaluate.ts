@@ -19,6 +19,8 @@ export interface Evaluated {
   readonly worstCase: number;
   /** Root of the sum of their squares; means something for three independent parts or more. */
   readonly rootSumSquare: number;
+  /** Inputs with a tolerance, each counted once. */
+  readonly toleranced: number;
 }
 
 export type EvaluationProblem =
@@ -52,6 +54,7 @@ export function evaluate(
         exact: { kind: kindOf(term), base: term.base.div(scaleOf(kindOf(term))) },
         unit: term.unit ?? '1',
         worstCase: spreads.reduce((sum, spread) => sum + Math.abs(spread), 0),
+        toleranced: spreads.length,
         rootSumSquare: Math.sqrt(spreads.reduce((sum, spread) => sum + spread * spread, 0)),
       },
     };

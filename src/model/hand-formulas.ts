@@ -14,7 +14,8 @@ import { recompute } from './recompute.ts';
 import type { FormulaRow, ItemRow, Slot } from './rows.ts';
 import { slotOf } from './rows.ts';
 import { settleTroubles } from './troubles.ts';
-import { inPlainUnit, workOut } from './work-out.ts';
+import type { Tolerance } from './views.ts';
+import { inPlainUnit, stackUp, workOut } from './work-out.ts';
 import type { Working } from './working.ts';
 
 /**
@@ -72,7 +73,8 @@ function runs(work: Working, event: FormulaSet, target: Target, kept: FormulaRow
     const why = `"${event.formula}" gives a quantity of ${dimension}, and ${event.attribute} is none`;
     return { kind: 'unit-clash', why };
   }
-  stand(work, target, kept, inPlainUnit(result.value, target.unit, work.settings.region));
+  const now = inPlainUnit(result.value, target.unit, work.settings.region);
+  stand(work, target, kept, now, stackUp(result.value, now.unit, work.settings.region));
   return undefined;
 }
 
@@ -117,7 +119,13 @@ function takeAway(work: Working, target: Target): void {
 }
 
 /** Lets what was worked out stand, and works out anew what follows from it. */
-function stand(work: Working, target: Target, kept: FormulaRow, now: Quantity): void {
+function stand(
+  work: Working,
+  target: Target,
+  kept: FormulaRow,
+  now: Quantity,
+  stack: Tolerance | undefined,
+): void {
   work.draft.put({ table: 'formulas', row: { ...kept, was: now } });
   const { slot, itemId, attribute, dimension } = target;
   const row = { slot, itemId, attribute, dimension, ...now, bound: 'exact', status: 'stands' } as const;
@@ -126,6 +134,9 @@ function stand(work: Working, target: Target, kept: FormulaRow, now: Quantity): 
   if (old?.status === 'standing') {
     work.draft.put({ table: 'claims', row: { ...old, status: 'superseded' } });
   }
-  work.draft.put({ table: 'standing', row: { ...row, rule: `worked out: ${kept.text}` } });
+  work.draft.put({
+    table: 'standing',
+    row: { ...row, rule: `worked out: ${kept.text}`, ...(stack ? { tolerance: stack } : {}) },
+  });
   recompute(work, slot);
 }

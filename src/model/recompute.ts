@@ -7,7 +7,8 @@ import type { FindingRow, FormulaRow, Slot, StandingRow } from './rows.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import { settleTroubles } from './troubles.ts';
 import { unitKind } from './units.ts';
-import { inPlainUnit, workOut } from './work-out.ts';
+import type { Tolerance } from './views.ts';
+import { inPlainUnit, stackUp, workOut } from './work-out.ts';
 import type { Working } from './working.ts';
 
 /** Works out anew everything that follows from a changed figure, however long the chain. */
@@ -37,14 +38,15 @@ function recomputeOne(work: Working, formula: FormulaRow, path: readonly Slot[])
   }
   const now = inPlainUnit(result.value, standing?.unit ?? formula.was.unit, settings.region);
   settleTroubles(work, formula.slot, 'it can be worked out now');
-  if (!standing) standFirst(work, formula, now);
+  const stack = stackUp(result.value, now.unit, settings.region);
+  if (!standing) standFirst(work, formula, now, stack);
   else if (unitKind(standing.unit, settings.region)?.kind !== result.value.exact.kind) return;
-  else if (!changes(work, formula, standing, now)) return;
+  else if (!changes(work, formula, standing, now, stack)) return;
   recompute(work, formula.slot, path);
 }
 
 /** A figure that could not be worked out before. */
-function standFirst(work: Working, formula: FormulaRow, now: Quantity): void {
+function standFirst(work: Working, formula: FormulaRow, now: Quantity, stack: Tolerance | undefined): void {
   const { slot, itemId, attribute, dimension } = formula;
   work.draft.put({ table: 'formulas', row: { ...formula, was: now } });
   work.draft.put({
@@ -58,12 +60,19 @@ function standFirst(work: Working, formula: FormulaRow, now: Quantity): void {
       bound: 'exact',
       status: 'stands',
       rule: `worked out: ${formula.text}`,
+      ...(stack ? { tolerance: stack } : {}),
     },
   });
 }
 
 /** Lets the new result stand and says that it differs; false when it does not. */
-function changes(work: Working, formula: FormulaRow, standing: StandingRow, now: Quantity): boolean {
+function changes(
+  work: Working,
+  formula: FormulaRow,
+  standing: StandingRow,
+  now: Quantity,
+  stack: Tolerance | undefined,
+): boolean {
   const { draft, settings } = work;
   const tolerance = toleranceBetween(standing, { ...standing, ...now }, settings.tolerances, settings.region);
   if (agree(now, standing, tolerance, settings.region) !== false) return false;
@@ -81,7 +90,10 @@ function changes(work: Working, formula: FormulaRow, standing: StandingRow, now:
   if (claim) draft.put({ table: 'claims', row: { ...claim, status: 'superseded' } });
   const { claimId: _claimId, ...row } = standing;
   const rule = `worked out: ${formula.text}`;
-  draft.put({ table: 'standing', row: { ...row, ...now, status: 'stale', rule, tolerance } });
+  draft.put({
+    table: 'standing',
+    row: { ...row, ...now, status: 'stale', rule, tolerance: stack ?? tolerance },
+  });
   work.find({
     kind: 'stale',
     item: draft.item(formula.itemId)?.name ?? '',

@@ -97,8 +97,10 @@ export interface SourcedQuantity extends Quantity {
 }
 
 export interface Tolerance extends Quantity {
-  /** Where the tolerance comes from: said with the figure, set by the project, or how finely it was said. */
-  readonly from: 'said' | 'project' | 'precision';
+  /** Where it comes from: said with the figure, set by the project, how finely it was said, or its formula. */
+  readonly from: 'said' | 'project' | 'precision' | 'formula';
+  /** Of a sum of three or more independent parts: their tolerances by root-sum-square. `value` is the worst case. */
+  readonly rootSumSquare?: number;
 }
 
 /** Something already done on the strength of a figure. */

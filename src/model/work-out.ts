@@ -3,6 +3,7 @@ import { type Evaluated, type Evaluation, evaluate } from './evaluate.ts';
 import { readFormula } from './formula.ts';
 import type { FormulaRow, ModelReader } from './rows.ts';
 import { inUnit, unitKind } from './units.ts';
+import type { Tolerance } from './views.ts';
 
 /** Works out what a formula gives now. */
 export function workOut(reader: ModelReader, formula: FormulaRow, region?: string): Evaluation {
@@ -17,7 +18,8 @@ export function workOut(reader: ModelReader, formula: FormulaRow, region?: strin
       return {
         value: row.value,
         unit: row.unit,
-        ...(tolerance ? { tolerance: spanIn(tolerance, row.unit) } : {}),
+        // How finely a figure was said is no tolerance of the part.
+        ...(tolerance && tolerance.from !== 'precision' ? { tolerance: spanIn(tolerance, row.unit) } : {}),
       };
     },
     region,
@@ -35,6 +37,18 @@ export function workedOut(reader: ModelReader, formula: FormulaRow, region?: str
   const { unit } = formula.was;
   if (!result.ok || unitKind(unit, region)?.kind !== result.value.exact.kind) return undefined;
   return { value: inUnit(result.value.exact, unit, region).valueOf(), unit };
+}
+
+/** Independent parts from which root-sum-square says something. Common practice, no source. */
+const INDEPENDENT_PARTS = 3;
+
+/** The tolerance that a result has from its inputs, in a unit; undefined when none of them has a stated one. */
+export function stackUp(evaluated: Evaluated, unit: string, region?: string): Tolerance | undefined {
+  const factor = unitKind(unit, region)?.factor.valueOf();
+  if (factor === undefined || evaluated.worstCase === 0) return undefined;
+  const rss =
+    evaluated.toleranced >= INDEPENDENT_PARTS ? { rootSumSquare: evaluated.rootSumSquare / factor } : {};
+  return { value: evaluated.worstCase / factor, unit, from: 'formula', ...rss };
 }
 
 /** Units to print in where none was said of the result. */

@@ -40,7 +40,12 @@ export function figureHistory(figure: StandingFigure, units: HouseUnits): string
   const lines = [`${subjectOf(figure)}: ${figureText(figure, units)}`];
   const doubt = STATUS[figure.status];
   lines.push(`  rule      ${figure.rule}${doubt ? ` (${doubt})` : ''}`);
-  if (figure.tolerance) lines.push(`  tolerance ${amountText(figure.tolerance)} (${figure.tolerance.from})`);
+  if (figure.tolerance) {
+    const { from, unit, rootSumSquare } = figure.tolerance;
+    lines.push(`  tolerance ${amountText(figure.tolerance)} (${from === 'formula' ? 'worst case' : from})`);
+    if (rootSumSquare !== undefined)
+      lines.push(`            ${amountText({ value: rootSumSquare, unit })} (root-sum-square of its parts)`);
+  }
   if (figure.formula) lines.push(`  formula   ${oneLine(figure.formula)}`);
   if (figure.dependents.length > 0) lines.push(`  feeds     ${figure.dependents.map(oneLine).join(', ')}`);
   if (figure.history.length > 0)

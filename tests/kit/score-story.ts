@@ -128,6 +128,7 @@ export interface ScoreRow {
 export class StoryScore {
   readonly #tally = new Map<string, { right: number; gold: number; said: number }>();
   readonly #log: (line: string) => void;
+  #words = 0;
 
   constructor(log: (line: string) => void = () => {}) {
     this.#log = log;
@@ -144,6 +145,7 @@ export class StoryScore {
       const said = reading.memos[index];
       const where = `${story.story} ${gold.id}`;
       if (!said) throw new Error(`${where}: the memo was not read`);
+      this.#words += gold.text.split(/\s+/).filter((word) => word !== '').length;
       this.#figures(where, gold, said.figures);
       const matched = new Map<unknown, { readonly closes?: string | null | undefined }>();
       for (const kind of ['decisions', 'tasks', 'done', 'arrivals', 'problems', 'promises'] as const) {
@@ -310,6 +312,13 @@ export class StoryScore {
     });
     this.#count('conflicts', right, wanted.length, found.length);
     this.#count('conflict kind', kind, right, right);
+  }
+
+  /** Clashes found that the gold does not hold, for each thousand words of talk. */
+  falseFindings(): { readonly found: number; readonly words: number; readonly perThousand: number } {
+    const { said = 0, right = 0 } = this.#tally.get('conflicts') ?? {};
+    const found = said - right;
+    return { found, words: this.#words, perThousand: this.#words ? (found * 1000) / this.#words : 0 };
   }
 
   rows(): readonly ScoreRow[] {

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { standingFigures } from '../../../src/model/project-views.ts';
 import { ToldStory } from '../../kit/told-story.ts';
 
 test('a formula set by hand waits for a figure that nobody said yet', () => {
@@ -82,4 +83,26 @@ test('another formula settles what was wrong with the one before it', () => {
     .formula('shelf', 'height', 'bench height + 350 mm');
   expect(story.open()).toEqual([]);
   expect(story.figures('shelf')).toEqual(['shelf height 1250 mm = bench height + 350 mm']);
+});
+
+test('tolerances go through a formula: the worst case, and root-sum-square for three parts or more', () => {
+  const story = new ToldStory().hear(
+    'The side is 40 millimetres wide give or take 0.2 millimetres. The core is 25 millimetres wide give or take 0.1 millimetres. The lip is 10 millimetres wide give or take 0.15 millimetres.',
+  );
+  story.formula('pack', 'width', 'side width + core width');
+  // Source: "RSS method tolerance analysis", 0.20, 0.10 and 0.15 give 0.45 and 0.269; see tests/outside/check-values.jsonl.
+  story.formula('stack', 'width', 'side width + core width + lip width');
+  const toleranceOf = (item: string) => standingFigures(story.project.rows, item)[0]?.tolerance;
+  expect(toleranceOf('pack')).toEqual({ value: expect.closeTo(0.3, 9), unit: 'mm', from: 'formula' });
+  expect(toleranceOf('stack')).toEqual({
+    value: expect.closeTo(0.45, 9),
+    unit: 'mm',
+    from: 'formula',
+    rootSumSquare: expect.closeTo(0.269, 3),
+  });
+});
+
+test('how finely a figure was said is no tolerance of its part', () => {
+  const story = new ToldStory().set('side', 'width', 40).formula('pack', 'width', 'side width * 2');
+  expect(standingFigures(story.project.rows, 'pack')[0]?.tolerance).toBeUndefined();
 });
