@@ -27,7 +27,7 @@ export interface ChangeKind {
 const STRONG_LIKENESS = 0.8;
 const LIKENESS = 0.5;
 /** Figures further apart than this, without a word of change, are of two things. */
-const FURTHEST_RATIO = 2.1;
+const FURTHEST_RATIO = 1.8;
 
 const SURVEYED: ReadonlySet<FigureState> = new Set(['measured', 'received', 'made']);
 const PLANNED: ReadonlySet<FigureState> = new Set(['target', 'assumed', 'quoted', 'copied', 'ordered']);

@@ -163,11 +163,13 @@ function contradict(
     isOldSaid: oldValueWeight(work, arriving, standing) > 0,
     ...(work.settings.region === undefined ? {} : { region: work.settings.region }),
   });
+  const isOldSaid = oldValueWeight(work, arriving, standing) > 0;
+  const isAnother = !isOldSaid && (note.dimension === 'count' || isFurtherUp(work, arriving, standing));
   const likeness = likenessOf(standing, note, work.settings.region)?.words;
   const asLimit = cue.change === undefined || cue.weight < 2;
   const claim = claimOf(work, arriving, standing.slot, 'standing');
   const breach = change?.kind === 'slip' ? undefined : breachOf(work, claim, arriving);
-  if (change === undefined || (breach && asLimit && change.kind !== 'stale')) {
+  if (change === undefined || isAnother || (breach && asLimit && change.kind !== 'stale')) {
     const aside = { ...claim, slot: besideSlot(work, standing.slot), status: 'standing' as const };
     accept(work, aside, 'said of a thing of the same name');
     return aside;
@@ -190,6 +192,15 @@ function contradict(
   recompute(work, standing.slot);
   return claim;
 }
+
+/** The older figure was said in this memo, and nothing in the newer one's own words says that it takes its place. */
+function isFurtherUp(work: Working, { note, cue }: Arriving, standing: StandingRow): boolean {
+  const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
+  if (claim?.memoId !== work.memo.id) return false;
+  return note.change === undefined && !cue.isNeeded && cue.weight < CLAUSE_CUE;
+}
+/** A word of change in the figure's own clause, and something around it that says the same. */
+const CLAUSE_CUE = 4.5;
 
 /** Something was done to the older size: an act that is on record, or work that the talk tells of beside a need. */
 function isMade(work: Working, { item, cue, place }: Arriving, standing: StandingRow): boolean {

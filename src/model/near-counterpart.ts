@@ -109,7 +109,8 @@ export function oldValueWeight(work: Working, { note, place }: Arriving, row: St
   const { replaces } = note;
   if (replaces && agrees(work, { ...note, ...replaces }, row)) return 2.5;
   const saidNear = work.memo.notes.figures.some((other) => {
-    if (other.id === note.id || other.dimension !== note.dimension) return false;
+    // The older figure itself, further up in the same talk, is not the old value said once more.
+    if (other.id === note.id || other.id === row.claimId || other.dimension !== note.dimension) return false;
     const back = place.index - work.place(other.span).index;
     return back >= -1 && back <= 1 && agrees(work, other, row);
   });
