@@ -102,7 +102,7 @@ const NO_DOUBLING = new Set([
   'gasket',
 ]);
 
-function pastOf(base: string): readonly string[] {
+export function pastOf(base: string): readonly string[] {
   if (base.endsWith('e')) return [`${base}d`];
   if (/[^aeiou]y$/.test(base)) return [`${base.slice(0, -1)}ied`];
   if (/[aeiou]l$/.test(base) && !/[aeiou]{2}l$/.test(base)) return [`${base}led`, `${base}ed`];
@@ -110,7 +110,7 @@ function pastOf(base: string): readonly string[] {
   return [`${base}ed`];
 }
 
-function ingOf(base: string): readonly string[] {
+export function ingOf(base: string): readonly string[] {
   if (/ie$/.test(base)) return [`${base.slice(0, -2)}ying`];
   if (/[^eoy]e$/.test(base)) return [`${base.slice(0, -1)}ing`];
   if (/[aeiou]l$/.test(base) && !/[aeiou]{2}l$/.test(base)) return [`${base}ling`, `${base}ing`];
@@ -124,7 +124,7 @@ const participles = new Map<string, string>();
 const ingForms = new Map<string, string>();
 const thirdForms = new Map<string, string>();
 
-function thirdOf(base: string): string {
+export function thirdOf(base: string): string {
   if (/(s|x|z|ch|sh|o)$/.test(base)) return `${base}es`;
   return /[^aeiou]y$/.test(base) ? `${base.slice(0, -1)}ies` : `${base}s`;
 }

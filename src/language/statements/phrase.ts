@@ -27,6 +27,7 @@ const CLASS: Readonly<Record<string, string>> = {
   fails: 'X',
   fail: 'x',
   number: 'Q',
+  unit: 'U',
   ordered: 'Z',
   do: 'B',
   did: 'b',
@@ -39,7 +40,7 @@ const CLASS: Readonly<Record<string, string>> = {
 export interface Phrase {
   readonly pattern: RegExp;
   /** Of each set at least one must stand in the clause: spares most clauses the pattern. */
-  readonly needs: readonly (readonly string[])[];
+  readonly needs: readonly ReadonlySet<string>[];
 }
 
 /**
@@ -49,7 +50,12 @@ export interface Phrase {
  */
 export function phrase(source: string): Phrase {
   const parts = source.match(TOKENS) ?? [];
-  return { pattern: new RegExp(parts.map(compiled).join(''), 'd'), needs: needsOf(parts) };
+  return {
+    pattern: new RegExp(parts.map(compiled).join(''), 'd'),
+    needs: needsOf(parts)
+      .map((any) => new Set(any))
+      .sort((a, b) => a.size - b.size),
+  };
 }
 
 const TOKENS = /\(\?(?::|!|=|<[a-z]+>)|\(|\)|\||\^|\$|\{\d*,?\d*\}|[?*+]|!?<[a-z]+>|!?[a-z0-9'’_&-]+/g;
@@ -126,8 +132,14 @@ export function featuresOf(words: readonly Word[]): ReadonlySet<string> {
   return features;
 }
 
-const mayMatch = ({ needs }: Phrase, said: Said) =>
-  needs.every((any) => any.some((feature) => said.features.has(feature)));
+const mayMatch = ({ needs }: Phrase, said: Said) => needs.every((any) => meet(any, said.features));
+
+/** Whether two sets share a member; goes through the smaller one. */
+function meet(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
+  const [few, many] = a.size < b.size ? [a, b] : [b, a];
+  for (const each of few) if (many.has(each)) return true;
+  return false;
+}
 
 /** Words of a clause that a phrase matched. */
 export interface Found {

@@ -1,72 +1,38 @@
-import { type Draft, isSubordinate, neighbour, phraseRule, type Scene, type StatementRule } from './draft.ts';
-import { type Found, matches, type Phrase, phrase } from './phrase.ts';
-import type { Said, Word } from './words.ts';
-
-const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
-
-/** Suppositions, orders, things mended and things denied are no snags. */
-function silent(said: Said, scene: Scene): boolean {
-  return (
-    scene.unreal.has(said.index) ||
-    said.asks ||
-    /\b(?:if|until|till|unless|once|before|rather than|instead of|while|whether)\b/.test(said.opener) ||
-    (isSubordinate(said) && /\bwhen\b/.test(said.opener))
-  );
-}
-
-type Guard = (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>;
-
-const problem = (name: string, pattern: Phrase | string, guard: Guard = () => true): StatementRule =>
-  phraseRule('problem', name, pattern, (found, said, scene) => {
-    if (
-      silent(said, scene) ||
-      SUPPOSED.test(
-        found.words
-          .slice(0, found.words.length - found.part('rest').length)
-          .map((word) => ` ${word.lower}/`)
-          .join(''),
-      )
-    )
-      return false;
-    const fields = guard(found, said, scene);
-    if (!fields) return false;
-    const cause = causeOf(said, scene);
-    return { ...(fields === true ? {} : fields), ...(cause ? { cause } : {}) };
-  });
-
-const SUPPOSED = / (?:would|could|might|may|used|never)\//;
-
-/** "..., because there's an earth fault", "..., I reckon it's the bearing": what the speaker suspects. */
-function causeOf(said: Said, scene: Scene): string | undefined {
-  const next = neighbour(scene, said, 1);
-  if (!next) return undefined;
-  const suspects = / (?:reckon|think|suspect|guess|bet|must|probably|maybe)\//.test(next.code);
-  if (!/\b(?:because|since|cos|cause)\b/.test(next.opener) && !suspects) return undefined;
-  return scene.text.slice(next.start, next.end);
-}
-
-const NOT_MINE = /^(?:i|we|you|he|she|us|everything|everyone|nobody|life|weather|today|world)$/;
-const subjectIsThing = (found: Found) => {
-  const subject = found.part('subject');
-  // "780 is too high", "that height's wrong": said of a size, it leads to a choice and is no snag of its own.
-  if (/^\d|^(?:height|width|size|hundred|spacing|idea|number|figure)$/.test(subject.at(-1)?.lower ?? ''))
-    return false;
-  return !subject.some((word) => NOT_MINE.test(word.lower)) && !has(subject, 'N') && !has(subject, 'J');
-};
+import { neighbour, type StatementRule } from './draft.ts';
+import { MISFIT_RULES } from './misfits.ts';
+import { MISHAP_RULES } from './mishaps.ts';
+import { matches, phrase } from './phrase.ts';
+import { has, isNothingOfOurs, problem, subjectIsThing } from './snag.ts';
+import type { Said } from './words.ts';
 
 /** A judgement that makes a snag of the words before it. */
 const VERDICT = phrase(
-  "^<lead>* (?: (?: that | which | it | this ) (?: 's | is ) (?: <adverb> | right )* (?: a | an | the )? (?: problem | snag | no good | not good | no use | trouble | nuisance | disaster | mess | pain | bummer | right mess | bit of a problem | miles out | not right | not great | not ideal | not on | not enough | not going to work ) | (?: that | it | which ) (?: will not | is not going to ) (?: do | work | wash ) | no good | over | nope | not good | not enough | two | not even close | she 'd scrape | it 'd scrape | that 'll never <any> ) (?: at all | is it | then | either | now )* $",
+  "^<lead>* (?: (?: that | which | it | this ) (?: 's | is ) (?: <adverb> | right )* (?: a | an | the )? (?: problem | snag | no good | not good | no use | trouble | nuisance | disaster | mess | pain | bummer | right mess | bit of a problem | miles out | not right | not great | not ideal | not on | not enough | not going to work ) | (?: that | it | which ) (?: will not | is not going to ) (?: do | work | wash ) | no good | over | nope | not good | not good enough (?: by <any>{1,4} | for <any>{1,4} )? | (?: too | way too | far too ) <any> | it 's (?: thin | short | tight | shy | narrow | undersize | proud | slack | loose ) | not enough | not even close | she 'd scrape | it 'd scrape | that 'll never <any> ) (?: at all | is it | then | either | now )* $",
 );
 
 const TOO = `(?: fat | wide | narrow | tall | short | long | high | low | heavy | light | tight | thick | thin | big | small | deep
   | shallow | close | far | hot | cold | slow | fast | weak | soft | loose | wet | damp | steep | bent | stiff | late | proud | slack | rich | lean )`;
 
-export const PROBLEM_RULES: readonly StatementRule[] = [
+/** Done to these it hurts nobody but the speaker. */
+const BODY =
+  / (?:neck|leg|arm|back|finger|thumb|heart|mind|temper|patience|hand|toe|nose|rule|record|sweat|fast)\//;
+/** Verbs that are work on purpose as often as harm. */
+const WORK_TOO =
+  / (?:split|broke|cracked|stripped|burnt|burned|blew|ripped|tore|smashed|bent|snapped|dropped|scratched|cut)\//;
+const MEANT =
+  / (?:out|off|down|up|away|back|apart|open|loose|old|rusted|rotten|onto|into|over|round|level)\/| in\/\w* (?:half|two|three|quarters)\/| to\/\w* \S+\/\w*Q/;
+const BY_ACCIDENT =
+  / (?:nearly|managed|accidentally|accident|mistake|bloody|stupid|idiot|damn|another|last|brand)\//;
+/** A thread, a head, a fuse: things that strip or blow by themselves. */
+const STRIPS_OR_BLOWS =
+  / (?:threads?|screws?|bolts?|nuts?|heads?|gears?|splines?|holes?|teeth|fuses?|bulbs?|breakers?|seals?|gaskets?|motor|tyre|tire|hose|rivets?|transistor|board|stud|one)\//;
+
+/** A thing in a bad state, or one that behaves badly. */
+const FAULT_RULES: readonly StatementRule[] = [
   problem(
     '<thing> is <faulty>',
     phrase(
-      "^<lead>* (?<subject> <plain>{1,10}?) (?: 's | is | are | 're | has | have | 've | 's gone | has gone | went | came | turned up | arrived | looks | feels | seems | was ) (?: been | gone | got | come | <adverb> | a bit | so | all | completely | totally | rusted | clean )* (?<verb> <faulty> ) (?<rest> <any>* )",
+      "^<lead>* (?<subject> <plain>{1,10}?) (?: 's | is | are | 're | has | have | 've | 's gone | has gone | went | came | turned up | arrived | looks | feels | seems | was | sits | stands | hangs | gets | got | turned out | came out | ended up ) (?: been | gone | got | come | <adverb> | a bit | so | all | completely | totally | rusted | clean )* (?<verb> <faulty> ) (?<rest> <any>* )",
     ),
     (found) => {
       const verb = found.part('verb')[0]?.lower ?? '';
@@ -122,11 +88,24 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
   problem(
     "<thing> won't <fit>",
     phrase(
-      "(?<subject> <any>{0,6}? ) (?: will not | do not | does not | did not | 's not | is not | are not | can not | would not ) (?: <adverb> | quite | even )* (?<verb> fit | fits | fitting | clear | clearing | go | close | closing | open | opening | reach | reaching | turn | turning | start | starting | run | running | line | lining | seal | sealing | hold | holding | match | meet | work | working | come | budge | move | spin | drain | draining | latch | lock | seat | stick | grip | charge | charging | fire | pump | light | stay | staying | switch | fire up | come on | cure | set | dry | take | bond | bite | level | square | true | straight | plumb | budge | getting ) (?<rest> <any>* )",
+      "(?<subject> <any>{0,6}? ) (?: will not | do not | does not | did not | 's not | is not | are not | can not | would not | has not | have not ) (?: <adverb> | quite | even )* (?<verb> fit | fits | fitting | clear | clearing | go | close | closing | open | opening | reach | reaching | turn | turning | start | starting | run | running | line | lining | seal | sealing | hold | holding | match | meet | work | working | come | budge | move | spin | drain | draining | latch | lock | seat | stick | grip | charge | charging | fire | pump | light | stay | staying | switch | fire up | come on | cure | set | dry | take | bond | bite | level | square | true | straight | plumb | budge | getting | kick | kicked | kicking | biting | gripping | sticking | firing | charging | pumping | going | shut | shutting | flow | prime | mesh | engage | disengage | release | tighten | undo | loosen | slide | swing | drop | lift | retract | fill | empty | flush | fold | track | feed | cool | heat | boil | idle | rev | respond | read | cut out | steer | brake | stop | putting <any>{1,2} out ) (?<rest> <any>* )",
     ),
     (found, said, scene) => {
       const subject = found.part('subject');
-      if (subject.some((word) => NOT_MINE.test(word.lower)) || has(subject, 'J') || has(subject, 'N'))
+      if (!isNothingOfOurs(subject) || has(subject.slice(-1), 'Q')) return false;
+      // "can't work in metres": people, unless a thing is named.
+      const scrap = scene.said[said.index - 1];
+      const named =
+        said.afterPause &&
+        scrap?.sentence === said.sentence &&
+        !/[SHMVI]/.test(scrap.words.map((word) => word.classes).join(''));
+      if (
+        subject.length === 0 &&
+        !named &&
+        !/^(?:fit|fits|clear|close|reach|line|match|meet|budge|start|fire|open)$/.test(
+          found.part('verb')[0]?.lower ?? '',
+        )
+      )
         return false;
       const next = neighbour(scene, said, 1);
       // "won't go in until ..." is a gate, "doesn't come with one" is a remark.
@@ -139,6 +118,20 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
       if (/^(go|come|run|work|start)$/.test(verb) && /^(to|ahead|with|for|on without|a |any)/.test(rest))
         return false;
       if (verb === 'hold' && /water$/.test(rest)) return false;
+      // "won't cure below ten degrees": what it is like.
+      if (
+        /^(?:kick|cure|set|dry|stick|take)$/.test(verb) &&
+        /\b(?:below|under|above|in the cold|in damp)\b/.test(rest)
+      )
+        return false;
+      const before = neighbour(scene, said, -1);
+      // "..., so it doesn't rub": a purpose, where somebody did or chose something for it.
+      if (
+        /\bso\b/.test(said.opener) &&
+        before &&
+        / (?:i|we|having|going|getting|goes|gets)\//.test(before.code)
+      )
+        return false;
       return !/ (?:because|since|so)$/.test(said.opener) || /^(fit|clear|close|reach)/.test(verb);
     },
   ),
@@ -155,7 +148,8 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
         !subjectIsThing(found) ||
         has(found.words, 'N') ||
         !last ||
-        /^(to|and|of|with|for|the|a|that)$/.test(last.lower)
+        /^(to|and|of|with|for|the|a|that|i|we)$/.test(last.lower) ||
+        /[VS]/.test(found.part('rest')[0]?.classes ?? '')
       )
         return false;
       if (
@@ -163,6 +157,15 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
         subject.length === 1 &&
         /^(trips|trip|catches|blew|fell|bent|popped|died|broke)$/.test(verb) &&
         said.opener === 'so'
+      )
+        return false;
+      if (verb === 'stripped' && !STRIPS_OR_BLOWS.test(said.code)) return false;
+      // "The old rusted tank", "cheap ply delaminates": a word of the name, or what such things do.
+      if (
+        found.words.some((word) => /^(?:old|cheap)$/.test(word.lower)) &&
+        / (?:rusted|rotted|cracked|split|cheap)\//.test(said.code) &&
+        found.part('rest').length > 0 &&
+        !/[RAN]/.test(found.part('rest')[0]?.classes ?? '')
       )
         return false;
       // The same form finishes work: "I stripped the wax", said without "I".
@@ -183,6 +186,8 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
         !has(found.words, 'N') &&
         last !== undefined &&
         /[^s]s$/.test(last.lower) &&
+        // "Screws rust": what such things do, not what these did.
+        found.part('subject').length > 1 &&
         !has(found.part('rest').slice(0, 1), 'T')
       );
     },
@@ -274,7 +279,7 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
   ),
   problem(
     '<thing> <fails> over time',
-    "^<lead>* (?<subject> <plain>{1,6}? ) (?: 's | is | are | has | have | 've )? <adverb>* (?: opened up | opening up | came apart | coming apart | fell apart | falling apart | gave out | gave up | packed up | packed in | conked out | died on me | let me down | backing up | taking on water | letting in | letting water | letting rain | coming away | come away | coming loose | come loose | come adrift | worked loose | working loose | burning | blowing | eating | chewing | losing | dropping out | cutting out | playing up | acting up | on its last legs | past saving | beyond saving | had it | seen better days | in bits | in pieces | in tatters | falling to bits | rock hard | like rock | mush | like mush | punky | pulp | mashed | condemned | ruined | a mess | like a banana | nowhere near | all over the place | all over the shop | not happy | not having it | grinding | squealing | knocking | banging | hunting | racing | overheating | fogging | sweating )",
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: 's | is | are | has | have | 've )? <adverb>* (?: opened up | opening up | came apart | coming apart | fell apart | falling apart | gave out | gave up | packed up | packed in | conked out | died on me | let me down | backing up | taking on water | letting in | letting water | letting rain | coming away | come away | coming loose | come loose | come adrift | worked loose | working loose | burning | blowing | eating | chewing | losing | dropping out | cutting out | playing up | acting up | on its last legs | past saving | beyond saving | had it $ | seen better days | in bits | in pieces | in tatters | falling to bits | rock hard | like rock | mush | like mush | punky | pulp | mashed | condemned | ruined | a mess | like a banana | nowhere near | all over the place | all over the shop | not happy | not having it | grinding | squealing | knocking | banging | hunting | racing | overheating | fogging | sweating )",
     (found) => subjectIsThing(found) && !has(found.words, 'N'),
   ),
   problem(
@@ -318,7 +323,19 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
       )
         return false;
       if (/ (?:i|we)\/\w* (?:have|'ve)\//.test(said.code) && noun === 'problem') return true;
-      if (noun === 'hole') return / (?:wrong|reason|extra|wrongly|pin|rust)\//.test(said.code);
+      // "they have complained over the noise": not theirs.
+      if (kind.some((word) => /[PbR]/.test(word.classes) && !/[F]/.test(word.classes))) return false;
+      if (/^holes?$/.test(noun))
+        return (
+          / (?:wrong|reason|extra|wrongly|pin|rust|big|size|through|behind|nasty|great|where|as)\//.test(
+            said.code,
+          ) && !/ (?:for|drill|cut|cutting)\//.test(said.code)
+        );
+      if (/^(?:gaps?|dips?|wear|runs)$/.test(noun) && / (?:for|between|budget)\//.test(said.code))
+        return (
+          / (?:between|at|under|behind)\//.test(said.code) &&
+          / (?:nasty|great|big|still|daylight|wide|you)\//.test(said.code)
+        );
       if (
         /^(short|bow|rock|play|shake|splits?|twist|mess|void|mould|shakes|split)$/.test(noun) &&
         !/ there\//.test(said.code)
@@ -354,7 +371,7 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
   problem(
     '<thing> went bang',
     phrase(
-      "^<lead>* (?<subject> <plain>{1,6}?) <adverb>* (?: went | 's gone | has gone | gone ) (?: bang | pop | pop-pop | phut | crack | wrong | off with a bang | up in smoke | snap | dead | missing | walkabout | soft | rusty | through )",
+      "^<lead>* (?<subject> <plain>{1,6}?) <adverb>* (?: went | 's gone | has gone | gone ) (?: bang | pop | pop-pop | phut | crack | wrong | off with a bang | up in smoke | snap | dead | missing | walkabout | soft | rusty | through $ )",
     ),
     subjectIsThing,
   ),
@@ -370,9 +387,15 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
     phrase(
       "^<lead>* (?: i | we ) (?: 've | have )? <adverb>* (?: dropped | snapped | broke | cracked | split | stripped | sheared | scratched | dented | chipped | ruined | spoiled | spoilt | spilled | spilt | burnt | burned | blew | bent | lost | smashed | botched | ripped | tore | mangled | drilled through | cut through | wrecked | forgot | missed | messed up | cocked up | screwed up ) (?<object> (?: the | a | my | an | one | it | two | another | through | both | that | its | his | her | their | me | those | this ) <any>* )",
     ),
-    (found) =>
-      !has(found.words, 'N') &&
-      !/^(plumb|bit|line|ball|clanger|hint)$/.test(found.part('object')[1]?.lower ?? ''),
+    (found, said) => {
+      const object = found.part('object');
+      if (has(found.words, 'N') || BODY.test(said.code)) return false;
+      // "I split the log in two", "I burnt the old paint off": meant that way.
+      if (MEANT.test(said.code) && WORK_TOO.test(said.code) && !BY_ACCIDENT.test(said.code)) return false;
+      if (/ (?:stripped|blew)\//.test(said.code) && !STRIPS_OR_BLOWS.test(said.code)) return false;
+      if (/ bent\//.test(said.code) && !BY_ACCIDENT.test(said.code)) return false;
+      return !/^(plumb|bit|line|ball|clanger|hint)$/.test(object[1]?.lower ?? '');
+    },
   ),
   problem(
     'ran <finish> down <thing>',
@@ -415,3 +438,6 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
     (found) => !has(found.words, 'N'),
   ),
 ];
+
+/** Plain faults first: the looser readings of sizes and mishaps come after. */
+export const PROBLEM_RULES: readonly StatementRule[] = [...FAULT_RULES, ...MISFIT_RULES, ...MISHAP_RULES];

@@ -1,4 +1,11 @@
 /** Classes of words that the statement rules speak of, one letter each. A word may belong to several. */
+import {
+  FAULT_ADJECTIVES,
+  FAULT_BASES,
+  FAULT_GERUNDS,
+  FAULT_NOUNS,
+  FAULT_VERBS,
+} from '../lexicon/fault-words.ts';
 import { workBase, workIng, workParticiple, workPast, workThird } from '../lexicon/work-verbs.ts';
 
 const set = (words: string) => new Set(words.trim().split(/\s+/));
@@ -27,31 +34,6 @@ video videos episode episodes film films footage vlog tour livestream stream cli
 part series channel q&a timelapse time-lapse montage recap walkthrough walk-through walkround before-and-after show
 rundown breakdown tour tutorial giveaway livestreams premiere how-to demo demonstration`);
 
-const FAULT_ADJECTIVES = set(`
-cracked rotten rotted rotting rusted rusty corroded seized frozen froze bent warped bowed twisted cupped buckled chipped
-scratched dented snapped sheared broken bust busted burst blown burnt-out perished frayed chafed delaminated delaminating
-blistered blistering punctured leaky leaking weeping dripping seeping split splitting torn ripped worn jammed stuck blocked clogged
-choked contaminated crooked wonky skewed misaligned undersized undersize lumpy soggy sodden mouldy moldy soft
-spongy brittle crumbling crumbly flaking peeling lifting loose wobbly faulty defective duff knackered shot dead
-kaput toast bubbling flickering vibrating overloaded oversized overlong cupping drooping backwards scrap firewood ruined useless wrecked damaged missing lost wrong mangled crushed collapsed collapsing sagging sagged
-binding rubbing sticking slipping slipped fouling overheating smoking sparking shorting tripping
-woodworm wormy riddled infested porous pitted scored gouged creaky rattling squealing grinding noisy unsafe
-dangerous live-wire undersquare unlevel uneven proud hollow short`);
-
-const FAULT_NOUNS = set(`
-leak leaks crack cracks rot split splits dent dents woodworm puncture short mould mold damp fault faults snag snags problem trouble
-issue mistake error mess disaster gap bodge drip drips delamination blister blisters void voids wobble rattle vibration noise knock squeal ridge hump bulge burr kink scratch scratches chip chips
-ding nick gouge tear rip pinhole pinholes hairline sag rung-gone clash interference shortage
-shake shakes twist bow warp corrosion rust hole`);
-
-const FAULT_VERBS = set(`
-leaks leaked weeps wept drips dripped seeps sticks stuck jams jammed binds wobbles rattles squeals squeaks creaks grinds
-slips slipped cracked snapped sheared split broke burst cupped warped bowed twisted sags sagged rubs fouls foul
-clashes catches overheats overheated trips tripped stalls stalled cuts-out fails failed died popped failed shattered
-collapsed buckled delaminated blistered peeled flaked rusted rotted perished seized stripped bent dropped-off
-fell melted smoked blew lies scratched chipped dented tore ripped flickers flickered buzzes vibrates bubbles bubbled lifted delaminates
-corroded shorted perishes sags droops drags scrapes moves-about foamed curdled clogged misfires backfires`);
-
 /** Words in "-ed" that are no finished work: feelings, talk, states, plain nouns. */
 const NO_VERBS = set(`
 need needed wanted liked loved hated looked seemed happened walked talked asked tired indeed hundred shed sled speed seed
@@ -67,6 +49,9 @@ travelled traveled showed changed-mind turned dropped suffered struggled owed ow
 guaranteed complained admitted confessed swore sounded tasted smelled smelt cared rained snowed poured sweated
 left-handed right-handed one-sided double-sided so-called newfangled assumed figured doubted feared cursed
 wished puzzled stumped baffled floored-by based designed rated listed published advertised`);
+const NO_ADVERBS = set(
+  'supply assembly family belly trolley reply gully bully dolly holly jelly folly italy july lily tally rally doily curly',
+);
 const NO_GERUNDS = set(`
 thing something anything everything nothing morning evening during king ring string spring wing sling bring ceiling
 being going having saying thinking looking feeling knowing meaning waiting hoping talking wondering evening
@@ -75,10 +60,11 @@ railing decking flooring cladding siding guttering awning coupling fitting beari
 opening wiring plumbing tubing piping roofing planking ducting building shilling sterling darling pudding lightning
 interesting amazing boring annoying exciting`);
 
-/** What faulty things do, said of several: "the doors bind". */
-const FAULT_BASES =
-  set(`bind stick rub leak jam rattle squeak slip foul sag wobble creak crack trip clash drip weep catch vibrate flicker
-  overheat grind squeal buckle warp drag scrape lift peel seize`);
+/** Units as they are spoken after a number. */
+const UNITS = set(`
+mil mils mm millimetre millimetres millimeter millimeters cm centimetre centimetres centimeter centimeters metre metres
+meter meters inch inches foot feet ft thou eighth eighths sixteenth sixteenths thirty-second quarter quarters half degree
+degrees kilo kilos pound pounds litre litres gallon gallons amp amps volt volts watt watts bar psi percent hair fraction`);
 
 const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
   ['S', set(`is are was were am 's 're 'm be been being ain't`)],
@@ -147,7 +133,8 @@ const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
   ['J', PEOPLE],
   ['E', MEDIA],
   ['Y', MEASURING_TOOLS],
-  ['F', FAULT_ADJECTIVES],
+  ['U', UNITS],
+  ['F', new Set([...FAULT_ADJECTIVES, ...FAULT_GERUNDS])],
   ['f', FAULT_NOUNS],
   ['X', FAULT_VERBS],
   ['x', FAULT_BASES],
@@ -160,6 +147,9 @@ for (const [letter, words] of CLASSES) {
   for (const word of words) classesOfWord.set(word, (classesOfWord.get(word) ?? '') + letter);
 }
 
+/** "thirty-eight" */
+const SPOKEN_TENS = /^(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)-[a-z]+$/;
+
 /** The letters of every class that the word belongs to; empty for a plain noun. */
 export function classesOf(word: string): string {
   let classes = classesOfWord.get(word) ?? '';
@@ -168,9 +158,10 @@ export function classesOf(word: string): string {
   if (workParticiple(word)) classes += 'P';
   if (workIng(word)) classes += 'G';
   if (workThird(word)) classes += 'g';
-  if (/^\d/.test(word)) classes += 'Q';
+  if (/^\d/.test(word) || SPOKEN_TENS.test(word)) classes += 'Q';
   // Trades have more verbs than any table: an unknown "-ed" or "-ing" word is taken for work unless it is known as none.
   if (classes === '' && /[a-z]{3}ed$/.test(word) && !NO_VERBS.has(word)) classes = 'bP';
+  if (classes === '' && /[a-z]{3}ly$/.test(word) && !NO_ADVERBS.has(word)) classes = 'A';
   if (classes === '' && /[a-z]{3}ing$/.test(word) && !NO_GERUNDS.has(word)) classes = 'G';
   return classes;
 }
