@@ -110,11 +110,18 @@ export function answers(deed: Described, task: Described, holders: ReadonlyMap<s
     if (actionsOf(stem).size > 0) acts += worth * 0.6;
     else things += worth;
   }
+  if (sharesRank(deed.words, task.words) && things > 0) things += SAME_RANK;
   if (things === 0 && acts < 0.55) return 0;
   const common = [...deed.actions].filter((action) => task.actions.has(action)).length;
   const clash = common === 0 && deed.actions.size > 0 && task.actions.size > 0;
   return things + acts + (common > 0 ? 0.45 : 0) - (clash ? 0.45 : 0);
 }
+
+/** "Do the second tomorrow", "second coat's on": the same one of a row. */
+const SAME_RANK = 0.45;
+const RANKS = new Set(RIVALS[0]);
+const sharesRank = (a: ReadonlySet<string>, b: ReadonlySet<string>) =>
+  [...RANKS].some((rank) => a.has(rank) && b.has(rank));
 
 /** Shortest part by which a compound is known: the "mill" of "sawmill". */
 const PART = 4;
@@ -153,15 +160,21 @@ const WHOLE = /\ball (?:of|the)\b|\bevery (?:one|last|single)\b|\bother\b/i;
 
 export const isPartly = (quote: string): boolean => PARTLY.test(quote) && !WHOLE.test(quote);
 
+function without(text: string, part: string): string {
+  const at = text.toLowerCase().indexOf(part.toLowerCase());
+  return at < 0 ? text : text.slice(0, at) + text.slice(at + part.length);
+}
+
 /** A task as far as matching goes: what it waits for is other work, so those words say nothing of it. */
 function describeTask(task: TaskRow): Described {
   const described = describe(task.gist, task.quote, task.around);
   if (task.waitsFor.length === 0) return described;
-  const own = new Set(wordsOf(task.gist).map(stemOf));
+  const ownGist = task.waitsFor.reduce((gist, wait) => without(gist, wait), task.gist);
+  const own = new Set(wordsOf(ownGist).map(stemOf));
   const weights = new Map(described.weights);
   const gateWords = task.waitsFor.flatMap((wait) => wordsOf(wait).map(stemOf));
   for (const stem of gateWords) if (!own.has(stem)) weights.delete(stem);
-  const actions = new Set(wordsOf(task.gist).flatMap((word) => [...actionsOf(stemOf(word))]));
+  const actions = new Set(wordsOf(ownGist).flatMap((word) => [...actionsOf(stemOf(word))]));
   return { ...described, weights, actions: actions.size > 0 ? actions : described.actions };
 }
 

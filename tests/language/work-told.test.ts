@@ -70,6 +70,11 @@ describe('tasks name what their pronouns stand for', () => {
     ],
     ["The feed pawl's cracked, so I'll have to make a new one.", 'Make a new pawl'],
     ['Those two windows leak. They need resealing.', 'Those two windows need resealing'],
+    [
+      'The hoist slips its brake. Needs swapping before the lift.',
+      'The hoist needs swapping before the lift',
+    ],
+    ['It weighs like a goat, that battery. That goes back tomorrow.', 'That battery goes back tomorrow'],
     ['The rigger is back on Monday. I need to ring him.', 'Ring him'],
   ])('"%s": %s', (text, gist) => {
     const { notes } = readStatements(text, splitSentences(text), {
@@ -97,6 +102,12 @@ describe('an open task is told to be at its end', () => {
       'I picked up the frames on the way',
     ],
     ['The wall plate has drunk its oil.', 'Oil the wall plate', 'The wall plate has drunk its oil'],
+    ["I've the lead costed.", 'Cost the lead', "I've the lead costed"],
+    [
+      "I've a price for the loft lights too.",
+      'Get a price for the loft lights',
+      "I've a price for the loft lights too",
+    ],
     ["The beech's ordered.", 'Order the beech', "The beech's ordered"],
     ['I measured the ladder.', 'Measure the ladder', 'I measured the ladder'],
   ])('"%s" with "%s" open', (text, open, quote) => expect(read(text, [open])).toEqual([quote]));

@@ -29,6 +29,8 @@ test.each([
     ['Do the second coat on the hatch', 'Sand the hatch'],
     'Do the second coat on the hatch',
   ],
+  ['Second coat of varnish is on the mast', ['Do the second', 'Do the rudder'], undefined],
+  ['The second coat is on', ['Do the second coat', 'Oil the gate'], 'Do the second coat'],
   ['We sat by the river', ['Plane the door'], undefined],
   ['The left hinge is on', ['Fit the right hinge'], undefined],
   ['Two of the five sash weights are cast', ['Cast the sash weights'], undefined],
@@ -47,6 +49,11 @@ test('each deed has its own task, and the best answer is given first', () => {
     'Weld the bracket',
     'Weld the bracket for the lamp',
   ]);
+});
+
+test('words of a gate inside the gist say nothing of the task', () => {
+  const landing = task('The landing has to wait for the stair trimmer', ['the stair trimmer']);
+  expect(closes(['The stair trimmer is in'], [landing])).toEqual([undefined]);
 });
 
 test('what a task waits for does not close it', () => {

@@ -31,7 +31,7 @@ const NO_THING =
 
 const isNoun = (word: Word | undefined) =>
   word !== undefined &&
-  !/[SHMVRLOIJEDN]/.test(word.classes) &&
+  !/[SHMVRLOIJEDNQ]/.test(word.classes) &&
   !(word.classes.startsWith('A') && word.classes.length === 1) &&
   !/^\d/.test(word.lower) &&
   !/ly$/.test(word.lower);
@@ -47,13 +47,15 @@ const isVerbHere = (words: readonly Word[], k: number) => {
     /[TO]/.test(words[k + 1]?.classes ?? '')
   )
     return true;
-  if (/[SH]/.test(before?.classes ?? '') && /[PFG]/.test(word.classes)) return true;
+  if (/[SH]/.test(before?.classes ?? '') && (/[PFG]/.test(word.classes) || /ing$/.test(word.lower)))
+    return true;
   if (
     k > 1 &&
     /[Xx]/.test(word.classes) &&
     (k === words.length - 1 || /[OT]/.test(words[k + 1]?.classes ?? ''))
   )
     return true;
+  if (k > 0 && /[gX]/.test(word.classes) && /[TO]/.test(words[k + 1]?.classes ?? '')) return true;
   return word.classes.includes('b') && /[TOC]/.test(words[k + 1]?.classes ?? '');
 };
 
@@ -77,7 +79,10 @@ function chunksOf(said: Said): readonly Chunk[] {
       const chosen = before?.lower === 'with' && /^(?:went|go|going|gone)$/.test(words[k - 2]?.lower ?? '');
       const particle = /C/.test(before?.classes ?? '') && /[bBPG]/.test(words[k - 2]?.classes ?? '');
       const placed = /R/.test(before?.classes ?? '') && !chosen && !particle;
-      chunks.push({ words: words.slice(k, to), role: placed ? 'place' : verbSeen ? 'object' : 'subject' });
+      const compared = /^(?:like|as|than)$/.test(before?.lower ?? '');
+      const counted = noun === k && /Q/.test(before?.classes ?? '');
+      if (!compared && !counted)
+        chunks.push({ words: words.slice(k, to), role: placed ? 'place' : verbSeen ? 'object' : 'subject' });
       k = to;
     } else k = Math.max(k + 1, to > k && to <= noun ? to : k + 1);
   }

@@ -2,6 +2,7 @@ import { grammarOf } from './clause-grammar.ts';
 import {
   has,
   isLately,
+  isMishap,
   isOne,
   isWorkOn,
   NO_ERRAND,
@@ -561,7 +562,9 @@ export const DONE_RULES: readonly StatementRule[] = [
         return undefined;
       const found = find(AFTER_TOPIC, said);
       const verb = found?.part('verb')[0];
-      if (!found || !verb || NO_RESULT.has(verb.lower) || /[ZF]/.test(verb.classes)) return undefined;
+      if (!found || !verb || verb.classes.includes('Z') || isMishap(verb, found.part('rest')))
+        return undefined;
+      if (NO_RESULT.has(verb.lower) && !verb.classes.includes('F')) return undefined;
       if (/^(?:give|take|more|plus|no)$/.test(before.words[0]?.lower ?? '') || has(before.words, 'E'))
         return undefined;
       return {

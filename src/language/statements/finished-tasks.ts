@@ -59,6 +59,9 @@ const sameErrand = (done: string, open: ReadonlySet<string>) =>
 
 const HELPERS = /^(?:'s|is|are|'re|was|were|been|'ve|have|has|had|got|i|we|all)$/;
 
+const HAS_THING =
+  /^(?: \w+)? (?:i|we) (?:'ve|have|had|got)(?: got)? (?:the|a|my|all|both|them|those|that|our) /;
+
 /** Base of the deed that a word reports, with its helper or subject before it. */
 function deedAt(words: readonly Word[], at: number): string | undefined {
   const word = words[at] as Word;
@@ -69,7 +72,16 @@ function deedAt(words: readonly Word[], at: number): string | undefined {
   while (before >= 0 && /[AL]/.test(words[before]?.classes ?? '')) before--;
   const lead = words[before]?.lower;
   if (lead === undefined) return at <= 2 ? participle : undefined;
-  return HELPERS.test(lead) ? (participle ?? past) : undefined;
+  if (HELPERS.test(lead)) return participle ?? past;
+  // "I've the lead costed": the thing stands between.
+  return HAS_THING.test(
+    words
+      .slice(0, at)
+      .map(({ lower: each }) => ` ${each}`)
+      .join(''),
+  )
+    ? participle
+    : undefined;
 }
 
 /** Errands that tell of no work on a thing, and still end a task about it: "rang the mill", "got the rivets". */
@@ -93,7 +105,7 @@ const names = (some: ReadonlySet<string>, thing: string): boolean =>
 const contentOf = (words: readonly Word[]) =>
   new Set(
     words
-      .map(({ lower }) => lower)
+      .flatMap(({ lower }) => lower.split('-'))
       .filter(isContent)
       .map(thingKey),
   );
@@ -130,8 +142,11 @@ function hasWhatWasOwed(
 ): boolean {
   const verb = said.words[leadLength(said.words) + subject.length]?.lower ?? '';
   if (!/^(?:has|have|'s)$/.test(verb) || rest.some(({ classes }) => /[NQ]/.test(classes))) return false;
-  return about.some((work) => [...work.things].filter((thing) => names(things, thing)).length > 1);
+  return hasTwo(things, about);
 }
+
+const hasTwo = (things: ReadonlySet<string>, about: readonly OpenWork[]) =>
+  about.some((work) => [...work.things].filter((thing) => names(things, thing)).length > 1);
 
 /** Whether the clause, that names a thing of an open task, tells of something brought to an end. */
 function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly OpenWork[]): boolean {
@@ -146,6 +161,11 @@ function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly Op
   const shares = (some: ReadonlySet<string>) =>
     about.some((work) => [...work.things].some((thing) => names(some, thing)));
   if (doer === 'speaker' || doer === 'none') {
+    // "I've a price for the lamps", where a price was to be got.
+    if (form === 'copula' || form === 'other')
+      return (
+        / (?:'ve|have)\//.test(said.code) && hasTwo(things, about) && !has(rest, 'Q') && !has(said.words, 'M')
+      );
     if (form !== 'past' && form !== 'perfect') return false;
     return ERRAND_DEEDS.has(verb.lower) && shares(things) && !rest.some(({ classes }) => /[Y]/.test(classes));
   }

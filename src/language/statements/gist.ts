@@ -12,7 +12,10 @@ const TIME_OR_TALK =
 /** A short line about the statement: the quote without its lead-in, with "it" and "that" named where it is clear. */
 export function gistOf(draft: Draft, scene: Scene): string {
   const own = ownWords(draft, scene);
-  const named = nameThings(own, draft, scene);
+  const named =
+    draft.kind === 'task' && LACKS_SUBJECT.test(own)
+      ? withSubject(own, draft, scene)
+      : nameThings(own, draft, scene);
   const bare =
     draft.kind === 'task' || draft.kind === 'done' || draft.kind === 'promise'
       ? named.replace(LEAD_IN, '')
@@ -20,6 +23,16 @@ export function gistOf(draft: Draft, scene: Scene): string {
   const short = bare.replace(/\s+/g, ' ').trim();
   const text = short.length > 1 ? short : own.trim();
   return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
+
+/** "Needs swapping", "must come down": the thing was named before. */
+const LACKS_SUBJECT =
+  /^(?:still |also |just |so )?(?:needs|wants|gets|must|could do with|has to|has got to)\b/i;
+
+function withSubject(words: string, draft: Draft, scene: Scene): string {
+  const thing = antecedentOf(draft.from, scene, false)?.text;
+  if (!thing || TIME_OR_TALK.test(thing)) return words;
+  return `${thing} ${words.slice(0, 1).toLowerCase()}${words.slice(1)}`;
 }
 
 /** The quote without the gates and reasons that have their own fields. */

@@ -247,7 +247,7 @@ export const TASK_RULES: readonly StatementRule[] = [
   ),
   task(
     'I want <thing> <participle>',
-    "^<lead>* (?<subject> i | we ) (?: 'll | will )? <adverb>* (?: want | need ) (?<object> (?: the | that | those | these | this | all | my | it | them ) <any>{0,5}? ) (?<verb> <done> | out | off | in | on | up | down | gone ) (?<rest> <any>{0,4} )$",
+    "^<lead>* (?<subject> i | we ) (?: 'll | will )? <adverb>* (?: want | need ) (?<object> (?: the | that | those | these | this | all | my | it | them ) <any>{0,5}? ) (?<verb> <done> | looked at | seen to | dealt with | out | off | in | on | up | down | gone ) (?<rest> <any>{0,4} )$",
     (found, said) => !isReason(said) && !has(found.words, 'N') && found.part('rest')[0]?.lower !== 'of',
   ),
   task(
