@@ -140,7 +140,8 @@ function readWritten(said: string, { today, ahead, monthFirst }: Scene): Day | u
 
 const rule = (name: string, pattern: string, read: DateRule['read']): DateRule => ({
   name,
-  pattern: new RegExp(String.raw`\b(?:${pattern})(?![\w'-]|[./]\d)`, 'g'),
+  // "Tomorrow's job", "Monday's the plan" name the day all the same.
+  pattern: new RegExp(String.raw`\b(?:${pattern})(?!(?!'s\b)[\w'-]|[./]\d)`, 'g'),
   read,
 });
 
