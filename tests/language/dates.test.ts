@@ -10,6 +10,8 @@ const daysIn = (text: string, lean: 'ahead' | 'back' = 'ahead') =>
 test.each([
   ['fit it tomorrow night', '2026-06-11'],
   ['by Thursday', '2026-06-11'],
+  ["that's tomorrow's job", '2026-06-11'],
+  ["ordering it Monday's the plan", '2026-06-15'],
   ['by Wednesday', '2026-06-17'],
   ['first thing Monday morning', '2026-06-15'],
   ['next Friday', '2026-06-19'],

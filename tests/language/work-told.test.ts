@@ -105,6 +105,13 @@ describe('an open task is told to be at its end', () => {
       'Get a price for the loft lights',
       "I've a price for the loft lights too",
     ],
+    ['The glass got ordered.', "There's a glass order to phone in on Monday", 'The glass got ordered'],
+    ['The park got my email.', 'Email the park about the colour', 'The park got my email'],
+    [
+      "The pattern's at the glass shop.",
+      "The glass shop's waiting on a pattern from me",
+      "The pattern's at the glass shop",
+    ],
     ["The beech's ordered.", 'Order the beech', "The beech's ordered"],
     ['I measured the ladder.', 'Measure the ladder', 'I measured the ladder'],
   ])('"%s" with "%s" open', (text, open, quote) => expect(read(text, [open])).toEqual([quote]));
@@ -112,6 +119,7 @@ describe('an open task is told to be at its end', () => {
     ['I measured the ladder.', 'Paint the door'],
     ["The wall plate hasn't had its oil.", 'Oil the wall plate'],
     ['The wall plate is six inches wide.', 'Oil the wall plate'],
+    ['The glass was at the shop when I rang.', "The glass shop's waiting on a pattern"],
     ['The wall plate has cracked.', 'Oil the wall plate'],
     ["I'll ring the foundry tomorrow.", 'Ring the foundry'],
   ])('"%s" ends nothing with "%s" open', (text, open) => expect(read(text, [open])).toEqual([]));

@@ -75,7 +75,14 @@ function isPlacing(found: Found): boolean {
   if (!next) return true;
   if (/^(gone|done|finished|complete|completed|sorted|fixed|away|together|apart|home)$/.test(verb))
     return true;
-  if (has([next], 'Q') || isDayOfMonth(rest) || next.lower === 'a' || next.lower === 'an') return false;
+  // "On four mil", "in two halves" tell how a thing is; after "down" or "through" a size may follow without a comma.
+  if (
+    (has([next], 'Q') && /^(?:on|in|off|out|up)$/.test(verb)) ||
+    isDayOfMonth(rest) ||
+    next.lower === 'a' ||
+    next.lower === 'an'
+  )
+    return false;
   if (isOne(rest.slice(0, 3), UNSETTLED)) return false;
   if (/^(to|for|of|by|against|with|from)$/.test(next.lower))
     return (
@@ -87,8 +94,8 @@ function isPlacing(found: Found): boolean {
     );
   // "in the alcove", "on there", "up and level", "off at last"; but not "in oak" or "on rubber feet".
   return (
-    /[TRCADO]/.test(next.classes) ||
-    /^(and|there|where|at|em|position|place|too|bar|except|apart|so)$/.test(next.lower)
+    /[TRCADOQ]/.test(next.classes) ||
+    /^(and|there|here|where|at|em|position|place|too|bar|except|apart|so)$/.test(next.lower)
   );
 }
 const UNSETTLED =

@@ -46,7 +46,9 @@ export function openWork(gist: string): OpenWork {
   const verbs = new Set<string>();
   const things = new Set<string>();
   words.forEach((word, index) => {
-    const base = index < 4 ? workBase(word) : undefined;
+    // A word after an article is a thing, even where it could be a verb.
+    const named = /^(?:a|an|the|my|our|some)$/.test(words[index - 1] ?? '');
+    const base = index < 7 && !named ? workBase(word) : undefined;
     // The first verb is the work; a word after an article is a thing even where it could be a verb.
     if (base && verbs.size === 0) verbs.add(base);
     else if (isContent(word)) things.add(thingKey(word));
@@ -141,12 +143,13 @@ function hasWhatWasOwed(
   about: readonly OpenWork[],
 ): boolean {
   const verb = said.words[leadLength(said.words) + subject.length]?.lower ?? '';
-  if (!/^(?:has|have|'s)$/.test(verb) || rest.some(({ classes }) => /[NQ]/.test(classes))) return false;
+  if (!/^(?:has|have|got|'s)$/.test(verb) || rest.some(({ classes }) => /[NQ]/.test(classes))) return false;
   return hasTwo(things, about);
 }
 
 const hasTwo = (things: ReadonlySet<string>, about: readonly OpenWork[]) =>
-  about.some((work) => [...work.things].filter((thing) => names(things, thing)).length > 1);
+  // "Email the park": "the park got my email" has the deed as a thing.
+  about.some((work) => [...work.things, ...work.verbs].filter((thing) => names(things, thing)).length > 1);
 
 /** Whether the clause, that names a thing of an open task, tells of something brought to an end. */
 function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly OpenWork[]): boolean {
@@ -169,6 +172,9 @@ function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly Op
     if (form !== 'past' && form !== 'perfect') return false;
     return ERRAND_DEEDS.has(verb.lower) && shares(things) && !rest.some(({ classes }) => /[Y]/.test(classes));
   }
+  // "The pattern's at the glass shop", where the glass shop waits on a pattern.
+  const size = said.words.some((word) => word.classes.includes('Q'));
+  if (form === 'copula' && hasTwo(things, about) && !size && !/ (?:was|were)\//.test(said.code)) return true;
   if ((doer !== 'thing' && doer !== 'person') || !shares(contentOf(subject))) return false;
   switch (form) {
     // "The glass man knows", "the tank stands on its base", "the scupper runs clear".
