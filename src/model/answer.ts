@@ -1,5 +1,6 @@
 /** Finds what a question is about by its words. */
 import type { Attribute } from '../language/notes.ts';
+import { wordTable } from '../language/word-table.ts';
 import { nameStems, wordsOf } from './names.ts';
 import { findingViews, standingFigure } from './project-views.ts';
 import type { ProjectRows, StandingRow } from './rows.ts';
@@ -13,7 +14,7 @@ const ASKING = new Set(
 );
 
 /** Words that ask for an attribute. */
-const ATTRIBUTE_WORDS: Readonly<Record<string, Attribute>> = {
+const ATTRIBUTE_WORDS = wordTable<Attribute>({
   high: 'height',
   height: 'height',
   tall: 'height',
@@ -57,7 +58,7 @@ const ATTRIBUTE_WORDS: Readonly<Record<string, Attribute>> = {
   cost: 'money',
   price: 'money',
   money: 'money',
-};
+});
 
 /** How much of a name the question holds, 0 to 1. */
 function likeness(name: string, stems: ReadonlySet<string>): number {

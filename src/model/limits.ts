@@ -250,7 +250,7 @@ const COMING =
   /\b(?:bought|buying|coming|came|arriv\w+|deliver\w+|collect\w+|picked up|found|ordered|shaken hands|bring\w*|brought|fetch\w*|on its way)\b/i;
 
 /** Classes that limits are stated for, and things that belong to them. */
-const CLASSES: Readonly<Record<string, ReadonlySet<string>>> = Object.fromEntries(
+const CLASSES: ReadonlyMap<string, ReadonlySet<string>> = new Map(
   (
     [
       [
@@ -315,7 +315,7 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
     /\b(?:nothing|anything|any|no)\b/i.test(limit.source.quote);
   if (isUniversal) evidence += 0.3;
   const classes = [...stemsOf(`${limit.said} ${limit.about} ${limit.source.quote}`)];
-  const isMember = classes.some((name) => CLASSES[name]?.has(head));
+  const isMember = classes.some((name) => CLASSES.get(name)?.has(head));
   if (isMember) evidence += 0.4;
   if (isUniversal && COMING.test(talk)) evidence += 0.2;
   const isTotal = limit.dimension === 'mass' && TOTAL.test(`${note.item} ${place.before} ${place.sentence}`);

@@ -1,6 +1,7 @@
 /** What is measured: from the unit, from the words beside the number, last from what the thing usually is. */
 import { kindsOf, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, Bound, Dimension } from '../notes.ts';
+import { wordTable } from '../word-table.ts';
 import type { Name } from './discourse.ts';
 import { usualSize } from './fitness.ts';
 import { headOf, isLength } from './naming.ts';
@@ -29,7 +30,7 @@ const OF_DIMENSION: Readonly<Partial<Record<Dimension, Attribute>>> = {
 };
 
 /** Nouns that are what is measured: "a fall of 10", "headroom's 41". */
-export const MEASURE_ATTRIBUTE: Readonly<Record<string, Attribute>> = {
+export const MEASURE_ATTRIBUTE = wordTable<Attribute>({
   height: 'height',
   width: 'width',
   breadth: 'width',
@@ -105,7 +106,7 @@ export const MEASURE_ATTRIBUTE: Readonly<Record<string, Attribute>> = {
   'center-to-center': 'other',
   'face-to-face': 'gap',
   humidity: 'ratio',
-};
+});
 
 /** Measure words that say nothing of the thing itself: left out of its name. */
 export const PLAIN_MEASURE = new Set(

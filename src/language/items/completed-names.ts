@@ -1,11 +1,12 @@
 /** Adds to a name what its figure tells: square millimetres are of a cable, newton metres of a bolt. */
 import { kindsOf } from '../lexicon/trade-nouns.ts';
+import { wordTable } from '../word-table.ts';
 import type { Name } from './discourse.ts';
 import { areFellows, joinNames } from './naming.ts';
 import { ahead, behind, lastPhraseBefore, tagAt, wordAt } from './parse.ts';
 import type { Site } from './site.ts';
 
-const BOLTED: Readonly<Record<string, string>> = {
+const BOLTED = wordTable<string>({
   bolted: 'bolts',
   bolts: 'bolts',
   bolt: 'bolts',
@@ -14,7 +15,7 @@ const BOLTED: Readonly<Record<string, string>> = {
   nutted: 'nuts',
   clamped: 'clamps',
   bolting: 'bolts',
-};
+});
 
 /** The words of the sentence up to the figure. */
 function* sentenceWords(site: Site): Generator<string> {

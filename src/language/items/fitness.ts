@@ -1,6 +1,7 @@
 /** Which kinds of thing can carry which figures, and the size that a bare number of a thing usually gives. */
 import type { NounKind } from '../lexicon/trade-nouns.ts';
 import type { Attribute, Dimension } from '../notes.ts';
+import { wordTable } from '../word-table.ts';
 
 type Weights = Readonly<Partial<Record<NounKind, number>>>;
 
@@ -127,7 +128,7 @@ export function isNoThing(kinds: ReadonlySet<NounKind>): boolean {
   return true;
 }
 
-const MM: Readonly<Record<string, number>> = {
+const MM = wordTable<number>({
   mm: 1,
   cm: 10,
   m: 1000,
@@ -136,7 +137,7 @@ const MM: Readonly<Record<string, number>> = {
   ft: 304.8,
   yd: 914.4,
   thou: 0.0254,
-};
+});
 
 /** A length in millimetres; `NaN` for other units. */
 export const inMillimetres = (value: number, unit: string): number => value * (MM[unit] ?? Number.NaN);
@@ -163,7 +164,7 @@ const USUAL_SIZE: readonly (readonly [NounKind, Attribute, number?, Attribute?, 
 ];
 
 /** Own usual size of heads whose kind would say otherwise. */
-const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
+const USUAL_OF_HEAD = wordTable<Attribute>({
   leg: 'length',
   tiller: 'length',
   oar: 'length',
@@ -269,7 +270,7 @@ const USUAL_OF_HEAD: Readonly<Record<string, Attribute>> = {
   gasket: 'thickness',
   washer: 'width',
   floor: 'thickness',
-};
+});
 
 /** Plates and slabs, whose long sizes are lengths. */
 const THICK_WHEN_SMALL = new Set([

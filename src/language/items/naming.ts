@@ -1,6 +1,7 @@
 /** Gives things stable names: the same thing said twice comes out as the same words. */
 import { isTradeNoun, kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, Dimension, KnownFigure, Quantity } from '../notes.ts';
+import { wordTable } from '../word-table.ts';
 import type { KnownLength } from './attributes.ts';
 import { inMillimetres } from './fitness.ts';
 import { nameKey, type Phrase } from './noun-phrases.ts';
@@ -48,7 +49,7 @@ const FELLOWS: readonly (readonly string[])[] = [
   ['main', 'secondary', 'spare'],
   ['upstairs', 'downstairs'],
 ];
-const OPPOSITE: Readonly<Record<string, string>> = {
+const OPPOSITE = wordTable<string>({
   upper: 'lower',
   lower: 'upper',
   port: 'starboard',
@@ -79,7 +80,7 @@ const OPPOSITE: Readonly<Record<string, string>> = {
   second: 'first',
   hot: 'cold',
   cold: 'hot',
-};
+});
 
 const isPlace = (word: string): boolean => {
   const kinds = kindsOf([word]);

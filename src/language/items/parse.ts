@@ -17,6 +17,12 @@ export interface Parse {
   readonly wordOfQuantity: Int32Array;
 }
 
+/**
+ * Words after which a sentence without a full stop is cut: frames look through a whole sentence for each quantity, and
+ * a memo without a single mark must stay as quick as any.
+ */
+const LONGEST_SENTENCE = 250;
+
 export function parseMemo(text: string, cores: readonly QuantitySpan[]): Parse {
   const words = readWords(text, cores);
   const phrases = findPhrases(words);
@@ -28,6 +34,7 @@ export function parseMemo(text: string, cores: readonly QuantitySpan[]): Parse {
   const wordOfQuantity = new Int32Array(cores.length).fill(-1);
   let fresh = false;
   words.forEach((word, k) => {
+    if (k - (sentenceStart.at(-1) as number) >= LONGEST_SENTENCE) fresh = true;
     if (fresh && word.tag !== 'stop') {
       sentenceStart.push(k);
       fresh = false;

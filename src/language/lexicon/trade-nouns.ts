@@ -3,6 +3,7 @@
  * noun can carry: a breaker has a current and no drying time. Our own list, common practice, no source.
  * A word may be of several kinds; the first one listed below wins for its usual size.
  */
+import { wordTable } from '../word-table.ts';
 
 export const NOUN_KINDS = [
   'hole',
@@ -250,7 +251,7 @@ for (const kind of NOUN_KINDS) {
   for (const phrase of COMPOUNDS[kind]?.split('|') ?? []) add(phrase.trim().replace(/\s+/g, ' '), kind);
 }
 
-const IRREGULAR: Readonly<Record<string, string>> = {
+const IRREGULAR = wordTable<string>({
   feet: 'foot',
   teeth: 'tooth',
   knives: 'knife',
@@ -290,7 +291,7 @@ const IRREGULAR: Readonly<Record<string, string>> = {
   thickness: 'thickness',
   distress: 'distress',
   stainless: 'stainless',
-};
+});
 
 /** Takes a plural ending off: `sashes` is `sash`, `batteries` is `battery`, `brass` stays. */
 export function singular(noun: string): string {

@@ -240,11 +240,29 @@ interface Meaning {
   readonly alternatives?: readonly { readonly value: number; readonly unit: string }[];
 }
 
+/** Kept beside the list it counts, which every bare number of a memo asks about. */
+const UNITS_SAID = new WeakMap<readonly Amount[], ReadonlyMap<string, number>>();
+
+/** How often each unit was spoken in the memo. */
+function unitsSaid(amounts: readonly Amount[]): ReadonlyMap<string, number> {
+  const known = UNITS_SAID.get(amounts);
+  if (known) return known;
+  const counts = new Map<string, number>();
+  for (const { unit, unitAssumed } of amounts) {
+    if (unit && !unitAssumed) counts.set(unit, (counts.get(unit) ?? 0) + 1);
+  }
+  UNITS_SAID.set(amounts, counts);
+  return counts;
+}
+
+/** How many figures back are looked at: further off nothing is leaned on, and a long memo stays quick. */
+const REMEMBERED = 200;
+
 /** Unit that bare lengths of this memo take: the house's, or the one that the memo keeps using. */
 function houseUnit(room: Room, amounts: readonly Amount[], value: number): 'mm' | 'cm' | 'in' {
   if (room.house === 'us') return 'in';
-  const said = (units: readonly string[]) =>
-    amounts.filter((amount) => amount.unit && units.includes(amount.unit) && !amount.unitAssumed).length;
+  const counts = unitsSaid(amounts);
+  const said = (units: readonly string[]) => units.reduce((sum, unit) => sum + (counts.get(unit) ?? 0), 0);
   if (room.house === 'mixed' && said(['in', 'ft']) > said(['mm', 'cm', 'm'])) return 'in';
   const between = value >= THIN_TO && value < MILLIMETRES_FROM;
   return between && centimetreHouse(room, amounts) ? 'cm' : 'mm';
@@ -561,10 +579,11 @@ function meaningOf(
   if (parallel && (evidence.attribute === undefined || here?.dimension === 'length')) return parallel;
   const read = asLength(room, amount, all, evidence.attribute);
   if (!sized && amount.value > (BELIEVED[read.unit] ?? Number.POSITIVE_INFINITY)) {
-    const before = out.filter(
-      (other) => other.dimension && other.dimension !== 'length' && close(other.value, amount.value, 5),
-    );
-    const last = before[before.length - 1];
+    const last = out
+      .slice(-REMEMBERED)
+      .findLast(
+        (other) => other.dimension && other.dimension !== 'length' && close(other.value, amount.value, 5),
+      );
     if (!last?.unit || !last.dimension) return undefined;
     return {
       value: amount.value,
@@ -580,7 +599,7 @@ const CABLE_SIZES = new Set([1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70]);
 
 /** "the heater gets its own run in four": after a cable's size, the next one needs no unit. */
 function wiring(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
-  const cable = out.some(
+  const cable = out.slice(-REMEMBERED).some(
     (other) =>
       other.unit === 'mm2' &&
       Math.abs((room.tokens[other.from]?.sentence ?? 0) - (room.tokens[amount.from]?.sentence ?? 0)) <= 1,

@@ -36,9 +36,10 @@ const CLASS: Readonly<Record<string, string>> = {
   does: 'g',
 };
 
-/** A compiled phrase. */
+/** A phrase ready to be looked for. */
 export interface Phrase {
-  readonly pattern: RegExp;
+  /** Compiled when a clause first has all that it needs: most memos use a part of the phrases. */
+  readonly pattern: () => RegExp;
   /** Of each set at least one must stand in the clause: spares most clauses the pattern. */
   readonly needs: readonly ReadonlySet<string>[];
 }
@@ -50,19 +51,32 @@ export interface Phrase {
  */
 export function phrase(source: string): Phrase {
   const parts = source.match(TOKENS) ?? [];
+  let made: RegExp | undefined;
   return {
-    pattern: new RegExp(parts.map(compiled).join(''), 'd'),
+    pattern: () => {
+      made ??= new RegExp(parts.map(compiled).join(''), 'd');
+      return made;
+    },
     needs: needsOf(parts)
       .map((any) => new Set(any))
-      .sort((a, b) => a.size - b.size),
+      .sort((a, b) => commonness([...a]) - commonness([...b])),
   };
 }
 
+/** Rough guess how often one of a set stands in a clause: the rarest need is asked first. */
+function commonness(need: readonly string[]): number {
+  return need.reduce((sum, one) => sum + (one.startsWith('<') ? 20 : EVERYDAY.has(one) ? 10 : 1), 0);
+}
+
+const EVERYDAY = new Set("i we it 's the a is and to of that in on".split(' '));
+
 const TOKENS = /\(\?(?::|!|=|<[a-z]+>)|\(|\)|\||\^|\$|\{\d*,?\d*\}|[?*+]|!?<[a-z]+>|!?[a-z0-9'’_&-]+/g;
-const WORD = /^!?(?:<[a-z]+>|[a-z0-9'’_&-]+)$/;
+
+/** Whether a part stands for a word; TOKENS makes nothing else but brackets and marks. */
+const isWord = (part: string) => !'()|^${?*+'.includes(part.charAt(0));
 
 function compiled(part: string): string {
-  if (!WORD.test(part)) return part;
+  if (!isWord(part)) return part;
   const bare = part.replace(/^!/, '');
   const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1)) : `(?: ${bare}/[A-Za-z]*(?![A-Za-z]))`;
   return part.startsWith('!') ? `(?!${pattern})` : pattern;
@@ -101,24 +115,27 @@ function needsOf(parts: readonly string[]): readonly (readonly string[])[] {
   const item = (part: string): string[][] => {
     if (part.startsWith('(')) {
       const branches = alternatives();
-      if (/^\(\?[!=]/.test(part)) return [];
+      if (part === '(?!' || part === '(?=') return [];
       if (branches.length === 1) return branches[0] as string[][];
       if (branches.some((branch) => branch.length === 0)) return [];
       return [branches.flatMap((branch) => branch.reduce((a, b) => (b.length < a.length ? b : a)))];
     }
-    if (!WORD.test(part) || part.startsWith('!') || part === '<any>' || part === '<plain>') return [];
+    if (part.startsWith('!<')) atom(part.slice(2, -1));
+    if (!isWord(part) || part.startsWith('!') || part === '<any>' || part === '<plain>') return [];
     return [[part.startsWith('<') ? `<${letterOf(part.slice(1, -1))}` : part]];
   };
   /** Consumes a quantifier; true when the item may be missing. */
   const optional = (): boolean => {
-    const mark = parts[at] ?? '';
-    if (!/^(?:[?*+]|\{.*\})$/.test(mark)) return false;
+    const mark = parts[at] ?? ' ';
+    if (!'?*+{'.includes(mark.charAt(0))) return false;
     at++;
     // A second "?" only makes the first mark lazy.
     if (parts[at] === '?') at++;
-    return /^(?:[?*]|\{0)/.test(mark);
+    return mark === '?' || mark === '*' || mark.startsWith('{0');
   };
   const branches = alternatives();
+  // Told when the phrase is written and not when it is first used.
+  if (at !== parts.length + 1) throw new Error(`unbalanced brackets: ${parts.join(' ')}`);
   return branches.length === 1 ? (branches[0] ?? []) : [];
 }
 
@@ -156,7 +173,7 @@ const NONE: readonly Word[] = [];
 /** Where a phrase matches in a clause, or undefined. */
 export function find(phrase: Phrase, said: Said): Found | undefined {
   if (!mayMatch(phrase, said)) return undefined;
-  const match = phrase.pattern.exec(said.code);
+  const match = phrase.pattern().exec(said.code);
   if (!match?.indices) return undefined;
   const at = (offset: number) => {
     // Binary search: clauses of unpunctuated text may be long.
@@ -183,4 +200,4 @@ export function find(phrase: Phrase, said: Said): Found | undefined {
 }
 
 export const matches = (phrase: Phrase, said: Said): boolean =>
-  mayMatch(phrase, said) && phrase.pattern.test(said.code);
+  mayMatch(phrase, said) && phrase.pattern().test(said.code);

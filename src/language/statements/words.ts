@@ -1,5 +1,6 @@
 import type { Span } from '../notes.ts';
 import type { Clause, Sentence } from '../sentences.ts';
+import { wordTable } from '../word-table.ts';
 import { featuresOf } from './phrase.ts';
 import { classesOf } from './vocabulary.ts';
 
@@ -26,7 +27,7 @@ export interface Said extends Span {
   readonly asks: boolean;
 }
 
-const SPLIT: Readonly<Record<string, readonly string[]>> = {
+const SPLIT = wordTable<readonly string[]>({
   gotta: ['got', 'to'],
   gonna: ['going', 'to'],
   wanna: ['want', 'to'],
@@ -83,7 +84,7 @@ const SPLIT: Readonly<Record<string, readonly string[]>> = {
   wont: ['will', 'not'],
   couldnt: ['could', 'not'],
   wouldnt: ['would', 'not'],
-};
+});
 const CONTRACTION = /^(.+)('s|'re|'ve|'ll|'d|'m)$/;
 
 function parts(lower: string): readonly string[] {

@@ -1,3 +1,4 @@
+import { wordTable } from '../../word-table.ts';
 import { anchorOf, namePhrase, sentenceSubject, spokenOf, subjectBefore } from '../anchor.ts';
 import { joinNames } from '../naming.ts';
 import { isSpeaker, tagAt, wordAt } from '../parse.ts';
@@ -5,7 +6,7 @@ import type { Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
 
 /** What holds a thing, by the word for holding it. */
-const FIXED_WITH: Readonly<Record<string, string>> = {
+const FIXED_WITH = wordTable<string>({
   screwed: 'screws',
   screw: 'screws',
   clipped: 'clips',
@@ -28,7 +29,7 @@ const FIXED_WITH: Readonly<Record<string, string>> = {
   notched: 'notches',
   drilled: 'holes',
   fastened: 'fasteners',
-};
+});
 
 /** The word for holding in the same sentence, at most a dozen words back and with no other subject between. */
 function fixedAt(site: Site): number {

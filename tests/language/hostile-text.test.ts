@@ -1,0 +1,61 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { MemoNotes, ReadContext } from '../../src/language/notes.ts';
+import { readMemo } from '../../src/language/pipeline.ts';
+import { hostileText, LONG_LINES, OTHER_LANGUAGES } from '../kit/hostile-text.ts';
+
+const CONTEXT: ReadContext = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T12:00:00+01:00' };
+const notesOf = (notes: MemoNotes) => Object.values(notes).flat() as MemoNotes['figures'][number][];
+const read = (text: string) => notesOf(readMemo(text, CONTEXT).notes);
+
+test('no text makes the reader throw, and every quote is verbatim', () => {
+  fc.assert(
+    fc.property(hostileText, (text) => {
+      for (const { quote, span } of read(text)) {
+        expect(text.slice(span.start, span.end)).toBe(quote);
+        expect(quote.length).toBeGreaterThan(0);
+      }
+    }),
+    { numRuns: 2000, seed: 20261125 },
+  );
+});
+
+test('figures of hostile text are finite', () => {
+  fc.assert(
+    fc.property(hostileText, (text) => {
+      for (const { value, high } of readMemo(text, CONTEXT).notes.figures) {
+        expect(Number.isFinite(value)).toBe(true);
+        expect(high === undefined || Number.isFinite(high)).toBe(true);
+      }
+    }),
+    { numRuns: 500, seed: 7 },
+  );
+});
+
+test.each(['constructor', '__proto__', 'toString', 'hasOwnProperty', 'valueOf', 'prototype'])(
+  '"%s" is a word like any other',
+  (word) => {
+    const said = `The ${word} is 40 mm wide. I need to paint the ${word} before ${word} ${word}s. It's a ${word} by 30.`;
+    expect(
+      readMemo(said, { ...CONTEXT, knownItems: [word], openTasks: [`paint the ${word}`] }).notes.figures,
+    ).toMatchObject([{ value: 40, unit: 'mm' }, { value: 30 }]);
+  },
+);
+
+test.each(OTHER_LANGUAGES)('no figure is made of "%s"', (said) => {
+  expect(readMemo(said, CONTEXT).notes.figures).toEqual([]);
+});
+
+test('no figure is made of bytes that are no text', () => {
+  const bytes = Uint8Array.from({ length: 20_000 }, (_, k) => (k * 7919 + (k >> 3)) % 256).filter(
+    // Digits among letters are a part number at best, but bytes may stand alone.
+    (byte) => byte < 0x30 || byte > 0x39,
+  );
+  expect(readMemo(new TextDecoder('latin1').decode(bytes), CONTEXT).notes.figures).toEqual([]);
+});
+
+test.each(LONG_LINES)('a line of nothing but %s is read in seconds', (_, text) => {
+  const started = performance.now();
+  read(text.slice(0, 60_000));
+  expect(performance.now() - started).toBeLessThan(15_000);
+});
