@@ -6,6 +6,7 @@ import type { ReadContext, Reading } from './notes.ts';
 import { readQuantities } from './quantities.ts';
 import { splitSentences } from './sentences.ts';
 import { readStatements } from './statements/read-statements.ts';
+import { isNoTalk } from './talk.ts';
 import { tokenise } from './tokens.ts';
 
 /**
@@ -13,6 +14,7 @@ import { tokenise } from './tokens.ts';
  * Quotes are verbatim substrings; offsets count UTF-16 units of `text`.
  */
 export function readMemo(text: string, context: ReadContext): Reading {
+  if (isNoTalk(text)) return nothingIn(text);
   // What was misheard is put right first: a unit or a thing under another word misleads every stage after.
   const repairs = findRepairs(text, context);
   if (repairs.length === 0) return readWords(text, context);
@@ -29,5 +31,24 @@ function readWords(text: string, context: ReadContext): Reading {
   return {
     notes: { figures, ...statements },
     trace: [...quantityTrace, ...itemTrace, ...statementTrace],
+  };
+}
+
+function nothingIn(text: string): Reading {
+  const why = 'too many control characters: these bytes are no text';
+  return {
+    notes: {
+      figures: [],
+      decisions: [],
+      tasks: [],
+      done: [],
+      arrivals: [],
+      problems: [],
+      promises: [],
+      corrections: [],
+    },
+    trace: [
+      { stage: 'talk', rule: 'no talk', span: { start: 0, end: text.length }, outcome: 'dropped', why },
+    ],
   };
 }
