@@ -429,7 +429,7 @@ function asTurning(room: Room, amount: Amount, out: readonly Amount[]): Meaning 
   if (amount.value < 20) return undefined;
   const around = (at: number) => wordAt(room, at) === 'flat' && wordAt(room, at + 1) === 'out';
   const flatOut = [...Array(9).keys()].some((step) => around(amount.from - step) || around(amount.to + step));
-  const known = out.some((other) => other.unit === 'rpm');
+  const known = out.slice(-REMEMBERED).some((other) => other.unit === 'rpm');
   if (amount.value >= 100 && flatOut && (known || amount.value <= 6000)) {
     return { value: amount.value, unit: 'rpm', dimension: 'speed', why: 'turns of a shaft, flat out' };
   }
@@ -472,7 +472,7 @@ function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Meaning |
     amount.value >= 20 &&
     subjectIsPronoun(room, amount);
   if ((!weighs && !scale) || evidenceAfter(room, amount)) return undefined;
-  const usual = [...out].reverse().find((other) => other.dimension === 'mass')?.unit;
+  const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
   const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
   return { value: amount.value, unit, dimension: 'mass', why: 'what something weighs' };
 }
@@ -485,7 +485,7 @@ function asKind(
   out: readonly Amount[],
 ): Meaning | undefined {
   if (!kind || evidenceAfter(room, amount) || amount.number.fraction) return undefined;
-  const last = [...out].reverse().find((other) => other.dimension === kind.dimension && other.unit);
+  const last = out.slice(-REMEMBERED).findLast((other) => other.dimension === kind.dimension && other.unit);
   const money = kind.dimension === 'money' ? localMoney(room.region) : undefined;
   const unit =
     last?.unit && close(last.value, amount.value, 6)
@@ -599,11 +599,13 @@ const CABLE_SIZES = new Set([1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70]);
 
 /** "the heater gets its own run in four": after a cable's size, the next one needs no unit. */
 function wiring(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
-  const cable = out.slice(-REMEMBERED).some(
-    (other) =>
-      other.unit === 'mm2' &&
-      Math.abs((room.tokens[other.from]?.sentence ?? 0) - (room.tokens[amount.from]?.sentence ?? 0)) <= 1,
-  );
+  const cable = out
+    .slice(-REMEMBERED)
+    .some(
+      (other) =>
+        other.unit === 'mm2' &&
+        Math.abs((room.tokens[other.from]?.sentence ?? 0) - (room.tokens[amount.from]?.sentence ?? 0)) <= 1,
+    );
   const said = wordAt(room, amount.from - 1) === 'in' || !Number.isInteger(amount.value);
   if (!cable || !CABLE_SIZES.has(amount.value) || !said) return undefined;
   return { value: amount.value, unit: 'mm2', dimension: 'area', why: 'the size of another cable' };
