@@ -253,4 +253,6 @@ export interface ReadContext {
   readonly openTasks?: readonly string[];
   /** Figures that stand, oldest first. Helps only to settle which thing a short mention means. */
   readonly knownFigures?: readonly KnownFigure[];
+  /** Also trace the rules that fit the same words and came later in the order. Slower; changes no note. */
+  readonly explain?: boolean;
 }

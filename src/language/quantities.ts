@@ -69,9 +69,10 @@ function readAmounts(room: Room): readonly Amount[] {
 
 /** Reads what starts at one token and returns where to go on. */
 function readAt(room: Room, at: number, amounts: Amount[]): number {
-  for (const rule of AMOUNT_RULES) {
+  for (const [place, rule] of AMOUNT_RULES.entries()) {
     const read = rule.read(room, at);
     if (!read) continue;
+    if (room.context.explain) traceLosers(room, at, place);
     if ('amount' in read) {
       amounts.push(read.amount);
       room.note({
@@ -88,6 +89,18 @@ function readAt(room: Room, at: number, amounts: Amount[]): number {
     return to;
   }
   return at + 1;
+}
+
+/** Traces the rules behind the winner that would have read something at the same token. */
+function traceLosers(room: Room, at: number, winner: number): void {
+  const why = `"${AMOUNT_RULES[winner]?.name}" comes first`;
+  for (const rule of AMOUNT_RULES.slice(winner + 1)) {
+    const read = rule.read(room, at);
+    if (!read) continue;
+    const step = { stage: 'amounts', outcome: 'lost', why } as const;
+    if ('amount' in read) room.note({ ...read.amount, ...step, rule: read.amount.rule });
+    else room.note({ ...step, from: at, to: Math.max(read.skip.to, at + 1), rule: rule.name });
+  }
 }
 
 function spanOf(tokens: readonly Token[], from: number, to: number): Span {

@@ -53,7 +53,7 @@ export function memoTable(memos: readonly MemoSummary[]): string {
 }
 
 /** A note as a row: kind, what it says, its words. */
-function noteRows(notes: MemoNotes): readonly (readonly [note: Note, words: string])[] {
+export function noteRows(notes: MemoNotes): readonly (readonly [note: Note, words: string])[] {
   return [
     ...notes.figures.map((note) => [note, figureWords(note)] as const),
     ...notes.decisions.map((note) => [note, decisionWords(note)] as const),

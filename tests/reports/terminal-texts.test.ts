@@ -5,7 +5,6 @@ import { findingLine, findingsText, findingText } from '../../src/reports/findin
 import { memoLine, memoTable, notesText } from '../../src/reports/memo-list.ts';
 import { overviewText } from '../../src/reports/overview-text.ts';
 import { taskList } from '../../src/reports/task-list.ts';
-import { traceText } from '../../src/reports/trace-text.ts';
 import {
   DAY_2,
   DECIDED,
@@ -183,18 +182,6 @@ m2.p1  problem     primer blistered on the step                   "The primer bl
 m2.c1  correction  oven ledge is 915, not 905                     "Last week I said 905 for the ledge"
 `,
   );
-});
-
-test('a trace names stage, outcome, rule, words and reason', () => {
-  const step = {
-    stage: 'rules',
-    rule: '<figure>',
-    span: { start: 4, end: 7 },
-    outcome: 'read',
-    why: 'a unit',
-  } as const;
-  expect(traceText([step], 'the mast')).toBe('rules  read  <figure>  "mas"  a unit\n');
-  expect(traceText([], '')).toBe('No rule left a trace.\n');
 });
 
 test('the overview: counts, clashes, what is ready', () => {

@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import { Command } from 'commander';
 import { now } from '../../instant.ts';
 import type { HouseUnits } from '../../language/notes.ts';
-import { print, printJson } from '../print.ts';
+import { print, printBlocks, printJson } from '../print.ts';
 import { instantValue, regionValue, unitsValue } from '../values.ts';
 
 interface Options {
@@ -23,7 +23,7 @@ export function readCommand(): Command {
     .option('--region <cc>', 'country code: settles gallon, ton, dollar and the order of dates', regionValue)
     .option('--at <instant>', 'when it was said, ISO 8601', instantValue)
     .option('--json', 'print one memo object')
-    .option('--trace', 'show which rules read, merged and dropped what')
+    .option('--trace', 'show for each note which rule read it, what changed it, and what was dropped or lost')
     .action(async (file: string, options: Options) => {
       const { notesText } = await import('../../reports/memo-list.ts');
       const { traceText } = await import('../../reports/trace-text.ts');
@@ -38,11 +38,13 @@ export function readCommand(): Command {
         units: options.units ?? 'metric',
         ...(options.region ? { region: options.region } : {}),
         recordedAt,
+        ...(options.trace ? { explain: true } : {}),
       });
       if (options.json) {
         const memo = memoObject({ id: 'm1', recordedAt, source: basename(name), text, notes });
         printJson(options.trace ? { ...memo, trace } : memo);
-      } else print(options.trace ? `${notesText(notes)}\n${traceText(trace, text)}` : notesText(notes));
+      } else if (options.trace) printBlocks(traceText(notes, trace, text));
+      else print(notesText(notes));
     });
 }
 

@@ -21,7 +21,7 @@ export interface Parse {
  * Words after which a sentence without a full stop is cut: frames look through a whole sentence for each quantity, and
  * a memo without a single mark must stay as quick as any.
  */
-const LONGEST_SENTENCE = 250;
+const LONGEST_SENTENCE = 150;
 
 export function parseMemo(text: string, cores: readonly QuantitySpan[]): Parse {
   const words = readWords(text, cores);

@@ -81,6 +81,8 @@ export function readStatements(
 }
 
 function readClause(clause: Said, scene: Scene): readonly Draft[] {
+  // Bare numbers and marks between commas state nothing.
+  if (!clause.words.some(({ lower }) => /[a-z]/.test(lower))) return [];
   return RULES.flatMap((rules) => {
     for (const { name, read } of rules) {
       const found = read(clause, scene);
