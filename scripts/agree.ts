@@ -1,14 +1,11 @@
 // Scores one annotation of a story against another: npx tsx scripts/agree.ts [--verbose] FIRST.json SECOND.json
 // The first is taken as the notes that stand, the second as what was read. Both must hold the same texts.
-import { readFileSync } from 'node:fs';
 import { readingOf } from '../tests/kit/annotation.ts';
 import { StoryScore } from '../tests/kit/score-story.ts';
-import type { Story } from '../tests/kit/story.ts';
+import { readStoryFile } from '../tests/kit/story-file.ts';
 
 const args = process.argv.slice(2);
-const [first, second] = args
-  .filter((arg) => !arg.startsWith('--'))
-  .map((file) => JSON.parse(readFileSync(file, 'utf8')) as Story);
+const [first, second] = args.filter((arg) => !arg.startsWith('--')).map(readStoryFile);
 if (!first || !second) {
   console.error('usage: npx tsx scripts/agree.ts [--verbose] FIRST.json SECOND.json');
   process.exit(2);

@@ -1,11 +1,10 @@
 // Scores the reader on story files, in this process: npm run score -- [--verbose] STORY.json ...
 // With --gold-quantities only the naming of items is scored, on the gold's own numbers.
 // With --gold-notes the model alone is scored: it is fed the stories' own notes.
-import { readFileSync } from 'node:fs';
 import { nameGoldQuantities, nameStability } from '../tests/kit/gold-quantities.ts';
 import { readGoldNotes, readStory } from '../tests/kit/read-story.ts';
 import { StoryScore } from '../tests/kit/score-story.ts';
-import type { Story } from '../tests/kit/story.ts';
+import { readStoryFile } from '../tests/kit/story-file.ts';
 
 const args = process.argv.slice(2);
 const verbose = args.includes('--verbose');
@@ -18,7 +17,7 @@ if (files.length === 0) {
 }
 const score = new StoryScore(verbose ? (line) => console.log(line) : undefined);
 for (const file of files) {
-  const story = JSON.parse(readFileSync(file, 'utf8')) as Story;
+  const story = readStoryFile(file);
   if (onGold) {
     const { named, reading } = nameGoldQuantities(story);
     score.add(story, reading);

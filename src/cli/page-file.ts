@@ -13,9 +13,11 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, extname, join, relative, resolve } from 'node:path';
+import { record, string } from 'zod/mini';
 import { EXIT, Problem } from '../problem.ts';
 
 /** Pages that were written, by path, with the hash of what was written. */
+const pageRecord = record(string(), string());
 type PageRecord = Record<string, string>;
 
 const hashOf = (bytes: string | Buffer) => createHash('sha256').update(bytes).digest('hex');
@@ -40,9 +42,9 @@ export function writeWhole(file: string, text: string): void {
 
 function readRecord(file: string): PageRecord {
   try {
-    return JSON.parse(readFileSync(file, 'utf8')) as PageRecord;
+    return pageRecord.parse(JSON.parse(readFileSync(file, 'utf8')));
   } catch {
-    // Without a record every existing page counts as the person's own, which loses nothing.
+    // Without a record that can be read every existing page counts as the person's own, which loses nothing.
     return {};
   }
 }

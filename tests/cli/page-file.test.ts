@@ -68,3 +68,14 @@ test('--out says where the page went, and that a changed one was left', () => {
     place.remove();
   }
 });
+
+// The record is a file in the project's folder: anything may have happened to it.
+test.each(['null', '[]', '7', '"x"', '{"day.md": 7}', '{"day.md": null}', '{', ''])(
+  "with the record %j every page there counts as the person's own",
+  (kept) => {
+    write('one');
+    writeFileSync(join(folder, 'own', 'record.json'), kept);
+    expect(write('two').beside).toBe(true);
+    expect([read('day.md'), read('day.1.md')]).toEqual(['one', 'two']);
+  },
+);
