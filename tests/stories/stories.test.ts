@@ -8,6 +8,7 @@ import { storyFaults } from '../kit/story-faults.ts';
 const folder = new URL('.', import.meta.url);
 const read = (name: string) => JSON.parse(readFileSync(new URL(name, folder), 'utf8')) as Story;
 const names = readdirSync(folder).filter((name) => name.endsWith('.json'));
+const twice = readdirSync(new URL('second/', folder));
 
 describe.each(names)('%s', (name) => {
   const story = read(name);
@@ -25,7 +26,7 @@ describe.each(names)('%s', (name) => {
   });
 });
 
-describe.each(['work-3.json', 'aside-4.json'])('the second annotation of %s', (name) => {
+describe.each(twice)('the second annotation of %s', (name) => {
   const second = read(`second/${name}`);
 
   test('can stand by itself', () => {
