@@ -75,7 +75,7 @@ function ofStuff(room: Room, amount: Amount): boolean {
 const DATUM_AFTER = new PhraseTable<true>(
   each(
     true,
-    'off the, off a, up from, down from, back from, in from, out from, above the, below the, from the, to the top, to the underside, to the centre, to the center, to the bottom, to the edge, to the floor, to the ceiling, to the middle, to the face, to the outside, to the inside, under the, over the top, inside, outside, at the widest, at the narrowest, at the front, at the back, at the top, at the bottom, at one end, at each end, at the far end, at the near end, at the door, at the turn, on the nose, even, bang on, dead, dead on, on the button, on the dot, spot on, on the high side, on the low side, on the tall side, flat, on deck, at the waterline, floor to ceiling, inside to inside, outside to outside, face to face, end to end, side to side, all told, in total, all in, in all, finished, rough, on the drawing, on the tape, on the flat, between the, between centres',
+    'off the, off a, off any, off each, off my, off that, up from, down from, back from, in from, out from, above the, below the, from the, to the top, to the underside, to the centre, to the center, to the bottom, to the edge, to the floor, to the ceiling, to the middle, to the face, to the outside, to the inside, under the, over the top, inside, outside, at the widest, at the narrowest, at the front, at the back, at the top, at the bottom, at one end, at each end, at the far end, at the near end, at the door, at the turn, on the nose, even, bang on, dead, dead on, on the button, on the dot, spot on, on the high side, on the low side, on the tall side, flat, on deck, at the waterline, floor to ceiling, inside to inside, outside to outside, face to face, end to end, side to side, all told, in total, all in, in all, finished, rough, on the drawing, on the tape, on the flat, between the, between centres',
   ),
 );
 
@@ -165,13 +165,20 @@ function evidenceBefore(room: Room, amount: Amount): Evidence | undefined {
     if (noun) return { grade: 'sure', why: `"${wordAt(room, at - 1)}" before it`, attribute: noun };
     const hit = STATES_VALUE.endingAt(room.tokens, at);
     const hedge = BEFORE_BOUND.endingAt(room.tokens, at);
-    if (hit?.meaning === 'sure') return { grade: 'sure', why: `after "${spoken(room, hit.from, hit.to)}"` };
+    if (hit?.meaning === 'sure' && !leavesFew(room, hit.to, amount))
+      return { grade: 'sure', why: `after "${spoken(room, hit.from, hit.to)}"` };
     if (hit) best = 'likely';
     const step = hit ?? hedge;
     if (!step) break;
     at = backOverFillers(room.tokens, step.from);
   }
   return best === 'likely' ? { grade: 'likely', why: 'in the place of a value' } : undefined;
+}
+
+/** "that leaves five": so many of them; "that leaves 1,837 to stand in" measures. */
+function leavesFew(room: Room, to: number, amount: Amount): boolean {
+  const few = Number.isInteger(amount.value) && amount.value < 10 && !amount.number.fraction;
+  return few && /^(?:leaves|leaving|me|another|every)$/.test(wordAt(room, to - 1));
 }
 
 const spoken = (room: Room, from: number, to: number) =>
@@ -416,6 +423,14 @@ function asHeat(room: Room, amount: Amount): Meaning | undefined {
     /^(?:'s|was|is|hit|hits|got|gets|gone|to|at|now|still|only|dropped|below|above|under|over|than|finally|nearly|about|up|down|be|minus|negative)$/.test(
       wordAt(room, amount.from - 1),
     );
+  // "the second coat goes on if it's above ten".
+  const forecast =
+    /^(?:above|over|below|under)$/.test(wordAt(room, amount.from - 1)) &&
+    /^(?:'s|is|gets|stays|goes)$/.test(wordAt(room, amount.from - 2)) &&
+    wordAt(room, amount.from - 3) === 'it' &&
+    amount.value < 60 &&
+    speaksOf(room, 'process', amount.from, amount.to, 14);
+  if (forecast) return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it must be' };
   if (!verb || !((here && (subject || warm)) || (warm && subject && !evidenceAfter(room, amount))))
     return undefined;
   return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
@@ -528,6 +543,8 @@ function otherKind(
   evidence: Evidence,
   out: readonly Amount[],
 ): Meaning | undefined {
+  const heat = asHeat(room, amount);
+  if (heat) return heat;
   const tape = amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
   const before = evidence.grade === 'none' || tape ? undefined : saidBefore(room, amount);
   const thing = before && dimensionOfUnit(before.unit);
@@ -539,7 +556,6 @@ function otherKind(
   return (
     asPrice(room, amount) ??
     asKind(room, amount, kindOf(room, amount), out) ??
-    asHeat(room, amount) ??
     asPressure(room, amount) ??
     asTurning(room, amount, out) ??
     asWeight(room, amount, out) ??

@@ -1,6 +1,13 @@
 import type { Bound } from '../notes.ts';
 import { backOverFillers, onOverFillers } from '../phrases.ts';
-import { AFTER_BOUND, BEFORE_BOUND, type BoundCue, DENIAL, WHATEVER } from '../rules/bound-words.ts';
+import {
+  AFTER_BOUND,
+  BEFORE_BOUND,
+  type BoundCue,
+  DENIAL,
+  directionOf,
+  WHATEVER,
+} from '../rules/bound-words.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
 import { EACH_AFTER, SIZE_AFTER } from '../rules/size-words.ts';
@@ -44,6 +51,9 @@ function settle(room: Room, cue: BoundCue, at: number): Bound {
       return 'about';
     case 'neutral':
       return 'exact';
+    case 'at-most':
+      // "no flame within three metres".
+      return /^(?:within|inside)$/.test(wordAt(room, at)) && denied(room, at) ? 'at-least' : 'at-most';
     default:
       return cue;
   }
@@ -73,7 +83,10 @@ function boundBefore(room: Room, amount: Amount): Found {
     const hit = BEFORE_BOUND.endingAt(room.tokens, end);
     if (!hit) break;
     if (room.tokens[hit.from]?.sentence !== room.tokens[amount.from]?.sentence) break;
-    const bound = isDatum(room, hit.from, hit.meaning) ? 'exact' : settle(room, hit.meaning, hit.from);
+    const bound =
+      hit.to === hit.from + 1 && isDatum(room, hit.from, hit.meaning)
+        ? 'exact'
+        : settle(room, hit.meaning, hit.from);
     if (RANK[bound] > RANK[found.bound]) {
       found = { bound, from: hit.from, ...(hit.meaning === 'rough' ? { rough: true } : {}) };
     }
@@ -96,8 +109,40 @@ interface Tail {
   readonly to: number;
 }
 
+const CEILING = /^(?:ceiling|limit|max|maximum|most|top|cap|lot)$/;
+const FLOOR = /^(?:minimum|least|min|floor)$/;
+
+/** ", no lower", "and not an ounce over", "is the ceiling", "that's the limit". */
+function noFurther(room: Room, start: number): Tail | undefined {
+  let at = /^(?:and|but)$/.test(wordAt(room, start)) ? start + 1 : start;
+  if (/^(?:no|not|never)$/.test(wordAt(room, at))) {
+    at++;
+    if (/^(?:an?|one|any)$/.test(wordAt(room, at))) {
+      at++;
+      if (!directionOf(wordAt(room, at))) at++;
+    }
+    const direction = directionOf(wordAt(room, at));
+    if (!direction || /^(?:than|then)$/.test(wordAt(room, at + 1)) || startsAmount(room, at + 1))
+      return undefined;
+    return { bound: direction === 'up' ? 'at-most' : 'at-least', to: at + 1 };
+  }
+  if (wordAt(room, at) === 'that') at++;
+  if (!/^(?:'s|is)$/.test(wordAt(room, at)) || !/^(?:the|my|its|your|their|our)$/.test(wordAt(room, at + 1)))
+    return undefined;
+  const word = wordAt(room, at + 2);
+  if (!closes(room, at + 3)) return undefined;
+  if (CEILING.test(word)) return { bound: 'at-most', to: at + 3 };
+  return FLOOR.test(word) ? { bound: 'at-least', to: at + 3 } : undefined;
+}
+
 function tailAt(room: Room, at: number): Tail | undefined {
-  const start = onOverFillers(room.tokens, wordAt(room, at) === ',' ? at + 1 : at);
+  const paused = wordAt(room, at) === ',' ? at + 1 : at;
+  const further = noFurther(room, paused);
+  if (further) return further;
+  // "1.2 tonnes of them roughly".
+  const them =
+    wordAt(room, at) === 'of' && /^(?:them|it|that|those)$/.test(wordAt(room, at + 1)) ? at + 2 : paused;
+  const start = onOverFillers(room.tokens, them);
   const hit = AFTER_BOUND.startingAt(room.tokens, start);
   if (!hit || hit.meaning === 'above' || hit.meaning === 'below') return undefined;
   const next = wordAt(room, hit.to);

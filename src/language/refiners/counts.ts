@@ -50,6 +50,15 @@ function isPlural(room: Room, at: number): boolean {
   return /^\p{L}{2,}[^s'’\W]s$/u.test(word) && !NO_PLURAL.test(word);
 }
 
+/** "I counted the panes, it's 61". */
+function counted(room: Room, amount: Amount): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  return [1, 2, 3, 4, 5, 6].some((back) => {
+    const token = room.tokens[amount.from - back];
+    return token?.sentence === sentence && /^(?:counted|counting|headcount)$/.test(token?.word ?? '');
+  });
+}
+
 const HAVE = /^(?:'ve|have|has|had|got|there|there's|'s|are|only)$/;
 
 /** "I've got two", "there's four", said at the end of a sentence: so many of something named before. */
@@ -68,7 +77,9 @@ export const counts: Refiner = {
     return amounts.map((amount) => {
       if (amount.unit || amount.group || !Number.isInteger(amount.value) || amount.number.fraction)
         return amount;
-      const why = countsThings(room, amount) ?? (leftOpen(room, amount) ? 'so many of them' : undefined);
+      const why =
+        countsThings(room, amount) ??
+        (leftOpen(room, amount) || counted(room, amount) ? 'so many of them' : undefined);
       if (!why) return amount;
       room.note({ ...amount, stage: 'refine', rule: counts.name, outcome: 'merged', why });
       return { ...amount, role: 'count' as const, unit: '1', dimension: 'count' as const };

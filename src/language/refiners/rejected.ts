@@ -7,7 +7,7 @@ import { SIZE_AFTER } from '../rules/size-words.ts';
 const TURNED_DOWN = new PhraseTable<string>([
   ...each(
     'turned down',
-    "not, not the, not a, not an, not that, no longer, no longer the, never, and not, and not the, isn't, wasn't, ain't, is not, was not, ain't no, isn't no, wasn't no, never no",
+    "not, not the, not a, not an, not that, no longer, no longer the, never, and not, and not the, isn't, wasn't, aren't, weren't, ain't, is not, was not, ain't no, isn't no, wasn't no, never no",
   ),
   ...each(
     'given up for another',

@@ -7,7 +7,7 @@ import { speaksOf } from '../units/surroundings.ts';
 const CALENDAR_BEFORE = new PhraseTable<true>(
   each(
     true,
-    "in, in about, in another, in the next, in the last, in just, in under, for the last, for the past, over the last, over the next, the last, the next, the past, last, next, past, took, takes me, took me, took us, taken, taken me, spent, spend, spending, wasted, lost, all, every, this, that, some, within the, after, another, been, first, give it, a good, the other, of the, one of those, wait, waited, waiting, be, and then, lead time, lead time is, lead time 's, delivery, delivery 's, delivery is, they said, they reckon, ready in, here in, back in, due in",
+    "in, in about, in another, in the next, in the last, in just, in under, for the last, for the past, over the last, over the next, the last, the next, the past, last, next, past, took, takes me, took me, took us, taken, taken me, spent, spend, spending, wasted, lost, all, every, this, that, some, within the, after, another, been, first, give it, a good, the other, of the, one of those, wait, waited, waiting, be, and then, lead time, lead time is, lead time 's, delivery, delivery 's, delivery is, they said, saying, they say, they reckon, ready in, here in, back in, due in",
   ),
 );
 /** Words directly behind it that do. */

@@ -15,13 +15,19 @@ export type BoundCue =
   | 'rough';
 
 const UP =
-  'wider higher longer deeper thicker taller bigger larger greater heavier more warmer hotter faster further farther broader steeper stiffer harder stronger tighter wetter newer brighter'.split(
+  'better wider higher longer deeper thicker taller bigger larger greater heavier more warmer hotter faster further farther broader steeper stiffer harder stronger tighter wetter newer brighter'.split(
     ' ',
   );
 const DOWN =
   'narrower lower shorter shallower thinner smaller less fewer lighter colder cooler slower closer nearer drier dryer weaker finer cheaper looser'.split(
     ' ',
   );
+
+/** "no lower", "not an ounce over": whether the words behind "no" point up or down. */
+export function directionOf(word: string): 'up' | 'down' | undefined {
+  if (UP.includes(word) || /^(?:over|more|above|beyond|past)$/.test(word)) return 'up';
+  return DOWN.includes(word) || /^(?:under|less|below)$/.test(word) ? 'down' : undefined;
+}
 
 const than = (words: readonly string[], meaning: BoundCue): (readonly [string, BoundCue])[] =>
   words.flatMap((word) => [[`${word} than`, meaning] as const, [`${word} then`, meaning] as const]);
@@ -36,11 +42,11 @@ export const BEFORE_BOUND = new PhraseTable<BoundCue>([
   ),
   ...each<BoundCue>(
     'at-most',
-    "at most, at the most, at the very most, a maximum of, maximum of, maximum, max, max of, no more than, not more than, never more than, nothing more than, not over, never over, not above, never above, not exceeding, not exceed, must not exceed, never exceed, within, inside, to within, keep within, kept within, a limit of, limit of, limit is, limit 's, limit ’s, limited to, limits it to, limit it to, limits you to, limits me to, limits us to, capped at, cap of, a cap of, ceiling of, no higher than, maximum is, maximum 's, max is, max 's, or under, not past, never past, no greater than, as much as, as many as, rated to, rated for, rated at, good for, good to, safe to, only good for, law says, allowed, only allowed, allowance is, don't exceed, doesn't exceed, can't exceed, won't exceed, mustn't exceed, shouldn't exceed",
+    "not to pass, not pass, never pass, can't pass, won't pass, mustn't pass, must not pass, plumb to, level to, true to, flat to, straight to, at most, at the most, at the very most, a maximum of, maximum of, maximum, max, max of, no more than, not more than, never more than, nothing more than, not over, never over, not above, never above, not exceeding, not exceed, must not exceed, never exceed, within, inside, to within, keep within, kept within, a limit of, limit of, limit is, limit 's, limit ’s, limited to, limits it to, limit it to, limits you to, limits me to, limits us to, capped at, cap of, a cap of, ceiling of, no higher than, maximum is, maximum 's, max is, max 's, or under, not past, never past, no greater than, as much as, as many as, rated to, rated for, rated at, good for, good to, safe to, only good for, law says, allowed, only allowed, allowance is, don't exceed, doesn't exceed, can't exceed, won't exceed, mustn't exceed, shouldn't exceed",
   ),
   ...each<BoundCue>(
     'about',
-    "plus minus, plus or minus, plus / minus, circa, ca, about, around, roughly, approximately, approx, circa, some, nearly, almost, nigh on, near enough, near as dammit, close to, near to, getting on for, knocking on, pushing, approaching, coming up to, coming up on, the best part of, best part of, something like, somewhere around, somewhere near, somewhere about, in the region of, region of, of the order of, in the order of, order of, more like, nearer, closer to, nearer to, maybe, perhaps, probably, give or take, ballpark, in the ballpark of, just shy of, shy of, a hair shy of, a touch shy of, just short of, a shade under, a touch under, just under, a hair under, a bit under, a bit less than, a little under, slightly under, a whisker under, a tad under, a smidge under, a gnat 's under, not quite, not far off, not far short of, a touch over, just over, a hair over, a bit over, a bit more than, a little over, slightly over, a shade over, a tad over, a whisker over, a smidge over, just above, just below, slightly above, slightly below, barely over, barely under, a good, a strong, a full, a generous, a fat, a bare, a scant, bare, scant, well-nigh, thereabouts, estimated at, i guess, guessing, i 'd guess, looks like, looks about, eyeballing it at, i reckon",
+    "plus minus, plus or minus, plus / minus, circa, ca, right at, right around, about, around, roughly, approximately, approx, circa, some, nearly, almost, nigh on, near enough, near as dammit, close to, near to, getting on for, knocking on, pushing, approaching, coming up to, coming up on, the best part of, best part of, something like, somewhere around, somewhere near, somewhere about, in the region of, region of, of the order of, in the order of, order of, more like, nearer, closer to, nearer to, maybe, perhaps, probably, give or take, ballpark, in the ballpark of, just shy of, shy of, a hair shy of, a touch shy of, just short of, a shade under, a touch under, just under, a hair under, a bit under, a bit less than, a little under, slightly under, a whisker under, a tad under, a smidge under, a gnat 's under, not quite, not far off, not far short of, a touch over, just over, a hair over, a bit over, a bit more than, a little over, slightly over, a shade over, a tad over, a whisker over, a smidge over, just above, just below, slightly above, slightly below, barely over, barely under, a good, a strong, a full, a generous, a fat, a bare, a scant, bare, scant, well-nigh, thereabouts, estimated at, i guess, guessing, i 'd guess, looks like, looks about, eyeballing it at, i reckon",
   ),
   ...each<BoundCue>('rough', 'call it, call it about, call that, make it about, call them'),
   ...each<BoundCue>(

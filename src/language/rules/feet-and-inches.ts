@@ -75,10 +75,12 @@ function bareParts(room: Room, at: number): { feet: number; inches: number; to: 
   if (first.splitAfter !== undefined && rest >= 10 && rest < 12 && whole < 10000) {
     return { feet: Math.floor(whole / 100), inches: rest, to: first.to };
   }
-  if (first.splitAfter !== undefined || first.value < 10 || first.value > 99) return undefined;
+  if (first.splitAfter !== undefined || first.fraction || first.value > 99) return undefined;
   const second = readNumber(room.tokens, first.to);
   if (!second || second.splitAfter || second.value < 1 || second.value >= 12 || second.loose)
     return undefined;
+  // "6 11 1/2" is six foot eleven and a half; "six, four" may be two numbers.
+  if (first.value < 10 && !second.fraction) return undefined;
   return { feet: first.value, inches: second.value, to: second.to };
 }
 

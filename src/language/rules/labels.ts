@@ -36,6 +36,8 @@ export const numberedThings: AmountRule = {
     const word = wordAt(room, at);
     const { tokens } = room;
     if (word === '#' && tokens[at + 1]?.kind === 'number') return skip(at + 2, 'a number after #');
+    // "give or take five" is a spread.
+    if (word === 'take' && wordAt(room, at - 1) === 'or') return undefined;
     const always = NUMBERED.has(word);
     if (!always && !NUMBERED_THINGS.has(word)) return undefined;
     // "she's drawing 790" is a deed.

@@ -3,7 +3,7 @@ import { FRACTION_SIGNS, PLURAL_NUMBERS } from '../numbers/number-words.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { readUnit } from '../units/read-unit.ts';
 import { speaksOf } from '../units/surroundings.ts';
-import type { AmountRule } from './rule.ts';
+import type { AmountRule, Room } from './rule.ts';
 import { amountOf, wordAt } from './rule.ts';
 
 /** "760 mil", "twelve inches", "18mm", "2 and 5/8 inch", "40 amp". */
@@ -117,6 +117,12 @@ export const sizeAsThing: AmountRule = {
   },
 };
 
+/** "give or take one", "one either way": here one is a number. */
+function isSpread(room: Room, at: number, to: number): boolean {
+  if (wordAt(room, at - 1) === 'take' && wordAt(room, at - 2) === 'or') return true;
+  return /^(?:either|each)$/.test(wordAt(room, to)) && wordAt(room, to + 1) === 'way';
+}
+
 /** A number alone. What it means is settled by its neighbours, or it is dropped. */
 export const numberAlone: AmountRule = {
   name: '<number>',
@@ -125,7 +131,7 @@ export const numberAlone: AmountRule = {
     const number = readNumber(room.tokens, at, room.decimalComma);
     if (!number || !token) return undefined;
     const sign = FRACTION_SIGNS.has(token.text);
-    const belowZero = /^(?:minus|negative)$/.test(wordAt(room, at - 1));
+    const belowZero = /^(?:minus|negative)$/.test(wordAt(room, at - 1)) || isSpread(room, at, number.to);
     if (number.value === 1 && !number.fraction && token.kind !== 'number' && !belowZero) {
       return { skip: { to: number.to, why: '"one" stands for a thing' } };
     }

@@ -37,7 +37,7 @@ export const SIZE_AFTER = new PhraseTable<Attribute>([
   ),
   ...each<Attribute>(
     'size',
-    'square, overall, over all, all told, all in, finished, nominal, sawn, planed, par',
+    'square, overall, over all, all up, all told, all in, finished, nominal, sawn, planed, par',
   ),
 ]);
 

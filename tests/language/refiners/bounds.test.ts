@@ -1,0 +1,46 @@
+import { expect, test } from 'vitest';
+import { figuresSaid } from '../../kit/figures-said.ts';
+
+test.each([
+  ['half a tonne and not an ounce over', '0.5 t at-most'],
+  ['eighteen inches deep, not an inch shallower', '18 in at-least'],
+  ['two foot off the floor, no lower', '2 ft at-least'],
+  ['110 mil wide, no wider', '110 mm at-most'],
+  ['eleven hundred rpm is the ceiling', '1100 rpm at-most'],
+  ["fifty kilos, that's the limit", '50 kg at-most'],
+  ['it may not come higher than 2.9 metres', '2.9 m at-most'],
+  ['the mast is not to pass four and a half metres', '4.5 m at-most'],
+  ['no flame within three metres of the locker', '3 m at-least'],
+  ['the joint is level to half a mil', '0.5 mm at-most'],
+  ['two seven fifty all up at the very most', '2750 mm at-most'],
+])('"%s" has a bound: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ['at least 40 mil', '40 mm at-least'],
+  ['no more than 40 mil', '40 mm at-most'],
+  ['nothing wider than 740 mil', '740 mm at-most'],
+  ['just shy of 40 mil', '40 mm about'],
+  ['40 mil or so', '40 mm about'],
+  ['1.2 tonnes of them roughly', '1.2 t about'],
+  ['40 mil give or take two', '40 mm ±2 mm'],
+  ['within three mil', '3 mm at-most'],
+  ['right around forty kilos', '40 kg about'],
+  ['somewhere between 40 and 50 mil', '40-50 mm between'],
+  ['three psi tops', '3 psi at-most'],
+  ['1.5 metres strong', '1.5 m about'],
+])('"%s" says %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ['go over to 12 volts', '12 V'],
+  ['she ticks over at 650 rpm', '650 rpm'],
+  ['a 40 amp light circuit', '40 A'],
+  ['the nuts are done up to 45 newton metres', '45 N.m'],
+  ['40 mil and no paint', '40 mm'],
+  ['40 mil is the size', '40 mm'],
+])('"%s" has none: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
