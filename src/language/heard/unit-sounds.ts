@@ -2,39 +2,43 @@ import { NUMBER_WORDS } from '../statements/vocabulary.ts';
 import type { Heard, RepairRule } from './repair.ts';
 
 /** What recognisers write for a unit that was said after a number, and the unit. Heard from synthetic voices. */
-const MEANT: Readonly<Record<string, string>> = {
-  meal: 'mil',
-  male: 'mil',
-  mail: 'mil',
-  mel: 'mil',
-  mills: 'mil',
-  matters: 'metres',
-  meteors: 'metres',
-  metas: 'metres',
-  leaders: 'litres',
-  litters: 'litres',
-  leeters: 'litres',
-  lighters: 'litres',
-};
+const MEANT: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    meal: 'mil',
+    male: 'mil',
+    mail: 'mil',
+    mel: 'mil',
+    mills: 'mil',
+    matters: 'metres',
+    meteors: 'metres',
+    metas: 'metres',
+    leaders: 'litres',
+    litters: 'litres',
+    leeters: 'litres',
+    lighters: 'litres',
+  }),
+);
 /** Two words for one: "three kilo watt". */
-const PAIRS: Readonly<Record<string, readonly string[]>> = {
-  kilo: ['watt', 'watts', 'gram', 'grams', 'pascal', 'pascals', 'hertz'],
-  milli: [
-    'metre',
-    'metres',
-    'meter',
-    'meters',
-    'litre',
-    'litres',
-    'liter',
-    'liters',
-    'amp',
-    'amps',
-    'bar',
-    'volts',
-  ],
-  centi: ['metre', 'metres', 'meter', 'meters'],
-};
+const PAIRS: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    kilo: ['watt', 'watts', 'gram', 'grams', 'pascal', 'pascals', 'hertz'],
+    milli: [
+      'metre',
+      'metres',
+      'meter',
+      'meters',
+      'litre',
+      'litres',
+      'liter',
+      'liters',
+      'amp',
+      'amps',
+      'bar',
+      'volts',
+    ],
+    centi: ['metre', 'metres', 'meter', 'meters'],
+  }),
+);
 
 const isNumber = (word: Heard | undefined) =>
   word !== undefined && (NUMBER_WORDS.has(word.lower) || /^\d/.test(word.lower));
@@ -47,11 +51,11 @@ export const unitSounds: RepairRule = (words) =>
     const before = words[at - 1];
     if (word.opens || !isNumber(before)) return [];
     const next = words[at + 1];
-    if (next && !next.opens && PAIRS[word.lower]?.includes(next.lower)) {
+    if (next && !next.opens && PAIRS.get(word.lower)?.includes(next.lower)) {
       const means = `${word.lower}${next.lower}`;
       return [{ start: word.start, end: next.end, means, why: `one unit in two words: ${means}` }];
     }
-    const means = isSizeable(before) ? MEANT[word.lower] : undefined;
+    const means = isSizeable(before) ? MEANT.get(word.lower) : undefined;
     return means === undefined
       ? []
       : [
