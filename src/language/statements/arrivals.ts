@@ -9,7 +9,7 @@ import {
   type StatementRule,
 } from './draft.ts';
 import { type Found, type Phrase, phrase } from './phrase.ts';
-import { dayIn } from './tasks.ts';
+import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
@@ -26,10 +26,15 @@ const arrival = (name: string, received: boolean, pattern: Phrase | string, guar
       isReason(said)
     )
       return false;
-    if (has(found.words, 'N')) return false;
+    // "It won't be here till Friday" tells the new day, whatever it denies.
+    const denied = found.words.filter((word) => word.classes.includes('N')).length;
+    if (denied > (found.part('negation').length > 0 || / never\//.test(said.code) ? 1 : 0)) return false;
     const fields = guard(found, said, scene);
     if (!fields) return false;
-    const item = found.part('subject').length > 0 ? found.part('subject') : found.part('object');
+    const item =
+      ['subject', 'object', 'goods', 'late', 'second', 'third', 'fourth']
+        .map((name) => found.part(name))
+        .find((words) => words.length > 0) ?? [];
     const first = item[0];
     const last = item.at(-1);
     return {
@@ -44,7 +49,7 @@ const hasTime = (said: Said, scene: Scene) =>
   dayIn(said, scene) !== undefined || / (?:weeks?|fortnight|days|months?|soon)\//.test(said.code);
 
 const WHO =
-  /^(i|we|you|he|she|me|us|who|everyone|everybody|nobody|somebody|spring|summer|winter|autumn|rain|christmas|weekend|monday|tuesday|wednesday|thursday|friday|saturday|sunday|time|here)$/;
+  /^(i|we|you|he|she|me|us|who|everyone|everybody|nobody|somebody|spring|summer|winter|autumn|rain|christmas|weekend|moment|monday|tuesday|wednesday|thursday|friday|saturday|sunday|time|here)$/;
 /** Carriers arrive with something; other people only turn up. */
 const CARRIER = /\b(truck|lorry|van|courier|delivery|postman|pallet|driver|order|parcel|box)\b/;
 
@@ -59,6 +64,9 @@ function isGoods(found: Found): boolean {
     !subject.some((word) => word.classes.includes('J') && word.lower !== 'they')
   );
 }
+
+/** "six weeks", "a fortnight", "any day". */
+const findsLead = (said: Said) => / (?:weeks?|fortnight|months?|days)\//.test(said.code);
 
 const OTHER_END =
   /^(off|out|down|up|apart|to|loose|round|undone|unstuck|away|away|along|from|in at|in handy|true|back|and|as|clean|free|across|together|under|over|with)$/;
@@ -279,6 +287,179 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
       "^<lead>* (?<subject> delivery | (?: <plain>{1,4} ) delivery | new date | eta ) (?: 's | is ) (?<rest> <any>+ )",
     ),
     (_, said, scene) => dayIn(said, scene) !== undefined,
+  ),
+  arrival(
+    '<thing> will not come till <day>',
+    false,
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,8}? ) (?: (?: 's | is | are | will | has | have | did | was | 're ) (?<negation> not ) | never ) <adverb>* (?: coming | come | be here | here | be coming | arriving | arrive | arrived | turning up | turn up | turned up | came | show up | showed up | landing | land | be ready | ready | getting here | due ) (?<rest> <any>* )",
+    ),
+    (found, said, scene) => {
+      if (!isGoods(found) || OTHER_END.test(found.part('rest')[0]?.lower ?? '')) return false;
+      const next = scene.said[said.index + 1];
+      const told =
+        next !== undefined &&
+        next.sentence === said.sentence &&
+        dayIn(next, scene) !== undefined &&
+        next.words.length < 9;
+      if (told && next) return { end: next.end, to: next.index };
+      return dayIn(said, scene) !== undefined || dayAfter(said, scene) !== undefined;
+    },
+  ),
+  arrival(
+    'on <day> the <thing> comes',
+    false,
+    phrase(
+      "^<lead>* (?: on )? (?: <day> | next week | this week | the <any> ) (?: comes | come | arrives | arrive | lands )? (?<subject> (?: <det> | more | some )? <plain>{1,6}? ) (?: (?: 's | is | are | 're | will | 'll )? (?: be )? <adverb>* (?: coming | comes | come | arrives | arrive | arriving | lands | landing | due | delivered | being delivered | turns up | here ) )? (?: at <any>{1,3} | in the <any> | first thing | from <any>{1,4} )? $",
+    ),
+    (found, said, scene) =>
+      dayIn(said, scene) !== undefined &&
+      isGoods(found) &&
+      found.part('subject').length > 0 &&
+      / (?:coming|comes|come|arrives?|arriving|lands?|landing|due|delivered)\//.test(said.code) &&
+      !/ (?:plumber|electrician|inspector|surveyor|engineer|i|we|off|out|down)\//.test(said.code),
+  ),
+  arrival(
+    'I get <thing> <day>',
+    false,
+    phrase(
+      "^<lead>* <plain>{0,3}? (?: i | we ) (?: 'll | will | should | 'm | 're )? (?: be )? (?: get | have | getting | having | collect | collecting | pick up | picking up | receive ) (?<object> (?: the | a | my | some | our | more | new | those | them | it | two ) <plain>{0,5}? ) (?: back )? (?: from <any>{1,4}? )? (?: on | by | next | this | in )? (?: <day> | the <any> | <number> ) (?<rest> <any>{0,3} ) $",
+    ),
+    (found, said, scene) =>
+      dayIn(said, scene) !== undefined &&
+      !has(found.part('object'), 'E') &&
+      !has(found.part('object'), 'J') &&
+      !has(found.part('object'), 'P') &&
+      !/ (?:look|go|day|chance|wash|rest|break|beer|lift|ready|it\/\w* (?:done|out|up|in|on))\//.test(
+        said.code,
+      ) &&
+      !/ (?:get|have|getting)\/\w* it\//.test(said.code),
+  ),
+  arrival(
+    '<thing> is ready <day>',
+    false,
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | is | are | 're | will be | 'll be | should be ) <adverb>* (?: ready | available | back | in stock | in ) <adverb>* (?: for (?: collection | pickup | pick-up | me ) | to collect | from <any>{1,3}? | at the <any>{1,3}? | in | on | by | next | for )* (?: <day> | the <any> | <number> <any> ) (?<rest> <any>{0,3} ) $",
+    ),
+    (found, said, scene) =>
+      dayIn(said, scene) !== undefined &&
+      isGoods(found) &&
+      / (?:ready|available|stock|back)\//.test(said.code) &&
+      !/ (?:go|paint|sand|fit|walk|i|we|power)\//.test(said.code),
+  ),
+  arrival(
+    '<thing> is back from <place>',
+    true,
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | is | are | came | 've come | has come | have come ) <adverb>* back (?: from )? (?<rest> <any>* )",
+    ),
+    (found, said) =>
+      isGoods(found) &&
+      / from\/\w* (?:\S+ ){0,3}?(?:shop|machinist|machinists|galvaniser|galvanisers|galvanizer|galvanizing|galvanising|foundry|welder|yard|powder|coater|coaters|blaster|blasters|grinder|printer|maker|plater|platers|sailmaker|upholsterer|chrome|balancing|engineering|works|anodiser|anodisers|anodising|turner|joiner|joiners)\//.test(
+        said.code,
+      ),
+  ),
+  arrival(
+    '<supplier> says <day>',
+    false,
+    phrase(
+      "^<lead>* (?: (?: the | my | a )? (?: supplier | merchant | merchants | yard | shop | foundry | mill | sawmill | glazier | maker | makers | factory | depot | courier | tracking | fabricator | chandler | chandlery | manufacturer | warehouse | dealer | ironmonger | quarry | they | he | she ) (?: says | say | said | reckons | reckon | reckoned | rang | promised | promises | quoted | has <any>{1,3} ready | is getting | 's getting | delivers | deliver | can do | is posting | 's posting | posting | sending ) ) (?<object> <any>* )",
+    ),
+    (found, said, scene) => {
+      const object = found.part('object');
+      if (
+        has(object, 'N') ||
+        has(object, 'E') ||
+        / (?:he|she|they)\/\w* (?:says|say|said|reckons?|reckoned)\//.test(said.code) ||
+        said.words.length > 14
+      )
+        return false;
+      return dayIn(said, scene) !== undefined || findsLead(said);
+    },
+  ),
+  arrival(
+    'lead time on <thing>',
+    false,
+    phrase(
+      "(?: (?: lead time | delivery | wait | waiting time | turnaround | delivery time ) (?: on | for | of )? (?<object> <plain>{1,5}? )? (?: is | 's | are ) | <number> (?: weeks | months | days ) (?: for | on ) (?<goods> (?: the | a | my | new | some ) <plain>{1,4} ) (?: they | he | she )? | (?<late> (?: the | my | our | new )? <plain>{1,4}? ) (?: 's | is | are | will be | 'll be ) (?: another | about | still | only | <adverb> )* (?: <number> | a | an | another )+ (?: weeks | week | months | month | fortnight | days ) (?: away | out | off | yet | now | wait )? $ )",
+    ),
+    (found, said) =>
+      findsLead(said) &&
+      isGoods(found) &&
+      !/ (?:i|we|job|holiday|ago|old|work|cure|cures|drying|dry|launch|roof|project|build|behind|late|spent|took|weekend|season|video|episode|it|that|there)\//.test(
+        said.code,
+      ),
+  ),
+  arrival(
+    'got <thing> ordered',
+    false,
+    phrase(
+      "^<lead>* (?: (?: i | we ) (?: 've | have )? )? <adverb>* (?: got | had | have ) (?<object> (?: the | a | some | my | two | three | four | more | new | another | both | all | those )? <plain>{1,5}? ) (?: ordered | on order | booked in | on its way | on their way | on the way | reserved )",
+    ),
+    (found) => !has(found.words, 'E'),
+  ),
+  arrival(
+    '<thing> ordered, <day>',
+    false,
+    phrase(
+      '^<lead>* (?<subject> <plain>{1,6}? ) (?: ordered | dispatched | shipped | on order | in the post | on the way | on its way | on their way ) $',
+    ),
+    (found) => isGoods(found) && !has(found.part('subject'), 'N'),
+  ),
+  arrival(
+    '<thing> has been sent',
+    false,
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's been | has been | have been | 've been | got | was | were | 's | has | have ) <adverb>* (?: dispatched | shipped | posted | sent off | sent out | despatched | put on a (?: truck | lorry | van | boat ) | ordered )",
+    ),
+    (found) => isGoods(found),
+  ),
+  arrival(
+    'they are sending <thing>',
+    false,
+    phrase(
+      "(?: they | he | she | supplier | maker | makers | factory | shop | yard | merchant | merchants ) (?: 're | 's | are | is | will | 'll ) <adverb>* (?: sending | posting | shipping | delivering | send | post | ship | dropping | bringing ) (?: me | us | out | over | round )* (?<object> (?: a | another | the | some | two | new | my | more | one ) <any>{1,6} )",
+    ),
+    (found) =>
+      !has(found.words, 'E') &&
+      !/ (?:lads|men|bloke|man)\//.test(found.words.map((word) => ` ${word.lower}/`).join('')),
+  ),
+  arrival(
+    'we have the <thing> now',
+    true,
+    phrase(
+      "^<lead>* (?: finally | at last | we now have | (?: i | we ) (?: now | finally )? (?: 've | have )? (?: now | finally )? (?: got | have | got hold of | got my hands on ) ) (?: got | got hold of | got my hands on | have )? (?<object> (?: the | my | our | a )? <plain>{1,5}? ) (?: now | at last | finally | in my hands | in hand | in the shed | on site | in the van | off him | off them )* $",
+    ),
+    (found, said) =>
+      / (?:now|last|finally|hands|hand|site)\//.test(said.code) &&
+      found.part('object').length > 0 &&
+      !/[PbGcRLEQ]/.test(
+        found
+          .part('object')
+          .map((word) => word.classes)
+          .join(''),
+      ) &&
+      !/ (?:power|water|light|lights|heat|idea|plan|problem|time|day|room|space|view|headroom|list|roof|floor|wall|walls)\//.test(
+        said.code,
+      ),
+  ),
+  arrival(
+    '<post> brought <thing>',
+    true,
+    phrase(
+      "^<lead>* (?: <any>{0,3}? ) (?: post | mail | postman | postie | courier | parcel | lorry | uncle | brother | neighbour | mate | <person> ) (?: 's | has | just )? <adverb>* (?: brought | came by with | came with | came round with | turned up with | showed up with | dropped round | fetched | arrived with | pulled in with | handed over ) (?: me | us | over )? (?<object> <any>+ )",
+    ),
+    (found) =>
+      !has(found.words, 'E') &&
+      !/^(?:up|his|her|lunch|tea|coffee|cake|news|bad)$/.test(found.part('object')[0]?.lower ?? ''),
+  ),
+  arrival(
+    '<thing> rolled in',
+    true,
+    phrase(
+      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | has | have )? (?: <adverb> | been )* (?: rolled in | rocked up | pitched up | fetched up | blew in | got dropped off | got delivered | got here | been dropped off | been delivered | waiting for me | sat in the (?: hall | shed | garage | yard ) | sitting in the (?: hall | shed | garage | yard | porch ) waiting )",
+    ),
+    (found) => isGoods(found),
   ),
   arrival(
     '<thing> is on order',

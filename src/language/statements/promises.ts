@@ -38,6 +38,18 @@ const promise = (
 
 const AHEAD = / (?:'ll|will|going|coming|soon|next|tomorrow|tonight|up|gets|get|this|'s|is|on|out|goes|go)\//;
 
+/** Who or where the viewers are: "show you", "on camera", "in the next one", "everyone who asked". */
+const FOR_VIEWERS =
+  / (?:you|ye|yous|yez|viewers|everyone|everybody|folks|anyone|channel|description|website|site|blog|comments|questions)\/| on\/\w* (?:camera|film|screen)\/| (?:next|own|separate|another|later|following|whole|full|second)\/\w* \S+\/\w*E| (?:next|following|later)\/\w* (?:time|week|one)\/| (?:a|the|its|this)\/\w* (?:\S+ )?\S+\/\w*E| at\/\w* the\/\w* end\/| for\/\w* (?:those|people|whoever)\/| part\/\w* \S+\/\w*Q/;
+const SLOT =
+  / (?:next|coming|following|this|later|sunday's|friday's)\/\w* (?:\S+ )?(?:\S+\/\w*E|time\/|week\/|one\/|month\/|sunday\/|saturday\/|friday\/)| at\/\w* the\/\w* end\/| part\/\w* \S+\/\w*Q|'s_\/\w* \S+\/\w*E|\S+\/\w*D\w* 's\S*\/\w* \S+\/\w*E/;
+/** Telling and showing, as the verb of a promise. */
+const TELLS =
+  / (?:film|filming|show|showing|share|post|upload|publish|record|explain|answer|cover|go|going|talk|walk|run|take|tell|test|weigh|time|measure|break|read|do|doing|make|making|give|put|putting|get|have|bring|demo|demonstrate|link|list|write|edit|cut|stream|keep|come|try|leave|draw|open|owe|dedicate|prove|reveal|report)\//;
+/** "I'll tell you what", "I'll give it to you", "if you ask": no promise. */
+const ASIDE =
+  / (?:tell|give|show)\/\w* (?:you|ye)\/\w* (?:what|this|straight|now|honestly|for)\/| (?:thank|bet|promise|if|as|when|can|could|may|might|believe|hear)\/\w* (?:you|ye)\/| (?:you|ye)\/\w* (?:can|could|know|see|'ve|have|may|might|think|said|asked|want|need|guessed|told)\/| (?:spare|remind|miss|lie|lying|telling|warn)\/\w* (?:you|ye)?\/?| (?:wife|inspector|plumber|sparky|surveyor|brother|neighbour|yard|son|daughter)\//;
+
 export const PROMISE_RULES: readonly StatementRule[] = [
   {
     name: 'a vow',
@@ -76,6 +88,12 @@ export const PROMISE_RULES: readonly StatementRule[] = [
     (found) => {
       const verb = found.part('verb')[0]?.lower ?? '';
       const object = found.part('object');
+      if (
+        / (?:inspector|plumber|sparky|electrician|surveyor|engineer|wife|neighbour|council|parcel|letter|key|keys|box)\//.test(
+          found.words.map((word) => ` ${word.lower}/`).join(''),
+        )
+      )
+        return false;
       if (/^(show|showing|share|explain|answer|give|make|do)$/.test(verb))
         return /^(you|it|that|this|how|them|the|all|both|my)$/.test(
           object[0]?.lower ?? found.part('verb')[1]?.lower ?? '',
@@ -99,6 +117,102 @@ export const PROMISE_RULES: readonly StatementRule[] = [
     "(?: there 'll be | there will be | there 's going to be | there 's | expect | look out for | watch for ) (?<object> <any>{0,5}? (?: <media> | questions | footage ) <any>* )",
     (found, said) =>
       / (?:'ll|will|going|soon|next|coming|expect|look|watch)\//.test(said.code) && !has(found.words, 'N'),
+  ),
+  promise(
+    "I'll <do> it for the viewers",
+    phrase(
+      "^<lead>* <plain>{0,5}? (?: i | we ) <adverb>* (?: 'll | will | 'm going to | 're going to | 'm gonna | am going to | 'm | shall | owe ) (?: <adverb> | be | also | try to )* (?<verb> <any> ) (?<rest> <any>* )",
+    ),
+    (found, said) => {
+      const verb = found.part('verb')[0]?.lower ?? '';
+      const code = ` ${verb}/ ${said.code}`;
+      if (ASIDE.test(said.code) || !FOR_VIEWERS.test(said.code)) return false;
+      if (/ owe\//.test(said.code)) return / you\//.test(said.code);
+      return TELLS.test(code);
+    },
+  ),
+  promise(
+    'more on that in the next <video>',
+    phrase(
+      "^<lead>* (?<subject> (?: more | details | full details | all the details | details of | the rest | the link | link | links | part <any> | the full <plain> | full <plain> | a full <plain> | results | the results | the numbers | the figures | the reveal | the story ) <any>{0,5}? ) (?: (?: is | are | 's | will be | 'll be | comes | coming | to follow | follows ) )? <adverb>* (?: on | in | at | next | later | soon | to | coming | below | by | tomorrow | tonight ) (?<rest> <any>* )",
+    ),
+    (found, said) =>
+      !has(found.words, 'N') &&
+      (SLOT.test(said.code) ||
+        / (?:description|comments|soon|below|channel|site|website)\//.test(said.code)) &&
+      !/ (?:was|were|had)\//.test(said.code),
+  ),
+  promise(
+    'stay tuned',
+    '(?: stay tuned | watch this space | keep an eye out | look out for it | tune in | do not miss | you will not want to miss | see you there | come back (?: for | next ) | join me (?: for | next | on ) | join us (?: for | next | on ) )',
+    (_, said, scene) => {
+      const next = neighbour(scene, said, 1);
+      return next ? { end: next.end, to: next.index } : true;
+    },
+  ),
+  promise(
+    'you will <get> <thing>',
+    phrase(
+      "^<lead>* <plain>{0,6}? (?: you lot | you | ye | everyone | everybody | y'all | you all | folks ) <adverb>* (?: 'll | will | 're going to | are going to | 're gonna | shall ) (?: <adverb> )* (?: get | see | have | hear | be getting | be seeing | be the first | find out ) (?<object> <any>* )",
+    ),
+    (found, said, scene) =>
+      !has(found.words, 'N') &&
+      (/ (?:first\/\w* to\/\w* know|full|proper|story|every|whole)\b/.test(said.code) ||
+        SLOT.test(said.code) ||
+        dayIn(said, scene) !== undefined ||
+        has(found.part('object'), 'E')) &&
+      !/ (?:need|want|notice|hammer)\//.test(said.code),
+  ),
+  promise(
+    '<thing> will be up on the <channel>',
+    phrase(
+      "^<lead>* (?<subject> <any>{1,8}? ) (?: 's | is | are | 'll | will | goes | go | gets | come | comes | lands | drops ) (?: <adverb> | be | all | going | coming | up | out | put | posted | live )* (?: in | on | under | below ) (?: the | my | our | a | its )? (?: next | own | separate | full | second | later | following )? (?: description | comments | channel | site | website | notes | blog | page | video | film | episode | livestream | q&a | shop | patreon | forum | one ) (?<rest> <any>* )",
+    ),
+    (found, said) =>
+      !has(found.words, 'N') &&
+      / (?:'ll|will|next|by|tonight|tomorrow|soon|goes|going|coming|own|separate)\//.test(said.code) &&
+      !/ (?:said|asked|wrote|was|were|someone|somebody)\//.test(said.code) &&
+      !(/ one\/\w* *(?:\S+ ?)*$/.test(said.code) && !/ next\/\w* one\//.test(said.code)),
+  ),
+  promise(
+    '<episode> is <thing>',
+    phrase(
+      "^<lead>* (?: the )? (?: next | this | coming )? (?: <media> | week | time | one ) (?: <number> | <unit> )* (?: 's | is | will be | 'll be | lands | drops | goes out | comes | covers | has | shows ) (?<rest> <any>+ )",
+    ),
+    (found, said, scene) =>
+      !has(found.words, 'N') &&
+      has(said.words, 'E') &&
+      !/ (?:was|were|still|rendering|done|edited|flat|dead)\//.test(said.code) &&
+      (dayIn(said, scene) !== undefined ||
+        dayAfter(said, scene) !== undefined ||
+        / (?:next|coming)\/\w* \S+\/\w*E/.test(said.code)),
+  ),
+  promise(
+    '<show> on <day>',
+    '^<lead>* (?: <plain>{0,4}? ) (?: q and a | q&a | live stream | livestream | timelapse | time lapse | walkaround | tour | walkthrough | walk-through | rundown | breakdown | premiere | reveal | receipts | whole bill | full bill | cost breakdown | before and after ) (?<rest> <any>{0,9} ) $',
+    (found, said, scene) =>
+      (dayIn(said, scene) !== undefined || / (?:soon|next|end)\//.test(said.code)) &&
+      !has(found.words, 'N') &&
+      !/ (?:was|were|went|yesterday|did|last|i|we)\//.test(said.code),
+  ),
+  promise(
+    'the <launch> will be live',
+    "(?<subject> <plain>{1,6}? ) (?: will be | 'll be | is going to be | 's going to be | goes ) <adverb>* (?: live | on camera | filmed | streamed | on film | recorded )",
+    (found, said) => !has(found.words, 'N') && !/ (?:wire|cable|circuit|busbar|terminal)\//.test(said.code),
+  ),
+  promise(
+    'I promised you <thing>, it is coming',
+    "^<lead>* (?: i | we ) (?: 've | have | did )? (?: promised | promise | owe | owed ) (?: you | ye | you lot | y'all | everyone | folks | people | the <any> ) (?<object> <any>+ )",
+    (_, said, scene) => {
+      if (/ owe\//.test(said.code)) return true;
+      const next = neighbour(scene, said, 1) ?? scene.said[said.index + 1];
+      return next !== undefined &&
+        / (?:next|coming|tomorrow|tonight|soon|sunday|saturday|friday|thursday|wednesday|tuesday|monday|week|will|'ll)\//.test(
+          next.code,
+        )
+        ? { end: next.end, to: next.index }
+        : false;
+    },
   ),
   promise(
     "I'll let you know",
