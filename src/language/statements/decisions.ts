@@ -115,10 +115,18 @@ const negated = (found: Found, name = 'object') =>
 /** The clause before reports work: a scrap after it with a reason is no choice. */
 const REPORTS = / (?:'s|is|are|was)\/\w* (?:\w+\/A\w* )*\w+\/\w*[cP]/;
 
+/** What was meant before: "I was going to bolt it", "I'd been planning on carpet", "originally pine". */
+const HAD_PLANNED = phrase(
+  "(?: (?: i | we ) (?: was | were | 'd | had ) (?: <adverb> | been )* (?: going to | planning | planned | meaning | thinking | set on | hoping | wanted | drawn | meant ) | (?: was | were ) (?: <adverb> )* (?: going to be | meant to be | supposed to be | to be ) | originally | (?: i | we ) (?: wanted | planned | meant | thought about | looked at | started out with | fancied ) | the (?: first | old | original ) (?: plan | idea ) was )",
+);
+/** Talk that starts with "no" and settles nothing. */
+const NO_PHRASE =
+  / no\/\w* (?:problem|problems|worries|doubt|wonder|matter|idea|chance|way|rush|need|joy|luck|sorry|one|thanks|leaks?|drips?|signs?|harm|kidding|surprise|excuses?|complaints?|time|hurry|sweat|fuss|drama|dramas|shims?)\//;
+
 export const DECISION_RULES: readonly StatementRule[] = [
   decision(
     "I've decided",
-    "(?: i | we ) (?: 've | have | had )? (?: <adverb> | as good as )* (?: decided | settled on | settled for | settle on | settle for | plumped for | opted | chosen | chose | picked (?! up | out ) | resolved to | landed on | come down on | come round to | come around to | came round to | gone for | gone with | gone up to | gone down to | gone over to | gone back to | gone off | gone to | went for | went with | went up to | went down to | changed my mind | made up my mind | made my mind up | said yes | said no to | agreed to | agreed on | agreed | ruled out | committed to | switched to | switched over to | swapped to | swapped over to | changed to | changed over to | moved to | stuck with | ended up with | dropped the idea | ditched | binned off | scrapped | abandoned | shelved | backed off on | given up on | talked myself | been talked | let myself be talked | backed down )",
+    "(?: i | we ) (?: 've | have | had )? (?: <adverb> | as good as )* (?: decided | settled on | settled for | settle on | settle for | plumped for | opted | chosen | chose | picked (?! up | out | <any>{1,4} up ) | resolved to | landed on | come down on | come round to | come around to | came round to | gone for | gone with | gone up to | gone down to | gone over to | gone back to | gone off | gone to | went for | went with | went up to | went down to | changed my mind | made up my mind | made my mind up | said yes | said no to | agreed to | agreed on | agreed | ruled out | committed to | switched to | switched over to | swapped to | swapped over to | changed to | changed over to | moved to | stuck with | ended up with | dropped the idea | ditched | binned off | scrapped | abandoned | shelved | backed off on | given up on | talked myself | been talked | let myself be talked | backed down )",
     (found) => !has(found.words, 'N'),
   ),
   decision(
@@ -126,7 +134,7 @@ export const DECISION_RULES: readonly StatementRule[] = [
     '^<lead>* (?: <adverb> )* (?: went for | went with | going with | going for | gone with | gone for | plumped for | settled on | settled for | opted for | sticking with | stuck with | sticking to | switched to | switching to | decided on | decided to | chose | picked ) (?<object> <any>+ )',
     (found, said) =>
       !said.opener.includes('which') &&
-      !/^(?:a walk|a run)/.test(
+      !/^(?:a walk|a run|the right)/.test(
         found
           .part('object')
           .map((word) => word.lower)
@@ -245,7 +253,7 @@ export const DECISION_RULES: readonly StatementRule[] = [
   ),
   decision(
     '<thing> goes <place>, because',
-    `^<lead>* ${THING} (?: (?: 'll | will )? <adverb>* (?<verb> goes | go | gets | get | takes | sits | moves | move | stays | stay | becomes | open | opens | hang | hangs | run | runs | comes | drops | drop | rises | shifts | ends up ) ) (?<object> <any>+ )`,
+    `^<lead>* ${THING} (?: (?: 'll | will )? <adverb>* (?<verb> goes | go | gets | get | moves | move | stays | stay | becomes | open | opens | hang | hangs | run | runs | comes | drops | drop | rises | shifts | ends up ) ) (?<object> <any>+ )`,
     (found, said, scene) => {
       if (!isThing(found) || negated(found)) return false;
       const why = supportOf(said, scene);
@@ -253,14 +261,17 @@ export const DECISION_RULES: readonly StatementRule[] = [
       if (notYet(said, scene)) return false;
       const verb = found.part('verb')[0]?.lower ?? '';
       const object = found.part('object').map((word) => word.lower);
-      if (/^(?:moves?|shifts)$/.test(verb)) return true;
+      if (/^(?:moves?|shifts)$/.test(verb))
+        return /^(?:to|over|aft|forward|up|down|back|across|out|in|under|behind|from|one|along)$/.test(
+          object[0] ?? '',
+        );
       if (/^(?:stays?)$/.test(verb))
         return !/^(?:put|up|on|off|here|in|at|where|dry|wet|warm|within|under|below|above)$/.test(
           object[0] ?? '',
         );
       if (/^(?:drops?|rises|comes|goes|go)$/.test(verb)) {
         if (/^(?:to|up|down)$/.test(object[0] ?? '') && / to /.test(` ${object.join(' ')} `)) {
-          return !/(?:headroom|moisture|temperature|price|pressure|humidity|dial|needle|lead)$/.test(
+          return !/(?:meter|gauge|whack|speed|total|bill|headroom|moisture|temperature|price|pressure|humidity|dial|needle|lead)$/.test(
             found.part('subject').at(-1)?.lower ?? '',
           );
         }
@@ -379,6 +390,187 @@ export const DECISION_RULES: readonly StatementRule[] = [
       (supportOf(said, scene).strong ||
         found.words.some(({ lower }) => /^(?:for|voted|ditched|scrapped|shelved)$/.test(lower))),
   ),
+  decision(
+    'not <doing> <thing>',
+    "^<lead>* (?: (?: i | we ) (?: 'm | 're | am | are | will | 'll ) )? not (?: going to | be | gonna | about to )* (?<verb> doing | having | fitting | putting | using | building | making | painting | buying | bothering | bother | touching | spending | adding | keeping | paying | risking | wasting | messing | welding | gluing | cutting | replacing | ordering | running | hanging | laying | learn | fit | paint | use | put | build | buy | have | do | add | repair | repairing | mending ) (?<object> <any>+ )",
+    (found, said, scene) =>
+      !notYet(said, scene) &&
+      !/^(?:it|that|this|anything|much|well|any|too|badly|for|on|there|home|to)$/.test(
+        found.part('object').length === 1 ? (found.part('object')[0]?.lower ?? '') : '',
+      ) &&
+      !/ (?:today|tonight|yet|until|till|mad|crazy|anywhere|getting|any\/\w* more|sure|great|enough|fun|power)\//.test(
+        said.code,
+      ) &&
+      (/ (?:i|we)\//.test(said.code) || / (?:bother|bothering)\//.test(said.code)),
+  ),
+  decision(
+    'there will be no <thing>',
+    "^<lead>* (?: (?: there (?: 'll | will | 's | is ) (?: going to )? (?: be )? (?: not going to be | no ) ) | no more | no (?= <plain>{1,4} (?: on | in | for ) (?: this | the | my ) <plain>{1,2} $ ) ) (?<object> <any>+ )",
+    (found, said) =>
+      !has(found.part('object').slice(0, 2), 'f') &&
+      !has(found.part('object'), 'E') &&
+      (/ (?:'ll|will|going)\//.test(said.code) ||
+        / no\/\w* more\//.test(said.code) ||
+        said.words[0]?.lower === 'no') &&
+      !/ (?:yet|stories|doubt|way|time|need|point|problem|trouble|sign|room|space|getting|stopping|excuses|holding|leaks|chance|rush|power|water|than|wind|rain|filming|sleep)\//.test(
+        said.code,
+      ),
+  ),
+  decision(
+    '<thing> stays',
+    `^<lead>* ${THING} (?: stays | stay | 's staying | is staying | are staying | remains | will stay | 'll stay ) (?: (?: exactly )? (?: where | as | how | the way | like ) (?: it | they | he | she | that ) (?: is | are | 's | 're | was | were )? | put | then | in | on | at <number> <any>{0,3} | the same )? $`,
+    (found, said, scene) =>
+      isThing(found) &&
+      !negated(found, 'none') &&
+      !notYet(said, scene) &&
+      !/ (?:on|clamps?|tarp|weather|dog|brother|kids)\//.test(said.code),
+  ),
+  decision(
+    'scrap the <thing>',
+    '^<lead>* (?: scrap | forget | ditch | bin | never mind | lose | shelve ) (?: the | that | those | my | all the ) (?<object> <plain>{1,6} ) $',
+    (_, said, scene) => {
+      const next = neighbour(scene, said, 1);
+      return (
+        / (?:scrap|ditch|shelve)\//.test(said.code) ||
+        (next !== undefined && !/ (?:off|into|away)\//.test(said.code))
+      );
+    },
+  ),
+  decision(
+    '<this> beats <that>',
+    "^<lead>* (?<object> <plain>{1,5}? ) (?: beats | beat | wins | won | wins out | makes more sense | makes most sense | is the better <any> | 's the better <any> | is the answer | 's the answer | is the way to go | 's the way to go | is the way forward | gets the job | gets the nod | gets my vote | it shall be ) (?<rest> <any>* ) $",
+    (found, said) =>
+      !/^(?:it|that|what|nothing|this|i|we|you|heart|nobody)$/.test(found.part('object')[0]?.lower ?? '') &&
+      !/ (?:me|out|down|working|race|prize|game)\//.test(said.code) &&
+      !has(found.words, 'N'),
+  ),
+  decision(
+    'the plan is <this>',
+    "(?: ^<lead>* (?: so | and )? (?: the | my )? (?: new )? (?: plan | answer | solution | compromise | fix | verdict | ruling | rule ) (?: now )? (?: 's | is | was ) (?: now | to | that | : )? <any> | that 's (?: the plan | what i 'm doing | what we 're doing | how i 'm doing it | how we 're doing it | what 's going in | going in | my decision | the one | the way it 's going | how it 's going to be | what it 's getting | the end of it ) | that settles it | that settled it | that 's that then | from now on | from here on | new rule | rule one | rule number <any> | house rule | lock that in | locked in | call it <number> and be done | that way it is )",
+    (_, said, scene) =>
+      !notYet(said, scene) && !/ (?:tomorrow|today|cutting|plan\/\w* (?:is|'s)\/\w* to\/)/.test(said.code),
+  ),
+  decision(
+    "let's do <thing>",
+    '^<lead>* let us (?: do | have | use | make | try | paint | put | fit | run | build | lay | hang | keep | leave | call it | say ) (?<object> (?: <det> | it | them | <number> | <plain> ) <any>+ )',
+    (found, said, scene) =>
+      !has(found.words, 'N') &&
+      !notYet(said, scene) &&
+      !/ (?:look|see|chat|talk|say|think|go|moving|simple|video|episode|tea|real|honest|that\/\w* (?:there|aside)|start|start|list|sums?|maths?|count|coffee|break)\//.test(
+        said.code,
+      ) &&
+      !/ say\//.test(said.code),
+  ),
+  decision(
+    '<person> chose <thing>',
+    "^<lead>* (?: (?: my | the | our | me and <any>{1,2} | <plain> and (?: i | me ) ) )? (?: <person> | client | customer | owner | wife | missus | boss | designer | architect | missus | herself | himself | committee | family | kids | partner | me | crew | budget | inspector | engineer ) (?: and (?: i | me ) )? (?: 've | have | 's | has )? <adverb>* (?: picked | chosen | chose | settled on | agreed on | agreed | decided | gone for | went for | plumped for | voted for | voted | opted for | talked me into | talked me out of | said no to ) (?<object> <any>* )",
+    (found, said) =>
+      !has(found.words, 'N') &&
+      !/ (?:me|us)\/\w* (?:up|to)\//.test(said.code) &&
+      !/ (?:decided|agreed)\/\w* to\/\w* (?:come|help|call|visit)\//.test(said.code) &&
+      !/ picked\/\w* (?:up|it\/\w* up|me)\//.test(said.code),
+  ),
+  decision(
+    'I slept on it',
+    '^<lead>* (?: (?: i | we | having | after )? (?: slept on it | sleeping on it | thought it over | thinking it over | weighed it up | run the numbers | ran the numbers | priced it up | done the sums ) | on balance | on reflection | all things considered | all in all | after all that | when all is said )',
+    (_, said, scene) => {
+      const next = neighbour(scene, said, 1);
+      return (
+        next !== undefined &&
+        / (?:'m|'re|'s|is|are|went|going|it|prefer|'ll|will)\//.test(next.code) &&
+        next.words.length > 2
+      );
+    },
+  ),
+  decision(
+    'it was going to be <that>, now it is <this>',
+    "^<lead>* (?: (?: now | so | but )* (?: it | they | that | she )? (?: 's | is | are | 're | 'll be | will be ) (?: now | going to be | instead )* | now it 's | now they 're | (?: i | we ) (?: 'm | 're | 've | am | are ) <any> ) (?<object> <any>+ )",
+    (found, said, scene) => {
+      const before = neighbour(scene, said, -1);
+      return (
+        before !== undefined &&
+        !notYet(said, scene) &&
+        !has(found.words, 'N') &&
+        matches(HAD_PLANNED, before) &&
+        (/\bbut\b/.test(said.opener) || / (?:now|instead|i|we)\//.test(said.code))
+      );
+    },
+  ),
+  decision(
+    "I'll go <size>",
+    "^<lead>* (?: so )? (?: (?: i | we ) (?: 'll | will | 'm | 're ) (?: go | going | make it | making it | call it | calling it | have it at | set it at | stick at ) (?: with | for | at | to )? (?<object> <number> <any>{0,5} ) $ | so it 's (?<second> <number> <any>{0,3} ) (?: then | centres | centers | deep | wide | high | thick | long | instead ) $ )",
+    (found, said, scene) => !has(found.words, 'N') && !notYet(said, scene),
+  ),
+  decision(
+    'I can live with <that>',
+    "^<lead>* (?: i | we ) (?: 'll | will ) (?: live with | put up with | make do with | settle for | stick with | stick to | leave (?: it | that | them ) (?: as | at | be | alone | there | like ) ) (?<rest> <any>* )",
+    (found, said) => !has(found.words, 'N') && !/ could\//.test(said.code),
+  ),
+  decision(
+    'I prefer <this>',
+    "^<lead>* <plain>{0,3}? (?: i | we ) (?: prefer | want it | like it better | 'm happy with | am happy with ) (?<object> <any>+ )",
+    (found, said, scene) => {
+      const next = neighbour(scene, said, 1);
+      return (
+        next !== undefined &&
+        /\bso\b/.test(next.opener) &&
+        / (?:going|stays|it|that|'m|goes|having)\//.test(next.code) &&
+        !has(found.words, 'N')
+      );
+    },
+  ),
+  decision(
+    '<size> goes from <this> to <that>',
+    `^<lead>* ${THING} (?: 's | is | are | has | have | 's been | has been )? <adverb>* (?: going | goes | went | gone | come | comes | coming | moved | moves | up | down | dropped | drops | raised | cut )+ (?: up | down | back | out | in )? from <any>{1,4}? to (?<object> <number> <any>* )`,
+    (found, said, scene) =>
+      isThing(found) &&
+      !negated(found) &&
+      !notYet(said, scene) &&
+      !/ (?:temperature|moisture|pressure|humidity|voltage|needle|headroom|price|dial|reading|bill|total|cost|clamp|torqued?|it|that|which)\//.test(
+        said.code,
+      ),
+  ),
+  {
+    // "push catches rather than handles", "two coats and not three": no verb, only the choice and what it is not.
+    name: '<this> rather than <that>, said alone',
+    read: (said, scene) => {
+      if (silent(said, scene) || said.words.length > 10 || said.words.length < 1) return undefined;
+      if (
+        said.words.some((word) => /[SHMV]/.test(word.classes)) ||
+        /^(?:put|got|took|i|we|you|they|he|she|it|that)$/.test(said.words[0]?.lower ?? '')
+      )
+        return undefined;
+      const why = supportOf(said, scene);
+      if (!why.turnedDown || /^(?:not )?(?:\d|\w+ (?:hundred|thousand)|an? |one )/.test(why.turnedDown))
+        return undefined;
+      // "905, not 950" mends a number.
+      if (said.words.every((word) => /[QUL]/.test(word.classes))) return undefined;
+      return draft('decision', said, { ...chosen(said, scene) }, firstWord(said));
+    },
+  },
+  {
+    // "no handles, push catches"
+    name: 'no <this>, <that>',
+    read: (said, scene) => {
+      if (
+        silent(said, scene) ||
+        said.words.length > 5 ||
+        said.words.length < 2 ||
+        said.words[0]?.lower !== 'no'
+      )
+        return undefined;
+      if (said.words.some((word) => /[SHMVfFXL]/.test(word.classes)) || NO_PHRASE.test(said.code))
+        return undefined;
+      const next = neighbour(scene, said, 1);
+      if (!next || next.words[0]?.lower === 'no' || next.words.length > 8) return undefined;
+      const chooses =
+        / (?:i|we)\/\w* (?:'m|'re|am|are|'ll)\//.test(next.code) ||
+        !next.words.some((word) => /[SHMVPb]/.test(word.classes));
+      return chooses
+        ? { kind: 'decision', from: said.index, to: next.index, start: said.words[0].start, end: next.end }
+        : undefined;
+    },
+  },
   {
     // "22 mil chipboard and not boards, because boards squeak": the thing alone, its contrast and its reason.
     name: '<this> and not <that>, because',

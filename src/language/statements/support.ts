@@ -5,7 +5,7 @@ import type { Said } from './words.ts';
 
 /** "on the grounds that", "that way", "so that": a clause that gives a reason without "because". */
 const GIVES_REASON = phrase(
-  "^<lead>* (?: so that | on the grounds | that 's on the grounds | in order to | that way | because of | on account of | for the sake | purely | simply because | the reason | on the basis )",
+  "^<lead>* (?: so that | on the grounds | that 's on the grounds | in order to | that way | because of | on account of | for the sake | purely | simply because | the reason | on the basis | otherwise | or else | or it 'd | or they 'd | that 's why )",
 );
 const WITHIN = phrase(
   '(?: rather than | instead of | in place of | as opposed to | and not <any> | not (?! quite | bad | sure | yet | much | too | so | very | really | even | going | to | been ) (?: the | a | an | in | on | with | <plain> ) )',
