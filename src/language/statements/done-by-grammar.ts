@@ -60,6 +60,9 @@ function isFragment(grammar: Grammar, said: Said, scene: Scene): boolean {
   )
     return false;
   if (!PLACED.test(result.lower) && !workParticiple(result.lower)) return false;
+  if (thing.some((word) => word.classes === 'b' || word.classes.includes('Q')) && !opensSentence(said, scene))
+    return false;
+  if (/^(?:pitched|tested|works|squared)$/.test(result.lower)) return false;
   if (thing.some((word) => word.classes === 'b') || isHowItWasDone(said, scene)) return false;
   const after = words.slice(at + 1);
   if (after.some((word) => /[SHMV]/.test(word.classes))) return false;
@@ -77,6 +80,7 @@ function isFragment(grammar: Grammar, said: Said, scene: Scene): boolean {
   );
 }
 
+const opensSentence = (said: Said, scene: Scene) => neighbour(scene, said, -1) === undefined;
 const isNounLike = (word: Word) => !/[ATPCRQLN]/.test(word.classes) || /[BG]/.test(word.classes);
 
 /** "The cable's run, both ends crimped": the words after a deed told with its helper say how it was done. */
@@ -85,7 +89,11 @@ function isHowItWasDone(said: Said, scene: Scene): boolean {
   const form = before && grammarOf(before)?.form;
   return (
     said.afterPause &&
-    (form === 'passive' || form === 'past' || form === 'perfect') &&
+    (form === 'passive' ||
+      form === 'past' ||
+      form === 'perfect' ||
+      form === 'copula' ||
+      form === 'verbless') &&
     / (?:both|each|all|every|edges|ends|sides)\//.test(said.code)
   );
 }

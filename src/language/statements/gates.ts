@@ -189,7 +189,17 @@ function readInside(said: Said, scene: Scene): Gated | undefined {
   return gated(said, waits, scene, '<work> waits for <gate>');
 }
 
-const isBlockedPart = (found: Found) => found.part('main').some((word) => word.classes.includes('N'));
+/** "No order without a measurement"; but "can't close it without swearing" waits for nothing. */
+const isBlockedPart = (found: Found) =>
+  found.part('main').some((word) => word.classes.includes('N')) &&
+  (!found.words.some(({ lower }) => lower === 'without') ||
+    found
+      .part('gate')
+      .some(({ lower }) =>
+        /^(?:measurement|measurements|measure|measuring|inspection|drawing|drawings|permit|certificate|licence|license|sign-off|approval|test|template|pattern|quote|go-ahead|okay|ok|say-so|signature|survey|check|gasket|primer)$/.test(
+          lower,
+        ),
+      ));
 
 function gated(said: Said, found: Found, scene: Scene, rule: string): Gated {
   return {

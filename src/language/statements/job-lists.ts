@@ -127,6 +127,9 @@ export const JOB_RULES: readonly StatementRule[] = [
   },
 ];
 
+const NOUNS_AS_WELL =
+  /^(?:part|point|square|quarter|coat|ram|plate|bed|board|frame|panel|ply|floor|roof|rail|rope|core|edge|end|face|fence|gauge|grade|house|joint|joist|key|lap|level|line|log|model|mould|nail|number|pin|pipe|pitch|plug|pocket|pole|post|pot|pump|range|ridge|ring|round|score|scale|seat|set|shelf|shim|shoulder|skin|slab|slate|sleeve|slot|step|stock|string|strip|stud|surface|tile|timber|tool|top|track|trim|truss|tube|turn|wall|water|weight|wheel|wire|wood|half|double|lead)$/;
+
 /** Whether a clause that starts with a bare verb is a job and no story told without "I", nor a word to viewers. */
 function isOrder(found: Found, said: Said, scene: Scene): boolean {
   const verb = found.part('verb')[0] as Word;
@@ -159,6 +162,8 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
   const errand = /^(?:buy|order|fetch|grab|phone|email|book|chase|collect|find)$/.test(verb.lower);
   const alone = before === undefined && !verb.classes.includes('b') && (errand || /[TOC]/.test(next.classes));
   if (!led && !alone) return false;
+  // "So it's two layers, quarter inch ply inside": many verbs are nouns as well, and then have no thing after them.
+  if (!errand && NOUNS_AS_WELL.test(verb.lower) && !/[TO]/.test(next.classes)) return false;
   // "I went ahead and cut the hole": the form may be past, and the words before tell a story.
   if (verb.classes.includes('b') && /\band\b/.test(said.opener)) return false;
   // "Get that bent up", "have the drum skimmed": somebody or something is to do it.
