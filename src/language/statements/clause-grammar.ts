@@ -72,8 +72,19 @@ function doerOf(subject: readonly Word[]): Doer {
   return person ? 'person' : 'thing';
 }
 
+/** Several rules ask for the grammar of the same clause; a clause never changes, so it is read once. */
+const readBefore = new WeakMap<Said, Grammar>();
+
 /** Reads the grammar of a clause; undefined for one without words. */
 export function grammarOf(said: Said): Grammar | undefined {
+  const known = readBefore.get(said);
+  if (known) return known;
+  const grammar = readGrammar(said);
+  if (grammar) readBefore.set(said, grammar);
+  return grammar;
+}
+
+function readGrammar(said: Said): Grammar | undefined {
   const { words } = said;
   if (words.length === 0) return undefined;
   const from = leadLength(words);
