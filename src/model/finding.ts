@@ -51,6 +51,9 @@ const ACT_COST: Readonly<Record<Consequence['act'], number>> = {
   derived: 1,
 };
 
+/** Findings about formulas themselves. */
+export const FORMULA_KINDS: ReadonlySet<FindingKind> = new Set(['cycle', 'unit-clash', 'not-run']);
+
 /** Writes a clash up as a finding: its difference, what hangs on it and what it may cost. */
 export function findingOf(
   draft: Draft,
@@ -60,8 +63,10 @@ export function findingOf(
   region?: string,
 ): FindingRow {
   const { itemId: _itemId, ...shown } = clash;
-  const consequences = consequencesOf(draft, clash, region);
-  const apart = difference(clash.now, clash.was);
+  // What is wrong with a formula changes no figure: nothing differs, and nothing hangs on it.
+  const isOfFormula = FORMULA_KINDS.has(clash.kind);
+  const consequences = isOfFormula ? [] : consequencesOf(draft, clash, region);
+  const apart = isOfFormula ? undefined : difference(clash.now, clash.was);
   const hangs = consequences.some((one) => one.act !== 'derived');
   // Said on purpose or measured anew: the new figure holds already, and only what hangs on the old one is left.
   const isSettled = (clash.kind === 'decided' || clash.kind === 'remeasured') && !hangs;

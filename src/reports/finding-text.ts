@@ -81,12 +81,18 @@ function valueText(quantity: SourcedQuantity, other: SourcedQuantity): string {
   return words.join('   ');
 }
 
+function isShown({ now, was }: FindingView, isNow: boolean): boolean {
+  if (was.unit === '') return false;
+  return !isNow || now.value !== was.value || now.unit !== was.unit;
+}
+
 function rows(finding: FindingView): readonly (readonly [string, string])[] {
   const label = valueLabels(finding.kind);
   const list: [string, string][] = [
     [label.now, valueText(finding.now, finding.was)],
     [label.was, valueText(finding.was, finding.now)],
-  ];
+    // A formula that does not run may have no value on either side, or the same on both.
+  ].filter((row, side): row is [string, string] => row.length === 2 && isShown(finding, side === 0));
   if (finding.difference) {
     const { tolerance } = finding;
     const allowed = tolerance ? `   tolerance ${amountText(tolerance)} (${tolerance.from})` : '';
