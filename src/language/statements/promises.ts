@@ -202,8 +202,11 @@ export const PROMISE_RULES: readonly StatementRule[] = [
   ),
   promise(
     'I promised you <thing>, it is coming',
-    "^<lead>* (?: i | we ) (?: 've | have | did )? (?: promised | promise | owe | owed ) (?: you | ye | you lot | y'all | everyone | folks | people | the <any> ) (?<object> <any>+ )",
-    (_, said, scene) => {
+    "^<lead>* (?: i | we ) (?: 've | have | did )? (?: promised | promise | owe | owed ) (?: you | ye | you lot | y'all | everyone | folks | people | the (?<owed> <any> ) ) (?<object> <any>+ )",
+    (found, said, scene) => {
+      // "I owe the back door a coat of paint": owed to the work, and not to viewers.
+      const owedTo = found.part('owed')[0];
+      if (owedTo && !owedTo.classes.includes('J') && !/s$/.test(owedTo.lower)) return false;
       if (/ owe\//.test(said.code)) return true;
       const next = neighbour(scene, said, 1) ?? scene.said[said.index + 1];
       return next !== undefined &&
