@@ -5,7 +5,8 @@ import { stemOf } from './stems.ts';
 const FILLER = new Set(
   `a an the this that these those my your our his her their its of for on in at to from with and by one ones bit bits
   thing things piece pieces own whole actual said same same here there it is be each every all both per now still
-  about just only around`.split(/\s+/),
+  about just only around today yesterday tonight monday tuesday wednesday thursday friday saturday
+  sunday`.split(/\s+/),
 );
 
 /** Where the thing itself ends and what is said of it begins: "top of the bench", "drain from the back wall". */

@@ -89,7 +89,17 @@ function nameWeight(saidName: string, known: string, sentence: string, before: s
     b.stems.filter((stem) => words.has(stem)).length / Math.max(1, b.stems.length);
   // The sill board of a window is another thing than the window, however often the talk names both.
   if (a.head !== b.head && !b.stems.includes(a.head)) return -0.5;
-  const head = a.head === b.head ? 1 : inSentence.has(b.head) ? 0.8 : inBefore.has(b.head) ? 0.4 : 0;
+  // "The kitchen" for the kitchen bench: all that was said is in the known name.
+  const head =
+    a.head === b.head
+      ? 1
+      : moreA.length === 0
+        ? 0.8
+        : inSentence.has(b.head)
+          ? 0.8
+          : inBefore.has(b.head)
+            ? 0.4
+            : 0;
   return head + Math.max(share(new Set(a.stems)), share(inSentence) * 0.8, share(inBefore) * 0.4);
 }
 
