@@ -86,8 +86,7 @@ export function readItems(
     const said =
       at < 0
         ? undefined
-        : (saidAttribute(parse, at, quantity.dimension, quantity.bound) ??
-          quantity.sizeWords?.[0]?.attribute);
+        : (saidAttribute(parse, at, quantity.dimension, quantity.bound) ?? sizeWordOf(quantity));
     const site: Site = {
       parse,
       discourse,
@@ -100,7 +99,7 @@ export function readItems(
     choice.observe?.(site, k, found);
     const claim = found?.proposal?.claim;
     const name = found ? completedName(site, found.name) : quantity.unit === 'mm2' ? CABLE : UNNAMED;
-    const spoken = claim?.attribute ?? said;
+    const spoken = roundOf(site, name, said === 'offset' ? said : (claim?.attribute ?? said));
     const attribute = spoken ?? bareAttribute(site, name);
     const filled = [
       ...(quantity.assumed ?? []),
@@ -149,6 +148,22 @@ export function readItems(
   };
 }
 
+/** The size named beside the number; "clear" alone is left to the thing: a door's width, a gap, a clearance. */
+function sizeWordOf(quantity: ItemQuantity): Attribute | undefined {
+  const size = quantity.sizeWords?.[0]?.attribute;
+  return size === 'clearance' && /\bclear$/i.test(quantity.quote) ? undefined : size;
+}
+
+/** Round things are as wide as their diameter: "the drum is 560 across". */
+function roundOf(site: Site, name: Name, attribute: Attribute | undefined): Attribute | undefined {
+  if (attribute !== 'width') return attribute;
+  const kinds = kindsOf(name);
+  const isRound = kinds.has('round') || kinds.has('pipe') || kinds.has('hole') || name.includes('round');
+  const across =
+    wordAt(site.parse, site.at + 1) === 'across' || /\bacross$/i.test((site.quantity as ItemQuantity).quote);
+  return isRound && across ? 'diameter' : attribute;
+}
+
 /** What the words around a figure tell beside its thing and size. */
 function spokenOf(
   site: Site,
@@ -194,7 +209,10 @@ function bareAttribute(site: Site, name: Name): Attribute {
     )
       return 'height';
   }
-  const clear = wordAt(parse, at + 1) === 'clear' || /^\w+ clear\b/.test(ahead(parse, at + 1, 2));
+  const clear =
+    /\bclear$/i.test((site.quantity as ItemQuantity).quote) ||
+    wordAt(parse, at + 1) === 'clear' ||
+    /^\w+ clear\b/.test(ahead(parse, at + 1, 2));
   return filledInAttribute(
     name,
     clear,

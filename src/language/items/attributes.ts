@@ -218,7 +218,7 @@ export function filledInAttribute(
   const head = headOf(name);
   const measure = head === 'bearing' ? undefined : MEASURE_ATTRIBUTE[head];
   if (measure && isLength(measure)) return measure;
-  if (clear) return kinds.has('opening') ? 'width' : 'clearance';
+  if (clear) return kinds.has('opening') || head === 'stall' || head === 'bay' ? 'width' : 'clearance';
   const own = known.filter((length) => OWN_SIZES.has(length.attribute));
   const like = likeliest(own.length > 0 || !PLACED.test(name.join(' ')) ? own : known, millimetres);
   if (like) return like;

@@ -270,7 +270,40 @@ const USUAL_OF_HEAD = wordTable<Attribute>({
   gasket: 'thickness',
   washer: 'width',
   floor: 'thickness',
+  stall: 'width',
+  bay: 'width',
+  flap: 'width',
+  fender: 'width',
+  transom: 'width',
+  catwalk: 'width',
+  landing: 'width',
+  aisle: 'width',
+  path: 'width',
+  well: 'width',
+  bush: 'diameter',
+  bushing: 'diameter',
+  journal: 'diameter',
+  chuck: 'diameter',
+  arbor: 'diameter',
+  mandrel: 'diameter',
+  grommet: 'diameter',
+  vent: 'diameter',
+  flue: 'diameter',
+  strut: 'length',
+  belt: 'length',
+  slate: 'length',
+  shingle: 'length',
+  stock: 'thickness',
+  'door frame': 'width',
+  'window frame': 'width',
+  runout: 'offset',
+  wobble: 'offset',
+  lap: 'offset',
 });
+
+/** Things of wood and metal that are never as low or short as this: so small a bare size is a thickness. */
+const THIN = 30;
+const MADE_UP: readonly NounKind[] = ['assembly', 'sheet', 'timber', 'space', 'vessel'];
 
 /** Plates and slabs, whose long sizes are lengths. */
 const THICK_WHEN_SMALL = new Set([
@@ -313,6 +346,12 @@ export function usualSize(
           : 'length';
   if (LINES.has(singularHead)) return millimetres <= 40 ? 'diameter' : 'length';
   if (own === 'thickness' && singularHead === 'wall' && millimetres > 1200) return 'height';
+  if (
+    (own === 'height' || own === 'length') &&
+    millimetres <= THIN &&
+    MADE_UP.some((kind) => kinds.has(kind))
+  )
+    return 'thickness';
   if (own && !(own === 'thickness' && millimetres > 200 && !/wall|floor/.test(singularHead))) return own;
   const usual = USUAL_SIZE.find(([kind]) => kinds.has(kind));
   if (!usual) return undefined;

@@ -87,6 +87,11 @@ export const SIZE_RULES: readonly SizeRule[] = [
       /(?<!# )\b(?:too )?(?:deep|long|short|wide|narrow|high|low|tall|thick|thin|proud|out|over|under|shy|down|up) by(?: a| an)?$/,
   },
   {
+    name: 'heart to heart',
+    attribute: 'other',
+    before: /\b(?:heart|centre|center|middle)(?: to |-to-)(?:heart|centre|center|middle)(?: at| is| ,)?$/,
+  },
+  {
     name: 'set back',
     attribute: 'offset',
     after:
@@ -187,5 +192,49 @@ export const SIZE_RULES: readonly SizeRule[] = [
     attribute: 'gap',
     after:
       /^(?:clear |clearance )?(?:(?:on |at )?(?:each|either|both) (?:side|end|way)s?|(?:a|per) (?:side|end)|all (?:a)?round)\b/,
+  },
+  {
+    name: 'out of true',
+    attribute: 'offset',
+    before:
+      /\b(?:out of|outta|off) (?:level|plumb|true|square|line|wind|parallel)(?: by| ,)?$|\b(?:plumb|level|square|true|parallel|diagonals?|runout) (?:to|inside|within)$/,
+  },
+  {
+    name: 'moved a way',
+    attribute: 'offset',
+    before:
+      /\b(?:forward|forwards|back|backwards|sideways|along|inwards?|outwards?|over|aft) by(?: a| about)?$/,
+  },
+  {
+    name: 'bigger or smaller by',
+    attribute: 'offset',
+    after: /^(?:smaller|bigger|larger|taller|too low|too high|low|proud|fat)\b(?! (?:than|the|of))/,
+    before: /\b(?:have|has|had|need|needs|got) to lose(?: about| another)?$/,
+  },
+  {
+    name: 'left over',
+    attribute: 'clearance',
+    after: /^(?:left|to spare|spare)(?: over)?(?: ,| and| at| on| each|$)/,
+  },
+  { name: 'daylight', attribute: 'clearance', before: /\bdaylight(?: of| is| 's)?$/ },
+  {
+    name: 'bored to',
+    attribute: 'diameter',
+    before:
+      /\b(?:bored|reamed|counterbored|opened (?:up|out) to|bore (?:is|'s|of|at)|mikes? (?:up )?at|miked (?:up )?at)(?: out)?(?: to| at)?$/,
+    after: /^through(?: at the \w+)?(?: ,|$)/,
+  },
+  {
+    name: 'tops out at',
+    attribute: 'height',
+    before: /\b(?:tops? out|topped out) at$|\b(?:has|have|needs?|wants?) to lift$|\blifts?$/,
+    after: /^(?:, )?floor-to-(?:roof|ceiling)\b/,
+  },
+  { name: 'there and back', attribute: 'length', after: /^(?:there and back|round trip|long in all)\b/ },
+  {
+    name: 'laid across',
+    attribute: 'width',
+    before:
+      /\b(?:tape|stick|laser|rule|ruler|rod|staff|steel|measured|measure) (?:right )?across (?:the|it|its|my|that|there)(?: [a-z',]+){0,5}$/,
   },
 ];
