@@ -1,0 +1,127 @@
+/** Cuts a memo into words and puts the words of each quantity together as one. */
+import { isTradeNoun } from '../lexicon/trade-nouns.ts';
+import type { Span } from '../notes.ts';
+import { NUMBER_WORDS, UNIT_WORDS } from './word-lists.ts';
+
+/** Place of a quantity; `isCore` when it holds number and unit and nothing else. */
+export interface QuantitySpan extends Span {
+  readonly isCore: boolean;
+}
+
+/** A word before its part of speech is known; `#` stands for a quantity. */
+export interface Raw {
+  readonly lower: string;
+  readonly span: Span;
+  readonly quantity?: number;
+}
+
+// Both cases are spelled out: a pattern with the flags `i` and `u` and classes of letters takes 15 ms to compile.
+const PIECE =
+  /\d+\/\d+|\p{L}\d+\p{L}?\b|\d+(?:[.,:]\d+)*(?:[Ss][Tt]|[Nn][Dd]|[Rr][Dd]|[Tt][Hh])?(?:['"′″]+\d*)*|\p{L}+[Nn]['’][Tt]\b|\p{L}+[Ii][Nn]['’](?!\p{L})|[\p{L}°%]+(?:-\p{L}+)*|['’](?:[SsDdMm]|[Rr][Ee]|[Vv][Ee]|[Ll][Ll]|[Ee][Mm])\b|[.!?…]+|[,;:()—–-]|["'’]/gu;
+
+/** Numbers and units at the edges of a reading's span; the words between them belong to it as well. */
+export function isMeasureWord(lower: string): boolean {
+  if (/^\d/.test(lower) || /^[°%]/.test(lower)) return true;
+  if (NUMBER_WORDS.has(lower) || UNIT_WORDS.has(lower)) return true;
+  return lower.includes('-') && lower.split('-').every(isMeasureWord);
+}
+
+/**
+ * Narrows a quantity's span to its number and unit: "nothing wider than 740" gives 740. Keeps the whole span when
+ * it holds no number that is known here.
+ */
+function coreOf(pieces: readonly Raw[], from: number, to: number): readonly [number, number] {
+  let first = from;
+  let last = to;
+  // A lone letter or "in" is a unit only after a number.
+  while (
+    first <= last &&
+    !(
+      isMeasureWord(pieces[first]?.lower ?? '') &&
+      !/^(?:[a-z]|in|second|minute|min|hour|day)$/.test(pieces[first]?.lower ?? '')
+    )
+  )
+    first++;
+  if (first > last) return [from, to];
+  // Stops at the first word after the number that is no part of a quantity, so that "five inches, not six" is five.
+  let end = first;
+  for (let k = first; k <= last; k++) {
+    const lower = pieces[k]?.lower ?? '';
+    if (isMeasureWord(lower) && lower !== 'in') end = k;
+    else if (!/^(?:and|a|an|of|by|to|or|less|point|plus|give|take|in|-|,)$/.test(lower)) break;
+  }
+  // "an inch", "a couple of mil", "a metre": the article is the number one.
+  if (first > from && /^an?$/.test(pieces[first - 1]?.lower ?? '') && !/^\d/.test(pieces[first]?.lower ?? ''))
+    first--;
+  last = end;
+  return [first, last];
+}
+
+const STRETCHES = new Set([
+  'floor ceiling',
+  'front back',
+  'top bottom',
+  'bow stern',
+  'stem stern',
+  'nose tail',
+  'floor roof',
+]);
+
+/** Makes one word of "wall to wall" and "floor to ceiling": a way of measuring, and no wall. */
+function joinStretches(raw: readonly Raw[]): Raw[] {
+  const out: Raw[] = [];
+  for (let k = 0; k < raw.length; k++) {
+    const from = raw[k] as Raw;
+    const to = raw[k + 2];
+    const joins =
+      raw[k + 1]?.lower === 'to' &&
+      to !== undefined &&
+      isTradeNoun(from.lower) &&
+      (from.lower === to.lower || STRETCHES.has(`${from.lower} ${to.lower}`));
+    if (!joins) {
+      out.push(from);
+      continue;
+    }
+    out.push({ lower: `${from.lower}-to-${to.lower}`, span: { start: from.span.start, end: to.span.end } });
+    k += 2;
+  }
+  return out;
+}
+
+export function pieces(text: string): Raw[] {
+  const found: Raw[] = [];
+  for (const match of text.matchAll(PIECE)) {
+    const lower = match[0]
+      .toLowerCase()
+      .replace(/’/g, "'")
+      .replace(/^(\p{L}{2,}in)'$/u, '$1g');
+    const start = match.index;
+    found.push({ lower, span: { start, end: start + match[0].length } });
+  }
+  return joinStretches(found);
+}
+
+/** Puts each quantity's words together into one; two quantities never share a word. */
+export function collapse(raw: readonly Raw[], spans: readonly QuantitySpan[]): Raw[] {
+  const out: Raw[] = [];
+  const order = spans.map((_, k) => k).sort((a, b) => (spans[a]?.start ?? 0) - (spans[b]?.start ?? 0));
+  let at = 0;
+  for (const quantity of order) {
+    const span = spans[quantity] as QuantitySpan;
+    let from = at;
+    while (from < raw.length && (raw[from] as Raw).span.end <= span.start) from++;
+    let to = from - 1;
+    while (to + 1 < raw.length && (raw[to + 1] as Raw).span.start < span.end) to++;
+    if (to < from) continue;
+    const [first, last] = span.isCore ? [from, to] : coreOf(raw, from, to);
+    for (let k = at; k < first; k++) out.push(raw[k] as Raw);
+    out.push({
+      lower: '#',
+      span: { start: (raw[first] as Raw).span.start, end: (raw[last] as Raw).span.end },
+      quantity,
+    });
+    at = last + 1;
+  }
+  for (let k = at; k < raw.length; k++) out.push(raw[k] as Raw);
+  return out;
+}

@@ -1,0 +1,262 @@
+/** Gives a word its part of speech, from the lists, its ending and its neighbours. */
+import { isTradeNoun, singular } from '../lexicon/trade-nouns.ts';
+import type { Span } from '../notes.ts';
+import { isMeasureWord, type Raw } from './pieces.ts';
+import {
+  ADVERBS,
+  AUXILIARIES,
+  BE,
+  CONJUNCTIONS,
+  DETERMINERS,
+  DIMENSION_WORDS,
+  FILLERS,
+  LIGHT_ADJECTIVES,
+  MODALS,
+  NUMBER_WORDS,
+  OTHER_ADJECTIVES,
+  PAST_FORMS,
+  POSSESSIVES,
+  PREPOSITIONS,
+  PRONOUNS,
+  TELLING_ADJECTIVES,
+  UNIT_WORDS,
+  VERBS,
+} from './word-lists.ts';
+
+export type Tag =
+  | 'noun'
+  | 'verb'
+  | 'participle'
+  | 'be'
+  | 'auxiliary'
+  | 'modal'
+  | 'adjective'
+  | 'adverb'
+  | 'determiner'
+  | 'possessive'
+  | 'genitive'
+  | 'pronoun'
+  | 'preposition'
+  | 'conjunction'
+  | 'number'
+  | 'unit'
+  | 'dimension'
+  | 'filler'
+  | 'quantity'
+  | 'comma'
+  | 'stop';
+
+export interface Word {
+  readonly lower: string;
+  readonly span: Span;
+  readonly tag: Tag;
+  /** Index into the quantities, for the tag `quantity`. */
+  readonly quantity?: number;
+}
+
+const NOUN_ENDING =
+  /(?:tion|ment|ness|ity|ance|ence|ship|hood|age|er|or|board|work|wood|plate|rail|room|post)s?$/;
+const ADJECTIVE_ENDING = /(?:ous|ful|ible|able|ish|ical|ial)$/;
+
+const opensNounPhrase = (tag: Tag | undefined): boolean =>
+  tag === 'determiner' ||
+  tag === 'possessive' ||
+  tag === 'adjective' ||
+  tag === 'genitive' ||
+  tag === 'quantity';
+const takesVerb = (tag: Tag | undefined, lower: string): boolean =>
+  tag === 'modal' ||
+  (tag === 'auxiliary' && lower !== 'got') ||
+  lower === 'to' ||
+  (tag === 'pronoun' && lower !== 'one' && lower !== 'ones');
+
+function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefined): Tag {
+  const before = previous?.tag;
+  const isVerb = VERBS.has(lower);
+  const isNoun = isTradeNoun(lower);
+  if (lower === 'left' && (before === 'number' || before === 'auxiliary' || before === 'pronoun'))
+    return 'participle';
+  if (isVerb && before === 'noun' && isTradeNoun(`${previous?.lower} ${singular(lower)}`)) return 'noun';
+  if (isVerb && !isNoun) {
+    if (PAST_FORMS.has(lower) || (/ed$/.test(lower) && !/^(?:need|feed|bleed|speed|weed|shed)$/.test(lower)))
+      return opensNounPhrase(before) ? 'adjective' : 'participle';
+    return (before === 'determiner' || before === 'possessive') && !/ing$/.test(lower) ? 'noun' : 'verb';
+  }
+  if (isVerb && isNoun) {
+    if (takesVerb(before, previous?.lower ?? '')) return 'verb';
+    if (before === 'pronoun' && /[^s]s$/.test(lower)) return 'verb';
+    if (/[^s]s$/.test(lower) && next?.lower === '#' && !opensNounPhrase(before)) return 'verb';
+    if (
+      before === 'noun' &&
+      /[^s]s$/.test(lower) &&
+      (PREPOSITIONS.has(next?.lower ?? '') || next?.lower === '#')
+    )
+      return 'verb';
+    if (
+      /^(?:the|a|an|my|your|his|her|its|our|their|'em|it|them|this|that|these|those)$/.test(next?.lower ?? '')
+    )
+      return before === undefined ||
+        before === 'stop' ||
+        before === 'comma' ||
+        before === 'conjunction' ||
+        before === 'noun'
+        ? 'verb'
+        : 'noun';
+    return 'noun';
+  }
+  if (isNoun) return 'noun';
+  // An unknown word in -s before a number, with no noun phrase open: "and burns 0.9 litres".
+  if (
+    next?.lower === '#' &&
+    /[^s]s$/.test(lower) &&
+    (before === 'conjunction' || before === 'pronoun' || before === 'adverb')
+  )
+    return 'verb';
+  if (/ly$/.test(lower)) return 'adverb';
+  if (NOUN_ENDING.test(lower)) return 'noun';
+  if (ADJECTIVE_ENDING.test(lower) || /(?:i|g|k|d|t)est$/.test(lower)) return 'adjective';
+  if (/ed$/.test(lower)) return opensNounPhrase(before) ? 'adjective' : 'participle';
+  if (/n't$/.test(lower)) return 'auxiliary';
+  return 'noun';
+}
+
+const isAdjective = (lower: string) =>
+  TELLING_ADJECTIVES.has(lower) || LIGHT_ADJECTIVES.has(lower) || OTHER_ADJECTIVES.has(lower);
+
+/** "that" and its kin stand for a thing unless a noun follows at once. */
+function tagDemonstrative(lower: string, next: Raw | undefined, second: Raw | undefined): Tag {
+  const after = next?.lower ?? '';
+  // "That leaves 1837": a verb, though there are leaves on trees.
+  if (
+    VERBS.has(after) &&
+    /[^s]s$/.test(after) &&
+    /^(?:#|the|a|an|me|us|you|it|to|at|in|on|by|for)$/.test(second?.lower ?? '')
+  )
+    return 'pronoun';
+  if (!/^[\p{L}]/u.test(after)) return after === '#' ? 'determiner' : 'pronoun';
+  if (
+    BE.has(after) ||
+    AUXILIARIES.has(after) ||
+    MODALS.has(after) ||
+    PREPOSITIONS.has(after) ||
+    PRONOUNS.has(after) ||
+    DETERMINERS.has(after) ||
+    POSSESSIVES.has(after) ||
+    CONJUNCTIONS.has(after)
+  )
+    return after === 'one' || after === 'ones' ? 'determiner' : 'pronoun';
+  if (isTradeNoun(after) || isAdjective(after)) return lower === 'which' ? 'pronoun' : 'determiner';
+  if (VERBS.has(after) || ADVERBS.has(after) || /ly$/.test(after)) return 'pronoun';
+  return 'determiner';
+}
+
+/** The part of speech of a word after `previous` and before `next` and `second`. */
+export function tagOf(
+  lower: string,
+  previous: Word | undefined,
+  next: Raw | undefined,
+  second: Raw | undefined,
+): Tag {
+  if (/^[.!?…]/.test(lower)) return 'stop';
+  if (/^[,;:()—–-]$/.test(lower)) return 'comma';
+  if (/^["']$/.test(lower)) return 'filler';
+  if (/^(?:that|this|these|those|which|what)$/.test(lower)) return tagDemonstrative(lower, next, second);
+  if (lower === "'s") return 'be';
+  if (BE.has(lower)) return 'be';
+  if (MODALS.has(lower)) return 'modal';
+  if (/^m\d+s?$/.test(lower)) return 'noun';
+  if (lower.includes('-to-')) return previous?.tag === 'quantity' ? 'dimension' : 'noun';
+  if (lower === 'one' || lower === 'ones') return lower === 'one' && countsNoun(next) ? 'number' : 'pronoun';
+  if (isCompound(lower, next)) return 'noun';
+  if (/^\d/.test(lower) || NUMBER_WORDS.has(lower) || (lower.includes('-') && isMeasureWord(lower)))
+    return lower === 'oh' ? 'filler' : 'number';
+  if (lower === 'can' && opensNounPhrase(previous?.tag)) return 'noun';
+  if (AUXILIARIES.has(lower)) return 'auxiliary';
+  if (POSSESSIVES.has(lower))
+    return lower === 'her' && !/^[\p{L}#]/u.test(next?.lower ?? '') ? 'pronoun' : 'possessive';
+  if (/(?:self|selves)$/.test(lower) && lower.length > 5) return 'adverb';
+  if (lower === 'there') return BE.has(next?.lower ?? '') ? 'pronoun' : 'adverb';
+  if (PRONOUNS.has(lower) && !DETERMINERS.has(lower)) return 'pronoun';
+  if (DETERMINERS.has(lower)) return 'determiner';
+  if (previous?.tag === 'number' && UNIT_WORDS.has(lower)) return 'unit';
+  if (opensNounPhrase(previous?.tag) && isTradeNoun(lower) && !isAdjective(lower)) return 'noun';
+  if (isDimensionWord(lower, previous, next)) return 'dimension';
+  if (lower === 'less' || lower === 'minus' || lower === 'plus') return 'preposition';
+  if (lower === 'so') return 'conjunction';
+  if (lower === 'left' && (previous?.tag === 'auxiliary' || previous?.tag === 'pronoun')) return 'participle';
+  if (isAdjective(lower)) return tagAdjective(lower, previous, next);
+  if (PREPOSITIONS.has(lower)) return 'preposition';
+  if (FILLERS.has(lower))
+    return opensNounPhrase(previous?.tag) && previous?.tag !== 'quantity' ? 'noun' : 'filler';
+  if (CONJUNCTIONS.has(lower)) return 'conjunction';
+  if (ADVERBS.has(lower)) return 'adverb';
+  return tagOpen(lower, previous, next);
+}
+
+/** "1210 wide", "wider than": says which way was measured; "the tall wall" does not. */
+function isDimensionWord(lower: string, previous: Word | undefined, next: Raw | undefined): boolean {
+  if (!DIMENSION_WORDS.has(lower)) return false;
+  if (next?.lower === 'than') return true;
+  if (previous?.tag === 'quantity') return !isTradeNoun(next?.lower ?? '') || !isTradeNoun(lower);
+  return previous?.tag === 'adverb' && /^(?:across|clear)$/.test(lower);
+}
+
+/** Words such as "back", "top" and "inside" name a part when an article stands before and no noun after. */
+function tagAdjective(lower: string, previous: Word | undefined, next: Raw | undefined): Tag {
+  if (PREPOSITIONS.has(lower) && !opensNounPhrase(previous?.tag)) {
+    const after = next?.lower ?? '';
+    if (DETERMINERS.has(after) || POSSESSIVES.has(after) || after === 'of') return 'preposition';
+  }
+  if (FILLERS.has(lower) && (previous === undefined || previous.tag === 'stop') && next?.lower === ',')
+    return 'filler';
+  if (isTradeNoun(lower)) {
+    const after = next?.lower ?? '';
+    const nounFollows =
+      /^[\p{L}]/u.test(after) &&
+      !BE.has(after) &&
+      !CONJUNCTIONS.has(after) &&
+      !PREPOSITIONS.has(after) &&
+      !PRONOUNS.has(after) &&
+      !DETERMINERS.has(after) &&
+      !AUXILIARIES.has(after) &&
+      !MODALS.has(after) &&
+      (!VERBS.has(after) || isTradeNoun(after)) &&
+      !ADVERBS.has(after);
+    if (!nounFollows || after === 'one') {
+      if (previous?.tag === 'quantity' && ADVERBS.has(lower)) return 'adverb';
+      if (previous?.tag === 'preposition' && ADVERBS.has(lower)) return 'adverb';
+      if (after === 'one') return 'adjective';
+      const opens = previous === undefined || previous.tag === 'stop';
+      return opensNounPhrase(previous?.tag) || (opens && lower.endsWith('side')) ? 'noun' : tagBare(lower);
+    }
+  }
+  return 'adjective';
+}
+
+/** "one spot", "one end": a number, where "the west one is" stands for a thing. */
+function countsNoun(next: Raw | undefined): boolean {
+  const after = next?.lower ?? '';
+  if (!/^\p{L}{3,}/u.test(after) || isAdjective(after)) return false;
+  if (isTradeNoun(after)) return true;
+  return !(
+    BE.has(after) ||
+    MODALS.has(after) ||
+    AUXILIARIES.has(after) ||
+    PREPOSITIONS.has(after) ||
+    CONJUNCTIONS.has(after) ||
+    PRONOUNS.has(after) ||
+    DETERMINERS.has(after) ||
+    ADVERBS.has(after) ||
+    VERBS.has(after) ||
+    FILLERS.has(after) ||
+    UNIT_WORDS.has(after) ||
+    NUMBER_WORDS.has(after)
+  );
+}
+
+/** "covering boards", "glazing bar": the first word alone would be a verb. */
+const isCompound = (lower: string, next: Raw | undefined): boolean =>
+  next !== undefined && VERBS.has(lower) && isTradeNoun(`${lower} ${singular(next.lower)}`);
+
+const tagBare = (lower: string): Tag =>
+  ADVERBS.has(lower) ? 'adverb' : isTradeNoun(lower) ? 'noun' : 'adjective';
