@@ -1,0 +1,245 @@
+import type { Attribute } from '../../notes.ts';
+import { backOverFillers, each, onOverFillers, PhraseTable } from '../../phrases.ts';
+import { BEFORE_BOUND } from '../../rules/bound-words.ts';
+import type { Amount, Room } from '../../rules/rule.ts';
+import { wordAt } from '../../rules/rule.ts';
+import { EACH_AFTER, SIZE_AFTER, SIZE_NOUNS } from '../../rules/size-words.ts';
+
+/** How surely the words about a bare number make it a quantity. */
+type Grade = 'sure' | 'likely' | 'none';
+
+export interface Evidence {
+  readonly grade: Grade;
+  readonly why: string;
+  readonly attribute?: Attribute;
+}
+
+/** Words directly before a bare number that state a value. */
+const STATES_VALUE = new PhraseTable<Grade>([
+  ...each<Grade>(
+    'sure',
+    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, taken off, took off, take off, takes off, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
+  ),
+  ...each<Grade>(
+    'likely',
+    "'s, 're, is, are, was, were, be, at, it 's, that 's, so, to, of, in, with, or, and, than, have, has, having, takes, take, wants, want, needs, need, got, get, gets, hit, hits, does, do, turns, same, same as, the, a, an, that, this, on, run, goes, go, going, went, up, just, only, exactly, now, still, even, stays at, stay at, good for, like, another, by, for, around, into, off, over, under, above, below",
+  ),
+]);
+
+/** "Chickens, eleven.", "Visitors, seven.": so many of what is named in the plural. */
+const countedBefore = (room: Room, amount: Amount) =>
+  amount.value < 13 &&
+  Number.isInteger(amount.value) &&
+  wordAt(room, amount.from - 1) === ',' &&
+  /^\p{L}{3,}[^s'’\W]s$/u.test(wordAt(room, amount.from - 2));
+
+/** A thing named and its value, said as a note: "Hull, 1,180." "Motor, 610." */
+function namedBefore(room: Room, amount: Amount): boolean {
+  if (
+    wordAt(room, amount.from - 1) !== ',' &&
+    wordAt(room, amount.from - 1) !== ':' &&
+    wordAt(room, amount.from - 1) !== '-'
+  )
+    return false;
+  const sentence = room.tokens[amount.from]?.sentence;
+  let words = 0;
+  for (let index = amount.from - 2; room.tokens[index]?.sentence === sentence && index >= 0; index--) {
+    if (room.tokens[index]?.kind !== 'word' || ++words > 5) return false;
+  }
+  return words > 0 && ends(room, amount.to);
+}
+
+const ends = (room: Room, at: number) => /^(?:[.,;:!?]|\.+|…|)$/.test(wordAt(room, at));
+
+function aloneInSentence(room: Room, amount: Amount): boolean {
+  const token = room.tokens[amount.from];
+  const before = room.tokens[amount.from - 1];
+  return (!before || before.sentence !== token?.sentence) && ends(room, amount.to);
+}
+
+/** "330 of brick", "fifty of clear air": a measure of some stuff, not a part of a number of things. */
+function ofStuff(room: Room, amount: Amount): boolean {
+  if (wordAt(room, amount.to) !== 'of') return false;
+  const stuff = room.tokens[amount.to + 1];
+  if (stuff?.kind !== 'word') return false;
+  return !/^(?:the|my|our|his|her|their|its|it|them|these|those|us|you|that|this|what|which|all|course|any|each|every)$/.test(
+    stuff.word,
+  );
+}
+
+const DATUM_AFTER = new PhraseTable<true>(
+  each(
+    true,
+    'off the, off a, off any, off each, off my, off that, up from, down from, back from, in from, out from, above the, below the, from the, to the top, to the underside, to the centre, to the center, to the bottom, to the edge, to the floor, to the ceiling, to the middle, to the face, to the outside, to the inside, under the, over the top, inside, outside, at the widest, at the narrowest, at the front, at the back, at the top, at the bottom, at one end, at each end, at the far end, at the near end, at the door, at the turn, on the nose, even, bang on, dead, dead on, on the button, on the dot, spot on, on the high side, on the low side, on the tall side, flat, on deck, at the waterline, floor to ceiling, inside to inside, outside to outside, face to face, end to end, side to side, all told, in total, all in, in all, finished, rough, on the drawing, on the tape, on the flat, between the, between centres',
+  ),
+);
+
+/** What goods are priced by: "165 a yard", "eleven fifty a piece", "sixty for the lot". */
+export const PRICED_BY = new PhraseTable<true>(
+  each(
+    true,
+    'a sheet, a bag, a yard, a pop, a piece, a day, a load, a tin, a box, a roll, a bottle, a length, a board, a plank, a pair, a go, a cube, a tonne, a ton, a pallet, per sheet, per bag, per day, per load, the pair, the lot, for the lot, for the pair, for the job, for the tin, for the sheet, all in for, cash, plus vat, plus tax, plus shipping, plus delivery',
+  ),
+);
+
+/** Words of comparison behind a number: "twenty more", "ten less than the bed", "five longer". */
+const COMPARED =
+  /^(?:more|less|longer|shorter|wider|narrower|higher|lower|taller|deeper|shallower|thicker|thinner|bigger|smaller|closer|further|farther)$/;
+
+function compared(room: Room, amount: Amount): boolean {
+  const word = wordAt(room, amount.to);
+  if (!COMPARED.test(word)) return false;
+  // "twenty more to do" counts; "twenty more." and "twenty less than the bed" measure.
+  if (!/^(?:more|less)$/.test(word)) return true;
+  return amount.value >= 10 && /^(?:|[.,;]|than|then)$/.test(wordAt(room, amount.to + 1));
+}
+
+const PRONOUN_AFTER = /^(?:it|that|he|she|they)$/;
+const BE_AFTER = /^(?:'s|is|was|'ll|will|must|should|has|shall)$/;
+
+/** "four fifty it is", "1772 must he be", "seven fifty-four the treads should be": the value said first. */
+function valueFirst(room: Room, amount: Amount): boolean {
+  const [first, second] = [wordAt(room, amount.to), wordAt(room, amount.to + 1)];
+  if (PRONOUN_AFTER.test(first) && BE_AFTER.test(second)) return true;
+  if (/^(?:must|should)$/.test(first) && PRONOUN_AFTER.test(second)) return true;
+  if (!/^(?:the|my|those|these)$/.test(first)) return false;
+  return [2, 3, 4].some(
+    (step) =>
+      /^(?:should|must|ought)$/.test(wordAt(room, amount.to + step)) &&
+      [1, 2].some((on) => wordAt(room, amount.to + step + on) === 'be'),
+  );
+}
+
+/** Stuff that comes in thicknesses, so that a bare number before it is one: "eighteen ply", "thirty polystyrene". */
+export const SHEET_STUFF =
+  /^(?:ply|plywood|shutterply|marine|mdf|osb|chipboard|hardboard|plasterboard|drywall|polystyrene|foam|insulation|celotex|glass|perspex|acrylic|polycarbonate|plate|sheet|ally|aluminium|aluminum|steel|stainless|birch|larch|oak|pine|ash|teak|mahogany|iroko|meranti|spruce|cork|rubber|batten|battens|box|tube|rod|bar|copper|conduit)$/;
+
+export function evidenceAfter(room: Room, amount: Amount): Evidence | undefined {
+  if (PRICED_BY.startingAt(room.tokens, amount.to)) return { grade: 'sure', why: 'what goods are priced by' };
+  if (compared(room, amount)) return { grade: 'sure', why: `"${wordAt(room, amount.to)}" behind it` };
+  if (valueFirst(room, amount)) return { grade: 'sure', why: 'the value said first' };
+  const at = onOverFillers(room.tokens, amount.to);
+  const size = SIZE_AFTER.startingAt(room.tokens, at);
+  if (size) return { grade: 'sure', why: `"${wordAt(room, size.from)}" behind it`, attribute: size.meaning };
+  if (EACH_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'so much on each' };
+  if (faceToFace(room, at)) return { grade: 'sure', why: 'a place it is measured from' };
+  if (DATUM_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'a place it is measured from' };
+  if (ofStuff(room, amount)) return { grade: 'sure', why: `of ${wordAt(room, amount.to + 1)}` };
+  return undefined;
+}
+
+/** "wall to wall", "bumper to bumper", "heart to heart": one place twice. */
+function faceToFace(room: Room, at: number): boolean {
+  return (
+    wordAt(room, at + 1) === 'to' &&
+    /^\p{L}{3,}$/u.test(wordAt(room, at)) &&
+    wordAt(room, at) === wordAt(room, at + 2)
+  );
+}
+
+/** Words of size before the number, as they are said on the mainland: "the board is long 240, thick 18". */
+const SIZE_BEFORE: ReadonlyMap<string, Attribute> = new Map([
+  ['wide', 'width'],
+  ['broad', 'width'],
+  ['high', 'height'],
+  ['tall', 'height'],
+  ['long', 'length'],
+  ['deep', 'depth'],
+  ['thick', 'thickness'],
+]);
+
+function evidenceBefore(room: Room, amount: Amount): Evidence | undefined {
+  let at = backOverFillers(room.tokens, amount.from);
+  const said = SIZE_BEFORE.get(wordAt(room, at - 1));
+  if (said && ends(room, amount.to))
+    return { grade: 'sure', why: `"${wordAt(room, at - 1)}" before it`, attribute: said };
+  if (faceToFace(room, at - 3)) return { grade: 'sure', why: 'between two places' };
+  let best: Grade = 'none';
+  for (let steps = 0; steps < 5; steps++) {
+    const noun = SIZE_NOUNS.get(wordAt(room, at - 1));
+    if (noun) return { grade: 'sure', why: `"${wordAt(room, at - 1)}" before it`, attribute: noun };
+    const hit = STATES_VALUE.endingAt(room.tokens, at);
+    const hedge = BEFORE_BOUND.endingAt(room.tokens, at);
+    if (hit?.meaning === 'sure' && !leavesFew(room, hit.to, amount))
+      return { grade: 'sure', why: `after "${spoken(room, hit.from, hit.to)}"` };
+    if (hit) best = 'likely';
+    const step = hit ?? hedge;
+    if (!step) break;
+    at = backOverFillers(room.tokens, step.from);
+  }
+  return best === 'likely' ? { grade: 'likely', why: 'in the place of a value' } : undefined;
+}
+
+/** "that leaves five": so many of them; "that leaves 1,837 to stand in" measures. */
+function leavesFew(room: Room, to: number, amount: Amount): boolean {
+  const few = Number.isInteger(amount.value) && amount.value < 10 && !amount.number.fraction;
+  return few && /^(?:leaves|leaving|me|another|every)$/.test(wordAt(room, to - 1));
+}
+
+const spoken = (room: Room, from: number, to: number) =>
+  room.tokens
+    .slice(from, to)
+    .map((token) => token.word)
+    .join(' ');
+
+/** Words before a number that count or name and so ask for a noun behind it, or belong to talk. */
+const COUNTS_BEFORE =
+  /^(?:have|'ve|has|had|all|of|page|number|route|episode|about|some|another|other|and|or|than|than|every|am|'m|i|you|we|they|he|who|year|only|like|me|us|him|them|age|aged|no|not|number|day|days|week)$/;
+
+/** "1945", "nineteen ninety-six": by itself a year as likely as a length. */
+function likeYear(room: Room, amount: Amount): boolean {
+  if (amount.value < 1850 || amount.value > 2035 || !Number.isInteger(amount.value)) return false;
+  return room.tokens[amount.from]?.kind === 'number' ? amount.value >= 1900 : amount.number.splitAfter === 2;
+}
+
+/** ", 898, square as", "bored 22,", "lapped a hundred and fifteen, like I said": nothing is counted behind it. */
+function standsAlone(room: Room, amount: Amount): boolean {
+  const next = room.tokens[amount.to];
+  const closed = ends(room, amount.to) || (next?.kind === 'word' && !followedByThing(room, amount));
+  if (!closed || likeYear(room, amount)) return false;
+  const before = room.tokens[amount.from - 1];
+  if (!before) return false;
+  if (before.kind === 'mark') return /^[,:-]$/.test(before.word) && ends(room, amount.to);
+  return before.kind === 'word' && !COUNTS_BEFORE.test(before.word) && !/\d/.test(before.word);
+}
+
+/** A sign that is no punctuation belongs to the number and makes it something unknown: "100 ₡". */
+const unknownSign = (room: Room, at: number) =>
+  room.tokens[at]?.kind === 'mark' && !/^[.,;:!?…()[\]{}'"&/+*–—-]+$/.test(wordAt(room, at));
+
+export function evidenceOf(room: Room, amount: Amount): Evidence {
+  const glued = room.tokens[amount.to]?.spaced === false && room.tokens[amount.to]?.kind === 'word';
+  if (glued && room.tokens[amount.from]?.kind === 'number') return { grade: 'none', why: 'part of a name' };
+  if (unknownSign(room, amount.to)) return { grade: 'none', why: 'an unknown sign behind it' };
+  const after = evidenceAfter(room, amount);
+  if (after) return after;
+  if (amount.plusMinus !== undefined) return { grade: 'sure', why: 'it has a tolerance' };
+  if (amount.group) return { grade: 'sure', why: 'it stands in a list of sizes' };
+  const before = evidenceBefore(room, amount);
+  if (before?.grade === 'sure') return before;
+  if (amount.boundSaid && amount.bound !== 'about') return { grade: 'sure', why: 'it has a bound' };
+  if (countedBefore(room, amount)) return { grade: 'none', why: 'so many of them' };
+  if (namedBefore(room, amount)) return { grade: 'sure', why: 'a thing and its value' };
+  if (amount.high !== undefined) return before ?? { grade: 'likely', why: 'a range' };
+  if (before) return before;
+  if (aloneInSentence(room, amount)) return { grade: 'likely', why: 'a sentence of its own' };
+  if (amount.rule === '<count> <size>s' || amount.rule === 'the <size>s')
+    return { grade: 'likely', why: 'a size said as a thing' };
+  if (SHEET_STUFF.test(wordAt(room, amount.to)) && amount.value >= 3)
+    return { grade: 'likely', why: `so much of ${wordAt(room, amount.to)}` };
+  if (standsAlone(room, amount)) return { grade: 'likely', why: 'said by itself' };
+  if (amount.number.fraction && (amount.number.denominator ?? 0) >= 4)
+    return { grade: 'likely', why: 'a fraction of an inch' };
+  return { grade: 'none', why: 'no unit, no word of size and no place of a value' };
+}
+
+/** "so 905 people", "in 22 boards" were counts already; "to two hundred miles" has a unit. What is left: a noun. */
+export function followedByThing(room: Room, amount: Amount): boolean {
+  const article = /^(?:a|an|the|that|this|same)$/.test(wordAt(room, amount.from - 1));
+  if (article) return false;
+  const next = room.tokens[amount.to];
+  if (next?.kind !== 'word' || ends(room, amount.to)) return false;
+  return !/^(?:so|and|but|or|now|then|because|since|for|to|with|on|in|at|not|which|that|when|if|until|till|as|by|from|of|instead|again|after|before|once|today|is|was|too|over|right|there|here|flat|good|give|plus|minus|less|than|either|max|min|'s|i|it|we|he|she|they|you|what|where|while|though|like|even|still|yet|already|mid|across|around|through|between|under|into|per|each|all|this|bang|dead|exactly)$/.test(
+    next.word,
+  );
+}

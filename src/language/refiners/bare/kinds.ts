@@ -1,0 +1,177 @@
+import { each, PhraseTable } from '../../phrases.ts';
+import { localMoney } from '../../rules/money.ts';
+import type { Amount, Room } from '../../rules/rule.ts';
+import { wordAt } from '../../rules/rule.ts';
+import { dimensionOfUnit } from '../../units/read-unit.ts';
+import { saidBefore } from '../../units/said-before.ts';
+import { type Kind, kindOf, usualUnit } from '../../units/spoken-of.ts';
+import { speaksOf } from '../../units/surroundings.ts';
+import { type Evidence, evidenceAfter, PRICED_BY } from './evidence.ts';
+import { type Meaning, TAPE_PARTS } from './lengths.ts';
+import { close, REMEMBERED, subjectIsPronoun } from './neighbours.ts';
+
+const HERE_AFTER = new PhraseTable<true>(
+  each(
+    true,
+    'in here, in there, outside, out there, this morning, last night, overnight, right now, in the shop, in the shed, in the garage, in the workshop, in the barn, in the sun, in the shade, under this tarp, today, tonight, first thing, at night, by noon, out here, degrees',
+  ),
+);
+const HEAT_SUBJECT = /^(?:it|outside|inside|thermometer|temperature|temp|shop|shed|workshop|room|air)$/;
+
+function asHeat(room: Room, amount: Amount): Meaning | undefined {
+  if (amount.value < -30 || amount.value > 130 || amount.number.fraction) return undefined;
+  const unit = room.region === 'US' || (room.region === '' && room.house === 'us') ? 'degF' : 'degC';
+  // "It was seventy one. In here, so it kicked off": a recogniser's full stop.
+  const stop = /^[.,]$/.test(wordAt(room, amount.to)) ? amount.to + 1 : amount.to;
+  const here = HERE_AFTER.startingAt(room.tokens, stop) !== undefined;
+  const subject = [2, 3, 4].some((back) => HEAT_SUBJECT.test(wordAt(room, amount.from - back)));
+  const warm = speaksOf(room, 'heat', amount.from, amount.to, 14);
+  const verb =
+    /^(?:'s|was|is|hit|hits|got|gets|gone|to|at|now|still|only|dropped|below|above|under|over|than|finally|nearly|about|up|down|be|minus|negative)$/.test(
+      wordAt(room, amount.from - 1),
+    );
+  // "the second coat goes on if it's above ten".
+  const forecast =
+    /^(?:above|over|below|under)$/.test(wordAt(room, amount.from - 1)) &&
+    /^(?:'s|is|gets|stays|goes)$/.test(wordAt(room, amount.from - 2)) &&
+    wordAt(room, amount.from - 3) === 'it' &&
+    amount.value < 60 &&
+    speaksOf(room, 'process', amount.from, amount.to, 14);
+  if (forecast) return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it must be' };
+  if (!verb || !((here && (subject || warm)) || (warm && subject && !evidenceAfter(room, amount))))
+    return undefined;
+  return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
+}
+
+const TURNS =
+  /^(?:countershaft|spindle|shaft|motor|engine|pulley|fan|blade|blower|impeller|prop|propeller|chuck|cutter|grinder|wheel|drum|rotor|headstock|lathe|router|drill)$/;
+
+/** "so the countershaft does 475", "566 on the rev counter". */
+function asTurning(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (amount.value < 20) return undefined;
+  const around = (at: number) => wordAt(room, at) === 'flat' && wordAt(room, at + 1) === 'out';
+  const flatOut = [...Array(9).keys()].some((step) => around(amount.from - step) || around(amount.to + step));
+  const known = out.slice(-REMEMBERED).some((other) => other.unit === 'rpm');
+  if (amount.value >= 100 && flatOut && (known || amount.value <= 6000)) {
+    return { value: amount.value, unit: 'rpm', dimension: 'speed', why: 'turns of a shaft, flat out' };
+  }
+  const verb = /^(?:does|do|turns|turn|spins|at|of)$/.test(wordAt(room, amount.from - 1));
+  const subject = [2, 3, 4].some((back) => TURNS.test(wordAt(room, amount.from - back)));
+  const revs = [...Array(26).keys()].some((back) => {
+    const token = room.tokens[amount.from - 1 - back];
+    return (
+      token?.sentence === room.tokens[amount.from]?.sentence &&
+      /^(?:rev|revs|rpm|tach|tacho|tachometer)$/.test(token?.word ?? '')
+    );
+  });
+  const runs = /^(?:does|turns|spins)$/.test(wordAt(room, amount.from - 1)) && subject;
+  if (!runs && !revs) return undefined;
+  if (!verb && !revs) return undefined;
+  return { value: amount.value, unit: 'rpm', dimension: 'speed', why: 'turns of a shaft' };
+}
+
+/** Tyres are spoken of in pounds or bar without the unit. Common practice, no source. */
+function asPressure(room: Room, amount: Amount): Meaning | undefined {
+  const subject = [...Array(5).keys()].some((back) =>
+    /^(?:tyre|tyres|tire|tires)$/.test(wordAt(room, amount.from - 2 - back)),
+  );
+  if (!subject || amount.value > 150 || evidenceAfter(room, amount)) return undefined;
+  const psi = amount.value > 8;
+  return {
+    value: amount.value,
+    unit: psi ? 'psi' : 'bar',
+    dimension: 'pressure',
+    why: 'how hard tyres are pumped',
+  };
+}
+
+function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const weighs = [1, 2, 3].some((back) =>
+    /^(?:weigh|weighs|weighed|weighing|weight)$/.test(wordAt(room, amount.from - back)),
+  );
+  const scale =
+    speaksOf(room, 'weight', amount.from, amount.to, 12) &&
+    amount.value >= 20 &&
+    subjectIsPronoun(room, amount);
+  if ((!weighs && !scale) || evidenceAfter(room, amount)) return undefined;
+  const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
+  const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
+  return { value: amount.value, unit, dimension: 'mass', why: 'what something weighs' };
+}
+
+/** What the nearest telling word says that a bare number measures, in the unit that was said last for it. */
+function asKind(
+  room: Room,
+  amount: Amount,
+  kind: Kind | undefined,
+  out: readonly Amount[],
+): Meaning | undefined {
+  if (!kind || evidenceAfter(room, amount) || amount.number.fraction) return undefined;
+  const last = out.slice(-REMEMBERED).findLast((other) => other.dimension === kind.dimension && other.unit);
+  const money = kind.dimension === 'money' ? localMoney(room.region) : undefined;
+  const unit =
+    last?.unit && close(last.value, amount.value, 6)
+      ? last.unit
+      : (money ?? usualUnit(room, kind.dimension, amount.value));
+  return unit ? { value: amount.value, unit, dimension: kind.dimension, why: kind.why } : undefined;
+}
+
+/** "Disc still says one oh five oh": a number that was said of something before and of nothing by length. */
+function saidAgain(room: Room, amount: Amount): Meaning | undefined {
+  if (amount.value < 100) return undefined;
+  const same = (room.context.knownFigures ?? []).filter((figure) => figure.value === amount.value);
+  const unit = same[same.length - 1]?.unit;
+  const dimension = unit && dimensionOfUnit(unit);
+  if (!unit || !dimension || same.some((figure) => figure.unit !== unit)) return undefined;
+  if (/^(?:length|money|time)$/.test(dimension)) return undefined;
+  return { value: amount.value, unit, dimension, why: 'the unit that the number had before' };
+}
+
+/** A measure other than a length, told by its thing, by words about it or by what was said before. */
+export function otherKind(
+  room: Room,
+  amount: Amount,
+  evidence: Evidence,
+  out: readonly Amount[],
+): Meaning | undefined {
+  const heat = asHeat(room, amount);
+  if (heat) return heat;
+  const tape = amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
+  const before = evidence.grade === 'none' || tape ? undefined : saidBefore(room, amount);
+  const thing = before && dimensionOfUnit(before.unit);
+  if (before && thing && thing !== 'length') {
+    return { ...before, dimension: thing, why: 'the unit that its thing was said in before' };
+  }
+  const again = evidence.grade === 'none' || tape ? undefined : saidAgain(room, amount);
+  if (again) return again;
+  return (
+    asPrice(room, amount) ??
+    asKind(room, amount, kindOf(room, amount), out) ??
+    asPressure(room, amount) ??
+    asTurning(room, amount, out) ??
+    asWeight(room, amount, out) ??
+    wiring(room, amount, out)
+  );
+}
+
+function asPrice(room: Room, amount: Amount): Meaning | undefined {
+  if (!PRICED_BY.startingAt(room.tokens, amount.to) || amount.number.fraction) return undefined;
+  const why = 'what goods are priced by';
+  return { value: amount.value, unit: localMoney(room.region), dimension: 'money', why };
+}
+
+const CABLE_SIZES = new Set([1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70]);
+
+/** "the heater gets its own run in four": after a cable's size, the next one needs no unit. */
+function wiring(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const cable = out
+    .slice(-REMEMBERED)
+    .some(
+      (other) =>
+        other.unit === 'mm2' &&
+        Math.abs((room.tokens[other.from]?.sentence ?? 0) - (room.tokens[amount.from]?.sentence ?? 0)) <= 1,
+    );
+  const said = wordAt(room, amount.from - 1) === 'in' || !Number.isInteger(amount.value);
+  if (!cable || !CABLE_SIZES.has(amount.value) || !said) return undefined;
+  return { value: amount.value, unit: 'mm2', dimension: 'area', why: 'the size of another cable' };
+}
