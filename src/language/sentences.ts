@@ -187,6 +187,9 @@ function goesOnPlanning(words: readonly RawWord[], i: number): boolean {
 
 function opensAt(words: readonly RawWord[], i: number): boolean {
   const word = words[i] as RawWord;
+  // "do it once, so", "I've done it before.": a time, with nothing after it to open.
+  const ends = i === words.length - 1 || words[i + 1]?.afterPause === true;
+  if (ends && i > 0 && /^(?:once|before|after|since)$/.test(word.lower) && !word.afterPause) return false;
   // "I'm after stripping the wall" has just been done, and tells of no other time.
   if (
     word.lower === 'after' &&
@@ -236,7 +239,7 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
 const PARTICLES = new Set('in on up down off out through over back away together done here'.split(' '));
 /** Verb forms that need a subject of their own. */
 const NEEDS_SUBJECT =
-  /^(?:is|are|was|were|has|have|had|will|can|must|needs?|wants?|gets|goes|comes|came|went|takes|sits|stays|arrived|landed|turned|isn't|aren't|hasn't|haven't|won't|can't|doesn't|don't|didn't)$|(?:'s|'re|'ve|'ll|'d)$/;
+  /^(?:is|are|was|were|has|have|had|will|can|must|needs?|wants?|gets|goes|comes|came|went|takes|sits|stays|arrived|landed|turned|made|got|took|fits|leaves|holds|weighs|reads|says|said|makes|gives|looks|runs|measures|hangs|shows|leaks|isn't|aren't|hasn't|haven't|won't|can't|doesn't|don't|didn't)$|(?:'s|'re|'ve|'ll|'d)$/;
 /** Words that no plain subject reaches back over. */
 const STOPS = new Set(
   (

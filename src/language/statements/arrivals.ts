@@ -57,7 +57,9 @@ const CARRIER = /\b(truck|lorry|van|courier|delivery|postman|pallet|driver|order
 function isGoods(found: Found): boolean {
   const subject = found.part('subject');
   if (has(subject, 'E')) return false;
-  const words = subject.map((word) => word.lower);
+  // "Tuesday the hinges came": the day is no part of the goods.
+  const dated = subject.length > 1 && subject[0]?.classes.includes('D') && subject[1]?.classes.includes('T');
+  const words = subject.slice(dated ? 1 : 0).map((word) => word.lower);
   if (words.some((word) => CARRIER.test(word))) return true;
   return (
     !words.some((word) => WHO.test(word)) &&
@@ -87,7 +89,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<thing> came',
     true,
     phrase(
-      "^<lead>* (?<subject> <plain>{1,8}?) (?: 's | has | have | 've )? (?: <adverb> | been )* (?: arrived | came | come | landed | showed up | turned up | rocked up | got here | made it here | was delivered | were delivered | was waiting | were waiting | rolled up | delivered | got delivered | showed ) (?<rest> <any>* )",
+      "^<lead>* (?<subject> <plain>{1,8}?) (?: 's | has | have | 've )? (?: <adverb> | been )* (?: arrived | came | come | landed | showed up | turned up | rocked up | got here | made it here | made it <day> | was delivered | were delivered | was waiting | were waiting | rolled up | delivered | got delivered | showed ) (?<rest> <any>* )",
     ),
     (found) => {
       const verb = found.words[found.words.length - found.part('rest').length - 1]?.lower ?? '';

@@ -114,7 +114,7 @@ export const MISHAP_RULES: readonly StatementRule[] = [
   ),
   problem(
     '<water> coming <in>',
-    "(?<subject> <plain>{0,3}? (?: water | rain | damp | moisture | oil | diesel | fuel | dust | smoke | fumes | exhaust | light | daylight | draught | draughts | air | gas | steam | coolant | sand | frost | snow | wind ) ) (?: 's | is | are | was | were | has | have | keeps )? <adverb>* (?: coming | pouring | dripping | seeping | leaking | getting | weeping | running | blowing | spraying | comes | pours | drips | seeps | leaks | gets | runs | blows | sprays | got | came | pooling | pools | collecting | collects | sits | sitting | standing | tracking | wicking | creeping | escaping ) (?: in | out | through | down | past | under | up | round | behind | into | from | everywhere | all | between | on | at | where )",
+    "(?<subject> <plain>{0,3}? (?: water | rain | damp | moisture | oil | diesel | fuel | dust | smoke | fumes | exhaust | light | daylight | draught | draughts | air | gas | steam | coolant | sand | frost | snow | wind ) ) (?: 's | is | are | was | were | has | have | keeps )? <adverb>* (?: coming | pouring | dripping | seeping | leaking | getting | weeping | running | blowing | spraying | comes | pours | drips | seeps | leaks | gets | runs | blows | sprays | got | came | pooling | pools | collecting | collects | sits | sitting | standing | tracking | wicking | creeping | escaping ) (?: in | through | past | under | behind | into | everywhere | all over | down the <any> | up through | round | between | out of the <any> )",
     (found, said) =>
       !has(found.words, 'N') &&
       !says(said, / (?:hot|cold|tap|taps|on\/\w* at|now\/\w* comes|lovely|supply|connected|i|we)\//),

@@ -88,7 +88,7 @@ const FAULT_RULES: readonly StatementRule[] = [
   problem(
     "<thing> won't <fit>",
     phrase(
-      "(?<subject> <any>{0,6}? ) (?: will not | do not | does not | did not | 's not | is not | are not | can not | would not | has not | have not ) (?: <adverb> | quite | even )* (?<verb> fit | fits | fitting | clear | clearing | go | close | closing | open | opening | reach | reaching | turn | turning | start | starting | run | running | line | lining | seal | sealing | hold | holding | match | meet | work | working | come | budge | move | spin | drain | draining | latch | lock | seat | stick | grip | charge | charging | fire | pump | light | stay | staying | switch | fire up | come on | cure | set | dry | take | bond | bite | level | square | true | straight | plumb | budge | getting | kick | kicked | kicking | biting | gripping | sticking | firing | charging | pumping | going | shut | shutting | flow | prime | mesh | engage | disengage | release | tighten | undo | loosen | slide | swing | drop | lift | retract | fill | empty | flush | fold | track | feed | cool | heat | boil | idle | rev | respond | read | cut out | steer | brake | stop | putting <any>{1,2} out ) (?<rest> <any>* )",
+      "(?<subject> <any>{0,6}? ) (?: will not | do not | does not | did not | 's not | is not | are not | can not | would not | has not | have not ) (?: <adverb> | quite | even )* (?<verb> fit | fits | fitting | clear | clearing | go | close | closing | open | opening | reach | reaching | turn | turning | start | starting | run | running | line | lining | seal | sealing | hold | holding | match | meet | work | working | come | budge | move | spin | drain | draining | latch | lock | seat | stick | grip | charge | charging | fire | pump | light | stay | staying | switch | fire up | come on | cure | set | dry | take | bond | bite | level | square | true | straight | plumb | budge | getting | kick | kicked | kicking | biting | gripping | sticking | firing | charging | pumping | shut | shutting | flow | prime | mesh | engage | disengage | release | tighten | undo | loosen | slide | swing | retract | fill | empty | flush | fold | track | feed | cool | heat | boil | idle | rev | respond | read | cut out | steer | brake | stop | putting <any>{1,2} out ) (?<rest> <any>* )",
     ),
     (found, said, scene) => {
       const subject = found.part('subject');
@@ -366,6 +366,7 @@ const FAULT_RULES: readonly StatementRule[] = [
     (found) =>
       subjectIsThing(found) &&
       !has(found.part('subject'), 'D') &&
+      !/[RC]/.test(found.part('subject')[0]?.classes ?? '') &&
       !/^(?:lot|last|rest|gutters|screws|bolts|boards)$/.test(found.part('subject').at(-1)?.lower ?? ''),
   ),
   problem(
