@@ -1,6 +1,6 @@
 import { each, PhraseTable } from '../phrases.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
-import { wordAt } from '../rules/rule.ts';
+import { tidy, wordAt } from '../rules/rule.ts';
 import { SIZE_AFTER } from '../rules/size-words.ts';
 
 const BETWEEN = new PhraseTable<true>(
@@ -26,13 +26,15 @@ function changesBefore(room: Room, at: number): boolean {
 
 /** Gives both ends of a range one unit. */
 function sameUnit(low: Amount, high: Amount): readonly [Amount, Amount] | undefined {
-  const unitOf = (from: Amount) => ({
+  const withUnitOf = (bare: Amount, from: Amount): Amount => ({
+    ...bare,
+    value: tidy(bare.value * (from.factor ?? 1)),
     ...(from.unit ? { unit: from.unit } : {}),
     ...(from.dimension ? { dimension: from.dimension } : {}),
   });
   if (low.unit && high.unit && low.unit !== high.unit) return undefined;
-  if (!low.unit) return [{ ...low, ...unitOf(high) }, high];
-  if (!high.unit) return [low, { ...high, ...unitOf(low) }];
+  if (!low.unit) return [withUnitOf(low, high), high];
+  if (!high.unit) return [low, withUnitOf(high, low)];
   return [low, high];
 }
 

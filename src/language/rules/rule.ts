@@ -30,6 +30,8 @@ export interface Amount {
   /** Unit as spoken, or as taken from a neighbour or the house; absent while the number is bare. */
   readonly unit?: UnitKey;
   readonly dimension?: Dimension;
+  /** From the said unit to `unit`, where they differ: 0.001 for a micron. A neighbour without a unit takes it too. */
+  readonly factor?: number;
   /** True when the unit was not said with the number or its list. */
   readonly unitAssumed?: boolean;
   /** "an inch", "a metre": the article was the number. */
@@ -96,6 +98,7 @@ export function amountOf(
     bound: 'exact',
     role: 'figure',
     ...(unit ? { unit: unit.key } : {}),
+    ...(unit?.factor === undefined ? {} : { factor: unit.factor }),
     ...(unit?.dimension ? { dimension: unit.dimension } : {}),
   };
 }

@@ -93,3 +93,11 @@ test.each([
   });
   expect(quantities[0]).toMatchObject({ value, unit });
 });
+
+test.each([
+  ['The water tank holds ninety', '90 L'],
+  ['the diesel drum took two hundred', '200 L'],
+  ['the rack holds ninety', '90 mm'],
+])('"%s": what a vessel holds: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

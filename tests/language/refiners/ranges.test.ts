@@ -8,6 +8,7 @@ test.each([
   ['from 40 to 50 kilos', '40-50 kg between'],
   ['two or three mil of play', '2-3 mm between'],
   ['thirty or forty kilos', '30-40 kg between'],
+  ['between 40 and 50 microns', '0.04-0.05 mm between'],
 ])('"%s" is a range: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });

@@ -85,6 +85,21 @@ function asPressure(room: Room, amount: Amount): Meaning | undefined {
   };
 }
 
+const VESSELS =
+  /^(?:tank|tanks|cistern|bladder|drum|drums|barrel|barrels|bucket|buckets|sump|boiler|cylinder|bowser|jerrycan|jerrycans|butt)$/;
+
+/** "The tank holds ninety": what goes into a vessel. */
+function asContents(room: Room, amount: Amount): Meaning | undefined {
+  const verb = [1, 2].find((back) =>
+    /^(?:holds|held|hold|takes|took)$/.test(wordAt(room, amount.from - back)),
+  );
+  if (verb === undefined || amount.number.fraction || evidenceAfter(room, amount)) return undefined;
+  const subject = [1, 2, 3].some((back) => VESSELS.test(wordAt(room, amount.from - verb - back)));
+  const unit = usualUnit(room, 'volume', amount.value);
+  if (!subject || !unit) return undefined;
+  return { value: amount.value, unit, dimension: 'volume', why: 'what a vessel holds' };
+}
+
 function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
   const weighs = [1, 2, 3].some((back) =>
     /^(?:weigh|weighs|weighed|weighing|weight)$/.test(wordAt(room, amount.from - back)),
@@ -147,6 +162,7 @@ export function otherKind(
   return (
     asPrice(room, amount) ??
     asKind(room, amount, kindOf(room, amount), out) ??
+    asContents(room, amount) ??
     asPressure(room, amount) ??
     asTurning(room, amount, out) ??
     asWeight(room, amount, out) ??
