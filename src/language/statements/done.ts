@@ -33,6 +33,12 @@ const isWork = (found: Found) => isWorkOn(found.part('verb')[0], found.part('obj
 const NO_PIECES =
   set(`knees back hands hand fingers feet arms eyes head hair wrist wrists shoulder shoulders voice battery-life rain sun wind snow
   mosquitoes midges pigeons frost tide stars moon clouds weather forecast bugs stars birds tide kettle heating telly music dog radio`);
+/** "My knees are finished": the speaker wears out, and nothing is done. A boat's knees and a chair's back are work. */
+const BODY = /^(?:knees?|hands?|fingers?|feet|foot|arms?|eyes?|wrists?|shoulders?|back|head|voice)$/;
+const saidOfBody = (found: Found) => {
+  const subject = found.part('subject').map((word) => word.lower);
+  return BODY.test(subject.at(-1) ?? '') && subject.includes('my');
+};
 const saidOfMedia = (found: Found) => has(found.part('subject'), 'E');
 const saidOfPerson = (found: Found) =>
   isOne(found.part('subject'), PERSONAL) || has(found.part('subject').slice(-1), 'J');
@@ -117,6 +123,7 @@ export const DONE_RULES: readonly StatementRule[] = [
     `^<lead>* ${THING} ${BE} ${ADVERBS} (?<verb> <done> ) (?<rest> <any>* )`,
     (found) =>
       !isOne(found.part('subject'), PERSONAL) &&
+      !saidOfBody(found) &&
       !saidOfMedia(found) &&
       isResult(found) && { sure: mends(found) || has(found.part('verb'), 'F') },
   ),
