@@ -54,7 +54,8 @@ export function setFigure(work: Working, event: FigureSet): void {
   acceptByHand(work, item, handClaim(work, place, quantity));
   for (const finding of work.draft.findingsOn(slot)) {
     if (finding.memoId === work.memo.id) continue;
-    const settledBy = { choice: 'correct', at: event.at, ...(event.reason ? { reason: event.reason } : {}) };
+    const reason = event.reason ? { reason: event.reason } : {};
+    const settledBy = { choice: 'correct', at: event.at, ...reason, value: quantity };
     work.draft.put({ table: 'findings', row: { ...finding, status: 'settled', settledBy } });
   }
 }

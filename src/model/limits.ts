@@ -269,6 +269,11 @@ const CLASSES: ReadonlyMap<string, ReadonlySet<string>> = new Map(
   ).map(([name, members]) => [stemOf(name), new Set(members.split(' ').map(stemOf))]),
 );
 
+/** Things that are bought whole. */
+const IS_BROUGHT = new Set(
+  ['machine', 'appliance'].flatMap((name) => [...(CLASSES.get(stemOf(name)) ?? [])]),
+);
+
 /** Ways through: they are not what goes through them. */
 const PASSAGES = new Set(
   'door doorway opening hatch window gap gate alcove hole aperture room wall floor entrance frame arch passage stair staircase'
@@ -317,6 +322,8 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
   const classes = [...stemsOf(`${limit.said} ${limit.about} ${limit.source.quote}`)];
   const isMember = classes.some((name) => CLASSES.get(name)?.has(head));
   if (isMember) evidence += 0.4;
+  // A fridge or a lathe is not built where it stands: it has to come through.
+  if (isUniversal && through && IS_BROUGHT.has(head)) evidence += 0.4;
   if (isUniversal && COMING.test(talk)) evidence += 0.2;
   const isTotal = limit.dimension === 'mass' && TOTAL.test(`${note.item} ${place.before} ${place.sentence}`);
   if (isTotal) evidence += 0.3;

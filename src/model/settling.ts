@@ -28,8 +28,13 @@ export function wordsOfFinding({
 
 /** Marks the finding as settled and lets the chosen side stand. */
 export function settle(work: Working, finding: FindingRow, event: FindingSettled): void {
-  const { choice, at, reason } = event;
-  const settledBy = { choice, at, ...(reason === undefined ? {} : { reason }) };
+  const { choice, at, reason, value } = event;
+  const settledBy = {
+    choice,
+    at,
+    ...(reason === undefined ? {} : { reason }),
+    ...(value === undefined ? {} : { value }),
+  };
   work.draft.put({ table: 'findings', row: { ...finding, status: 'settled', settledBy } });
   const sides = sidesOf(work, finding);
   if (!sides) return;

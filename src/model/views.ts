@@ -133,7 +133,13 @@ export interface FindingView {
   readonly next: string;
   readonly consequences: readonly Consequence[];
   readonly status: 'open' | 'settled';
-  readonly settledBy?: { readonly choice: string; readonly at: string; readonly reason?: string };
+  readonly settledBy?: {
+    readonly choice: string;
+    readonly at: string;
+    readonly reason?: string;
+    /** The right value, when neither side was it. */
+    readonly value?: Quantity;
+  };
   /** Higher is dearer to get wrong: orders first, irreversible before reversible. */
   readonly cost: number;
 }

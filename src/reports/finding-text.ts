@@ -101,8 +101,9 @@ function rows(finding: FindingView): readonly (readonly [string, string])[] {
   list.push(['why', oneLine(finding.why)]);
   for (const consequence of finding.consequences) list.push(['on it', consequenceText(consequence)]);
   if (finding.settledBy) {
-    const { choice, at, reason } = finding.settledBy;
-    list.push(['settled', `${choice}, ${at.slice(0, 10)}${reason ? `: ${oneLine(reason)}` : ''}`]);
+    const { choice, at, reason, value } = finding.settledBy;
+    const chosen = value ? `${choice} ${amountText(value)}` : choice;
+    list.push(['settled', `${chosen}, ${at.slice(0, 10)}${reason ? `: ${oneLine(reason)}` : ''}`]);
   } else if (finding.next) list.push(['next', oneLine(finding.next)]);
   return list;
 }

@@ -92,7 +92,7 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
     `why: ${escapeMarkdown(finding.why)}`,
     ...finding.consequences.map((consequence) => escapeMarkdown(consequenceText(consequence))),
     settledBy
-      ? `settled on ${dayOf(settledBy.at)}: ${settledBy.choice}${settledBy.reason ? `, ${escapeMarkdown(settledBy.reason)}` : ''}`
+      ? `settled on ${dayOf(settledBy.at)}: ${settledBy.choice}${settledBy.value ? ` ${amountText(settledBy.value)}` : ''}${settledBy.reason ? `, ${escapeMarkdown(settledBy.reason)}` : ''}`
       : `next: ${escapeMarkdown(finding.next)}`,
   );
 }

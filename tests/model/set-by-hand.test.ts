@@ -109,7 +109,12 @@ test('a figure set by hand stands, and settles the doubts about it', () => {
     },
   ]);
   expect(benchOf(project)).toEqual(['920 mm stands']);
-  expect(findingViews(project.rows)[0]?.settledBy).toEqual({ choice: 'correct', at: AT, reason: 'taped it' });
+  expect(findingViews(project.rows)[0]?.settledBy).toEqual({
+    choice: 'correct',
+    at: AT,
+    reason: 'taped it',
+    value: { value: 920, unit: 'mm' },
+  });
 });
 
 test('a figure set for a thing nobody spoke of makes the thing', () => {

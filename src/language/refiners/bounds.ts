@@ -100,6 +100,8 @@ function isDatum(room: Room, at: number, cue: BoundCue): boolean {
   if (cue !== 'above' && cue !== 'below') return false;
   // "ticks over at 650", "over to 12 volts".
   if (wordAt(room, at) === 'over' && /^(?:at|to)$/.test(wordAt(room, at + 1))) return true;
+  // "The lid over it is 12 thick": where the thing is.
+  if (/^(?:it|them|that|this|these|those|there|him|her)$/.test(wordAt(room, at + 1))) return true;
   const before = wordAt(room, at - 1);
   return /^(?:left|hanging|turned|went|handed|bent|put|bridge|all|start|roll|rolled|came|come)$/.test(before);
 }
@@ -226,6 +228,24 @@ function clearanceAskedFor(room: Room, amount: Amount): boolean {
   return false;
 }
 
+/** "The flue has to clear the beam by 50": what must stay free may be more, never less. */
+function clearsBy(room: Room, amount: Amount): boolean {
+  const by = backOverFillers(room.tokens, amount.quoteFrom) - 1;
+  if (wordAt(room, by) !== 'by') return false;
+  const sentence = room.tokens[by]?.sentence;
+  for (let index = by - 1; index > by - 8 && room.tokens[index]?.sentence === sentence; index--) {
+    if (!/^(?:clear|miss)$/.test(wordAt(room, index))) continue;
+    return /^(?:to|must|should|gotta)$/.test(wordAt(room, index - 1));
+  }
+  return false;
+}
+
+/** A bound that a whole way of speaking gives, where no word beside the number does. */
+function boundInPassing(room: Room, amount: Amount, limit: number): Bound {
+  if (allItCarries(room, amount, limit)) return 'at-most';
+  return clearanceAskedFor(room, amount) || clearsBy(room, amount) ? 'at-least' : 'exact';
+}
+
 /** "at least", "nothing wider than", "three psi tops", "just shy of": what the words say of the number. */
 export const bounds: Refiner = {
   name: 'bounds and hedges',
@@ -247,9 +267,7 @@ function withBound(room: Room, amount: Amount, limit: number): Amount {
   const stronger = after && RANK[after.bound] > RANK[before.bound] ? after : undefined;
   let bound = stronger?.bound ?? before.bound;
   if (bound === 'exact' && amount.number.loose) bound = 'about';
-  if (bound === 'exact' && (allItCarries(room, amount, limit) || clearanceAskedFor(room, amount))) {
-    bound = allItCarries(room, amount, limit) ? 'at-most' : 'at-least';
-  }
+  if (bound === 'exact') bound = boundInPassing(room, amount, limit);
   const quoteFrom = Math.min(amount.quoteFrom, before.bound === 'exact' ? amount.quoteFrom : before.from);
   const settled = amount.bound === 'between' || amount.plusMinus !== undefined;
   const kept = settled || RANK[amount.bound] > RANK[bound] ? amount.bound : bound;

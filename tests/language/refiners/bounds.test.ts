@@ -13,6 +13,8 @@ test.each([
   ['no flame within three metres of the locker', '3 m at-least'],
   ['the joint is level to half a mil', '0.5 mm at-most'],
   ['two seven fifty all up at the very most', '2750 mm at-most'],
+  ['the flue has to clear the beam by 50', '50 mm at-least'],
+  ['the boom must clear the wheelhouse by 200 mm', '200 mm at-least'],
 ])('"%s" has a bound: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
@@ -41,6 +43,14 @@ test.each([
   ['the nuts are done up to 45 newton metres', '45 N.m'],
   ['40 mil and no paint', '40 mm'],
   ['40 mil is the size', '40 mm'],
+])('"%s" has none: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ['the lid over it is 12 thick', '12 mm'],
+  ['the door clears the step by 20', '20 mm'],
+  ['we have to clear the yard by Friday, the skip is 3 metres long', '3 m'],
 ])('"%s" has none: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });

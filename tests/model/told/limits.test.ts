@@ -63,3 +63,13 @@ test.each([
   story.hand({ kind: 'finding-settled', findingId: finding?.id ?? '', choice });
   expect(story.limits()).toEqual([left]);
 });
+
+test('what has to come in is held to the way in, also when the way is only called "it"', () => {
+  const story = new ToldStory()
+    .hear('The shelf is 27 thick. The side gate is 640 wide, so nothing over 620 comes in through it.')
+    .hear('The freezer is 900 wide. The loft is 1900 wide.');
+  expect(story.limits()).toEqual([
+    'anything comes in through side gate width at-most 620 mm for anything comes in through side gate',
+  ]);
+  expect(story.found()).toEqual(['limit: freezer width 620 mm -> 900 mm']);
+});

@@ -1,4 +1,6 @@
 import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
+import type { Attribute } from '../../notes.ts';
+import { sentenceSubject } from '../anchor.ts';
 import { MEASURE_ATTRIBUTE } from '../attributes.ts';
 import { inMillimetres, isNoThing, usualSize } from '../fitness.ts';
 import { ahead, behind, phraseFrom, wordAt } from '../parse.ts';
@@ -7,14 +9,31 @@ import type { Frame, Site } from '../site.ts';
 const OVER =
   /\b(no|nothing|anything|not one|never)\b((?: (?!more |less )\w+){0,3}?)((?: (?:through|in|on|into) (?:\w+ ){0,3}\w+)?)(?: (?:'s|is|are|to|can|may|must|should|shall|'ll|will|be|carry|take|hold|weigh|go|goes|stand))* (?:over|wider|taller|longer|heavier|bigger|deeper|thicker|higher|larger|above|more)(?: than)?$/;
 const PASSES =
-  /^(?:(?:comes?|goes|going|fits?|gets?|passes|passing|coming|stood|stands|up|in|through|on|into) ?)+(?:(?:it|that|this door|the \w+|here|there)\b)?/;
+  /^(?:(?:comes?|goes|going|fits?|gets?|passes|passing|coming|stood|stands|up|in|through|on|into|under|past|between|beneath|onto|over|out|down) ?)+(?:(?:it|that|this door|the \w+|here|there)\b)?/;
 
-const said = (site: Site) =>
-  site.discourse
-    .antecedent(site.parse.sentenceStart[site.parse.sentenceOf[site.at] as number] as number, {
-      dimension: 'length',
-    })
-    ?.join(' ') ?? 'it';
+/** The thing that "it" means: the one this sentence began with, else what was spoken of before. */
+const said = (site: Site) => {
+  const { parse, at, discourse } = site;
+  const start = parse.sentenceStart[parse.sentenceOf[at] as number] as number;
+  const subject = sentenceSubject(site);
+  const named = subject && !subject.pronoun && subject.last < at ? discourse.meaningOf(subject) : undefined;
+  return (named ?? discourse.antecedent(start, { dimension: 'length' }))?.join(' ') ?? 'it';
+};
+
+/** What may pass is measured as the way itself was: a hatch said to be 710 wide takes nothing over 690 wide. */
+function measureOfWay(site: Site, where: string): Attribute | undefined {
+  if (/\b(?:under|beneath)\b/.test(where)) return 'height';
+  const way = where.replace(/^.*\b(?:through|into|in|between|past|down|up)\b ?(?:the |a |an )?/, '');
+  if (way === '' || !kindsOf(way.split(' ')).has('opening')) return undefined;
+  const limit = inMillimetres(site.quantity.value, site.quantity.unit);
+  const near = site.discourse.known
+    .lengthsOf(way)
+    .map((length) => ({ ...length, off: Math.abs(Math.log(length.millimetres / limit)) }))
+    .sort((a, b) => a.off - b.off)[0];
+  // A way far bigger than the bound was measured the other way round.
+  return near && near.off < NEAR_WAY ? near.attribute : 'width';
+}
+const NEAR_WAY = 0.25;
 
 /** A bound on whatever meets it, not on a thing of its own. Known gap: "if it's over 740 it stays outside". */
 export const limitOnAnything: Frame = {
@@ -24,6 +43,10 @@ export const limitOnAnything: Frame = {
     ['nothing over [690] wide goes through the hatch', 'anything goes through hatch'],
     ['he says no machine over [400 kg]', 'any machine'],
     ["I don't want anything over [82 in] going through the door", 'anything going through door'],
+    [
+      'The side gate is 940 wide, so nothing over [900] comes in through it',
+      'anything comes in through side gate',
+    ],
   ],
   leaves: ['no more than [8 in] from the box', 'the bench is no wider than [600]'],
   read: (site) => {
@@ -44,10 +67,10 @@ export const limitOnAnything: Frame = {
       .trim()
       .split(/\s+/);
     const head = singular(noun.split(' ').at(-1) ?? '');
+    const length = inMillimetres(site.quantity.value, site.quantity.unit);
     const usual = noun
-      ? (MEASURE_ATTRIBUTE[head] ??
-        usualSize([head], head, kindsOf([head]), inMillimetres(site.quantity.value, site.quantity.unit)))
-      : undefined;
+      ? (MEASURE_ATTRIBUTE[head] ?? usualSize([head], head, kindsOf([head]), length))
+      : measureOfWay(site, where);
     return {
       name,
       binds: name.join(' '),
