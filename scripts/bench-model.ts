@@ -76,7 +76,7 @@ function readText(store: ProjectStore, text: string): unknown {
   return readMemo(text, {
     units: 'metric',
     recordedAt: '2027-01-01T08:00:00Z',
-    ...whatIsKnown(store, text),
+    ...whatIsKnown(store.rows, text),
   });
 }
 

@@ -1,8 +1,7 @@
 /** What the project knows that helps to read a memo's words: the things it may name, their figures, the open tasks. */
 import type { KnownFigure, ReadContext } from './language/notes.ts';
 import { nameStems } from './model/names.ts';
-import type { ClaimRow } from './model/rows.ts';
-import type { ProjectStore } from './store/store.ts';
+import type { ClaimRow, ProjectRows } from './model/rows.ts';
 
 /**
  * How many things of the project a memo is read with: those whose names share most with its words. A memo of an hour
@@ -10,15 +9,16 @@ import type { ProjectStore } from './store/store.ts';
  */
 const MOST_KNOWN_ITEMS = 400;
 
+/** What a memo of these words is read with. Costs by the words of the text, not by the size of the project. */
 export function whatIsKnown(
-  store: ProjectStore,
+  rows: ProjectRows,
   text: string,
 ): Required<Pick<ReadContext, 'knownItems' | 'knownFigures' | 'openTasks'>> {
-  const items = store.itemsNear(nameStems(text), MOST_KNOWN_ITEMS);
+  const items = rows.itemsNear(nameStems(text), MOST_KNOWN_ITEMS);
   return {
     knownItems: items.flatMap((item) => [item.name, ...item.aliases]),
-    knownFigures: knownFrom(items.flatMap((item) => store.rows.claimsOf(item.id))),
-    openTasks: store.rows.openTasks().map((task) => task.gist),
+    knownFigures: knownFrom(items.flatMap((item) => rows.claimsOf(item.id))),
+    openTasks: rows.openTasks().map((task) => task.gist),
   };
 }
 

@@ -142,7 +142,7 @@ export class MemoTaking {
     const { readMemo } = await import('./language/pipeline.ts');
     const { units, region } = projectInfo(this.#store.rows);
     const place = region ? { region } : {};
-    return readMemo(text, { units, ...place, recordedAt, ...whatIsKnown(this.#store, text) }).notes;
+    return readMemo(text, { units, ...place, recordedAt, ...whatIsKnown(this.#store.rows, text) }).notes;
   }
 
   #taken(memoId: string): Taken {

@@ -214,6 +214,18 @@ export interface MemoNotes {
   readonly corrections: readonly CorrectionNote[];
 }
 
+/** What a memo holds in which nothing was read. */
+export const NO_NOTES = {
+  figures: [],
+  decisions: [],
+  tasks: [],
+  done: [],
+  arrivals: [],
+  problems: [],
+  promises: [],
+  corrections: [],
+} as const satisfies MemoNotes;
+
 /** One step of the pipeline, for `hearwright read --trace`. */
 export interface TraceStep {
   readonly stage: string;

@@ -2,7 +2,7 @@ import { findRepairs } from './heard/find-repairs.ts';
 import { mendText } from './heard/mended-text.ts';
 import { placeBack } from './heard/place-back.ts';
 import { readItems } from './items/assign-items.ts';
-import type { ReadContext, Reading } from './notes.ts';
+import { NO_NOTES, type ReadContext, type Reading } from './notes.ts';
 import { readQuantities } from './quantities.ts';
 import { splitSentences } from './sentences.ts';
 import { readStatements } from './statements/read-statements.ts';
@@ -37,16 +37,7 @@ function readWords(text: string, context: ReadContext): Reading {
 function nothingIn(text: string): Reading {
   const why = 'too many control characters: these bytes are no text';
   return {
-    notes: {
-      figures: [],
-      decisions: [],
-      tasks: [],
-      done: [],
-      arrivals: [],
-      problems: [],
-      promises: [],
-      corrections: [],
-    },
+    notes: NO_NOTES,
     trace: [
       { stage: 'talk', rule: 'no talk', span: { start: 0, end: text.length }, outcome: 'dropped', why },
     ],

@@ -1,4 +1,5 @@
 /** Views of the rows: what the command line, the screen and the pages ask for. Nothing here changes anything. */
+import { NO_NOTES } from '../language/notes.ts';
 import { keepNotes } from './keep-notes.ts';
 import { nameStems } from './names.ts';
 import { reviewsOf } from './replay.ts';
@@ -38,7 +39,7 @@ export function memoView(rows: ProjectRows, id: string): MemoView | undefined {
 
 function viewOfMemo(rows: ProjectRows, memo: MemoRow, findingCount: number): MemoView {
   const { id } = memo;
-  const read = memo.notes ?? EMPTY_NOTES;
+  const read = memo.notes ?? NO_NOTES;
   const notes = keepNotes(id, read, memo.utterances, reviewsOf(rows, memo));
   const text = memo.text ?? '';
   const summary: MemoSummary = {
@@ -59,17 +60,6 @@ function viewOfMemo(rows: ProjectRows, memo: MemoRow, findingCount: number): Mem
     ...(memo.dropped ? { droppedSpeech: memo.dropped } : {}),
   };
 }
-
-const EMPTY_NOTES = {
-  figures: [],
-  decisions: [],
-  tasks: [],
-  done: [],
-  arrivals: [],
-  problems: [],
-  promises: [],
-  corrections: [],
-} as const;
 
 interface FindingFilter {
   readonly status?: 'open' | 'settled';

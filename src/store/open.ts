@@ -1,4 +1,4 @@
-import { chmodSync, closeSync, existsSync, openSync, readSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, openSync, readSync, rmSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import SqliteDatabase from 'better-sqlite3';
 import { EXIT, Problem } from '../problem.ts';
@@ -19,14 +19,20 @@ export function createDatabase(file: string): Database {
     });
   }
   if (file !== MEMORY) closeSync(openSync(file, 'wx', 0o600));
-  const db = new SqliteDatabase(file);
-  settle(db);
-  db.transaction(() => {
-    layOut(db);
-    db.pragma(`application_id = ${APPLICATION_ID}`);
-    db.pragma(`user_version = ${FORMAT}`);
-  })();
-  return db;
+  try {
+    const db = new SqliteDatabase(file);
+    settle(db);
+    db.transaction(() => {
+      layOut(db);
+      db.pragma(`application_id = ${APPLICATION_ID}`);
+      db.pragma(`user_version = ${FORMAT}`);
+    })();
+    return db;
+  } catch (error) {
+    // A file that was never filled would stand in the way of the next try, and look like a stranger's.
+    if (file !== MEMORY) rmSync(file, { force: true });
+    throw error;
+  }
 }
 
 /**
@@ -41,6 +47,7 @@ export function openDatabase(file: string): Database {
       next: 'make one with: hearwright init',
     });
   }
+  if (statSync(file).size === 0) throw neverMade(file);
   if (!hasSqliteHeader(file)) throw notAProject(file);
   let db: Database | undefined;
   try {
@@ -79,6 +86,15 @@ function hasSqliteHeader(file: string): boolean {
     closeSync(handle);
   }
   return bytes.toString('latin1') === HEADER;
+}
+
+function neverMade(file: string): Problem {
+  return new Problem(`${file} is empty: making the project was cut off`, {
+    code: 'project-missing',
+    exitCode: EXIT.damaged,
+    kept: 'no memo was in it yet',
+    next: 'make it again: hearwright init',
+  });
 }
 
 function notAProject(file: string): Problem {

@@ -2,7 +2,7 @@ import type { Database } from 'better-sqlite3';
 import type { HouseUnits } from '../language/notes.ts';
 import type { NewEvent, ProjectEvent } from '../model/events.ts';
 import { changesNow, reachesBack } from '../model/replay.ts';
-import type { ItemRow, MemoRow, ProjectRows } from '../model/rows.ts';
+import type { MemoRow, ProjectRows } from '../model/rows.ts';
 import { appendToLog, readLog } from './log.ts';
 import { asProblem, createDatabase, openDatabase } from './open.ts';
 import { putChange, rebuild } from './rebuild.ts';
@@ -108,11 +108,6 @@ export class ProjectStore {
         .all() as { body: string }[];
       return rows.map(({ body }) => JSON.parse(body) as MemoRow);
     });
-  }
-
-  /** The items whose names share most words with these stems, in order of first mention, at most `limit`. */
-  itemsNear(stems: readonly string[], limit: number): readonly ItemRow[] {
-    return this.#guarded(() => this.#rows.itemsNear(stems, limit));
   }
 
   /** Talk that holds these words, best first. */

@@ -1,4 +1,5 @@
 /** Two days of a build as their views show them, for tests of pages. Invented: a goods wagon becomes a bakery. */
+import { NO_NOTES } from '../../src/language/notes.ts';
 import type {
   Caution,
   DayView,
@@ -17,17 +18,6 @@ export const PROJECT: ProjectInfo = { name: 'Bakery wagon', units: 'mixed', regi
 
 const MONDAY = '2026-02-02T17:30:00+01:00';
 const WEDNESDAY = '2026-02-04T18:05:00+01:00';
-
-const NO_NOTES: MemoView['notes'] = {
-  figures: [],
-  decisions: [],
-  tasks: [],
-  done: [],
-  arrivals: [],
-  problems: [],
-  promises: [],
-  corrections: [],
-};
 
 const UTTERANCES = [
   { startSeconds: 2, endSeconds: 7.5, text: 'The proving shelf is 640 deep, and the oven ledge is at 905.' },

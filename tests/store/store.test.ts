@@ -49,6 +49,8 @@ test('a second project in the same place is refused and the first one stays', ()
 test('a file that is no database, a stranger`s database and a newer format are told apart', () => {
   const text = join(folder, 'text.db');
   writeFileSync(text, 'not a database at all, only some words');
+  const empty = join(folder, 'empty.db');
+  writeFileSync(empty, '');
   const stranger = join(folder, 'stranger.db');
   const other = new Sqlite(stranger);
   other.exec('CREATE TABLE recipes (name TEXT)');
@@ -58,7 +60,7 @@ test('a file that is no database, a stranger`s database and a newer format are t
   const raised = new Sqlite(newer);
   raised.pragma('user_version = 99');
   raised.close();
-  const found = [text, stranger, newer, join(folder, 'none.db')].map((file) => {
+  const found = [text, stranger, newer, join(folder, 'none.db'), empty].map((file) => {
     const { code, exitCode } = problemOf(() => openStore(file));
     return [code, exitCode];
   });
@@ -66,6 +68,7 @@ test('a file that is no database, a stranger`s database and a newer format are t
     ['not-a-project', 4],
     ['not-a-project', 4],
     ['format-too-new', 4],
+    ['project-missing', 4],
     ['project-missing', 4],
   ]);
 });

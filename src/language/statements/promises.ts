@@ -166,7 +166,7 @@ export const PROMISE_RULES: readonly StatementRule[] = [
   promise(
     '<thing> will be up on the <channel>',
     phrase(
-      "^<lead>* (?<subject> <any>{1,8}? ) (?: 's | is | are | 'll | will | goes | go | gets | come | comes | lands | drops ) (?: <adverb> | be | all | going | coming | up | out | put | posted | live )* (?: in | on | under | below ) (?: the | my | our | a | its )? (?: next | own | separate | full | second | later | following )? (?: description | comments | channel | site | website | notes | blog | page | video | film | episode | livestream | q&a | shop | patreon | forum | one ) (?<rest> <any>* )",
+      "^<lead>* (?<subject> <any>{1,8}? ) (?: 's | is | are | 'll | will | goes | go | gets | come | comes | lands | drops ) (?: <adverb> | be | all | going | coming | up | out | put | posted | live )* (?: in | on | under | below ) (?: the | my | our | a | its )? (?: next | own | separate | full | second | later | following )? (?: description | comments | channel | site | website | notes | blog | page | video | film | episode | livestream | q&a | shop | forum | one ) (?<rest> <any>* )",
     ),
     (found, said) =>
       !has(found.words, 'N') &&
