@@ -23,9 +23,11 @@ interface Cue {
  */
 const SPOKEN_OF: readonly (readonly [string, Cue])[] = [
   [
-    'fuse fuses breaker breakers mcb rcd rcbo alternator dynamo charger draws shunt',
+    'fuse fuses breaker breakers mcb rcd rcbo alternator dynamo charger shunt',
     { dimension: 'current', low: 0.5, high: 800 },
   ],
+  // A pump draws six; a hull that draws six hundred is told in length.
+  ['draws', { dimension: 'current', low: 0.5, high: 60 }],
   ['voltage voltmeter multimeter', { dimension: 'voltage', low: 1, high: 500 }],
   ['wattage', { dimension: 'power', low: 1, high: 5000 }],
   [

@@ -101,3 +101,10 @@ test.each([
 ])('"%s": what a vessel holds: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ['the bilge pump draws six', '6 A'],
+  ['the hull draws six hundred', '600 mm'],
+])('"%s": a pump takes current and a hull takes depth: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
