@@ -1,6 +1,7 @@
 /** What the shells may ask of a project. `project.ts` implements it over the store, the reader and the speech. */
 import type { Quantity } from './language/notes.ts';
 import type { ProjectEvent } from './model/events.ts';
+import type { BatchView, BehindWork, HiddenView, OrderView, PairView } from './model/kept/kept-views.ts';
 import type {
   Answer,
   DayView,
@@ -31,6 +32,8 @@ export interface Taken {
   readonly already: boolean;
   readonly memo: MemoView;
   readonly findings: readonly FindingView[];
+  /** What is behind the panels that the memo works through. */
+  readonly behindWork?: readonly BehindWork[];
 }
 
 export type SettleChoice = 'keep-old' | 'take-new' | 'both-right' | 'correct';
@@ -54,7 +57,8 @@ export type HandChange = WithoutPlace<
         | 'task-added'
         | 'task-closed'
         | 'task-reopened'
-        | 'tolerance-set';
+        | 'tolerance-set'
+        | 'record-kept';
     }
   >
 >;
@@ -84,6 +88,14 @@ export interface ProjectApi {
   limits(): readonly LimitView[];
   tasks(now: string): readonly TaskView[];
   promises(): readonly PromiseView[];
+  /** Batches of resin, paint, glue, concrete, oldest first. */
+  batches(): readonly BatchView[];
+  /** What is behind panels; with words, behind the panels they name. */
+  behind(panel?: string): readonly HiddenView[];
+  /** Parts that are made once for each hand. */
+  hands(): readonly PairView[];
+  /** Orders with what came of them. */
+  orders(): readonly OrderView[];
   /** Dates with talk, ascending. */
   days(): readonly string[];
   day(date: string): DayView | undefined;

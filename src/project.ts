@@ -7,6 +7,7 @@ import type { HouseUnits } from './language/notes.ts';
 import { answerOf, tellingWords } from './model/answer.ts';
 import { daysWithTalk, dayView, nextView, spanView } from './model/day-views.ts';
 import { exportDocument } from './model/export.ts';
+import { batchViews, hiddenViews, orderViews, pairViews } from './model/kept/kept-views.ts';
 import {
   findingViews,
   limitViews,
@@ -190,6 +191,18 @@ class Project implements ProjectApi {
   }
   promises() {
     return promiseViews(this.#store.rows);
+  }
+  batches() {
+    return batchViews(this.#store.rows);
+  }
+  behind(panel?: string) {
+    return hiddenViews(this.#store.rows, panel);
+  }
+  hands() {
+    return pairViews(this.#store.rows);
+  }
+  orders() {
+    return orderViews(this.#store.rows);
   }
   days() {
     return daysWithTalk(this.#store.rows);

@@ -7,6 +7,7 @@ import { inLocalZone, localInstant, now, withOffset } from './instant.ts';
 import { whatIsKnown } from './known.ts';
 import type { MemoNotes } from './language/notes.ts';
 import type { NewEvent, SpokenText } from './model/events.ts';
+import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
 import type { MemoRow } from './model/rows.ts';
 import type { MemoSource, MemoSummary } from './model/views.ts';
@@ -148,7 +149,9 @@ export class MemoTaking {
   #taken(memoId: string): Taken {
     const memo = memoView(this.#store.rows, memoId);
     if (!memo) throw new Error(`memo ${memoId} is not in the model`);
-    return { memoId, already: false, memo, findings: findingViews(this.#store.rows, { memoId }) };
+    const { behindWork } = keptOfDay(this.#store.rows, [memo]);
+    const findings = findingViews(this.#store.rows, { memoId });
+    return { memoId, already: false, memo, findings, behindWork };
   }
 }
 

@@ -1,6 +1,20 @@
 /** What undo takes back. */
 import type { ProjectEvent } from './model/events.ts';
+import type { RecordByHand } from './model/kept/record-rows.ts';
 import { eventsThatCount, isUndoable } from './model/replay.ts';
+
+function recordWords(record: RecordByHand): string {
+  switch (record.kind) {
+    case 'batch':
+      return `the batch of ${record.product}`;
+    case 'hidden':
+      return `what is behind "${record.panel}": ${record.what}`;
+    case 'pair':
+      return `"${record.part}" as a pair of hands`;
+    case 'delivery':
+      return `"${record.item}" as ${record.act}`;
+  }
+}
 
 /** What a person did, in a few words. */
 function wordsFor(event: ProjectEvent): string {
@@ -29,6 +43,8 @@ function wordsFor(event: ProjectEvent): string {
       return `reopening task ${event.taskId}`;
     case 'tolerance-set':
       return `the tolerance on ${event.dimension}`;
+    case 'record-kept':
+      return recordWords(event.record);
     default:
       return event.kind;
   }

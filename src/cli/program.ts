@@ -2,11 +2,14 @@
 import { Command } from 'commander';
 import { VERSION } from '../version.ts';
 import { askCommand } from './commands/ask.ts';
+import { batchesCommand } from './commands/batches.ts';
+import { behindCommand } from './commands/behind.ts';
 import { closeCommand } from './commands/close.ts';
 import { episodeCommand } from './commands/episode.ts';
 import { exportCommand } from './commands/export.ts';
 import { figuresCommand } from './commands/figures.ts';
 import { findingsCommand } from './commands/findings.ts';
+import { handsCommand } from './commands/hands.ts';
 import { initCommand } from './commands/init.ts';
 import { journalCommand } from './commands/journal.ts';
 import { limitsCommand } from './commands/limits.ts';
@@ -14,6 +17,7 @@ import { memosCommand } from './commands/memos.ts';
 import { mergeCommand } from './commands/merge.ts';
 import { nextCommand } from './commands/next.ts';
 import { noteCommand } from './commands/note.ts';
+import { ordersCommand } from './commands/orders.ts';
 import { readCommand } from './commands/read.ts';
 import { reopenCommand } from './commands/reopen.ts';
 import { resumeCommand } from './commands/resume.ts';
@@ -56,6 +60,10 @@ const COMMANDS = [
   figuresCommand,
   limitsCommand,
   tasksCommand,
+  batchesCommand,
+  behindCommand,
+  handsCommand,
+  ordersCommand,
   askCommand,
   exportCommand,
   verifyCommand,

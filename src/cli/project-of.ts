@@ -12,6 +12,11 @@ export function globalsOf(command: Command): GlobalOptions {
   return command.optsWithGlobals() as GlobalOptions;
 }
 
+/** Whether `--json` was given, to this command or to the one it belongs to. */
+export function wantsJson(command: Command): boolean {
+  return Boolean((command.optsWithGlobals() as { readonly json?: boolean }).json);
+}
+
 /** Opens the named project, else the nearest one upward, does the work and closes it whatever happens. */
 export async function withProject<T>(
   command: Command,

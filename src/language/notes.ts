@@ -192,7 +192,91 @@ export interface CorrectionNote extends NoteBase {
   readonly gist: string;
 }
 
+/** What may be told of a batch: how it was mixed, in what air, on what surface, and where it went. */
+export const BATCH_FACTS = [
+  'ratio',
+  'metered',
+  'amount',
+  'air',
+  'surface',
+  'material',
+  'humidity',
+  'used',
+  'when',
+] as const;
+export type BatchFactKind = (typeof BATCH_FACTS)[number];
+
+/** One fact of a batch in the speaker's words; with its amount where it is one. */
+export interface BatchFact {
+  readonly what: BatchFactKind;
+  /** Verbatim substring of the memo's text. */
+  readonly quote: string;
+  readonly span: Span;
+  readonly value?: number;
+  readonly unit?: UnitName;
+}
+
+/** A batch of resin, paint, glue, filler, concrete that was mixed or put on. */
+export interface BatchNote extends NoteBase {
+  readonly kind: 'batch';
+  readonly product: string;
+  readonly facts: readonly BatchFact[];
+}
+
+export const SERVICES = ['cable', 'pipe', 'fixing', 'timber', 'other'] as const;
+export type Service = (typeof SERVICES)[number];
+
+/** What is behind a panel, a lining, a floor. */
+export interface HiddenNote extends NoteBase {
+  readonly kind: 'hidden';
+  readonly panel: string;
+  /** What is there, in the speaker's words. */
+  readonly what: string;
+  readonly service: Service;
+  /** Words for the photo or clip that shows it. */
+  readonly shot?: string;
+}
+
+/** A part that is made once for each hand. */
+export interface HandNote extends NoteBase {
+  readonly kind: 'hand';
+  /** The part without its side: "locker lid". */
+  readonly part: string;
+  /** The words for the two sides; absent when none were said. */
+  readonly sides?: readonly [string, string];
+}
+
+/** A size of goods, as ordered or as they came. */
+export interface DeliverySize extends Quantity {
+  readonly attribute: Attribute;
+  readonly dimension: Dimension;
+  /** Verbatim words. */
+  readonly quote: string;
+  /** What it should have been, when that is said beside it ("18 not 21"). */
+  readonly shouldBe?: number;
+}
+
+/** What was ordered, or what came of it: count, sizes, and goods that are not the ones ordered. */
+export interface DeliveryNote extends NoteBase {
+  readonly kind: 'delivery';
+  /** Name of the goods; empty when only their number is said ("six of the eight"). */
+  readonly item: string;
+  readonly act: 'ordered' | 'received';
+  readonly count?: number;
+  /** How many there should have been, when that is said beside it ("six of the eight"). */
+  readonly outOf?: number;
+  /** How many were missing, when only that is said ("two short"). */
+  readonly short?: number;
+  readonly sizes: readonly DeliverySize[];
+  /** Other goods than those ordered: "gloss instead of matt". */
+  readonly instead?: { readonly came: string; readonly ordered: string };
+}
+
+/** What is kept on record beside figures and statements. */
+export type RecordNote = BatchNote | HiddenNote | HandNote | DeliveryNote;
+
 export type Note =
+  | RecordNote
   | FigureNote
   | DecisionNote
   | TaskNote
@@ -212,6 +296,8 @@ export interface MemoNotes {
   readonly problems: readonly ProblemNote[];
   readonly promises: readonly PromiseNote[];
   readonly corrections: readonly CorrectionNote[];
+  /** Batches, what is behind panels, hands and deliveries. */
+  readonly records: readonly RecordNote[];
 }
 
 /** What a memo holds in which nothing was read. */
@@ -224,6 +310,7 @@ export const NO_NOTES = {
   problems: [],
   promises: [],
   corrections: [],
+  records: [],
 } as const satisfies MemoNotes;
 
 /** One step of the pipeline, for `hearwright read --trace`. */

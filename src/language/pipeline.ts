@@ -2,7 +2,8 @@ import { findRepairs } from './heard/find-repairs.ts';
 import { mendText } from './heard/mended-text.ts';
 import { placeBack } from './heard/place-back.ts';
 import { readItems } from './items/assign-items.ts';
-import { NO_NOTES, type ReadContext, type Reading } from './notes.ts';
+import { readRecords } from './kept/read-records.ts';
+import { type DoneNote, NO_NOTES, type ReadContext, type Reading, type RecordNote } from './notes.ts';
 import { readQuantities } from './quantities.ts';
 import { splitSentences } from './sentences.ts';
 import { readStatements } from './statements/read-statements.ts';
@@ -28,10 +29,22 @@ function readWords(text: string, context: ReadContext): Reading {
   const { quantities, trace: quantityTrace } = readQuantities(text, tokens, context);
   const { figures, trace: itemTrace } = readItems(text, quantities, context);
   const { notes: statements, trace: statementTrace } = readStatements(text, splitSentences(text), context);
+  // Last: what is kept on record leans on figures and on what has come.
+  const { records, trace: recordTrace } = readRecords(text, figures, statements.arrivals);
   return {
-    notes: { figures, ...statements },
-    trace: [...quantityTrace, ...itemTrace, ...statementTrace],
+    notes: { figures, ...statements, done: withoutHands(statements.done, records), records },
+    trace: [...quantityTrace, ...itemTrace, ...statementTrace, ...recordTrace],
   };
+}
+
+/** "The knees are handed" tells how they are, and of no work that is finished. */
+function withoutHands(done: readonly DoneNote[], records: readonly RecordNote[]): readonly DoneNote[] {
+  const hands = records.filter(({ kind }) => kind === 'hand');
+  return done.filter(
+    ({ quote, span }) =>
+      !/\b(?:handed|mirrored)$/i.test(quote) ||
+      !hands.some((hand) => span.start >= hand.span.start && span.end <= hand.span.end),
+  );
 }
 
 function nothingIn(text: string): Reading {

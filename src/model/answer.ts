@@ -1,6 +1,7 @@
 /** Finds what a question is about by its words. */
 import type { Attribute } from '../language/notes.ts';
 import { wordTable } from '../language/word-table.ts';
+import { keptAnswer } from './kept/kept-of.ts';
 import { nameStems, wordsOf } from './names.ts';
 import { findingViews, standingFigure } from './project-views.ts';
 import type { ProjectRows, StandingRow } from './rows.ts';
@@ -99,5 +100,6 @@ export function answerOf(rows: ProjectRows, question: string, said: Answer['said
   const findings = [...new Set(standing.map(({ slot }) => slot))].flatMap((slot) =>
     findingViews(rows, { slot }),
   );
-  return { question, figures: standing.map((row) => standingFigure(rows, row)), said, findings };
+  const kept = keptAnswer(rows, question, tellingWords(question));
+  return { question, kept, figures: standing.map((row) => standingFigure(rows, row)), said, findings };
 }

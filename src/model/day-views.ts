@@ -1,6 +1,7 @@
 /** Views of a day, of what is next, and of the days between two dates. Nothing here changes anything. */
 import type { Quantity } from '../language/notes.ts';
 import { cautionsFor } from './cautions.ts';
+import { keptForNext, keptOfDay } from './kept/kept-of.ts';
 import { arrivalViews, findingViews, memoView, promiseViews, taskViews } from './project-views.ts';
 import type { ClaimRow, ProjectRows } from './rows.ts';
 import { convert, difference } from './units.ts';
@@ -50,6 +51,7 @@ export function dayView(rows: ProjectRows, date: string): DayView | undefined {
       (task) => dayOf(task.source.recordedAt) < date && (task.status !== 'done' || closedOn(task) === date),
     ),
     changes: memos.flatMap((memo) => changesOfMemo(rows, memo)),
+    kept: keptOfDay(rows, memos),
     cautions: cautionsFor(memos.map((memo) => memo.text)),
   };
 }
@@ -119,6 +121,7 @@ function questionsOf(rows: ProjectRows): readonly FindingView[] {
 
 function nextOf(rows: ProjectRows, date: string, tasks: readonly TaskView[]): NextView {
   const open = tasks.filter((task) => task.status !== 'done');
+  const kept = keptForNext(rows, open);
   return {
     date,
     ready: open.filter((task) => task.status === 'ready'),
@@ -126,7 +129,12 @@ function nextOf(rows: ProjectRows, date: string, tasks: readonly TaskView[]): Ne
     arrivals: arrivalViews(rows).filter((arrival) => arrival.status === 'expected'),
     promises: promiseViews(rows).filter((promise) => promise.status === 'open'),
     questions: questionsOf(rows),
-    cautions: cautionsFor(open.map((task) => `${task.gist}\n${task.source.quote}`)),
+    kept,
+    cautions: cautionsFor([
+      ...open.map((task) => `${task.gist}\n${task.source.quote}`),
+      // What is behind a panel may hurt whoever goes through it.
+      ...kept.behindWork.flatMap(({ there }) => there.map(({ what }) => what)),
+    ]),
   };
 }
 

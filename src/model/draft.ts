@@ -1,5 +1,6 @@
 import type { Dimension } from '../language/notes.ts';
 import { isLike, itemStems } from './items.ts';
+import type { RecordKind, RecordOf } from './kept/record-rows.ts';
 import type {
   ActRow,
   ArrivalRow,
@@ -116,6 +117,14 @@ export class Draft implements ModelReader {
       this.#base.findingsOn(slot),
       (finding) => finding.slot === slot && finding.status === 'open',
     );
+  }
+
+  records<K extends RecordKind>(kind: K): readonly RecordOf<K>[] {
+    return this.#many(
+      'records',
+      this.#base.records(kind),
+      (row) => row.kind === kind,
+    ) as readonly RecordOf<K>[];
   }
 
   #one<T extends TableName>(table: T, key: string): ModelRows[T] | undefined {

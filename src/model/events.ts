@@ -3,6 +3,7 @@
  * Undo is an event too: it takes an earlier one out of the replay and both stay in the log.
  */
 import type { Attribute, HouseUnits, MemoNotes, Quantity } from '../language/notes.ts';
+import type { RecordByHand } from './kept/record-rows.ts';
 import type { MemoSource, MemoSummary, Utterance } from './views.ts';
 
 interface EventBase {
@@ -150,6 +151,12 @@ export interface ToleranceSet extends EventBase {
   readonly quantity: Quantity;
 }
 
+/** A person kept a batch, what is behind a panel, a pair or a delivery on record. */
+export interface RecordKept extends EventBase {
+  readonly kind: 'record-kept';
+  readonly record: RecordByHand;
+}
+
 export interface Undone extends EventBase {
   readonly kind: 'undone';
   /** The event that no longer counts. */
@@ -174,6 +181,7 @@ export type ProjectEvent =
   | TaskReopened
   | FindingSettled
   | ToleranceSet
+  | RecordKept
   | Undone;
 
 type WithoutSeq<E> = E extends ProjectEvent ? Omit<E, 'seq'> : never;

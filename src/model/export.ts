@@ -1,6 +1,7 @@
 /** The whole project as one JSON document. The shape is described in docs/export.md. */
-import type { MemoNotes } from '../language/notes.ts';
+import type { MemoNotes, RecordNote } from '../language/notes.ts';
 import { keepNotes } from './keep-notes.ts';
+import { batchViews, hiddenViews, orderViews, pairViews } from './kept/kept-views.ts';
 import {
   closings,
   findingViews,
@@ -11,7 +12,7 @@ import {
   taskViews,
 } from './project-views.ts';
 import type { ProjectRows } from './rows.ts';
-import type { FindingView, MemoView } from './views.ts';
+import type { FindingView, Kept, MemoView } from './views.ts';
 
 /** Number of the document's format; it grows when a reader of the old one would be misled. */
 const FORMAT = 1;
@@ -43,6 +44,13 @@ function exported<N extends Placed>({ startSeconds, endSeconds, span: _span, kin
 
 const isKept = (note: { readonly review?: string }) => note.review !== 'rejected';
 
+/** A record keeps its kind: the list holds several. */
+function recordOf(note: Kept<RecordNote>) {
+  const { kind } = note;
+  if (kind !== 'batch') return { kind, ...exported(note) };
+  return { kind, ...exported(note), facts: note.facts.map(({ span: _span, ...fact }) => fact) };
+}
+
 type ExportedNotes = Pick<MemoView, 'notes'>;
 
 function notesObject({ notes }: ExportedNotes, closed: ReadonlyMap<string, string>) {
@@ -58,6 +66,7 @@ function notesObject({ notes }: ExportedNotes, closed: ReadonlyMap<string, strin
     problems: notes.problems.filter(isKept).map(exported),
     promises: notes.promises.filter(isKept).map(exported),
     corrections: notes.corrections.filter(isKept).map(exported),
+    records: notes.records.filter(isKept).map(recordOf),
   };
 }
 
@@ -124,6 +133,10 @@ export function exportDocument(rows: ProjectRows): unknown {
     memos: memoViews(rows).map((memo) => memoOf(memo, findings, closed)),
     figures: standingFigures(rows),
     limits: limitViews(rows),
+    batches: batchViews(rows),
+    behind: hiddenViews(rows),
+    hands: pairViews(rows),
+    orders: orderViews(rows),
     // The date counts only for the days a task was carried, which are not part of the document.
     open: taskViews(rows, '1970-01-01')
       .filter((task) => task.status !== 'done')

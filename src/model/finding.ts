@@ -29,6 +29,8 @@ const NEXT: Readonly<Record<FindingKind, string>> = {
   cycle: 'take one of these formulas away',
   'unit-clash': 'put the formula or the unit right',
   'not-run': 'say the missing figure',
+  received: 'claim it from the supplier, or make what hangs on it to what came',
+  hand: 'say whether the other side is to be changed as well',
 };
 
 /** How dear each kind is to get wrong, before what hangs on it is counted. */
@@ -39,6 +41,8 @@ const COST: Readonly<Record<FindingKind, number>> = {
   cycle: 3,
   'unit-clash': 3,
   'not-run': 2,
+  received: 5,
+  hand: 4,
   remeasured: 2,
   decided: 1,
 };
@@ -46,6 +50,7 @@ const ACT_COST: Readonly<Record<Consequence['act'], number>> = {
   ordered: 5,
   'closed-in': 4,
   made: 3,
+  planned: 2,
   promised: 1,
   filmed: 1,
   derived: 1,

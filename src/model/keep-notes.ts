@@ -11,6 +11,7 @@ export const NOTE_LETTERS = {
   problems: 'p',
   promises: 'v',
   corrections: 'c',
+  records: 'r',
 } as const satisfies Readonly<Record<keyof MemoNotes, string>>;
 
 /** What a person said of a note, by note id. */
@@ -48,6 +49,8 @@ export function keepNotes(
     problems: keep(notes.problems, NOTE_LETTERS.problems),
     promises: keep(notes.promises, NOTE_LETTERS.promises),
     corrections: keep(notes.corrections, NOTE_LETTERS.corrections),
+    // Readers before this one kept none.
+    records: keep(notes.records ?? [], NOTE_LETTERS.records),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Dimension } from '../language/notes.ts';
 import type { NewEvent, ProjectEvent } from './events.ts';
 import { isLike, itemStems } from './items.ts';
+import type { RecordKind, RecordOf } from './kept/record-rows.ts';
 import { changesNow, reachesBack, replay } from './replay.ts';
 import type {
   ActRow,
@@ -102,6 +103,10 @@ export class MemoryRows implements ProjectRows {
   }
   findingsOn(slot: Slot): readonly FindingRow[] {
     return this.all('findings').filter((finding) => finding.slot === slot && finding.status === 'open');
+  }
+
+  records<K extends RecordKind>(kind: K): readonly RecordOf<K>[] {
+    return this.all('records').filter((row): row is RecordOf<K> => row.kind === kind);
   }
 
   put(change: ModelChange): void {

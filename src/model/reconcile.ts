@@ -3,6 +3,7 @@ import { fileAct } from './acts.ts';
 import { Draft } from './draft.ts';
 import { fileFigure } from './figures.ts';
 import { type Filed, fileFormulas } from './formulas.ts';
+import { fileRecords } from './kept/file-records.ts';
 import { fileArrival, keepPromises, openPromise } from './promises.ts';
 import type { ModelChange, ModelReader } from './rows.ts';
 import { closeTasks, openTask } from './tasks.ts';
@@ -48,6 +49,7 @@ export function reconcileMemo(
   for (const note of notes.arrivals) fileArrival(work, note);
   for (const note of notes.promises) openPromise(work, note);
   keepPromises(work);
+  fileRecords(work, notes.records);
   return work.draft.changes();
 }
 
@@ -66,6 +68,7 @@ function withoutRejected(memo: ReconcilableMemo): ReconcilableMemo {
       problems: kept(notes.problems),
       promises: kept(notes.promises),
       corrections: kept(notes.corrections),
+      records: kept(notes.records),
     },
   };
 }

@@ -33,6 +33,7 @@ const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
   'task-reopened',
   'finding-settled',
   'tolerance-set',
+  'record-kept',
   'undone',
 ]);
 

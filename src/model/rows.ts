@@ -13,6 +13,7 @@ import type {
   UnitName,
 } from '../language/notes.ts';
 import type { NoteReview } from './keep-notes.ts';
+import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
 import type {
   ClaimView,
   FindingView,
@@ -231,6 +232,7 @@ export interface ModelRows {
   readonly acts: ActRow;
   readonly closings: ClosingRow;
   readonly findings: FindingRow;
+  readonly records: RecordRow;
 }
 export type TableName = keyof ModelRows;
 
@@ -273,6 +275,8 @@ export interface ModelReader {
   actsSharing(stems: readonly string[]): readonly ActRow[];
   /** Open findings on this slot. */
   findingsOn(slot: Slot): readonly FindingRow[];
+  /** Everything of one kind that is kept on record: batches, what is behind panels, pairs, deliveries. */
+  records<K extends RecordKind>(kind: K): readonly RecordOf<K>[];
 }
 
 /** Columns that rows can be asked for by, without reading the whole table. */
@@ -280,6 +284,7 @@ export interface AskedBy {
   readonly claims: 'memoId' | 'slot';
   readonly tasks: 'status';
   readonly findings: 'slot' | 'status' | 'memoId';
+  readonly records: 'kind';
 }
 
 /** All rows, for views and exports. */

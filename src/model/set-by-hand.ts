@@ -4,6 +4,7 @@ import type { FindingSettled, ProjectEvent } from './events.ts';
 import { setFigure } from './hand-figures.ts';
 import { setFormula } from './hand-formulas.ts';
 import { setLimit } from './hand-limits.ts';
+import { fileByHand } from './kept/file-records.ts';
 import { nameKey } from './names.ts';
 import type { ModelSettings, ReconcilableMemo } from './reconcile.ts';
 import type { FindingRow, ModelChange, ProjectRows, TaskRow } from './rows.ts';
@@ -35,6 +36,9 @@ export function changesOfHand(
       break;
     case 'limit-set':
       setLimit(work, event);
+      break;
+    case 'record-kept':
+      fileByHand(work, event.record);
       break;
     case 'task-added':
     case 'task-closed':
@@ -79,6 +83,7 @@ function wordlessMemo({ seq, at }: ProjectEvent): ReconcilableMemo {
     problems: none,
     promises: none,
     corrections: none,
+    records: none,
   };
   return { id: `s${seq}`, recordedAt: at, text: '', notes };
 }

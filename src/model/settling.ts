@@ -4,6 +4,7 @@ import { LIMIT_MARK } from './counterpart.ts';
 import type { FindingSettled } from './events.ts';
 import { acceptByHand, handClaim } from './hand-figures.ts';
 import { settleBreach, settleStatedLimit } from './hand-limits.ts';
+import { settleHand } from './kept/other-hand.ts';
 import { nameStems } from './names.ts';
 import { recompute } from './recompute.ts';
 import type { ClaimRow, FindingRow, ItemRow } from './rows.ts';
@@ -36,6 +37,12 @@ export function settle(work: Working, finding: FindingRow, event: FindingSettled
     ...(value === undefined ? {} : { value }),
   };
   work.draft.put({ table: 'findings', row: { ...finding, status: 'settled', settledBy } });
+  if (finding.kind === 'hand') {
+    settleHand(work, finding, event);
+    return;
+  }
+  // What came is what came: the figures say what holds of it.
+  if (finding.kind === 'received') return;
   const sides = sidesOf(work, finding);
   if (!sides) return;
   if (finding.kind === 'limit') {

@@ -14,6 +14,8 @@ import type {
   UnitName,
 } from '../language/notes.ts';
 
+import type { KeptAnswer, KeptForNext, KeptOfDay } from './kept/kept-views.ts';
+
 /** Where in the talk something was said. */
 export interface Source {
   readonly memoId: string;
@@ -85,6 +87,8 @@ export const FINDING_KINDS = [
   'cycle',
   'unit-clash',
   'not-run',
+  'received',
+  'hand',
 ] as const;
 export type FindingKind = (typeof FINDING_KINDS)[number];
 
@@ -105,7 +109,7 @@ export interface Tolerance extends Quantity {
 
 /** Something already done on the strength of a figure. */
 export interface Consequence {
-  readonly act: 'ordered' | 'made' | 'closed-in' | 'filmed' | 'promised' | 'derived';
+  readonly act: 'ordered' | 'made' | 'closed-in' | 'filmed' | 'promised' | 'derived' | 'planned';
   readonly what: string;
   readonly source?: Source;
   /** For a derived figure: before and after. */
@@ -235,6 +239,8 @@ export interface DayView {
   readonly tasksClosed: readonly TaskView[];
   readonly openTasksBefore: readonly TaskView[];
   readonly changes: readonly FigureChange[];
+  /** What the day put on record. */
+  readonly kept?: KeptOfDay;
   readonly cautions: readonly Caution[];
 }
 
@@ -256,6 +262,8 @@ export interface NextView {
   readonly promises: readonly PromiseView[];
   /** Open findings worth asking about today, dearest first, at most five. */
   readonly questions: readonly FindingView[];
+  /** What is behind the panels that ready work goes through, and the sizes it lacks. */
+  readonly kept?: KeptForNext;
   readonly cautions: readonly Caution[];
 }
 
@@ -278,6 +286,8 @@ export interface ProjectInfo {
 
 export interface Answer {
   readonly question: string;
+  /** What is on record of it. */
+  readonly kept?: KeptAnswer;
   readonly figures: readonly StandingFigure[];
   /** Talk that holds the words, best first. */
   readonly said: readonly (Source & { readonly rank: number })[];

@@ -3,6 +3,7 @@ import type { HouseUnits } from '../language/notes.ts';
 import type { Answer } from '../model/views.ts';
 import { figuresOfItem } from './figure-table.ts';
 import { findingLine } from './finding-text.ts';
+import { keptAnswerParts } from './kept-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
 import { oneLine } from './words.ts';
 
@@ -10,6 +11,7 @@ import { oneLine } from './words.ts';
 export function answerText(answer: Answer, units: HouseUnits): string {
   const parts: string[] = [];
   if (answer.figures.length > 0) parts.push(figuresOfItem(answer.figures, units));
+  parts.push(...keptAnswerParts(answer.kept));
   const open = answer.findings.filter((finding) => finding.status === 'open');
   if (open.length > 0)
     parts.push(`In doubt\n${open.map((finding) => `  ${findingLine(finding)}\n`).join('')}`);

@@ -13,6 +13,8 @@ const HEADLINES: Readonly<Record<FindingKind, string>> = {
   cycle: 'its formulas go round in a circle',
   'unit-clash': 'two kinds of quantity',
   'not-run': 'could not be checked',
+  received: 'what came is not what was ordered',
+  hand: 'its other hand has another size',
 };
 
 /** What a finding says of its item, in a few words: "a slip is likely". */
@@ -41,6 +43,7 @@ const ACTS: Readonly<Record<Consequence['act'], string>> = {
   filmed: 'filmed',
   promised: 'promised',
   derived: 'derived',
+  planned: 'to do',
 };
 
 /** One thing that was done on the strength of the older value: "ordered: glass lens (memo 3, 00:41)". */
@@ -60,6 +63,10 @@ export function valueLabels(kind: FindingKind): { readonly now: string; readonly
       return { now: 'said', was: 'limit' };
     case 'stale':
       return { now: 'should', was: 'made at' };
+    case 'received':
+      return { now: 'came', was: 'ordered' };
+    case 'hand':
+      return { now: 'its pair', was: 'stands' };
     case 'decided':
     case 'remeasured':
       return { now: 'now', was: 'before' };
@@ -93,7 +100,8 @@ function rows(finding: FindingView): readonly (readonly [string, string])[] {
     [label.was, valueText(finding.was, finding.now)],
     // A formula that does not run may have no value on either side, or the same on both.
   ].filter((row, side): row is [string, string] => row.length === 2 && isShown(finding, side === 0));
-  if (finding.difference) {
+  if (finding.now.unit === '') list.push(...sayings(finding));
+  else if (finding.difference) {
     const { tolerance } = finding;
     const allowed = tolerance ? `   tolerance ${amountText(tolerance)} (${tolerance.from})` : '';
     list.push(['differs', `${amountText(finding.difference)}${allowed}`]);
@@ -106,6 +114,15 @@ function rows(finding: FindingView): readonly (readonly [string, string])[] {
     list.push(['settled', `${chosen}, ${at.slice(0, 10)}${reason ? `: ${oneLine(reason)}` : ''}`]);
   } else if (finding.next) list.push(['next', oneLine(finding.next)]);
   return list;
+}
+
+/** The words of both sides, where there is no number to show; once where one sentence told both. */
+function sayings({ kind, now, was }: FindingView): readonly [string, string][] {
+  const label = valueLabels(kind);
+  const line = ({ source }: SourcedQuantity) => `${placeOf(source)}   "${oneLine(source?.quote ?? '')}"`;
+  if (!now.source?.quote) return [];
+  const told = was.source?.quote && was.source.quote !== now.source.quote;
+  return [[label.now, line(now)], ...(told ? ([[label.was, line(was)]] as [string, string][]) : [])];
 }
 
 /**

@@ -1,5 +1,6 @@
 /** The page of one day. The same day gives the same bytes. */
 import type { DayView, MemoView, ProjectInfo } from '../model/views.ts';
+import { keptSections } from './kept-entries.ts';
 import { bullet, escapeMarkdown, page, section } from './markdown.ts';
 import {
   actEntry,
@@ -102,6 +103,7 @@ export function journalPage(day: DayView, project: ProjectInfo): string {
     ...measured(day, project),
     ...clashes(day, project),
     ...section(2, 'Made, ordered and received', made),
+    ...keptSections(day.kept),
     ...section(2, 'Problems', notesOf(memos, 'problems').map(problemEntry)),
     ...section(2, 'Arrivals', arrivalEntries(day)),
     ...section(2, 'Tasks', [

@@ -1,7 +1,16 @@
 /** Memos for the terminal: the list, and what was read from one. */
-import type { ArrivalNote, DecisionNote, FigureNote, MemoNotes, Note, TaskNote } from '../language/notes.ts';
+import type {
+  ArrivalNote,
+  DecisionNote,
+  FigureNote,
+  MemoNotes,
+  Note,
+  RecordNote,
+  TaskNote,
+} from '../language/notes.ts';
 import type { MemoSummary, MemoView } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
+import { deliveryWords } from './kept-words.ts';
 import { boundedText } from './quantity-text.ts';
 import { counted, duration, memoName } from './source-text.ts';
 import { textTable } from './text-table.ts';
@@ -16,6 +25,7 @@ const KINDS: readonly (readonly [keyof MemoNotes, string, string?])[] = [
   ['problems', 'problem'],
   ['promises', 'promise'],
   ['corrections', 'correction'],
+  ['records', 'record'],
 ];
 
 /** "5 figures, 1 decision"; "nothing to note" when there is none. */
@@ -63,6 +73,7 @@ export function noteRows(notes: MemoNotes): readonly (readonly [note: Note, word
     ...notes.problems.map((note) => [note, note.gist] as const),
     ...notes.promises.map((note) => [note, note.gist] as const),
     ...notes.corrections.map((note) => [note, note.gist] as const),
+    ...notes.records.map((note) => [note, recordWords(note)] as const),
   ];
 }
 
@@ -81,6 +92,20 @@ function taskWords({ gist, due, waitsFor }: TaskNote): string {
 
 function arrivalWords({ item, received, expected }: ArrivalNote): string {
   return `${item}: ${received ? 'received' : expected ? `expected ${expected}` : 'expected'}`;
+}
+
+/** What one record says, on one line. */
+export function recordWords(note: RecordNote): string {
+  switch (note.kind) {
+    case 'batch':
+      return [note.product, ...note.facts.map(({ what, quote }) => `${what} ${quote}`)].join('; ');
+    case 'hidden':
+      return `behind the ${note.panel}: ${note.what}`;
+    case 'hand':
+      return `${note.part}: ${note.sides ? note.sides.join(' and ') : 'one for each hand'}`;
+    case 'delivery':
+      return `${note.item || 'goods'} ${note.act}: ${deliveryWords(note)}`;
+  }
 }
 
 /** Every note of one reading, a line each, with its words; with its id and review where it is kept. */

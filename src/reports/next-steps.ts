@@ -1,5 +1,6 @@
 /** What to do next, and where one was: made for the start of a day or the return after weeks. */
 import type { NextView, ProjectInfo, TaskView } from '../model/views.ts';
+import { keptNextSections } from './kept-entries.ts';
 import { bullet, escapeMarkdown, page, section } from './markdown.ts';
 import {
   arrivalEntry,
@@ -54,6 +55,7 @@ export function nextStepsPage(next: NextView, project: ProjectInfo): string {
   const numbered = next.ready.map((task, index) => taskEntry(task).replace(/^- /, `${index + 1}. `));
   const body = [
     ...section(2, 'Ready, in working order', numbered),
+    ...keptNextSections(next.kept),
     ...section(2, 'Waiting', next.waiting.map(taskEntry)),
     ...section(2, 'Dates', dates(next)),
     ...section(

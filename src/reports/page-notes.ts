@@ -7,6 +7,7 @@ import type {
   FindingView,
   MemoView,
   PromiseView,
+  Source,
   SourcedQuantity,
   TaskView,
 } from '../model/views.ts';
@@ -64,6 +65,11 @@ function sourcedText(quantity: SourcedQuantity, units: HouseUnits): string {
   ].join(', ');
 }
 
+/** “they sent gloss”, memo 3 on 2026-03-02 */
+function placedQuote(source: Source): string {
+  return `${quoted(source.quote)}, ${escapeMarkdown(placeOf(source))} on ${dayOf(source.recordedAt)}`;
+}
+
 /** What a day did to one figure: old and new value, state, circumstance, place and words. */
 export function changeEntry(change: FigureChange, units: HouseUnits): string {
   const { figure, old } = change;
@@ -86,9 +92,15 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
   const label = valueLabels(finding.kind);
   return bullet(
     `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)} (${escapeMarkdown(finding.id)})`,
-    `${label.now}: ${sourcedText(now, units)}`,
-    `${label.was}: ${sourcedText(was, units)}${older}`,
-    difference && `differs by ${amountText(difference)}${allowed}`,
+    now.unit !== '' && `${label.now}: ${sourcedText(now, units)}`,
+    was.unit !== '' && `${label.was}: ${sourcedText(was, units)}${older}`,
+    // Other goods than those ordered have no number, and are told by their words.
+    now.unit === '' && now.source?.quote && `${label.now}: ${placedQuote(now.source)}`,
+    was.unit === '' &&
+      was.source?.quote &&
+      was.source.quote !== now.source?.quote &&
+      `${label.was}: ${placedQuote(was.source)}`,
+    now.unit !== '' && difference && `differs by ${amountText(difference)}${allowed}`,
     `why: ${escapeMarkdown(finding.why)}`,
     ...finding.consequences.map((consequence) => escapeMarkdown(consequenceText(consequence))),
     settledBy

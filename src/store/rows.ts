@@ -1,6 +1,7 @@
 import type { Database, Statement } from 'better-sqlite3';
 import type { Dimension } from '../language/notes.ts';
 import { isLike, itemStems } from '../model/items.ts';
+import type { RecordKind, RecordOf } from '../model/kept/record-rows.ts';
 import type {
   ActRow,
   ArrivalRow,
@@ -135,6 +136,10 @@ export class SqliteRows implements ProjectRows {
   findingsOn(slot: Slot): readonly FindingRow[] {
     // The plus keeps SQLite from the index of the status: a slot has few findings, the project many open ones.
     return this.#rows("SELECT body FROM findings WHERE slot = ? AND +status = 'open' ORDER BY ord", slot);
+  }
+
+  records<K extends RecordKind>(kind: K): readonly RecordOf<K>[] {
+    return this.#rows('SELECT body FROM records WHERE kind = ? ORDER BY ord', kind);
   }
 
   /** Puts one row; a row with the same key gives way to it and keeps its place in the order. */

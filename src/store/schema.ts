@@ -4,7 +4,7 @@ import type { TableName } from '../model/rows.ts';
 /** Marks the file as ours: "Hear" in ASCII. */
 export const APPLICATION_ID = 0x48656172;
 /** Raised whenever older programs could no longer read the file rightly. */
-export const FORMAT = 1;
+export const FORMAT = 2;
 
 /** The log may only grow: SQLite itself refuses to change or delete what is in it. */
 const LOG = `
@@ -38,6 +38,7 @@ export const SEARCHED = {
   acts: [],
   closings: [],
   findings: ['slot', 'status', 'memoId'],
+  records: ['kind'],
 } as const satisfies Readonly<Record<TableName, readonly string[]>>;
 export const TABLES = Object.keys(SEARCHED) as readonly TableName[];
 
@@ -85,6 +86,16 @@ export function layOut(db: Database): void {
   for (const table of TABLES) db.exec(projection(table));
   for (const name of WORD_TABLES) db.exec(wordTable(name));
   db.exec(SAID);
+}
+
+/** Lays out the projections that an older format did not have. Call inside a transaction. */
+export function layOutMissing(db: Database): void {
+  const known = new Set(
+    (db.prepare("SELECT name FROM sqlite_master WHERE type = 'table'").all() as { name: string }[]).map(
+      ({ name }) => name,
+    ),
+  );
+  for (const table of TABLES) if (!known.has(table)) db.exec(projection(table));
 }
 
 /** Empties every projection; the log stays. */

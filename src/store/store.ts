@@ -8,6 +8,7 @@ import { asProblem, createDatabase, openDatabase } from './open.ts';
 import { putChange, rebuild } from './rebuild.ts';
 import { SqliteRows } from './rows.ts';
 import { type Said, searchSaid } from './search.ts';
+import { upgrade } from './upgrade.ts';
 import { type Verdict, verifyDatabase } from './verify.ts';
 
 export interface NewProject {
@@ -27,7 +28,14 @@ export function createStore(file: string, project: NewProject): ProjectStore {
 
 /** Opens a project's database; throws a Problem with exit code 4 when it cannot be. */
 export function openStore(file: string): ProjectStore {
-  return new ProjectStore(openDatabase(file), file);
+  const db = openDatabase(file);
+  try {
+    upgrade(db);
+  } catch (error) {
+    db.close();
+    throw asProblem(error, file);
+  }
+  return new ProjectStore(db, file);
 }
 
 /** A project on disk: the log, and the model rebuilt from it. */

@@ -118,6 +118,7 @@ function goldNotes(memo: GoldMemo, read: MemoNotes): MemoNotes {
     problems: placed(memo.problems).map((note) => ({ kind: 'problem' as const, ...note })),
     promises: placed(memo.promises).map((note) => ({ kind: 'promise' as const, ...note })),
     corrections: [],
+    records: read.records,
   };
 }
 

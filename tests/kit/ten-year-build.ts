@@ -170,7 +170,15 @@ function memoEvents(
     );
   }
   const text = talk.text.trim();
-  const notes: MemoNotes = { ...read, arrivals, promises, decisions: [], problems: [], corrections: [] };
+  const notes: MemoNotes = {
+    ...read,
+    arrivals,
+    promises,
+    decisions: [],
+    problems: [],
+    corrections: [],
+    records: [],
+  };
   const source = {
     name: `${memoId}.txt`,
     kind: 'text',

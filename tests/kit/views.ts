@@ -68,6 +68,7 @@ export const MEMO: MemoView = {
     problems: [],
     promises: [],
     corrections: [],
+    records: [],
   },
 };
 

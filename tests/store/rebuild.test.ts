@@ -63,6 +63,22 @@ function byHand(store: ProjectStore, number: number): readonly NewEvent[] {
       return [{ kind: 'undone', at, undoes: store.log().length }];
     case 24:
       return [{ kind: 'items-split', at, name: item }];
+    case 26:
+      return [
+        { kind: 'record-kept', at, record: { kind: 'hidden', panel: 'sole', what: 'hose', service: 'pipe' } },
+        { kind: 'record-kept', at, record: { kind: 'pair', part: 'knee', sides: ['port', 'starboard'] } },
+        { kind: 'record-kept', at, record: { kind: 'batch', product: 'primer', facts: [] } },
+        {
+          kind: 'record-kept',
+          at,
+          record: { kind: 'delivery', act: 'ordered', item: 'boards', count: 8, sizes: [] },
+        },
+        {
+          kind: 'record-kept',
+          at,
+          record: { kind: 'delivery', act: 'received', item: 'boards', count: 6, sizes: [] },
+        },
+      ];
     default:
       return [];
   }
@@ -78,6 +94,7 @@ test('the model rebuilt from the log equals the one that grew with it, row by ro
   const store = builtStore();
   expect(store.rows.all('findings').length).toBeGreaterThan(5);
   expect(store.rows.all('reviews')).toHaveLength(3);
+  expect(store.rows.all('records').length).toBeGreaterThanOrEqual(5);
   expect(store.verify()).toMatchObject({ ok: true, faults: [] });
   const before = TABLE_NAMES.map((table) => [table, store.rows.all(table)]);
   store.rebuild();

@@ -1,4 +1,4 @@
-import type { MemoNotes, Note, Reading, TraceStep } from '../notes.ts';
+import type { BatchFact, MemoNotes, Note, Reading, TraceStep } from '../notes.ts';
 import type { MendedText } from './mended-text.ts';
 import type { Repair } from './repair.ts';
 
@@ -9,9 +9,14 @@ export function placeBack(
   mended: MendedText,
   repairs: readonly Repair[],
 ): Reading {
-  const note = <N extends Note>(one: N): N => {
+  const fact = (one: BatchFact): BatchFact => {
     const span = mended.original(one.span);
     return { ...one, span, quote: text.slice(span.start, span.end) };
+  };
+  const note = <N extends Note>(one: N): N => {
+    const span = mended.original(one.span);
+    const placed = { ...one, span, quote: text.slice(span.start, span.end) };
+    return placed.kind === 'batch' ? { ...placed, facts: placed.facts.map(fact) } : placed;
   };
   const notes = Object.fromEntries(
     Object.entries(reading.notes).map(([kind, list]) => [kind, (list as readonly Note[]).map(note)]),

@@ -29,7 +29,7 @@ import { PLANNED_RULES } from './tasks-planned.ts';
 import { findUnreal } from './unreal.ts';
 import { type Said, wordClauses } from './words.ts';
 
-export type StatementNotes = Omit<MemoNotes, 'figures'>;
+export type StatementNotes = Omit<MemoNotes, 'figures' | 'records'>;
 
 export interface StatementReading {
   readonly notes: StatementNotes;

@@ -2,6 +2,7 @@
 import type { FindingView, MemoSummary, MemoView, NextView } from '../../model/views.ts';
 import { plainText } from '../../plain-text.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
+import { recordWords } from '../../reports/memo-list.ts';
 import { boundedText, quantityText } from '../../reports/quantity-text.ts';
 import { clipTime } from '../../reports/source-text.ts';
 import { KEYS } from '../keys.ts';
@@ -20,7 +21,7 @@ export interface NoteLine {
 
 /** Every note of a memo in the order of speech. */
 export function noteLines(memo: MemoView): readonly NoteLine[] {
-  const { figures, decisions, tasks, done, arrivals, problems, promises, corrections } = memo.notes;
+  const { figures, decisions, tasks, done, arrivals, problems, promises, corrections, records } = memo.notes;
   const all = [
     ...figures.map((note) => ({
       note,
@@ -42,6 +43,7 @@ export function noteLines(memo: MemoView): readonly NoteLine[] {
     ...problems.map((note) => ({ note, kind: 'snag', what: note.gist })),
     ...promises.map((note) => ({ note, kind: 'promise', what: note.gist })),
     ...corrections.map((note) => ({ note, kind: 'put right', what: note.gist })),
+    ...records.map((note) => ({ note, kind: 'on record', what: recordWords(note) })),
   ];
   return all
     .sort((a, b) => a.note.span.start - b.note.span.start)

@@ -1,0 +1,41 @@
+/** Reads what is kept on record beside figures and statements: batches, what is behind panels, hands, deliveries. */
+import type { ArrivalNote, FigureNote, RecordNote, TraceStep } from '../notes.ts';
+import { readBatches } from './batches.ts';
+import { readDeliveries } from './deliveries.ts';
+import { readHands } from './hands.ts';
+import { readHidden } from './hidden.ts';
+import { sceneOf } from './scene.ts';
+
+export interface RecordReading {
+  readonly records: readonly RecordNote[];
+  readonly trace: readonly TraceStep[];
+}
+
+/** Each with the rule's name, as the trace shows it. */
+const READERS = [
+  ['a batch', readBatches],
+  ['behind a panel', readHidden],
+  ['handed parts', readHands],
+  ['ordered and received', readDeliveries],
+] as const;
+
+/** Records in the order of speech. Every quote is a verbatim stretch of `text`. Pure. */
+export function readRecords(
+  text: string,
+  figures: readonly FigureNote[],
+  arrivals: readonly ArrivalNote[],
+): RecordReading {
+  const scene = sceneOf(text, figures, arrivals);
+  const found = READERS.flatMap(([rule, read]) => read(scene).map((note: RecordNote) => ({ rule, note })));
+  found.sort((a, b) => a.note.span.start - b.note.span.start);
+  return {
+    records: found.map(({ note }) => note),
+    trace: found.map(({ rule, note }) => ({
+      stage: 'statements',
+      rule,
+      span: note.span,
+      outcome: 'read',
+      why: note.kind,
+    })),
+  };
+}

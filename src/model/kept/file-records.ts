@@ -1,0 +1,59 @@
+/** Files what a memo, or a person, keeps on record, and checks it against what stands. */
+import type { RecordNote } from '../../language/notes.ts';
+import type { Kept } from '../views.ts';
+import type { Working } from '../working.ts';
+import { fileDelivery } from './ordered-received.ts';
+import { askOtherHands } from './other-hand.ts';
+import type { RecordByHand, RecordRow } from './record-rows.ts';
+
+/** Puts a memo's records, holds deliveries against their orders, and asks about the other hand of what was changed. */
+export function fileRecords(work: Working, notes: readonly Kept<RecordNote>[]): void {
+  for (const note of notes) file(work, rowOf(work, note));
+  askOtherHands(work);
+}
+
+/** Puts what a person keeps by hand; its id is that of the event. */
+export function fileByHand(work: Working, record: RecordByHand): void {
+  const source = work.source({ quote: '' });
+  file(work, { ...record, id: work.memo.id, source } as RecordRow);
+}
+
+function file(work: Working, row: RecordRow): void {
+  if (row.kind === 'delivery') fileDelivery(work, row);
+  else work.draft.put({ table: 'records', row });
+}
+
+function rowOf(work: Working, note: Kept<RecordNote>): RecordRow {
+  const base = { id: note.id, source: work.source(note) };
+  switch (note.kind) {
+    case 'batch': {
+      const facts = note.facts.map(({ what, quote, value, unit }) => ({
+        what,
+        words: quote,
+        ...(value === undefined ? {} : { value }),
+        ...(unit === undefined ? {} : { unit }),
+      }));
+      return { ...base, kind: 'batch', product: note.product, facts };
+    }
+    case 'hidden': {
+      const { panel, what, service, shot } = note;
+      return { ...base, kind: 'hidden', panel, what, service, ...(shot === undefined ? {} : { shot }) };
+    }
+    case 'hand':
+      return { ...base, kind: 'pair', part: note.part, ...(note.sides ? { sides: note.sides } : {}) };
+    case 'delivery': {
+      const { act, item, count, outOf, short, instead } = note;
+      return {
+        ...base,
+        kind: 'delivery',
+        act,
+        item,
+        ...(count === undefined ? {} : { count }),
+        ...(outOf === undefined ? {} : { outOf }),
+        ...(short === undefined ? {} : { short }),
+        sizes: note.sizes.map(({ quote: _quote, ...size }) => size),
+        ...(instead === undefined ? {} : { instead }),
+      };
+    }
+  }
+}

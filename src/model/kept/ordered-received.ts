@@ -1,0 +1,237 @@
+/** Holds what came against what was ordered: how many, of what size, and whether it is the same goods at all. */
+import type { Attribute, Dimension, Quantity } from '../../language/notes.ts';
+import { actsOn, sourced, tidy } from '../finding.ts';
+import { nameStems, shapeOf } from '../names.ts';
+import { bestItem } from '../naming.ts';
+import type { FindingRow } from '../rows.ts';
+import { toleranceBetween } from '../tolerance.ts';
+import { convert, difference } from '../units.ts';
+import type { Consequence, Source, Tolerance } from '../views.ts';
+import type { Working } from '../working.ts';
+import type { DeliveryRow, DeliverySizeRow } from './record-rows.ts';
+import { areSameGoods } from './same-goods.ts';
+
+/** Marks the slot of such a finding, so that it is never taken for one about the figure itself. */
+const MARK = '|received';
+
+/** Puts a delivery; what came is held against its order and gives a finding for each thing that differs. */
+export function fileDelivery(work: Working, delivery: DeliveryRow): void {
+  if (delivery.act === 'ordered') {
+    work.draft.put({ table: 'records', row: delivery });
+    return;
+  }
+  const order = orderOf(work, delivery);
+  const came: Came = { work, row: delivery, order, name: order?.item || delivery.item || 'delivery' };
+  const count = checkCount(came);
+  for (const size of delivery.sizes) checkSize(came, size);
+  checkGoods(came);
+  const counted = count === undefined ? delivery : { ...delivery, count };
+  work.draft.put({ table: 'records', row: order ? { ...counted, answers: order.id } : counted });
+}
+
+interface Came {
+  readonly work: Working;
+  readonly row: DeliveryRow;
+  readonly order: DeliveryRow | undefined;
+  readonly name: string;
+}
+
+/** The latest order of these goods; where only their number was said, the only one of that number. */
+function orderOf(work: Working, { item, outOf }: DeliveryRow): DeliveryRow | undefined {
+  const orders = work.draft.records('delivery').filter(({ act }) => act === 'ordered');
+  if (item !== '') {
+    const same = orders.filter((order) => areSameGoods(item, order.item));
+    return same.findLast((order) => outOf === undefined || order.count === outOf) ?? same.at(-1);
+  }
+  const fitting = orders.filter(({ count }) => outOf !== undefined && count === outOf);
+  return fitting.length === 1 ? fitting[0] : undefined;
+}
+
+/** Holds the number that came, with what came before of the same order, against what was ordered. Says what came now. */
+function checkCount({ work, row, order, name }: Came): number | undefined {
+  const wanted = order?.count ?? row.outOf;
+  if (wanted === undefined) return row.count;
+  const now = row.count ?? (row.short === undefined ? undefined : wanted - row.short);
+  if (now === undefined || now < 0) return row.count;
+  const earlier = work.draft
+    .records('delivery')
+    .filter(({ answers, act }) => act === 'received' && order !== undefined && answers === order.id)
+    .reduce((sum, { count }) => sum + (count ?? 0), 0);
+  const total = earlier + now;
+  const slot = `${order?.id ?? placeOf(work, name)}|count|count${MARK}`;
+  const open = work.draft.findingsOn(slot);
+  for (const finding of open)
+    settleBySaid(work, finding, total === wanted ? 'the rest came' : 'counted again');
+  if (total === wanted) return now;
+  const all = earlier > 0 ? `${total} in all` : String(total);
+  find(
+    { work, row, order, name },
+    {
+      slot,
+      attribute: 'count',
+      was: { value: wanted, unit: '1' },
+      now: { value: total, unit: '1' },
+      orderedAt: order?.source ?? row.source,
+      why: `${wanted} were ordered and ${all} came`,
+    },
+  );
+  return now;
+}
+
+function settleBySaid(work: Working, finding: FindingRow, reason: string): void {
+  const settledBy = { choice: 'take-new', at: work.memo.recordedAt, reason };
+  work.draft.put({ table: 'findings', row: { ...finding, status: 'settled', settledBy } });
+}
+
+function checkSize(came: Came, size: DeliverySizeRow): void {
+  const { work } = came;
+  const ordered = orderedSize(came, size);
+  if (!ordered) return;
+  const { region, tolerances } = work.settings;
+  const apart = difference(size, ordered.size, region);
+  const tolerance = toleranceBetween(ordered.size, size, tolerances, region);
+  if (apart === undefined || Math.abs(apart) <= tolerance.value) return;
+  find(came, {
+    slot: `${placeOf(work, came.name)}|${size.attribute}|${size.dimension}${MARK}`,
+    attribute: size.attribute,
+    was: ordered.size,
+    now: size,
+    orderedAt: ordered.source,
+    tolerance,
+    why: 'what came has another size than what was ordered',
+  });
+}
+
+interface OrderedSize {
+  readonly size: Quantity & { readonly dimension: Dimension };
+  readonly source: Source;
+}
+
+/** The size as ordered: by the order itself, by a figure that was said to be ordered, else as said beside what came. */
+function orderedSize({ work, row, order, name }: Came, size: DeliverySizeRow): OrderedSize | undefined {
+  const fits = (one: { readonly attribute: Attribute; readonly dimension: Dimension }) =>
+    one.attribute === size.attribute && one.dimension === size.dimension;
+  const inOrder = order && (order.sizes.find(fits) ?? onlyOne(order, row, size));
+  if (order && inOrder) return { size: inOrder, source: order.source };
+  const item = bestItem(name, work.draft.itemsLike(nameStems(name)), []);
+  const claim = item
+    ? work.draft
+        .claimsOf(item.id)
+        .findLast((one) => one.state === 'ordered' && fits(one) && one.status !== 'rejected')
+    : undefined;
+  if (claim) return { size: claim, source: claim.source };
+  if (size.shouldBe === undefined) return undefined;
+  return { size: { value: size.shouldBe, unit: size.unit, dimension: size.dimension }, source: row.source };
+}
+
+/** "At 21 millimetres" names no side: where each of the two tells one size of this kind, it is the same one. */
+function onlyOne(order: DeliveryRow, row: DeliveryRow, size: DeliverySizeRow): DeliverySizeRow | undefined {
+  const alike = (one: DeliverySizeRow) => one.dimension === size.dimension;
+  const [ordered, came] = [order.sizes.filter(alike), row.sizes.filter(alike)];
+  const [only] = ordered;
+  if (ordered.length !== 1 || came.length !== 1 || !only) return undefined;
+  return only.attribute === 'size' || size.attribute === 'size' ? only : undefined;
+}
+
+/** Other goods than those ordered: nothing to count or to measure, so the finding says it in words. */
+function checkGoods(came: Came): void {
+  const { row, order } = came;
+  if (!row.instead) return;
+  find(came, {
+    slot: `${placeOf(came.work, came.name)}|other|count${MARK}`,
+    attribute: 'other',
+    was: { value: 0, unit: '' },
+    now: { value: 0, unit: '' },
+    orderedAt: order?.source ?? row.source,
+    why: `${row.instead.ordered} was ordered and ${row.instead.came} came`,
+  });
+}
+
+const placeOf = (work: Working, name: string) =>
+  bestItem(name, work.draft.itemsLike(nameStems(name)), [])?.id ?? nameStems(name).join(' ');
+
+interface Differs {
+  readonly slot: string;
+  readonly attribute: Attribute;
+  readonly was: Quantity;
+  readonly now: Quantity;
+  readonly orderedAt: Source;
+  readonly tolerance?: Tolerance;
+  readonly why: string;
+}
+
+function find({ work, row, order, name }: Came, differs: Differs): void {
+  const { slot, attribute, was, now, orderedAt, why } = differs;
+  const known = sameClash(work, name, attribute, was, now);
+  const item = bestItem(name, work.draft.itemsLike(nameStems(name)), []);
+  const hangs = hangingOn(work, item?.id ?? '', name, [row.id, order?.id, orderedAt.quote]);
+  if (known) {
+    // The figures clash already: the finding learns that one side is an order.
+    const acts = new Set(known.consequences.map(({ what }) => what));
+    work.amend({
+      ...known,
+      why: `${known.why}; ${why}`,
+      consequences: [...known.consequences, ...hangs.filter(({ what }) => !acts.has(what))],
+    });
+    return;
+  }
+  const finding = work.find({
+    kind: 'received',
+    item: item?.name ?? name,
+    itemId: item?.id ?? '',
+    attribute,
+    slot,
+    was: sourced(was, { state: 'ordered', source: orderedAt }),
+    now: sourced(now, { state: 'received', source: row.source }),
+    ...(differs.tolerance ? { tolerance: differs.tolerance } : {}),
+    why,
+  });
+  work.amend({ ...finding, consequences: hangs });
+}
+
+/** A finding of this memo that holds the same two values against each other. */
+function sameClash(
+  work: Working,
+  name: string,
+  attribute: Attribute,
+  was: Quantity,
+  now: Quantity,
+): FindingRow | undefined {
+  const same = (a: Quantity, b: Quantity) => {
+    const there = convert(a, b.unit, work.settings.region);
+    return there !== undefined && tidy(there.value) === tidy(b.value);
+  };
+  return work
+    .findings()
+    .find(
+      (one) =>
+        one.kind !== 'received' &&
+        one.attribute === attribute &&
+        areSameGoods(name, one.item) &&
+        was.unit !== '' &&
+        same(one.was, was) &&
+        same(one.now, now),
+    );
+}
+
+/** What was made or filmed on the strength of the order, and what is still to do with the goods. */
+function hangingOn(
+  work: Working,
+  itemId: string,
+  name: string,
+  own: readonly (string | undefined)[],
+): readonly Consequence[] {
+  const acts = actsOn(work.draft, itemId, name)
+    .filter((act) => act.act !== 'ordered' && !own.includes(act.id) && !own.includes(act.source.quote))
+    .map(({ act, what, source }): Consequence => ({ act, what, source }));
+  const { head, stems } = shapeOf(name);
+  const tasks = work.draft
+    .openTasks()
+    .filter(({ gist }) => {
+      const words = nameStems(gist);
+      const shared = stems.filter((stem) => words.includes(stem)).length;
+      return words.includes(head) && shared * 2 >= stems.length;
+    })
+    .map(({ gist, source }): Consequence => ({ act: 'planned', what: gist, source }));
+  return [...acts, ...tasks];
+}

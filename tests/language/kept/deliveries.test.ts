@@ -1,0 +1,50 @@
+/** What was ordered and what came of it, and arrivals that tell neither number nor size. */
+import { expect, test } from 'vitest';
+import type { DeliveryNote } from '../../../src/language/notes.ts';
+import { recordsIn } from '../../kit/records.ts';
+
+const deliveries = (text: string) =>
+  recordsIn(text).filter((note): note is DeliveryNote => note.kind === 'delivery');
+const shown = ({ act, item, count, outOf, short, sizes, instead }: DeliveryNote) =>
+  [
+    `${act} ${item}`,
+    ...(count === undefined ? [] : [`count ${count}${outOf === undefined ? '' : ` of ${outOf}`}`]),
+    ...(short === undefined ? [] : [`${short} short`]),
+    ...sizes.map(
+      ({ attribute, value, unit, shouldBe }) =>
+        `${attribute} ${value} ${unit}${shouldBe === undefined ? '' : ` for ${shouldBe}`}`,
+    ),
+    ...(instead ? [`${instead.came} for ${instead.ordered}`] : []),
+  ].join(', ');
+
+test.each([
+  ['I ordered eight larch boards at 21 millimetres.', 'ordered larch boards, count 8, thickness 21 mm'],
+  ["The boards have come and they're 18 not 21.", 'received boards, thickness 18 mm for 21'],
+  ['The boards came today. Only six of the eight turned up.', 'received boards, count 6 of 8'],
+  [
+    'The larch boards arrived today. They are 18 millimetres thick and there are only six of them.',
+    'received larch boards, count 6, thickness 18 mm',
+  ],
+  ['The ply came, two sheets short.', 'received ply, 2 short'],
+  ['The hinges arrived, all twelve.', 'received hinges, count 12'],
+  ['Five of the hinges came this morning.', 'received hinges, count 5'],
+  ['The six boards came this morning.', 'received boards, count 6'],
+  ["The glass turned up and it's six mil, I ordered four.", 'received glass, thickness 6 mm for 4'],
+  ["The timber's here, nineteen lengths instead of twenty.", 'received timber, count 19 of 20'],
+  ["The paint came but they've sent gloss instead of satin.", 'received paint, gloss for satin'],
+])('"%s" tells of a delivery', (said, expected) => {
+  expect(deliveries(said).map(shown)).toContain(expected);
+});
+
+test.each([
+  'The boards have come.',
+  'Windows are ordered, eight weeks.',
+  "The oil turned up at nine, and it's in, three litres to the line on the glass.",
+  'The steel came at night, and before breakfast the lintels were in their boxes, all three.',
+  'Only six of the eight screws are in.',
+  'The lid is 18 not 21.',
+  'Did the six boards come?',
+  'The lads came at eight and we cut twelve rafters.',
+])('"%s" tells of none', (said) => {
+  expect(deliveries(said).map(shown)).toEqual([]);
+});

@@ -1,0 +1,64 @@
+/** What is behind panels, and talk of places that hides nothing. */
+import { expect, test } from 'vitest';
+import type { HiddenNote } from '../../../src/language/notes.ts';
+import { recordsIn } from '../../kit/records.ts';
+
+const hidden = (text: string) => recordsIn(text).filter((note): note is HiddenNote => note.kind === 'hidden');
+const shown = ({ panel, what, service, shot }: HiddenNote) =>
+  `${panel}: ${what} (${service})${shot ? ` ${shot}` : ''}`;
+
+test.each([
+  [
+    "Behind the galley panel there's the twelve volt feed for the pump. It runs 120 up from the floor.",
+    'galley panel: twelve volt feed for the pump (cable)',
+  ],
+  [
+    'I ran the cold pipe under the sole along the port side and took a photo.',
+    'sole: cold pipe (pipe) took a photo',
+  ],
+  [
+    "There's a stud behind the plasterboard 600 in from the corner, photo 214.",
+    'plasterboard: stud (timber) photo 214',
+  ],
+  ['Behind the headlining over the galley is the mast cable.', 'headlining: mast cable (cable)'],
+  ['The gas pipe runs behind the cooker panel.', 'cooker panel: gas pipe (pipe)'],
+  [
+    'There are two hot water pipes and a loom buried in the bulkhead.',
+    'bulkhead: hot water pipes and loom (cable)',
+  ],
+  [
+    'The mast wire is boxed in behind the headlining, I filmed it.',
+    'headlining: mast wire (cable) filmed it',
+  ],
+  ['Screwed a backing pad behind the trim panel for the grab rail.', 'trim panel: backing pad (timber)'],
+  ["I've put noggins behind the plasterboard at 900 for the radiator.", 'plasterboard: noggins (timber)'],
+  ["The galley panel is on. Behind it there's a water hose.", 'galley panel: water hose (pipe)'],
+])('"%s" tells what is hidden', (said, expected) => {
+  expect(hidden(said).map(shown)).toEqual([expected]);
+});
+
+test.each([
+  "I'll run the cable behind the lining tomorrow.",
+  'The cat is behind the panel.',
+  "We're behind schedule with the panel.",
+  "There's a leak behind the shower wall.",
+  "There's nothing behind that panel.",
+  'I think there might be a cable behind the wall.',
+  'Is there a pipe behind the ply?',
+  'We left the cable behind in the shop.',
+  'The pipe behind the house is frozen.',
+  'I drilled the sink drain in the wrong joist bay, now there is a hole in my floor.',
+  'If there is a cable behind the lining I will find it.',
+  'The cable goes behind the solar panel.',
+  'The pump is in the locker.',
+  'The floor is 18 mil ply.',
+])('"%s" tells of nothing hidden', (said) => {
+  expect(hidden(said).map(shown)).toEqual([]);
+});
+
+test('what the next sentence says of the place belongs to the words', () => {
+  const [note] = hidden(
+    "Behind the bed panel there's the solar cable. It runs 300 up from the floor. Then tea.",
+  );
+  expect(note?.quote).toBe("Behind the bed panel there's the solar cable. It runs 300 up from the floor");
+});
