@@ -44,7 +44,7 @@ const CUTTING =
 const DRILLING = /^(?:drill|bore)$/;
 /** After these the work is on a thing that is there, or fits what is there. */
 const NOT_NEW =
-  / (?:off|away|back|down|through|open|apart|template|templates|pattern|patterns|scribe|scribed|fit|match|rest|finish|trim|shorten|by eye|offcut|offcuts|leftover|as is|like the|as the|from the old|off the old|same as|first cut|grass|new end) /;
+  / (?:off|away|back|down|through|open|apart|template|templates|pattern|patterns|scribe|scribed|fit|match|rest|finish|trim|shorten|by eye|offcut|offcuts|leftover|as is|like the|as the|from the old|off the old|same as|for that|to that|to the line|to the mark|to length|to size|rotten|broken|first cut|grass|new end) /;
 
 /** What a task makes, and the sizes it needs. */
 export function makingOf(gist: string): Making | undefined {
@@ -61,16 +61,26 @@ function objectOfMaking(parse: Parse): { readonly phrase: Phrase; readonly verb:
     if (MAKING.test(verb) || DRILLING.test(verb)) {
       const at = /^(?:out|up)$/.test(wordAt(parse, k + 1)) ? k + 2 : k + 1;
       const phrase = phraseAt(parse, at);
-      if (phrase && phrase.first === at && phrase.name.length > 0 && opensTask(parse, k))
+      if (phrase && phrase.first === at && isNew(parse, phrase) && opensTask(parse, k))
         return { phrase, verb };
     }
     // "The lid needs cutting", "the lid has to be cut".
     if (CUTTING.test(verb) && /^(?:needs|need|wants|want|be)$/.test(wordAt(parse, k - 1))) {
       const subject = parse.phrases.findLast((phrase) => phrase.last < k && phrase.name.length > 0);
-      if (subject) return { phrase: subject, verb };
+      if (subject && isNew(parse, subject)) return { phrase: subject, verb };
     }
   }
   return undefined;
+}
+
+/** Stock that is cut to what the job wants, where no word tells which piece. */
+const STOCK = set('board plank beam batten post strip bar tube pipe plate strut rail');
+
+/** "Cut a board out", "another board": what is there already, and stock without a name, need no size of their own. */
+function isNew(parse: Parse, phrase: Phrase): boolean {
+  if (phrase.name.length === 0) return false;
+  if (/^(?:out|off|away|back|down|up|loose|free|short)$/.test(wordAt(parse, phrase.last + 1))) return false;
+  return !(phrase.bare && STOCK.has(singular(phrase.head)));
 }
 
 /** "Cut the lid", "I'll cut the lid", "need to cut": the verb is the task, and no noun ("the first cut"). */

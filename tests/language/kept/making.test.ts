@@ -39,6 +39,10 @@ test.each([
   'Order the glass',
   'Paint the lid',
   'Make a decision about the door',
+  'Cut a rotten board out',
+  'Another board wants cutting',
+  'Cut the legs for that height',
+  'Take the lid off and cut the panel back',
 ])('"%s" needs no size', (gist) => {
   expect(shown(gist)).toBeUndefined();
 });
