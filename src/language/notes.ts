@@ -267,6 +267,8 @@ export interface DeliveryNote extends NoteBase {
   readonly outOf?: number;
   /** How many were missing, when only that is said ("two short"). */
   readonly short?: number;
+  /** What was missing, when that is said with the number: "two sheets short". */
+  readonly shortOf?: string;
   readonly sizes: readonly DeliverySize[];
   /** Other goods than those ordered: "gloss instead of matt". */
   readonly instead?: { readonly came: string; readonly ordered: string };

@@ -34,7 +34,7 @@ const CONDITIONS: ReadonlySet<BatchFactKind> = new Set(['metered', 'air', 'surfa
 
 /** Words of the tin, of the data sheet and of advice: what they say is no fact of this batch. */
 const QUOTED =
-  / (?:says?|said|sheet|datasheet|label|instructions|minimum|maximum|recommends?|recommended|supposed|should|needs?|must|at least|no less|not below|above|wants?|tin says|book|calls for|want) /;
+  / (?:says|said|sheet|datasheet|label|instructions|minimum|maximum|recommends?|recommended|supposed|should|needs?|must|at least|no less|not below|above|wants?|tin says|book|calls for|want) /;
 
 /** Reads the batches of one memo, in order of speech. */
 export function readBatches(scene: RecordScene): readonly BatchNote[] {
@@ -105,7 +105,7 @@ function startOf(scene: RecordScene, line: Line): Start | undefined {
       return { product: productName(scene, phrase), verb, mixed, after: phrase.last };
     }
   }
-  return verbThatNames(scene, line);
+  return verbThatNames(scene, line) ?? batchThatWas(scene, line);
 }
 
 /** "Varnished the tiller": the verb names the product. */
@@ -141,8 +141,37 @@ function matches(scene: RecordScene, line: Line, pattern: RegExp): readonly numb
 }
 
 function productIn(scene: RecordScene, line: Line): Phrase | undefined {
-  const products = phrasesOf(scene, line).filter(({ name }) => isProduct(name));
-  return products.find(({ name }) => name.length > 1 && !/^parts?$/.test(name[0] ?? '')) ?? products[0];
+  const products = phrasesOf(scene, line).filter(
+    (phrase) => isProduct(phrase.name) || isCoatOf(scene, phrase),
+  );
+  return (
+    products.find(({ name }) => name.length > 1 && !/^parts?$/.test(name[0] ?? '')) ??
+    products.find(({ head }) => !/^(?:glue|paint|adhesive|compound|finish)$/.test(head)) ??
+    products[0]
+  );
+}
+
+/** "A coat of oil": oil is a product where it is put on in coats. */
+function isCoatOf({ parse }: RecordScene, { head, first }: Phrase): boolean {
+  if (!/^(?:oil|wax)$/.test(singular(head)) || wordAt(parse, first - 1) !== 'of') return false;
+  return /^(?:coats?|layers?)$/.test(wordAt(parse, first - 2));
+}
+
+/** "The gelcoat batch was two per cent", "the mix of mortar was four to one": a batch spoken of as mixed. */
+function batchThatWas(scene: RecordScene, line: Line): Start | undefined {
+  for (const phrase of phrasesOf(scene, line)) {
+    if (!/^(?:batch|mix)$/.test(singular(phrase.head))) continue;
+    const own = isProduct(phrase.name.slice(0, -1));
+    const of =
+      wordAt(scene.parse, phrase.last + 1) === 'of' ? phraseAt(scene.parse, phrase.last + 2) : undefined;
+    const named = own ? phrase : of && isProduct(of.name) ? of : undefined;
+    const verb = line.words.search(/ (?:was|were) /);
+    if (!named || verb < 0) continue;
+    const at = wordAtOffset(line, verb + 1);
+    if (at < phrase.last || at > phrase.last + 8 || !isReported(scene, line, at)) continue;
+    return { product: productName(scene, named), verb: at, mixed: true, after: named.last };
+  }
+  return undefined;
 }
 
 /** "Mixed a batch, five to one": the product was named before, or is not named at all. */
@@ -182,7 +211,7 @@ function mixesOther({ parse }: RecordScene, verb: number): boolean {
 
 function productName(scene: RecordScene, phrase: Phrase): string {
   return nameInWords(scene, phrase).replace(
-    /^(?:parts?|first|second|third|last|new|fresh|another|more|some)\s+/i,
+    /^(?:parts?|first|second|third|last|new|fresh|another|more|some)\s+|\s+(?:batch|mix)$/gi,
     '',
   );
 }
@@ -204,6 +233,7 @@ function factsOf(scene: RecordScene, line: Line, start: Start | undefined): read
     wordsIn(scene, line, 'metered', METERED),
     amountIn(scene, line, start),
     ...temperaturesIn(scene, line),
+    surfaceInWords(scene, line),
     humidityIn(scene, line),
     start ? usedIn(scene, line, start) : usedAfter(scene, line),
     start && wordsIn(scene, line, 'when', WHEN),
@@ -255,7 +285,7 @@ const RATIO = new RegExp(
 );
 /** "Two per cent hardener": how polyester is told. */
 const PERCENT_OF =
-  / (?:catalyst|hardener|mekp|thinners?|accelerator|plasticiser|plasticizer|dryers?|driers?) /;
+  / (?:batch|mix|spirits?|turps|catalyst|hardener|mekp|thinners?|accelerator|plasticiser|plasticizer|dryers?|driers?) /;
 
 function ratioIn(scene: RecordScene, line: Line, told: boolean): BatchFact | undefined {
   if (QUOTED.test(line.words)) return undefined;
@@ -308,6 +338,21 @@ function temperaturesIn(scene: RecordScene, line: Line): readonly BatchFact[] {
     const unit = figure.dimension === 'temperature' ? figure.unit : (before?.unit ?? figure.unit);
     return [factAt(scene, what, figure.span, { ...figure, unit })];
   });
+}
+
+const DEGREES =
+  '(?:about )?(?:(?:twenty|thirty|forty)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|six|seven|eight|nine|\\d{1,3}(?:\\.\\d)?)';
+/** "The surface was at twenty two": degrees that nobody calls so. */
+const SURFACE_WAS = new RegExp(
+  `\\b(?:surface|substrate|laminate|hull|steel|slab|timber|metal)(?: temperature)? (?:was|is|were|sat|read)(?: at| around)? (${DEGREES})\\b(?! ?(?:mm|mil|millimetres|metres|feet|foot|inch|inches|per|%|percent|kilos|thick|wide|long))`,
+  'i',
+);
+
+function surfaceInWords(scene: RecordScene, line: Line): BatchFact | undefined {
+  const found = SURFACE_WAS.exec(scene.text.slice(line.start, line.end));
+  if (!found || QUOTED.test(line.words)) return undefined;
+  const end = line.start + found.index + found[0].length;
+  return factAt(scene, 'surface', { start: end - (found[1] as string).length, end });
 }
 
 function wordOf({ parse, figures }: RecordScene, line: Line, figure: FigureNote): number {

@@ -3,7 +3,7 @@
  * arrivals that the statements found; no sentence without one, or right after one, is a delivery.
  */
 import type { Phrase } from '../items/noun-phrases.ts';
-import { tagAt, wordAt } from '../items/parse.ts';
+import { type Parse, tagAt, wordAt } from '../items/parse.ts';
 import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { ArrivalNote, Attribute, DeliveryNote, DeliverySize, FigureNote } from '../notes.ts';
 import { DIGIT_WORDS, TEEN_WORDS, TENS_WORDS } from '../numbers/number-words.ts';
@@ -108,6 +108,8 @@ function goodsOf(scene: RecordScene, line: Line, arrival: ArrivalNote): Phrase |
   });
   const inItem = own.find(({ head }) => named.includes(head));
   if (inItem) return inItem;
+  const listed = goodsListed(scene, line, arrival, own);
+  if (listed) return listed;
   const at = line.index;
   return scene.lines
     .slice(Math.max(0, at - 2), at)
@@ -115,6 +117,21 @@ function goodsOf(scene: RecordScene, line: Line, arrival: ArrivalNote): Phrase |
     .findLast(
       (phrase) => isGoods(phrase) && (named.endsWith(phrase.head) || isOfArrival(scene, phrase, own)),
     );
+}
+
+/** "The parcel came, four hinges and two latches": what came in it is named after it. */
+function goodsListed(
+  scene: RecordScene,
+  line: Line,
+  arrival: ArrivalNote,
+  own: readonly Phrase[],
+): Phrase | undefined {
+  if (own.length > 0 || !/\b(?:parcel|delivery|order|box|lorry|truck|pallet|post|load)\b/i.test(arrival.item))
+    return undefined;
+  return phrasesOf(scene, line).find((phrase) => {
+    const start = scene.parse.words[phrase.first]?.span.start ?? 0;
+    return start >= arrival.span.end && isGoods(phrase) && countBefore(scene, phrase) !== undefined;
+  });
 }
 
 /** "The boards came. Only six of the eight turned up": the goods of the arrival just before, where no other are named. */
@@ -196,9 +213,26 @@ function numberAt(scene: RecordScene, at: number): number | undefined {
     const figure = figures[quantity];
     return figure && figure.dimension === 'count' && figure.bound === 'exact' ? figure.value : undefined;
   }
-  const word = wordAt(parse, at);
+  return numberInWords(parse, at);
+}
+
+/** A whole number below a hundred, also where it takes two words; larger ones in words are left alone. */
+function numberInWords(parse: Parse, at: number): number | undefined {
+  const [before, word, after] = [at - 1, at, at + 1].map((k) => wordAt(parse, k)) as [string, string, string];
+  if (/^(?:hundred|thousand|point)$/.test(before) || /^(?:hundred|thousand|point)$/.test(after))
+    return undefined;
+  if (before === 'and' && /^(?:hundred|thousand)$/.test(wordAt(parse, at - 2))) return undefined;
   if (/^\d{1,4}$/.test(word)) return Number(word);
-  return NUMBERS.get(word) ?? (word === 'dozen' ? 12 : undefined);
+  const [tens, digit] = word.split('-') as [string, string?];
+  if (digit !== undefined) return sumOf(tens, digit);
+  if (TENS_WORDS.has(word) && DIGIT_WORDS.has(after)) return sumOf(word, after);
+  if (DIGIT_WORDS.has(word) && TENS_WORDS.has(before)) return sumOf(before, word);
+  return word === 'dozen' ? 12 : NUMBERS.get(word);
+}
+
+function sumOf(tens: string, digit: string): number | undefined {
+  const [left, right] = [TENS_WORDS.get(tens), DIGIT_WORDS.get(digit)];
+  return left === undefined || right === undefined ? undefined : left + right;
 }
 
 /** A quantity that is a length by its bare number ("there are only 6 of them") is a count all the same. */
@@ -210,7 +244,7 @@ function bareNumberAt(scene: RecordScene, at: number): number | undefined {
   return figure?.assumed?.includes('unit') && Number.isInteger(figure.value) ? figure.value : undefined;
 }
 
-type Counted = Pick<DeliveryNote, 'count' | 'outOf' | 'short'>;
+type Counted = Pick<DeliveryNote, 'count' | 'outOf' | 'short' | 'shortOf'>;
 
 const N = '(#|[a-z]+|\\d+)';
 const END = '(?=(?:\\.|,|!|;|and|but|so|came|here|there|arrived|turned|were|was|are) )';
@@ -222,23 +256,33 @@ const ONE_COUNT: readonly RegExp[] = [
 ];
 const ALL = new RegExp(` all ${N}(?: of them| of 'em)? ${END}`);
 const SHORT = new RegExp(
-  ` ${N} (?:[a-z]+s )?(?:(?:is|are|were|was|of them (?:are |is |were )?) )?(?:short|missing|too few) `,
+  ` ${N} (?:(?:[a-z]+s|box|sheet|board|length|roll|bag|tin|pack) )?(?:(?:is|are|were|was|of them (?:are |is |were )?) )?(?:short|missing|too few) `,
 );
-const OUT_OF = new RegExp(` ${N} (?:out )?of (?:the|my|our|those) ${N} `);
+const SHORT_OF =
+  / (?:#|[a-z]+|\d+) ([a-z]+s|box|sheet|board|length|roll|bag|tin|pack) (?:(?:is|are|were|was) )?(?:short|missing|too few) /;
+const CAME =
+  '(?:came|turned up|arrived|showed up|here|so far|in the|were there|were in|are here|is here|and|but|\\.|,|!)';
+const OUT_OF = new RegExp(
+  ` ${N} (?:out )?of (?:the|my|our|those) ${N} (?:(?:[a-z]+ ){0,2}[a-z]+s )?(?:(?:have|has|had|'ve) )?${CAME} `,
+);
+const SHOULD_BE = new RegExp(
+  ` (?:should have been|should 've been|should be|supposed to be|meant to be|i ordered|i 'd ordered|i asked for|i paid for) ${N} (?=(?:\\.|,|!|and|but|so|of) )`,
+);
+const OF_THEM = new RegExp(` , ${N} of (?:them|'em) `);
 const NOT_SO_MANY = new RegExp(` ${N} (?:[a-z]+s )?(?:, )?(?:not|instead of|rather than) ${N} `);
 /** Words between the arrival and what is said of its number in the same sentence. */
 const NEAR = 6;
 
 /** How many came, or how many did not: in the arrival's words, right after them, or in the sentence that goes on about it. */
 function countOfReceived(told: Told): Counted {
-  const said = firstOf(told.lines, (line) => countSaid(told, line));
-  if (said) return said;
-  const { scene, goods, arrival } = told;
-  const isOwn = goods && (scene.parse.words[goods.first]?.span.start ?? 0) >= arrival.span.start;
-  const count = isOwn ? countBefore(scene, goods) : undefined;
-  return count === undefined ? {} : { count };
+  const said = firstOf(told.lines, (line) => countSaid(told, line)) ?? countOfOrder(told);
+  if (said.count === undefined || said.outOf !== undefined) return said;
+  // "Sixteen rafters came, should have been eighteen."
+  const should = firstOf(told.lines, (line) => strictNumber(told, line, SHOULD_BE));
+  return should !== undefined && should !== said.count ? { ...said, outOf: should } : said;
 }
 
+/** The number in front of the goods. */
 function countOfOrder({ scene, goods, arrival }: Told): Counted {
   const isOwn = goods && (scene.parse.words[goods.first]?.span.start ?? 0) >= arrival.span.start;
   const count = isOwn ? countBefore(scene, goods) : undefined;
@@ -253,14 +297,22 @@ function countSaid(told: Told, line: Line): Counted | undefined {
   const isCount = firstNumber(told, line, NOT_SO_MANY) === some;
   if (some !== undefined && should !== undefined && some < should && isCount)
     return { count: some, outOf: should };
-  const all = numbersOf(told, line, ALL, 1)[0];
+  const all = numbersOf(told, line, ALL, 1)[0] ?? numbersOf(told, line, OF_THEM, 2)[0];
   if (all !== undefined) return { count: all };
   for (const pattern of ONE_COUNT) {
     const count = numbersOf(told, line, pattern, NEAR)[0];
     if (count !== undefined) return { count };
   }
   const short = numbersOf(told, line, SHORT, NEAR)[0];
-  return short === undefined ? undefined : { short };
+  if (short === undefined) return undefined;
+  const shortOf = SHORT_OF.exec(line.words)?.[1];
+  return shortOf === undefined ? { short } : { short, shortOf };
+}
+
+/** The number of a pattern where it was not read as a size. */
+function strictNumber({ scene }: Told, line: Line, pattern: RegExp): number | undefined {
+  const found = pattern.exec(line.words);
+  return found ? numberAt(scene, wordAtOffset(line, found.index + found[0].trimEnd().length - 1)) : undefined;
 }
 
 /** The first number of a pattern where it can be no size. */
@@ -334,9 +386,9 @@ function sizesIn({ scene, goods, arrival }: Told, line: Line): readonly Delivery
     if (!SIZES.has(attribute) || figure.bound !== 'exact' || figure.limit) return [];
     if (!isOfGoods(scene, figure, goods)) return [];
     // "I ordered 21": what should have come is no size of what came.
-    if (arrival.received && (NOT_CAME.has(figure.state ?? '') || !isSaidToBe(scene, line, figure, arrival)))
-      return [];
+    if (arrival.received && NOT_CAME.has(figure.state ?? '')) return [];
     const shouldBe = arrival.received ? shouldBeOf(scene, figure) : undefined;
+    if (arrival.received && shouldBe === undefined && !isSaidToBe(scene, line, figure, arrival)) return [];
     const { dimension, value, unit, quote } = figure;
     return [{ attribute, dimension, value, unit, quote, ...(shouldBe === undefined ? {} : { shouldBe }) }];
   });
@@ -356,11 +408,24 @@ function isSaidToBe(scene: RecordScene, line: Line, figure: FigureNote, arrival:
   )
     at--;
   const verb = wordAt(parse, at - 1);
+  if (verb === ',' && isFragment(scene, arrival, at)) return true;
+  // "600 by 1000": the second size goes with the first.
+  if (verb === 'by' && tagAt(parse, at - 2) === 'quantity') return true;
   if (!/^(?:is|are|'s|'re|was|were|measure|measures|come|came)$/.test(verb)) return false;
   const subject = wordAt(parse, at - 2);
   return (
     /^(?:they|it|these|those|that|them|each|all|which|ones)$/.test(subject) || tagAt(parse, at - 2) === 'noun'
   );
+}
+
+/** "The slats came Monday, fourteen of them, forty wide": nothing but short phrases stands between. */
+function isFragment({ parse }: RecordScene, { span }: ArrivalNote, at: number): boolean {
+  let words = 0;
+  for (let k = at - 1; k >= 0 && (parse.words[k]?.span.start ?? 0) >= span.end; k--) {
+    if (/^(?:verb|participle|be|modal|auxiliary|conjunction)$/.test(tagAt(parse, k) ?? '')) return false;
+    words++;
+  }
+  return words <= 8;
 }
 
 function isOfGoods(scene: RecordScene, figure: FigureNote, goods: Phrase | undefined): boolean {
@@ -382,23 +447,30 @@ function shouldBeOf(scene: RecordScene, figure: FigureNote): number | undefined 
 }
 
 function uniqueSizes(sizes: readonly DeliverySize[]): readonly DeliverySize[] {
-  return sizes.filter((size, k) => sizes.findIndex((one) => one.attribute === size.attribute) === k);
+  return sizes.filter(
+    (size, k) =>
+      size.attribute === 'size' || sizes.findIndex((one) => one.attribute === size.attribute) === k,
+  );
 }
 
 /** "They've sent gloss instead of matt": other goods. Numbers are sizes and read as such. */
 const INSTEAD =
   / (?:sent|delivered|brought|gave|given|got|came as|came in|it 's|they 're|that 's|is|are) (?:me |us )?(?:the |a |an |some )?((?:[a-z-]+ ){1,3})(?:instead of|rather than|not) (?:the |a |an )?((?:[a-z-]+ ){1,3}?)(?:\.|,|!|;|and|but|so|like|that|as|which|i) /;
+/** ", birch instead of poplar": right after what came. */
+const INSTEAD_FRAGMENT =
+  / , (?:it 's |they 're )?((?:[a-z-]+ ){1,2})(?:instead of|rather than|not) (?:the )?((?:[a-z-]+ ){1,2}?)(?:\.|,|!|;|and|but|so|like) /;
 const NO_PRODUCT =
   /^(?:one|ones|two|it|them|that|bad|good|great|right|here|yet|sure|what|quite|much|really|very|happy|too|the|all|them all|both|what i) ?$/;
 
 function insteadIn(line: Line): DeliveryNote['instead'] {
-  const found = INSTEAD.exec(line.words);
+  const fragment = INSTEAD_FRAGMENT.exec(line.words);
+  const found = fragment ?? INSTEAD.exec(line.words);
   if (!found) return undefined;
   const [came, ordered] = [found[1]?.trim() ?? '', found[2]?.trim() ?? ''];
   const named = (words: string) =>
     words !== '' && !NO_PRODUCT.test(words) && !/\b(?:i|we|they|it|to|for|is|was)\b/.test(words);
   // "Sent the wrong one, not what I asked for" names nothing; "it's here, not at the yard" no goods.
-  const isNot = found[0].includes(' not ');
+  const isNot = found === fragment || found[0].includes(' not ');
   if (!named(came) || !named(ordered)) return undefined;
   if (isNot && ![came, ordered].every(isGoodsWord)) return undefined;
   return { came, ordered };

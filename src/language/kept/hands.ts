@@ -14,10 +14,13 @@ const SIDE = '(?:port|starboard|left|right|left-hand|right-hand|nearside|offside
 
 /** Ways to say that two parts are mirrored; the match begins where the words about the hand begin. */
 const WAYS: readonly RegExp[] = [
-  / (?:is|are|'s|'re|was|were|be) (?:just |only |exactly |all |simply )?(?:a |an |the |exact )*(?:mirror|mirrored|mirror-image|opposite hand|handed)(?: (?:image|images|copy|copies|version|versions|pair))? (?:of|to|from) (?!me |us |him |her )/,
+  / (?:is|are|'s|'re|was|were|be) (?:just |only |exactly |all |simply )?(?:a |an |the |exact )*(?:mirror|mirrored|mirror-image|opposite hand)(?: (?:image|images|copy|copies|version|versions|pair))? (?:of|to|from) (?!me |us |him |her )/,
   / (?:is|are|'s|'re|was|were|be|being|come|comes) (?:all |both |obviously |of course )?(?:handed|mirrored|mirror images?(?: of (?:each other|one another))?)(?= (?:\.|,|!|;|and|so|but|remember|not|of|port|left|one|#|each|obviously|because) )/,
   / (?:a|the|two|one|both|another|my|these|those) (?:handed|mirrored|mirror) (?:pair|pairs|set|sets)(?: of)? /,
   / (?:one|#|two|pair|some|couple) (?:of|for|off|to|in) each (?:hand|handed) /,
+  new RegExp(` handed (?:to|from) (?:the |its )?(?:${SIDE}|other) `),
+  / (?:is|'s|are|'re) (?:its|their|the other's) mirror /,
+  new RegExp(` ${SIDE} and ${SIDE} hand(?:ed|s)? `),
   / one each hand /,
   new RegExp(
     ` (?:one|a) ${SIDE}(?: hand| handed| one| side)? (?:and|,|, and|one for|plus|) ?(?:one|a|the) ${SIDE} `,
@@ -119,7 +122,9 @@ function partOf(scene: RecordScene, line: Line, at: number, last: number): strin
 
 function partName(scene: RecordScene, phrase: Phrase): string | undefined {
   if (phrase.pronoun !== undefined || phrase.name.length === 0) return undefined;
-  const name = withoutSide(phrase.name.join(' ')).replace(/^(?:handed|mirrored|mirror)\s+/, '');
+  const said =
+    phrase.name.length > 1 ? phrase.name.join(' ').replace(/ mirrors?$/, '') : phrase.name.join(' ');
+  const name = withoutSide(said).replace(/^(?:handed|mirrored|mirror)\s+/, '');
   const head = name.split(' ').at(-1) ?? '';
   if (
     name === '' ||

@@ -49,13 +49,13 @@ const NO_SERVICE = set('door window lamp speaker radio stereo battery charger st
 
 /** Verbs of being in a place. "Lives" and "goes" are said of cables as well. */
 const LOCATED =
-  / (?:is|are|'s|'re|run|runs|running|ran|goes|go|going|sits|sit|sitting|lives|live|comes|come|coming|passes|pass|crosses|cross|buried|hidden|tucked|routed|clipped|clip|boxed|drops|drop|rises|got|have|has|'ve|been|there|behind it|left|put|took|taken|fixed|screwed|fed|threaded|laid|lies|hid|fished|pulled|dropped) /;
+  / (?:is|are|'s|'re|run|runs|running|ran|goes|go|going|sits|sit|sitting|lives|live|comes|come|coming|passes|pass|crosses|cross|buried|hidden|tucked|routed|clipped|clip|boxed|drops|drop|rises|got|have|has|'ve|been|there|found|behind it|left|put|took|taken|fixed|screwed|fed|threaded|laid|lies|hid|fished|pulled|dropped) /;
 /** For what lies under or in a thing: verbs of running and burying, and "there is". */
 const BURIED =
   / (?:there 's|there is|there are|there 're|theres|run|runs|running|ran|goes|buried|hidden|routed|clipped|boxed|passes|crosses|drops|fed|threaded|laid|lies|comes|fished|pulled) /;
 /** What is wrong behind it is a problem and not a service; what is loose or left there is neither. */
 const FAULTY =
-  / (?:leaking|leaks|leaked|mouse|mice|rot|rotten|mould|mold|damp|missing|schedule|dropped my|lost) /;
+  / (?:leaking|leaks|leaked|mouse|mice|rot|rotten|mould|mold|damp|missing|schedule|lost|used to be|(?:pulled|took|taken|removed|ripped|cut|hauled|fished) (?:\S+ ){0,6}out) /;
 
 const STRONG = /^(?:behind)$/;
 const WEAK = /^(?:under|underneath|beneath|inside|in|within|above|below)$/;
@@ -133,6 +133,8 @@ function noteOf(
   if (!service) return undefined;
   const [phrase, kind] = service;
   if (!strong && kind !== 'cable' && kind !== 'pipe') return undefined;
+  // "I dropped a screw behind the panel" fixes nothing.
+  if (kind === 'fixing' && / dropped /.test(line.words)) return undefined;
   // The verb stands beside the thing or beside the place.
   const [from, to] = [Math.min(phrase.first, place.at), Math.max(phrase.last, place.last)];
   const stretch = wordsBetween(scene, Math.max(line.first, from - 4), Math.min(line.endWord, to + 5));
@@ -211,8 +213,8 @@ function withIt(
       return false;
     if (phrase.first > place.last !== one.first > place.last) return false;
     const [first, second] = one.first < phrase.first ? [one, phrase] : [phrase, one];
-    for (let k = first.last + 1; k < second.first; k++) if (wordAt(scene.parse, k) === 'and') return true;
-    return false;
+    const between = wordsBetween(scene, first.last + 1, second.first);
+    return between.includes(' and ') || between.trim() === ',';
   });
 }
 
@@ -223,8 +225,13 @@ function isLedTo({ parse }: RecordScene, phrase: Phrase): boolean {
   );
 }
 
-function serviceOf({ head, kinds }: Phrase): Service | undefined {
+/** What runs in it tells a pipe from a cable: a water main, a gas supply. */
+const FLUIDS = /^(?:water|gas|fuel|diesel|cold|hot|waste|drain|heating|coolant|oil|air|sewage|soil)$/;
+
+function serviceOf({ head, kinds, name }: Phrase): Service | undefined {
   const word = singular(head);
+  if (/^(?:main|supply|feed|line|run)$/.test(word) && name.slice(0, -1).some((one) => FLUIDS.test(one)))
+    return 'pipe';
   if (NO_SERVICE.has(word)) return undefined;
   for (const [service, heads] of Object.entries(SERVICE_HEADS) as [
     Exclude<Service, 'other'>,
@@ -256,7 +263,9 @@ function whatIsThere(scene: RecordScene, line: Line, phrase: Phrase, place: Pane
     /^(?:preposition|conjunction|adverb|determiner|pronoun)$/.test(tagAt(parse, end - 1) ?? '')
   )
     end--;
-  return textOfWords(scene, first, end - 1).replace(/\s+/g, ' ');
+  const words = textOfWords(scene, first, end - 1).replace(/\s+/g, ' ');
+  // "The wires for the light run behind": the verb may pass for a noun.
+  return words.replace(/ (?:run|runs|ran|goes|go|comes|sits|drops|lives)$/i, '');
 }
 
 /** "It runs 120 up from the floor": what the next sentence says of it belongs to it. */

@@ -139,7 +139,8 @@ export function nameInWords(scene: RecordScene, phrase: Phrase): string {
   let first = phrase.first;
   while (
     first < phrase.last &&
-    /^(?:determiner|possessive|number|quantity)$/.test(tagAt(scene.parse, first) ?? '')
+    (/^(?:determiner|possessive|number|quantity)$/.test(tagAt(scene.parse, first) ?? '') ||
+      /^(?:only|just|all|last|rest)$/.test(wordAt(scene.parse, first)))
   )
     first++;
   return textOfWords(scene, first, phrase.last).replace(/\s+/g, ' ');
@@ -170,7 +171,7 @@ export function clauseEnd({ parse }: RecordScene, line: Line, at: number): numbe
 
 /** Words that make what comes after them wished for, supposed, denied, still to come or somebody else's. */
 const NOT_DONE =
-  /^(?:'ll|will|would|could|should|might|may|must|shall|gonna|gotta|wanna|if|unless|whether|wish|wished|want|wants|wanted|need|needs|needed|never|not|no|nor|without|nearly|almost|suppose|supposing|imagine|going|about|plan|planning|thinking|before|until|till|he|she|they|them|people|someone|somebody|[a-z]+n't)$/;
+  /^(?:'ll|will|would|could|should|might|may|must|shall|gonna|gotta|wanna|nothing|none|if|unless|whether|wish|wished|want|wants|wanted|need|needs|needed|never|not|no|nor|without|nearly|almost|suppose|supposing|imagine|going|about|plan|planning|thinking|before|until|till|he|she|they|them|people|someone|somebody|[a-z]+n't)$/;
 /** With "have to", "got to" the work is still to do. */
 const OWED = /(?:have|has|had|got|ought|trying|try|meant|supposed) to $/;
 

@@ -2,13 +2,17 @@
 import type { RecordNote } from '../../language/notes.ts';
 import type { Kept } from '../views.ts';
 import type { Working } from '../working.ts';
-import { fileDelivery } from './ordered-received.ts';
+import { closeUncounted, fileDelivery } from './ordered-received.ts';
 import { askOtherHands } from './other-hand.ts';
 import type { RecordByHand, RecordRow } from './record-rows.ts';
 
 /** Puts a memo's records, holds deliveries against their orders, and asks about the other hand of what was changed. */
 export function fileRecords(work: Working, notes: readonly Kept<RecordNote>[]): void {
   for (const note of notes) file(work, rowOf(work, note));
+  for (const { received, item, span } of work.memo.notes.arrivals) {
+    const isTold = notes.some((note) => note.kind === 'delivery' && note.span.start === span.start);
+    if (received && !isTold) closeUncounted(work, item);
+  }
   askOtherHands(work);
 }
 
@@ -42,7 +46,7 @@ function rowOf(work: Working, note: Kept<RecordNote>): RecordRow {
     case 'hand':
       return { ...base, kind: 'pair', part: note.part, ...(note.sides ? { sides: note.sides } : {}) };
     case 'delivery': {
-      const { act, item, count, outOf, short, instead } = note;
+      const { act, item, count, outOf, short, shortOf, instead } = note;
       return {
         ...base,
         kind: 'delivery',
@@ -51,6 +55,7 @@ function rowOf(work: Working, note: Kept<RecordNote>): RecordRow {
         ...(count === undefined ? {} : { count }),
         ...(outOf === undefined ? {} : { outOf }),
         ...(short === undefined ? {} : { short }),
+        ...(shortOf === undefined ? {} : { shortOf }),
         sizes: note.sizes.map(({ quote: _quote, ...size }) => size),
         ...(instead === undefined ? {} : { instead }),
       };

@@ -145,8 +145,11 @@ export function orderViews(rows: ProjectRows): readonly OrderView[] {
   return [...orders, ...alone];
 }
 
-function statusOf({ count }: DeliveryView, received: readonly DeliveryView[]): OrderView['status'] {
-  if (received.length === 0) return 'expected';
+function statusOf(
+  { count, cameUncounted }: DeliveryView,
+  received: readonly DeliveryView[],
+): OrderView['status'] {
+  if (received.length === 0) return cameUncounted ? 'came' : 'expected';
   if (count === undefined) return 'came';
   const came = received.reduce(
     (sum, one) => sum + (one.count ?? (one.short === undefined ? 0 : count - one.short)),

@@ -1,9 +1,10 @@
 /** Holds what came against what was ordered: how many, of what size, and whether it is the same goods at all. */
 import type { Attribute, Dimension, Quantity } from '../../language/notes.ts';
 import { actsOn, sourced, tidy } from '../finding.ts';
-import { nameStems, shapeOf } from '../names.ts';
+import { nameKey, nameStems, shapeOf } from '../names.ts';
 import { bestItem } from '../naming.ts';
 import type { FindingRow } from '../rows.ts';
+import { stemOf } from '../stems.ts';
 import { toleranceBetween } from '../tolerance.ts';
 import { convert, difference } from '../units.ts';
 import type { Consequence, Source, Tolerance } from '../views.ts';
@@ -23,7 +24,7 @@ export function fileDelivery(work: Working, delivery: DeliveryRow): void {
   const order = orderOf(work, delivery);
   const came: Came = { work, row: delivery, order, name: order?.item || delivery.item || 'delivery' };
   const count = checkCount(came);
-  for (const size of delivery.sizes) checkSize(came, size);
+  for (const size of delivery.sizes) if (!isPairedSize(came, size)) checkSize(came, size);
   checkGoods(came);
   const counted = count === undefined ? delivery : { ...delivery, count };
   work.draft.put({ table: 'records', row: order ? { ...counted, answers: order.id } : counted });
@@ -36,33 +37,71 @@ interface Came {
   readonly name: string;
 }
 
-/** The latest order of these goods; where only their number was said, the only one of that number. */
-function orderOf(work: Working, { item, outOf }: DeliveryRow): DeliveryRow | undefined {
+/**
+ * The open order of these goods: of several, the one of the number that came, else the latest; none where they are
+ * of other names. Where only a number was said ("six of the eight"), the only order of that number.
+ */
+function orderOf(work: Working, { item, count, outOf }: DeliveryRow): DeliveryRow | undefined {
   const orders = work.draft.records('delivery').filter(({ act }) => act === 'ordered');
-  if (item !== '') {
-    const same = orders.filter((order) => areSameGoods(item, order.item));
-    return same.findLast((order) => outOf === undefined || order.count === outOf) ?? same.at(-1);
+  if (item === '') {
+    const fitting = orders.filter((order) => outOf !== undefined && order.count === outOf);
+    return fitting.length === 1 ? fitting[0] : undefined;
   }
-  const fitting = orders.filter(({ count }) => outOf !== undefined && count === outOf);
-  return fitting.length === 1 ? fitting[0] : undefined;
+  const same = orders.filter((order) => areSameGoods(item, order.item));
+  const numbered = outOf === undefined ? undefined : same.findLast((order) => order.count === outOf);
+  if (numbered) return numbered;
+  const open = same.filter((order) => isOpen(work, order));
+  const exact = open.findLast((order) => count !== undefined && order.count === count);
+  if (exact) return exact;
+  return new Set(open.map((order) => nameKey(order.item))).size === 1 ? open.at(-1) : undefined;
 }
 
-/** Holds the number that came, with what came before of the same order, against what was ordered. Says what came now. */
+const receiptsOf = (work: Working, order: DeliveryRow) =>
+  work.draft.records('delivery').filter(({ answers }) => answers === order.id);
+
+/** An order is open until as many came as were ordered, or until it came and nobody counted. */
+function isOpen(work: Working, order: DeliveryRow): boolean {
+  if (order.cameUncounted) return false;
+  const receipts = receiptsOf(work, order);
+  if (receipts.some((one) => one.count === undefined && one.source.memoId !== work.memo.id)) return false;
+  return order.count === undefined || cameSoFar(receipts) < order.count;
+}
+
+const cameSoFar = (receipts: readonly DeliveryRow[]) =>
+  receipts.reduce((sum, { count }) => sum + (count ?? 0), 0);
+
+/** What came without a word of its number: orders of these goods from earlier memos are open no more. */
+export function closeUncounted(work: Working, item: string): void {
+  for (const order of work.draft.records('delivery')) {
+    if (order.act !== 'ordered' || order.source.memoId === work.memo.id) continue;
+    if (!areSameGoods(item, order.item) || !isOpen(work, order)) continue;
+    if (receiptsOf(work, order).length > 0) continue;
+    work.draft.put({ table: 'records', row: { ...order, cameUncounted: true } });
+  }
+}
+
+/**
+ * Holds the number that came, with what came before of the same order, against what was ordered. Gives the number
+ * that came now.
+ */
 function checkCount({ work, row, order, name }: Came): number | undefined {
   const wanted = order?.count ?? row.outOf;
   if (wanted === undefined) return row.count;
-  const now = row.count ?? (row.short === undefined ? undefined : wanted - row.short);
+  const now =
+    row.count ?? (row.short === undefined || !isCountedAs(row, name) ? undefined : wanted - row.short);
   if (now === undefined || now < 0) return row.count;
-  const earlier = work.draft
-    .records('delivery')
-    .filter(({ answers, act }) => act === 'received' && order !== undefined && answers === order.id)
-    .reduce((sum, { count }) => sum + (count ?? 0), 0);
-  const total = earlier + now;
+  const earlier = order ? cameSoFar(receiptsOf(work, order)) : 0;
+  // "Six of the eight" is the state of the whole order, and may be said again.
+  const total = row.outOf === undefined ? earlier + now : now;
+  // More than ordered with what came before: the same delivery is spoken of once more.
+  if (earlier > 0 && total > wanted) return 0;
   const slot = `${order?.id ?? placeOf(work, name)}|count|count${MARK}`;
   const open = work.draft.findingsOn(slot);
+  const cameNow = Math.max(0, total - earlier);
+  if (open.some((finding) => finding.now.value === total)) return cameNow;
   for (const finding of open)
     settleBySaid(work, finding, total === wanted ? 'the rest came' : 'counted again');
-  if (total === wanted) return now;
+  if (total === wanted) return cameNow;
   const all = earlier > 0 ? `${total} in all` : String(total);
   find(
     { work, row, order, name },
@@ -75,7 +114,12 @@ function checkCount({ work, row, order, name }: Came): number | undefined {
       why: `${wanted} were ordered and ${all} came`,
     },
   );
-  return now;
+  return cameNow;
+}
+
+/** "Two boxes short" of tiles that were ordered by the tile tells no number of tiles. */
+function isCountedAs({ shortOf }: DeliveryRow, name: string): boolean {
+  return shortOf === undefined || nameStems(name).includes(stemOf(shortOf));
 }
 
 function settleBySaid(work: Working, finding: FindingRow, reason: string): void {
@@ -102,6 +146,17 @@ function checkSize(came: Came, size: DeliverySizeRow): void {
   });
 }
 
+/** "600 by 1000" names no side: it is as ordered when each of its sizes is one of the order's. */
+function isPairedSize({ work, order }: Came, size: DeliverySizeRow): boolean {
+  if (size.attribute !== 'size') return false;
+  const sizes = order?.sizes.filter(({ dimension }) => dimension === size.dimension) ?? [];
+  const { region, tolerances } = work.settings;
+  return sizes.some((one) => {
+    const apart = difference(size, one, region);
+    return apart !== undefined && Math.abs(apart) <= toleranceBetween(one, size, tolerances, region).value;
+  });
+}
+
 interface OrderedSize {
   readonly size: Quantity & { readonly dimension: Dimension };
   readonly source: Source;
@@ -111,7 +166,11 @@ interface OrderedSize {
 function orderedSize({ work, row, order, name }: Came, size: DeliverySizeRow): OrderedSize | undefined {
   const fits = (one: { readonly attribute: Attribute; readonly dimension: Dimension }) =>
     one.attribute === size.attribute && one.dimension === size.dimension;
-  const inOrder = order && (order.sizes.find(fits) ?? onlyOne(order, row, size));
+  const own = order?.sizes.filter(fits) ?? [];
+  // Of two sizes without a side the one that is left over is meant.
+  const left =
+    own.length > 1 ? own.find((one) => !row.sizes.some((came) => came.value === one.value)) : own[0];
+  const inOrder = order && (left ?? onlyOne(order, row, size));
   if (order && inOrder) return { size: inOrder, source: order.source };
   const item = bestItem(name, work.draft.itemsLike(nameStems(name)), []);
   const claim = item

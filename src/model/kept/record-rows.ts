@@ -64,16 +64,21 @@ export interface DeliveryRow extends RecordBase {
   readonly count?: number;
   readonly outOf?: number;
   readonly short?: number;
+  readonly shortOf?: string;
   readonly sizes: readonly DeliverySizeRow[];
   readonly instead?: { readonly came: string; readonly ordered: string };
   /** Of what came: the row of the order that it answers. */
   readonly answers?: string;
+  /** Of an order: it came, and nobody said how many. */
+  readonly cameUncounted?: true;
 }
 
 export type RecordRow = BatchRow | HiddenRow | PairRow | DeliveryRow;
 export type RecordKind = RecordRow['kind'];
 export type RecordOf<K extends RecordKind> = Extract<RecordRow, { readonly kind: K }>;
 
-type WithoutPlace<R> = R extends RecordRow ? Omit<R, 'id' | 'source' | 'letDiffer' | 'answers'> : never;
+type WithoutPlace<R> = R extends RecordRow
+  ? Omit<R, 'id' | 'source' | 'letDiffer' | 'answers' | 'cameUncounted'>
+  : never;
 /** What a person keeps by hand: a record before it has its id and its source. */
 export type RecordByHand = WithoutPlace<RecordRow>;

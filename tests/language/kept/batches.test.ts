@@ -81,6 +81,15 @@ test.each([
     'Made up some polyester filler, two percent catalyst. Filled the wheel arch.',
     ['polyester filler', 'ratio: two percent', 'used: the wheel arch'],
   ],
+  [
+    'Bonded the windows with the black polyurethane, surface was at twenty two, sixty per cent humidity.',
+    ['black polyurethane', 'used: the windows', 'surface: twenty two', 'humidity: sixty per cent'],
+  ],
+  [
+    'The gelcoat batch from this morning was two per cent and it was eighteen degrees.',
+    ['gelcoat', 'when: this morning', 'ratio: two per cent', 'air: eighteen degrees'],
+  ],
+  ['Gave the deck a coat of oil, twenty five degrees.', ['oil', 'air: twenty five degrees']],
   ["I've made up the putty for the panes.", ['putty', 'used: for the panes']],
 ])('"%s" tells of a batch', (said, expected) => {
   expect(batches(said).map(shown)).toEqual([expected]);
@@ -101,6 +110,11 @@ test.each([
   'The glue says at least ten degrees.',
   'He mixed the mortar far too wet.',
   'The epoxy is in the cupboard at eighteen degrees because it hates the cold, so I should keep it there.',
+  'I was going to mix the epoxy but it was eight degrees so I did not.',
+  'They recommend mixing the epoxy two to one.',
+  'Poured the keel lead at four hundred degrees.',
+  'The concrete mixer was sixty quid.',
+  'Used up the last of the grout.',
   'It was fourteen degrees in the workshop.',
   'The painted boards are 90 wide.',
 ])('"%s" tells of none', (said) => {

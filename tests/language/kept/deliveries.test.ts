@@ -32,6 +32,12 @@ test.each([
   ["The glass turned up and it's six mil, I ordered four.", 'received glass, thickness 6 mm for 4'],
   ["The timber's here, nineteen lengths instead of twenty.", 'received timber, count 19 of 20'],
   ["The paint came but they've sent gloss instead of satin.", 'received paint, gloss for satin'],
+  ['Twenty one of the twenty four slates turned up.', 'received slates, count 21 of 24'],
+  ['Sixteen rafters came this morning, should have been eighteen.', 'received rafters, count 16 of 18'],
+  ['The bed slats came Monday, fourteen of them, forty wide.', 'received bed slats, count 14, width 40 mm'],
+  ['The panels arrived, birch instead of poplar.', 'received panels, birch for poplar'],
+  ['The parcel came, four hinges and two latches.', 'received hinges, count 4'],
+  ['The radiator came, it is 600 by 1000.', 'received radiator, size 600 mm, size 1000 mm'],
 ])('"%s" tells of a delivery', (said, expected) => {
   expect(deliveries(said).map(shown)).toContain(expected);
 });
@@ -43,6 +49,9 @@ test.each([
   'The steel came at night, and before breakfast the lintels were in their boxes, all three.',
   'Only six of the eight screws are in.',
   'The lid is 18 not 21.',
+  'The windows arrived today, one of the four is cracked.',
+  'The boards came today. Three of the eight are split.',
+  'The cushions have come, they are ten centimetres too short.',
   'Did the six boards come?',
   'The lads came at eight and we cut twelve rafters.',
 ])('"%s" tells of none', (said) => {

@@ -18,6 +18,9 @@ test.each([
   ['Got a pair of brackets, one of each hand.', 'brackets: two hands'],
   ['The cheeks need cutting as a mirrored pair.', 'cheeks: two hands'],
   ['The nearside step is a mirror of the offside step.', 'step: nearside and offside'],
+  ['The shelf brackets come in pairs, left and right handed.', 'shelf brackets: left and right'],
+  ["Left door's done, right one is its mirror image.", 'door: left and right'],
+  ['The nearside locker mirrors the offside one.', 'locker: nearside and offside'],
 ])('"%s" tells of a pair of hands', (said, expected) => {
   expect(hands(said).map(shown)).toEqual([expected]);
 });
@@ -33,6 +36,9 @@ test.each([
   "The doors aren't handed.",
   'The hinges might be handed.',
   'If the lids are handed I am in trouble.',
+  'The lid is handed to the customer on Friday.',
+  'I made two lefts again.',
+  "I'm left handed so the vice is on the wrong side.",
   'The mirror of the van is broken.',
   'It is a second-hand stove.',
   'One left and one to go.',

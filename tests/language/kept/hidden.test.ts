@@ -33,6 +33,15 @@ test.each([
   ['Screwed a backing pad behind the trim panel for the grab rail.', 'trim panel: backing pad (timber)'],
   ["I've put noggins behind the plasterboard at 900 for the radiator.", 'plasterboard: noggins (timber)'],
   ["The galley panel is on. Behind it there's a water hose.", 'galley panel: water hose (pipe)'],
+  [
+    "Before I close this up: behind the bath panel there's the trap, the pump and a junction box.",
+    'bath panel: trap and pump and junction box (pipe)',
+  ],
+  [
+    'The water main comes up through the floor behind the kitchen plinth.',
+    'kitchen plinth: water main (pipe)',
+  ],
+  ['I found a cable behind the plaster when I drilled it.', 'plaster: cable (cable)'],
 ])('"%s" tells what is hidden', (said, expected) => {
   expect(hidden(said).map(shown)).toEqual([expected]);
 });
@@ -50,6 +59,10 @@ test.each([
   'I drilled the sink drain in the wrong joist bay, now there is a hole in my floor.',
   'If there is a cable behind the lining I will find it.',
   'The cable goes behind the solar panel.',
+  'Nothing wrong behind the panel, the wiring is fine.',
+  'I dropped a screw behind the panel.',
+  'I pulled the old cable out from behind the lining.',
+  'There used to be a pipe in that wall.',
   'The pump is in the locker.',
   'The floor is 18 mil ply.',
 ])('"%s" tells of nothing hidden', (said) => {

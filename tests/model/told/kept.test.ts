@@ -54,6 +54,25 @@ describe('what came is held against what was ordered', () => {
     expect(orderViews(story.project.rows)).toMatchObject([{ item: 'ply sheets', status: 'complete' }]);
   });
 
+  test('what is said of a delivery once more is not counted twice', () => {
+    const story = new ToldStory().hear(
+      'Ordered eight larch boards.',
+      'Only six of the eight larch boards turned up.',
+      'Only six of the eight larch boards turned up, did I say.',
+    );
+    expect(story.found()).toEqual(['received: larch boards count 8 1 -> 6 1']);
+    expect(orderViews(story.project.rows)).toMatchObject([{ status: 'short' }]);
+  });
+
+  test('one of two sizes is another', () => {
+    const story = new ToldStory().hear(
+      'Ordered a radiator, 600 by 1000.',
+      "The radiator came, it's 600 by 900.",
+    );
+    const [finding] = story.open();
+    expect([story.open().length, finding?.was.value, finding?.now.value]).toEqual([1, 1000, 900]);
+  });
+
   test('an order kept by hand counts as well', () => {
     const story = new ToldStory().hand({
       kind: 'record-kept',
@@ -75,6 +94,23 @@ describe('what came is held against what was ordered', () => {
     [
       'a level, and no size of what came',
       ['Oil is ordered, five litres.', "Oil turned up at nine, and it's in, three litres to the line."],
+    ],
+    [
+      'an order that came and was not counted is over',
+      ['Ordered eight larch boards.', 'The larch boards came.', 'The four larch boards came this morning.'],
+    ],
+    [
+      'of two orders the one of that number',
+      ['Ordered four hinges.', 'Ordered six hinges.', 'The four hinges came.'],
+    ],
+    [
+      'two orders of other woods',
+      ['Ordered eight larch boards.', 'Ordered eight oak boards.', 'The six boards came.'],
+    ],
+    ['packs are not pieces', ['Ordered two hundred tiles.', 'The tiles came, two boxes short.']],
+    [
+      'both sizes as ordered, the other way round',
+      ['Ordered a radiator, 600 by 1000.', "The radiator came, it's 1000 by 600."],
     ],
     ['talk of boards in the job', ['Ordered six larch boards.', 'Only four of the six boards are up.']],
   ] as const)('nothing is found: %s', (_name, talk) => {
