@@ -28,7 +28,7 @@ const MIXED =
   / (?:mixed|gauged|catalysed|catalyzed|batched|(?:made|knocked|mixed|stirred|whipped) up|(?:weighed|measured) out|thinned|activated) /g;
 /** Verbs of putting on: they tell of a batch when the talk says how or in what conditions. */
 const APPLIED =
-  / (?:put|poured|laid|rolled|brushed|sprayed|spread|trowelled|troweled|applied|slapped|wiped|rubbed|cast|pumped|injected|bedded|bonded|glued|faired|filled|coated|laminated|glassed|sheathed|wetted|wet out|went|gone|had|given|gave|used|(?:is|'s|are) (?:(?:now|just|finally|all) )*(?:on|in|down)|on) /g;
+  / (?:put|poured|laid|rolled|brushed|sprayed|spread|trowelled|troweled|applied|slapped|wiped|rubbed|cast|pumped|injected|bedded|bonded|glued|faired|filled|coated|sealed|oiled|waxed|laminated|glassed|sheathed|wetted|wet out|went|gone|had|given|gave|used|(?:is|'s|are) (?:(?:now|just|finally|all) )*(?:on|in|down)|on) /g;
 /** What must be told of a product that was put on: a ratio alone may be what the product is. */
 const CONDITIONS: ReadonlySet<BatchFactKind> = new Set(['metered', 'air', 'surface', 'material', 'humidity']);
 
@@ -91,7 +91,7 @@ interface Start {
 
 function startOf(scene: RecordScene, line: Line): Start | undefined {
   if (line.asks) return undefined;
-  const product = productIn(scene, line);
+  const products = productsIn(scene, line);
   for (const [verbs, mixed] of [
     [MIXED, true],
     [APPLIED, false],
@@ -99,8 +99,9 @@ function startOf(scene: RecordScene, line: Line): Start | undefined {
     for (const verb of matches(scene, line, verbs)) {
       if (!isReported(scene, line, verb)) continue;
       if (!mixed && QUOTED.test(line.words)) continue;
-      const phrase = product ?? (mixed ? portionAfter(scene, line, verb) : undefined);
-      if (!phrase || !belongsTo(scene, line, verb, phrase)) continue;
+      const own = products.find((phrase) => belongsTo(scene, line, verb, phrase));
+      const phrase = own ?? (mixed && products.length === 0 ? portionAfter(scene, line, verb) : undefined);
+      if (!phrase) continue;
       if (mixed && mixesOther(scene, verb)) continue;
       return { product: productName(scene, phrase), verb, mixed, after: phrase.last };
     }
@@ -140,15 +141,16 @@ function matches(scene: RecordScene, line: Line, pattern: RegExp): readonly numb
   return found.filter((at) => tagAt(scene.parse, at) !== 'determiner');
 }
 
-function productIn(scene: RecordScene, line: Line): Phrase | undefined {
+/** The products that a sentence names, those first that tell most. */
+function productsIn(scene: RecordScene, line: Line): readonly Phrase[] {
   const products = phrasesOf(scene, line).filter(
     (phrase) => isProduct(phrase.name) || isCoatOf(scene, phrase),
   );
-  return (
-    products.find(({ name }) => name.length > 1 && !/^parts?$/.test(name[0] ?? '')) ??
-    products.find(({ head }) => !/^(?:glue|paint|adhesive|compound|finish)$/.test(head)) ??
-    products[0]
-  );
+  const tells = ({ name, head }: Phrase) => {
+    if (name.length > 1 && !/^parts?$/.test(name[0] ?? '')) return 2;
+    return /^(?:glue|paint|adhesive|compound|finish)$/.test(head) ? 0 : 1;
+  };
+  return [...products].sort((a, b) => tells(b) - tells(a));
 }
 
 /** "A coat of oil": oil is a product where it is put on in coats. */
@@ -283,6 +285,13 @@ const RATIO = new RegExp(
   `\\b(?:${SMALL})(?:[- ](?:${SMALL}))*(?: parts?)?(?: (?:of )?(?:the )?(?:resin|base|sand|epoxy|filler|powder|part a|a))?(?:,? ?(?::|(?:\\bto\\b)) ?(?:${SMALL})(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?(?: parts?| of)?(?: (?:of )?(?:the )?(?:hardener|catalyst|cement|thinners?|water|part b|b))?)+(?! ?(?:degrees|degree|mil|mm|millimetres|metres|inch|inches|hours|minutes|days|weeks|kilos|litres|o'clock|°|per cent|percent|%))\\b`,
   'i',
 );
+const STUFF =
+  '(?:cement|sand|gravel|lime|ballast|aggregate|stone|clay|straw|resin|hardener|filler|microballoons|silica)';
+/** "One part cement, two sand and three gravel". */
+const PARTS = new RegExp(
+  `\\b(?:${SMALL}) (?:parts? )?(?:of )?${STUFF}(?:,? (?:and |to )?(?:${SMALL}) (?:parts? )?(?:of )?${STUFF})+\\b`,
+  'i',
+);
 /** "Two per cent hardener": how polyester is told. */
 const PERCENT_OF =
   / (?:batch|mix|spirits?|turps|catalyst|hardener|mekp|thinners?|accelerator|plasticiser|plasticizer|dryers?|driers?) /;
@@ -295,7 +304,8 @@ function ratioIn(scene: RecordScene, line: Line, told: boolean): BatchFact | und
   if (figure && (told || / (?:mix|mixed|ratio|parts?) /.test(line.words)))
     return factAt(scene, 'ratio', figure.span, figure);
   const text = scene.text.slice(line.start, line.end);
-  const found = told || / (?:mix|mixed|ratio|parts?) /.test(line.words) ? RATIO.exec(text) : null;
+  const found =
+    told || / (?:mix|mixed|ratio|parts?) /.test(line.words) ? (PARTS.exec(text) ?? RATIO.exec(text)) : null;
   if (found && !/\b(?:from|ten|quarter|five|twenty|half) $/i.test(text.slice(0, found.index))) {
     const start = line.start + found.index;
     return factAt(scene, 'ratio', { start, end: start + found[0].length });
@@ -418,7 +428,7 @@ const NO_PLACE: ReadonlySet<NounKind> = new Set([
 ]);
 /** Verbs whose object is the thing that is coated, and not the product. */
 const TAKES_SURFACE =
-  /^(?:bedded|bonded|glued|faired|filled|coated|laminated|glassed|sheathed|wetted|poured)$/;
+  /^(?:bedded|bonded|glued|faired|filled|coated|sealed|oiled|waxed|laminated|glassed|sheathed|wetted|poured)$/;
 const PLACED = /^(?:on|onto|into|in|for|over|round|around|under|behind|to|through|along|across)$/;
 /** Where one works is not where the batch went. */
 const WORKPLACE = /^(?:shed|workshop|shop|garage|barn|yard|boatyard|house|van|rain|sun|morning|evening|end)$/;

@@ -52,6 +52,8 @@ function deliveryOf(scene: RecordScene, arrival: ArrivalNote): DeliveryNote | un
   const counted = arrival.received ? countOfReceived(told) : countOfOrder(told);
   const sizes = uniqueSizes(lines.flatMap((one) => sizesIn(told, one)));
   const instead = arrival.received ? firstOf(lines, (one) => insteadIn(one)) : undefined;
+  // A number of nobody knows what is held against nothing.
+  if (!goods && counted.outOf === undefined && !instead) return undefined;
   if (counted.count === undefined && counted.short === undefined && sizes.length === 0 && !instead)
     return undefined;
   const telling = lines.findLast((one) => tells(told, one)) ?? line;
@@ -247,12 +249,16 @@ function bareNumberAt(scene: RecordScene, at: number): number | undefined {
 type Counted = Pick<DeliveryNote, 'count' | 'outOf' | 'short' | 'shortOf'>;
 
 const N = '(#|[a-z]+|\\d+)';
-const END = '(?=(?:\\.|,|!|;|and|but|so|came|here|there|arrived|turned|were|was|are) )';
+const END = '(?=(?:(?:\\.|,|!|;|and|but|so|came|here|there|arrived|turned|were|was|are) )|$)';
+const THERE_ARE_ONLY = new RegExp(
+  ` (?:there (?:'s|are|is|were|was|'re)|theres) (?:only|just) ${N} (?:[a-z]+s )?${END}`,
+);
 const ONE_COUNT: readonly RegExp[] = [
   new RegExp(
     ` (?:only|just) ${N} (?:of them |of 'em |of those )?(?:came|turned up|arrived|showed up|here|in the (?:box|pack|bundle|crate|parcel)|were|was|are|is|there|of them|\\.) `,
   ),
   new RegExp(` there (?:'s|are|is|were|was|'re) (?:only |just )?${N} (?:of them|of 'em|in (?:it|the)|not) `),
+  THERE_ARE_ONLY,
 ];
 const ALL = new RegExp(` all ${N}(?: of them| of 'em)? ${END}`);
 const SHORT = new RegExp(
@@ -272,6 +278,7 @@ const OF_THEM = new RegExp(` , ${N} of (?:them|'em) `);
 const NOT_SO_MANY = new RegExp(` ${N} (?:[a-z]+s )?(?:, )?(?:not|instead of|rather than) ${N} `);
 /** Words between the arrival and what is said of its number in the same sentence. */
 const NEAR = 6;
+const FAR = 14;
 
 /** How many came, or how many did not: in the arrival's words, right after them, or in the sentence that goes on about it. */
 function countOfReceived(told: Told): Counted {
@@ -300,7 +307,7 @@ function countSaid(told: Told, line: Line): Counted | undefined {
   const all = numbersOf(told, line, ALL, 1)[0] ?? numbersOf(told, line, OF_THEM, 2)[0];
   if (all !== undefined) return { count: all };
   for (const pattern of ONE_COUNT) {
-    const count = numbersOf(told, line, pattern, NEAR)[0];
+    const count = numbersOf(told, line, pattern, pattern === THERE_ARE_ONLY ? FAR : NEAR)[0];
     if (count !== undefined) return { count };
   }
   const short = numbersOf(told, line, SHORT, NEAR)[0];
@@ -408,6 +415,8 @@ function isSaidToBe(scene: RecordScene, line: Line, figure: FigureNote, arrival:
   )
     at--;
   const verb = wordAt(parse, at - 1);
+  // As recognisers spell "it's" and "they're".
+  if (/^(?:its|theyre)$/.test(verb)) return true;
   if (verb === ',' && isFragment(scene, arrival, at)) return true;
   // "600 by 1000": the second size goes with the first.
   if (verb === 'by' && tagAt(parse, at - 2) === 'quantity') return true;
@@ -438,7 +447,7 @@ function shouldBeOf(scene: RecordScene, figure: FigureNote): number | undefined 
   if (figure.replaces && figure.replaces.unit === figure.unit) return figure.replaces.value;
   const after = scene.text.slice(figure.span.end, figure.span.end + 60);
   const found =
-    /^(?: (?:mil|mm|millimetres|thick|wide|long|deep|high))*,? (?:not|instead of|rather than|and not|when (?:it|they) should (?:be|have been)|(?:(?:and|when|where|but) )?i (?:ordered|asked for|wanted))(?: the)? (\d+(?:\.\d+)?|[a-z]+)\b/i.exec(
+    /^(?: (?:mil|mm|millimetres|thick|wide|long|deep|high))*,? (?:not|instead of|rather than|and not|when (?:it|they) should (?:be|have been)|(?:(?:and|when|where|but) )?i (?:ordered|asked for|wanted))(?: the)? (\d+(?:\.\d+)?|[a-z]+)\b(?![ -](?:quarters?|eighths?|sixteenths?|half|hundred|thousand|point|foot|feet|one|two|three|four|five|six|seven|eight|nine)\b|[/\d])/i.exec(
       after,
     );
   const word = found?.[1]?.toLowerCase() ?? '';

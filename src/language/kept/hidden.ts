@@ -138,7 +138,11 @@ function noteOf(
   // The verb stands beside the thing or beside the place.
   const [from, to] = [Math.min(phrase.first, place.at), Math.max(phrase.last, place.last)];
   const stretch = wordsBetween(scene, Math.max(line.first, from - 4), Math.min(line.endWord, to + 5));
-  if (!verbs.test(stretch)) return undefined;
+  // "There's a gas line behind the wall, and a pipe behind the panel": said once for both.
+  const isListed =
+    strong &&
+    / (?:there 's|there is|there are|there 're|theres) /.test(wordsBetween(scene, line.first, from));
+  if (!verbs.test(stretch) && !isListed) return undefined;
   if (!isReported(scene, line, place.at) || !isReported(scene, line, phrase.first)) return undefined;
   const end = endOfDetails(scene, line);
   const span = { start: line.start, end };
@@ -214,6 +218,7 @@ function withIt(
     if (phrase.first > place.last !== one.first > place.last) return false;
     const [first, second] = one.first < phrase.first ? [one, phrase] : [phrase, one];
     const between = wordsBetween(scene, first.last + 1, second.first);
+    if (/ (?:behind|under|underneath|beneath|inside) /.test(between)) return false;
     return between.includes(' and ') || between.trim() === ',';
   });
 }

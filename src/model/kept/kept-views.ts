@@ -1,10 +1,11 @@
 /** What is kept on record, as the command line and the pages show it. Nothing here changes anything. */
-import { mirroredName, sidesOf } from '../../language/lexicon/sides.ts';
+import { mirroredName, sidesOf, withoutSide } from '../../language/lexicon/sides.ts';
 import type { Attribute, Quantity } from '../../language/notes.ts';
 import { nameKey, nameStems } from '../names.ts';
 import type { ProjectRows } from '../rows.ts';
 import type { Source } from '../views.ts';
 import { isNamedIn } from './behind-work.ts';
+import { isPart } from './other-hand.ts';
 import type { BatchRow, DeliveryRow, HiddenRow, PairRow } from './record-rows.ts';
 
 type Without<R> = Omit<R, 'kind'>;
@@ -103,13 +104,9 @@ function figuresOfPair(rows: ProjectRows, pair: PairRow): PairView['figures'] {
   const part = nameKey(pair.part);
   return rows
     .itemsSharing(nameStems(pair.part))
-    .filter((item) => {
-      const other = mirroredName(item.name);
-      const stems = nameStems(item.name);
-      return (
-        nameKey(item.name) === part ||
-        (other !== undefined && nameStems(pair.part).every((stem) => stems.includes(stem)))
-      );
+    .filter(({ name }) => {
+      if (nameKey(name) === part) return true;
+      return mirroredName(name) !== undefined && isPart(withoutSide(name), pair.part);
     })
     .flatMap((item) =>
       rows

@@ -48,9 +48,11 @@ function sideOf(item: ItemRow, pairs: readonly PairRow[]): Side | undefined {
 }
 
 /** The bare name of a side is the part's: "knees" are each a knee. */
-/** A longer name will do where the part's own tells enough: the kitchen door need not be the door that was told of. */
-const isPart = (bare: string, part: string) =>
-  nameKey(bare) === nameKey(part) || (nameStems(part).length > 1 && kinship(bare, part) === 'longer');
+/** Whether a name without its side is that of the part. A longer name will do where the part's own tells enough: the kitchen door need not be the door that was told of. */
+export const isPart = (bare: string, part: string) =>
+  nameKey(bare) === nameKey(part) ||
+  (nameStems(part).length > 1 && kinship(bare, part) === 'longer') ||
+  (nameStems(bare).length > 1 && kinship(bare, part) === 'shorter');
 
 function askFor(work: Working, item: ItemRow, side: Side): void {
   const said = work.draft.claimsOf(item.id).filter(({ memoId }) => memoId === work.memo.id);

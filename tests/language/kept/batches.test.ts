@@ -90,6 +90,19 @@ test.each([
     ['gelcoat', 'when: this morning', 'ratio: two per cent', 'air: eighteen degrees'],
   ],
   ['Gave the deck a coat of oil, twenty five degrees.', ['oil', 'air: twenty five degrees']],
+  [
+    'Mixed the concrete by the bucket, one part cement two sand and three gravel, nine degrees.',
+    [
+      'concrete',
+      'metered: by the bucket',
+      'ratio: one part cement two sand and three gravel',
+      'air: nine degrees',
+    ],
+  ],
+  [
+    'Sealed the worktop with two coats of tung oil, twenty degrees, and glued the splines with wood glue.',
+    ['tung oil', 'used: the worktop', 'air: twenty degrees'],
+  ],
   ["I've made up the putty for the panes.", ['putty', 'used: for the panes']],
 ])('"%s" tells of a batch', (said, expected) => {
   expect(batches(said).map(shown)).toEqual([expected]);

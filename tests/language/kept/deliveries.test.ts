@@ -38,6 +38,10 @@ test.each([
   ['The panels arrived, birch instead of poplar.', 'received panels, birch for poplar'],
   ['The parcel came, four hinges and two latches.', 'received hinges, count 4'],
   ['The radiator came, it is 600 by 1000.', 'received radiator, size 600 mm, size 1000 mm'],
+  [
+    'the ply came this morning but it is eighteen mil not twenty one and theres only fourteen sheets',
+    'received ply, count 14, thickness 18 mm',
+  ],
 ])('"%s" tells of a delivery', (said, expected) => {
   expect(deliveries(said).map(shown)).toContain(expected);
 });

@@ -69,6 +69,15 @@ test.each([
   expect(hidden(said).map(shown)).toEqual([]);
 });
 
+test('one sentence may tell of two places', () => {
+  const said =
+    "There's a gas line behind the kitchen wall, 400 up, and a copper pipe behind the shower panel.";
+  expect(hidden(said).map(shown)).toEqual([
+    'kitchen wall: gas line (pipe)',
+    'shower panel: copper pipe (pipe)',
+  ]);
+});
+
 test('what the next sentence says of the place belongs to the words', () => {
   const [note] = hidden(
     "Behind the bed panel there's the solar cable. It runs 300 up from the floor. Then tea.",
