@@ -7,6 +7,7 @@ import {
   batchFacts,
   batchGaps,
   deliveryWords,
+  dewWords,
   hiddenWords,
   missingWords,
   pairWords,
@@ -25,6 +26,7 @@ export function keptSections(kept: KeptOfDay | undefined): string[] {
     bullet(
       `${escapeMarkdown(sentence(batch.product))} ${place(batch.source)}`,
       batch.facts.length > 0 && escapeMarkdown(batchFacts(batch)),
+      dewWords(batch) !== '' && dewWords(batch),
       batchGaps(batch) !== '' && batchGaps(batch),
       said(batch.source),
     ),

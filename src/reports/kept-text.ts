@@ -16,6 +16,7 @@ import {
   batchGaps,
   behindWords,
   deliveryWords,
+  dewWords,
   hiddenWords,
   missingWords,
   orderHead,
@@ -36,6 +37,7 @@ export function batchesText(batches: readonly BatchView[]): string {
     block([
       `${oneLine(batch.product)}   ${where(batch.source)}   [${oneLine(batch.id)}]`,
       ...(batch.facts.length > 0 ? [`  ${batchFacts(batch)}`] : []),
+      ...(dewWords(batch) ? [`  ${dewWords(batch)}`] : []),
       ...(batchGaps(batch) ? [`  ${batchGaps(batch)}`] : []),
       ...quote(batch.source),
     ]),

@@ -50,6 +50,17 @@ function factWords({ words, unit }: BatchView['facts'][number]): string {
   return `${oneLine(words)}${sign !== '' && isBare ? ` ${sign}` : ''}`;
 }
 
+/** "dew point 7.5 °C; the surface was 3.5 above it"; empty where it was not worked out. */
+export function dewWords({ dewPoint }: BatchView): string {
+  if (!dewPoint) return '';
+  const { surfaceAbove, isClose } = dewPoint;
+  const dew = `dew point ${quantityText(dewPoint)}`;
+  if (surfaceAbove === undefined) return `${dew}; the surface was not said`;
+  const side = surfaceAbove < 0 ? `${-surfaceAbove} below` : `${surfaceAbove} above`;
+  const close = isClose ? ': charts for coatings want 3 °C (5 °F) at least, see the data sheet' : '';
+  return `${dew}; the surface was ${side} it${close}`;
+}
+
 /** "not said: surface, humidity"; nothing when all was said. */
 export function batchGaps({ facts }: BatchView): string {
   const missing = ASKED.filter((what) => !facts.some((fact) => fact.what === what));
@@ -59,9 +70,9 @@ export function batchGaps({ facts }: BatchView): string {
 }
 
 /** What is there, and the photo or clip that shows it. */
-export function hiddenWords({ what, service, shot }: HiddenView): string {
+export function hiddenWords({ what, service, shot, clip }: HiddenView): string {
   const kind = service === 'other' ? '' : ` (${service})`;
-  return `${oneLine(what)}${kind}${shot ? `; ${oneLine(shot)}` : ''}`;
+  return `${oneLine(what)}${kind}${shot ? `; ${oneLine(shot)}` : ''}${clip ? `; clip ${oneLine(clip)}` : ''}`;
 }
 
 /** "locker lid: one port, one starboard". */

@@ -38,10 +38,14 @@ function addCommand(): Command {
     .action((words: string[], options: Facts, command: Command) =>
       withProject(command, async (project) => {
         const { batchesText } = await import('../../reports/kept-text.ts');
+        const { readWrittenQuantity } = await import('../../model/written.ts');
         const product = words.join(' ');
         const facts = BATCH_FACTS.flatMap((what): BatchFactRow[] => {
           const said = options[what];
-          return said === undefined ? [] : [{ what, words: said }];
+          if (said === undefined) return [];
+          const read = readWrittenQuantity(said, project.info.region);
+          const isAmount = read.ok && read.value.unit !== '1';
+          return [{ what, words: said, ...(isAmount ? read.value : {}) }];
         });
         project.setByHand({ kind: 'record-kept', record: { kind: 'batch', product, facts } });
         const kept = project.batches().slice(-1);

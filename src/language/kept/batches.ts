@@ -7,6 +7,7 @@ import { phraseAt, tagAt, wordAt } from '../items/parse.ts';
 import { isProduct, PORTIONS, productOfVerb } from '../lexicon/batch-products.ts';
 import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { BatchFact, BatchFactKind, BatchNote, FigureNote, Span } from '../notes.ts';
+import { smallNumber } from '../numbers/small-number.ts';
 import {
   clauseEnd,
   clauseStart,
@@ -63,10 +64,18 @@ export function readBatches(scene: RecordScene): readonly BatchNote[] {
       quote: scene.text.slice(span.start, span.end),
       span,
       product: start.product,
-      facts: facts.sort((a, b) => a.span.start - b.span.start),
+      facts: withUnits(facts).sort((a, b) => a.span.start - b.span.start),
     });
   }
   return notes;
+}
+
+/** Degrees without a unit are those of the air that was told with one. */
+function withUnits(facts: readonly BatchFact[]): BatchFact[] {
+  const unit = facts.find(({ what, unit }) => what === 'air' && unit !== undefined)?.unit;
+  return facts.map((fact) =>
+    fact.value !== undefined && fact.unit === undefined && unit !== undefined ? { ...fact, unit } : fact,
+  );
 }
 
 /** The sentence that tells of the batch, on to the last fact about it. */
@@ -362,7 +371,10 @@ function surfaceInWords(scene: RecordScene, line: Line): BatchFact | undefined {
   const found = SURFACE_WAS.exec(scene.text.slice(line.start, line.end));
   if (!found || QUOTED.test(line.words)) return undefined;
   const end = line.start + found.index + found[0].length;
-  return factAt(scene, 'surface', { start: end - (found[1] as string).length, end });
+  const words = found[1] as string;
+  const value = smallNumber(words.replace(/^about /i, ''));
+  const fact = factAt(scene, 'surface', { start: end - words.length, end });
+  return value === undefined ? fact : { ...fact, value };
 }
 
 function wordOf({ parse, figures }: RecordScene, line: Line, figure: FigureNote): number {

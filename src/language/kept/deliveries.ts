@@ -4,9 +4,10 @@
  */
 import type { Phrase } from '../items/noun-phrases.ts';
 import { type Parse, tagAt, wordAt } from '../items/parse.ts';
+import { FAULT_ADJECTIVES } from '../lexicon/fault-words.ts';
 import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { ArrivalNote, Attribute, DeliveryNote, DeliverySize, FigureNote } from '../notes.ts';
-import { DIGIT_WORDS, TEEN_WORDS, TENS_WORDS } from '../numbers/number-words.ts';
+import { smallNumber } from '../numbers/small-number.ts';
 import {
   figuresIn,
   type Line,
@@ -205,8 +206,6 @@ function linesAbout(scene: RecordScene, line: Line, goods: Phrase | undefined): 
 const hasOtherArrival = ({ arrivals }: RecordScene, line: Line) =>
   arrivals.some(({ span }) => span.start >= line.start && span.start < line.end);
 
-const NUMBERS: ReadonlyMap<string, number> = new Map([...DIGIT_WORDS, ...TEEN_WORDS, ...TENS_WORDS]);
-
 /** A small whole number in words, in digits, or read as a count. */
 function numberAt(scene: RecordScene, at: number): number | undefined {
   const { parse, figures } = scene;
@@ -224,17 +223,8 @@ function numberInWords(parse: Parse, at: number): number | undefined {
   if (/^(?:hundred|thousand|point)$/.test(before) || /^(?:hundred|thousand|point)$/.test(after))
     return undefined;
   if (before === 'and' && /^(?:hundred|thousand)$/.test(wordAt(parse, at - 2))) return undefined;
-  if (/^\d{1,4}$/.test(word)) return Number(word);
-  const [tens, digit] = word.split('-') as [string, string?];
-  if (digit !== undefined) return sumOf(tens, digit);
-  if (TENS_WORDS.has(word) && DIGIT_WORDS.has(after)) return sumOf(word, after);
-  if (DIGIT_WORDS.has(word) && TENS_WORDS.has(before)) return sumOf(before, word);
-  return word === 'dozen' ? 12 : NUMBERS.get(word);
-}
-
-function sumOf(tens: string, digit: string): number | undefined {
-  const [left, right] = [TENS_WORDS.get(tens), DIGIT_WORDS.get(digit)];
-  return left === undefined || right === undefined ? undefined : left + right;
+  const pair = smallNumber(`${word} ${after}`) ?? smallNumber(`${before} ${word}`);
+  return pair ?? smallNumber(word);
 }
 
 /** A quantity that is a length by its bare number ("there are only 6 of them") is a count all the same. */
@@ -282,11 +272,20 @@ const FAR = 14;
 
 /** How many came, or how many did not: in the arrival's words, right after them, or in the sentence that goes on about it. */
 function countOfReceived(told: Told): Counted {
-  const said = firstOf(told.lines, (line) => countSaid(told, line)) ?? countOfOrder(told);
+  const said = firstOf(told.lines, (line) => countSaid(told, line)) ?? countThatCame(told);
   if (said.count === undefined || said.outOf !== undefined) return said;
   // "Sixteen rafters came, should have been eighteen."
   const should = firstOf(told.lines, (line) => strictNumber(told, line, SHOULD_BE));
   return should !== undefined && should !== said.count ? { ...said, outOf: should } : said;
+}
+
+/** "Two of the panes turned up broken" tells what is broken, and not how many came. */
+function countThatCame(told: Told): Counted {
+  const { scene, goods, arrival } = told;
+  const line = lineAt(scene, arrival.span.start);
+  const isPart = goods && wordAt(scene.parse, goods.first - 1) === 'of';
+  const isBroken = line?.words.split(' ').some((word) => FAULT_ADJECTIVES.has(word));
+  return isPart && isBroken ? {} : countOfOrder(told);
 }
 
 /** The number in front of the goods. */
@@ -451,7 +450,7 @@ function shouldBeOf(scene: RecordScene, figure: FigureNote): number | undefined 
       after,
     );
   const word = found?.[1]?.toLowerCase() ?? '';
-  const value = /^\d/.test(word) ? Number(word) : NUMBERS.get(word);
+  const value = smallNumber(word);
   return value === figure.value ? undefined : value;
 }
 

@@ -5,12 +5,19 @@ import { nameKey, nameStems } from '../names.ts';
 import type { ProjectRows } from '../rows.ts';
 import type { Source } from '../views.ts';
 import { isNamedIn } from './behind-work.ts';
+import { type DewPoint, dewPointFrom } from './dew-point.ts';
 import { isPart } from './other-hand.ts';
 import type { BatchRow, DeliveryRow, HiddenRow, PairRow } from './record-rows.ts';
 
 type Without<R> = Omit<R, 'kind'>;
-export type BatchView = Without<BatchRow>;
-export type HiddenView = Without<HiddenRow>;
+export interface BatchView extends Without<BatchRow> {
+  /** Worked out where air and humidity were told in numbers. */
+  readonly dewPoint?: DewPoint;
+}
+export interface HiddenView extends Without<HiddenRow> {
+  /** File name of the recording that told it: the clip to look at. */
+  readonly clip?: string;
+}
 
 /** Two mirrored parts and the figures that each side has. */
 export interface PairView extends Without<PairRow> {
@@ -79,14 +86,22 @@ function bare<R extends { readonly kind: string }>({ kind: _kind, ...row }: R): 
 
 /** Batches, oldest first. */
 export function batchViews(rows: ProjectRows): readonly BatchView[] {
-  return rows.records('batch').map(bare);
+  return rows.records('batch').map((row) => {
+    const dewPoint = dewPointFrom(row.facts);
+    return { ...bare(row), ...(dewPoint ? { dewPoint } : {}) };
+  });
 }
 
 /** What is behind panels; with words, behind the panels that they name. */
 export function hiddenViews(rows: ProjectRows, panel?: string): readonly HiddenView[] {
-  const all = rows.records('hidden').map(bare);
+  const all = rows.records('hidden').map((row) => ({ ...bare(row), ...clipOf(rows, row) }));
   if (panel === undefined) return all;
   return all.filter((one) => isAskedFor(panel, one.panel, all));
+}
+
+function clipOf(rows: ProjectRows, { source }: HiddenRow): Pick<HiddenView, 'clip'> {
+  const memo = rows.get('memos', source.memoId);
+  return memo?.source.kind === 'recording' ? { clip: memo.source.name } : {};
 }
 
 /** A panel is asked for by all its words, by some that no other panel has, or as part of a longer sentence. */

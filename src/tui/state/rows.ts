@@ -2,6 +2,7 @@
 import type { FindingView, MemoSummary, MemoView, NextView } from '../../model/views.ts';
 import { plainText } from '../../plain-text.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
+import { behindWords, missingWords } from '../../reports/kept-words.ts';
 import { recordWords } from '../../reports/memo-list.ts';
 import { boundedText, quantityText } from '../../reports/quantity-text.ts';
 import { clipTime } from '../../reports/source-text.ts';
@@ -77,6 +78,8 @@ export function nextLines(next: NextView): readonly string[] {
     ...next.ready.map(
       (task) => `ready    ${task.gist}${task.due ? `, by ${task.due}` : ''}${carried(task.carriedDays)}`,
     ),
+    ...(next.kept?.missingSizes ?? []).map((one) => `no size  ${missingWords(one)}`),
+    ...(next.kept?.behindWork ?? []).map((one) => behindWords(one)),
     ...next.waiting.map(
       (task) => `waiting  ${task.gist}: ${task.waitsFor.join('; ')}${carried(task.carriedDays)}`,
     ),

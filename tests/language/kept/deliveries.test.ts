@@ -57,6 +57,7 @@ test.each([
   'The boards came today. Three of the eight are split.',
   'The cushions have come, they are ten centimetres too short.',
   'Did the six boards come?',
+  'Two of the panes turned up broken.',
   'The lads came at eight and we cut twelve rafters.',
 ])('"%s" tells of none', (said) => {
   expect(deliveries(said).map(shown)).toEqual([]);

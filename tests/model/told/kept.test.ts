@@ -1,11 +1,12 @@
 /** Stories of what is kept on record: deliveries against orders, the other hand, what is behind panels, missing sizes. */
 import { describe, expect, test } from 'vitest';
+import { readMemo } from '../../../src/language/pipeline.ts';
 import { answerOf, tellingWords } from '../../../src/model/answer.ts';
 import { dayView, nextView } from '../../../src/model/day-views.ts';
 import { exportDocument } from '../../../src/model/export.ts';
 import { batchViews, hiddenViews, orderViews, pairViews } from '../../../src/model/kept/kept-views.ts';
 import { MemoryProject } from '../../../src/model/memory.ts';
-import { ToldStory } from '../../kit/told-story.ts';
+import { AT, ToldStory } from '../../kit/told-story.ts';
 
 const ON = '2026-02-20';
 const next = (story: ToldStory) => nextView(story.project.rows, ON).kept;
@@ -218,6 +219,21 @@ describe('what is behind a panel', () => {
       'I need to drill the panel for the hooks.',
     );
     expect(next(two)?.behindWork).toEqual([]);
+  });
+
+  test('a recording is named as the clip to look at', () => {
+    const { project } = new ToldStory();
+    const told = { at: AT, memoId: 'm1', recordedAt: AT } as const;
+    const source = { name: 'walk.mp4', kind: 'recording', sha256: 'x', bytes: 1 } as const;
+    const text = TOLD;
+    const { notes } = readMemo(text, { units: 'metric', recordedAt: AT });
+    const utterances = [{ startSeconds: 137, endSeconds: 141, text }];
+    project.append([
+      { kind: 'recording-kept', ...told, source, file: 'x', recordedAtFrom: 'given' },
+      { kind: 'transcript-made', ...told, transcript: { text, utterances } },
+      { kind: 'notes-read', ...told, notes, reader: 'test' },
+    ]);
+    expect(hiddenViews(project.rows)).toMatchObject([{ clip: 'walk.mp4', source: { startSeconds: 137 } }]);
   });
 
   test('the sentence that tells it warns of nothing', () => {
