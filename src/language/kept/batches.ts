@@ -14,6 +14,7 @@ import {
   figuresIn,
   isReported,
   type Line,
+  LONG_AGO,
   nameInWords,
   phrasesOf,
   type RecordScene,
@@ -99,7 +100,7 @@ interface Start {
 }
 
 function startOf(scene: RecordScene, line: Line): Start | undefined {
-  if (line.asks) return undefined;
+  if (line.asks || LONG_AGO.test(line.words)) return undefined;
   const products = productsIn(scene, line);
   for (const [verbs, mixed] of [
     [MIXED, true],
@@ -108,7 +109,9 @@ function startOf(scene: RecordScene, line: Line): Start | undefined {
     for (const verb of matches(scene, line, verbs)) {
       if (!isReported(scene, line, verb)) continue;
       if (!mixed && QUOTED.test(line.words)) continue;
-      const own = products.find((phrase) => belongsTo(scene, line, verb, phrase));
+      const own = products.find(
+        (phrase) => belongsTo(scene, line, verb, phrase) && !isStored(scene, line, verb, phrase),
+      );
       const phrase = own ?? (mixed && products.length === 0 ? portionAfter(scene, line, verb) : undefined);
       if (!phrase) continue;
       if (mixed && mixesOther(scene, verb)) continue;
@@ -194,6 +197,14 @@ function portionAfter(scene: RecordScene, line: Line, verb: number): Phrase | un
   const at = line.index;
   const before = scene.lines.slice(Math.max(0, at - 2), at).flatMap((one) => phrasesOf(scene, one));
   return before.findLast(({ name }) => isProduct(name)) ?? portion;
+}
+
+/** "Put the paint in the shed" stores it; "mixed his own concrete" is another's. */
+function isStored({ parse }: RecordScene, line: Line, verb: number, product: Phrase): boolean {
+  if (/^(?:his|her|their)$/.test(product.determiner ?? '')) return true;
+  if (wordAt(parse, verb) !== 'put') return false;
+  const after = line.words.slice((line.starts[product.last - line.first] ?? 0) - 1);
+  return !/ (?:on|onto|over|between|down|round|around|along) /.test(after);
 }
 
 /** The verb of mixing has the product for its object or subject: nothing but its own clause stands between. */

@@ -11,6 +11,7 @@ import { smallNumber } from '../numbers/small-number.ts';
 import {
   figuresIn,
   type Line,
+  LONG_AGO,
   lineAt,
   nameInWords,
   phrasesOf,
@@ -44,7 +45,7 @@ export function readDeliveries(scene: RecordScene): readonly DeliveryNote[] {
 
 function deliveryOf(scene: RecordScene, arrival: ArrivalNote): DeliveryNote | undefined {
   const line = lineAt(scene, arrival.span.start);
-  if (!line || line.asks) return undefined;
+  if (!line || line.asks || LONG_AGO.test(line.words) || CAME_LOOSE.test(line.words)) return undefined;
   // "Coming Friday" of what was ordered before tells a day, and orders nothing.
   if (!arrival.received && !ORDERS.test(line.words)) return undefined;
   const goods = goodsOf(scene, line, arrival);
@@ -93,6 +94,9 @@ function firstOf<T, R>(list: readonly T[], look: (one: T) => R | undefined): R |
   }
   return undefined;
 }
+
+/** "Came through", "came off": nothing was delivered. */
+const CAME_LOOSE = / (?:came|come|comes|coming) (?:through|off|out|loose|undone|apart|away|unstuck) /;
 
 const ORDERS =
   / (?:order|ordered|ordering|bought|buy|paid for|on order|reserved|put in for|sent for|sent off for|booked) /;

@@ -194,6 +194,10 @@ export function isReported(scene: RecordScene, line: Line, at: number): boolean 
   return !OWED.test(before);
 }
 
+/** What was done another year is none of this job. */
+export const LONG_AGO =
+  / (?:last|previous) (?:year|summer|winter|spring|autumn|month|season|time) | (?:years|months) ago /;
+
 /** Figures whose words lie in a span, in order of speech. */
 export function figuresIn({ figures }: RecordScene, { start, end }: Span): readonly FigureNote[] {
   const found: FigureNote[] = [];

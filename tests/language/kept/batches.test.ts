@@ -129,6 +129,12 @@ test.each([
   'The concrete mixer was sixty quid.',
   'Used up the last of the grout.',
   'It was fourteen degrees in the workshop.',
+  'My neighbour mixed his own concrete and it cracked.',
+  "I put the paint in the shed where it's five degrees.",
+  'I left the resin in the van overnight at two degrees and it crystallised.',
+  'Painted the back room last year when it was thirty degrees.',
+  'The sealant tube says five degrees minimum but it was four so I waited.',
+  'The plaster was damp, humidity was eighty percent.',
   'The painted boards are 90 wide.',
 ])('"%s" tells of none', (said) => {
   expect(batches(said).map(shown)).toEqual([]);
