@@ -19,7 +19,7 @@ const PANELS =
 /** After these a thing is closed in only where the words say so. */
 const WALLS =
   set(`wall ceiling floor sole bulkhead boxing lining headlining headliner partition soffit cladding deck
-  panelling paneling skirting plinth screed plaster dashboard panel floorboard plasterboard plank boarding`);
+  panelling paneling skirting plinth screed plaster dashboard panel floorboard plasterboard plank boarding tile tiling`);
 
 const SERVICE_HEADS: Readonly<Record<Exclude<Service, 'other'>, ReadonlySet<string>>> = {
   cable:
@@ -93,13 +93,25 @@ interface PanelPlace {
 function placeAfter(scene: RecordScene, line: Line, at: number): PanelPlace | undefined {
   const phrase = phraseAt(scene.parse, at + 1);
   if (phrase && phrase.first === at + 1 && phrase.pronoun === undefined && isPanel(phrase)) {
-    const last = phrase.last;
-    return { panel: phrase.name.join(' '), at, last, head: singular(phrase.head) };
+    if (/^(?:every|each|any|no|some|another)$/.test(phrase.determiner ?? '')) return undefined;
+    const known = fullerName(scene, line, phrase) ?? phrase;
+    return { panel: known.name.join(' '), at, last: phrase.last, head: singular(phrase.head) };
   }
   if (!/^(?:it|that|there|here|this|them)$/.test(wordAt(scene.parse, at + 1))) return undefined;
   if (wordAt(scene.parse, at) !== 'behind') return undefined;
   const known = panelBefore(scene, line, at);
   return known && { panel: known.name.join(' '), at, last: at + 1, head: singular(known.head) };
+}
+
+/** "Galley panel. Behind the panel there's ...": the panel that was just called by its full name. */
+function fullerName(scene: RecordScene, line: Line, phrase: Phrase): Phrase | undefined {
+  if (phrase.name.length > 1 || !/^(?:the|that|this)$/.test(phrase.determiner ?? '')) return undefined;
+  return scene.lines
+    .slice(Math.max(0, line.index - 2), line.index + 1)
+    .flatMap((one) => phrasesOf(scene, one))
+    .findLast(
+      (one) => one.last < phrase.first && one.head === phrase.head && one.name.length > 1 && isPanel(one),
+    );
 }
 
 function panelBefore(scene: RecordScene, line: Line, at: number): Phrase | undefined {

@@ -42,6 +42,9 @@ test.each([
     'kitchen plinth: water main (pipe)',
   ],
   ['I found a cable behind the plaster when I drilled it.', 'plaster: cable (cable)'],
+  ["Galley panel. Behind the panel there's the mains feed.", 'galley panel: mains feed (cable)'],
+  ['The hot water pipe runs under the tiles.', 'tiles: hot water pipe (pipe)'],
+  ["Don't drill there, the ring main's behind that wall.", 'wall: ring main (cable)'],
 ])('"%s" tells what is hidden', (said, expected) => {
   expect(hidden(said).map(shown)).toEqual([expected]);
 });
@@ -64,6 +67,11 @@ test.each([
   'I pulled the old cable out from behind the lining.',
   'There used to be a pipe in that wall.',
   'The pump is in the locker.',
+  "There's a joist behind every board.",
+  'We need a stud behind the wall there.',
+  'There should be a noggin behind the board.',
+  'I hid a note behind the panel for whoever opens it next.',
+
   'The floor is 18 mil ply.',
 ])('"%s" tells of nothing hidden', (said) => {
   expect(hidden(said).map(shown)).toEqual([]);
