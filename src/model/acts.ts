@@ -37,3 +37,9 @@ export function fileAct(work: Working, note: Kept<DoneNote> | Kept<ArrivalNote>)
     row: { id: note.id, act, what: gist, words, itemIds: [], source: work.source(note) },
   });
 }
+
+/** Whether an act names the thing itself, and enough of what tells it apart. */
+export function namesAtLeast(act: ActRow, head: string, stems: readonly string[], least: number): boolean {
+  if (!act.words.includes(head)) return false;
+  return stems.filter((stem) => act.words.includes(stem)).length >= least;
+}

@@ -167,6 +167,16 @@ function without(text: string, part: string): string {
 
 /** A task as far as matching goes: what it waits for is other work, so those words say nothing of it. */
 function describeTask(task: TaskRow): Described {
+  const known = describedTasks.get(task);
+  if (known) return known;
+  const described = describeAnew(task);
+  describedTasks.set(task, described);
+  return described;
+}
+/** A task that stays open is held against the deeds of one memo after another. */
+const describedTasks = new WeakMap<TaskRow, Described>();
+
+function describeAnew(task: TaskRow): Described {
   const described = describe(task.gist, task.quote, task.around);
   if (task.waitsFor.length === 0) return described;
   const ownGist = task.waitsFor.reduce((gist, wait) => without(gist, wait), task.gist);

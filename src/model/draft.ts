@@ -1,4 +1,5 @@
 import type { Dimension } from '../language/notes.ts';
+import { namesAtLeast } from './acts.ts';
 import { isLike, itemStems } from './items.ts';
 import type { RecordKind, RecordOf } from './kept/record-rows.ts';
 import type {
@@ -106,9 +107,9 @@ export class Draft implements ModelReader {
   expectedArrivals(): readonly ArrivalRow[] {
     return this.#many('arrivals', this.#base.expectedArrivals(), (arrival) => arrival.status === 'expected');
   }
-  actsSharing(stems: readonly string[]): readonly ActRow[] {
-    return this.#many('acts', this.#base.actsSharing(stems), (act) =>
-      act.words.some((word) => stems.includes(word)),
+  actsNaming(head: string, stems: readonly string[], least: number): readonly ActRow[] {
+    return this.#many('acts', this.#base.actsNaming(head, stems, least), (act) =>
+      namesAtLeast(act, head, stems, least),
     );
   }
   findingsOn(slot: Slot): readonly FindingRow[] {

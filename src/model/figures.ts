@@ -204,7 +204,7 @@ const CLAUSE_CUE = 4.5;
 
 /** Something was done to the older size: an act that is on record, or work that the talk tells of beside a need. */
 function isMade(work: Working, { item, cue, place }: Arriving, standing: StandingRow): boolean {
-  if (standing.state === 'made' || actsOn(work.draft, item.id, item.name).length > 0) return true;
+  if (standing.state === 'made' || actsOn(work.draft, item.name).length > 0) return true;
   const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
   return cue.isNeeded && (claim?.memoId === work.memo.id || isToldMade(place));
 }

@@ -92,7 +92,7 @@ export function findingOf(
 
 /** What was ordered, made or closed in on the strength of the old figure, orders first; then what is worked out from it. */
 function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly Consequence[] {
-  const acts = actsOn(draft, clash.itemId, clash.item)
+  const acts = actsOn(draft, clash.item)
     .map((act): Consequence => ({ act: act.act, what: act.what, source: act.source }))
     .sort((a, b) => ACT_COST[b.act] - ACT_COST[a.act]);
   const derived = draft.formulasReading(clash.slot).map((formula): Consequence => {
@@ -108,14 +108,10 @@ function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly C
   return [...acts, ...derived];
 }
 
-/** Acts that were done to this thing: linked to it, or naming it with at least half of what tells it apart. */
-export function actsOn(draft: Draft, itemId: string, name: string): readonly ActRow[] {
+/** Acts that were done to this thing: they name it with at least half of what tells it apart. */
+export function actsOn(draft: Draft, name: string): readonly ActRow[] {
   const { head, stems } = shapeOf(name);
-  return draft.actsSharing([head]).filter((act) => {
-    if (act.itemIds.includes(itemId)) return true;
-    const shared = stems.filter((stem) => act.words.includes(stem)).length;
-    return act.words.includes(head) && shared * 2 >= stems.length;
-  });
+  return draft.actsNaming(head, stems, Math.ceil(stems.length / 2));
 }
 
 /** A quantity with its source, without the fields that a finding does not show. */

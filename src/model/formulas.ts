@@ -146,7 +146,7 @@ export function slotNamed(
 }
 
 function itemNamed(reader: ModelReader, name: string): ItemRow | undefined {
-  const kin = reader.itemsSharing(nameStems(name)).map((item) => ({ item, kin: kinship(name, item.name) }));
+  const kin = reader.itemsLike(nameStems(name)).map((item) => ({ item, kin: kinship(name, item.name) }));
   const same = kin.find((one) => one.kin === 'same');
   if (same) return same.item;
   const close = kin.filter((one) => one.kin === 'shorter');

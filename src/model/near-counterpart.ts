@@ -36,8 +36,8 @@ export function nearCounterpart(work: Working, arriving: Arriving): Near | undef
   const near = candidates(work, arriving);
   if (near.some((one) => one.name >= SAME_THING && agrees(work, note, one.row))) return undefined;
   const ranked = near
+    .flatMap((one) => weighed(work, arriving, one))
     .filter((one) => !agrees(work, note, one.row))
-    .map((one) => ({ ...one, weight: weightOf(work, arriving, one) }))
     .sort((a, b) => b.weight - a.weight);
   const [best, next] = ranked;
   if (!best || best.weight < ENOUGH) return undefined;
@@ -103,16 +103,27 @@ function nameWeight(saidName: string, known: string, sentence: string, before: s
   return head + Math.max(share(new Set(a.stems)), share(inSentence) * 0.8, share(inBefore) * 0.4);
 }
 
-function weightOf(work: Working, arriving: Arriving, { row, name }: Candidate): number {
+/** A candidate with its weight; nothing where it is too light to be the best or to come near it. */
+function weighed(work: Working, arriving: Arriving, one: Candidate): readonly (Candidate & Near)[] {
   const { note, cue } = arriving;
-  return (
-    name +
-    oldValueWeight(work, arriving, row) +
-    attributeWeight(row.attribute, note.attribute, note.assumed?.includes('attribute') ?? false) +
-    closeness(row, note, work.settings.region) +
-    Math.min(1, cue.weight / 3)
+  const { row, name } = one;
+  const attribute = attributeWeight(
+    row.attribute,
+    note.attribute,
+    note.assumed?.includes('attribute') ?? false,
   );
+  const change = Math.min(1, cue.weight / 3);
+  // What costs much is weighed last, and only where it can still matter.
+  if (name + attribute + change + MOST_OLD + MOST_CLOSE < MATTERS) return [];
+  const close = closeness(row, note, work.settings.region);
+  if (name + attribute + change + MOST_OLD + close < MATTERS) return [];
+  return [{ ...one, weight: name + oldValueWeight(work, arriving, row) + attribute + close + change }];
 }
+/** The most that `oldValueWeight` and `closeness` give. */
+const MOST_OLD = 2.5;
+const MOST_CLOSE = 1;
+/** Lighter than this it can neither win nor stand in the way of the best; a little less, for the noise of sums. */
+const MATTERS = ENOUGH - LEAD - 1e-6;
 
 /** The old value is said beside the new one: as the one that is replaced, or near by. */
 export function oldValueWeight(work: Working, { note, place }: Arriving, row: StandingRow): number {

@@ -100,16 +100,31 @@ export function tolerancesOf(events: readonly ProjectEvent[]): ProjectRow['toler
   return tolerances;
 }
 
-/** The whole log as changes, each handed to `put` as soon as it is known, because later events read them. */
-export function replay(
-  rows: ProjectRows,
-  events: readonly ProjectEvent[],
-  put: (change: ModelChange) => void,
-): void {
+/** Takes the changes of a replay, each as soon as it is known, because later events read them. */
+export interface ReplayInto {
+  /** The changes that follow come from the event at this place in the log; 0 is before the first one. */
+  begin(seq: number): void;
+  put(change: ModelChange): void;
+}
+
+/** The whole log as changes: what reaches back first, then event by event. */
+export function replay(rows: ProjectRows, events: readonly ProjectEvent[], into: ReplayInto): void {
   const counted = eventsThatCount(events);
-  for (const change of foundations(counted)) put(change);
+  into.begin(0);
+  for (const change of foundations(counted)) into.put(change);
+  replayFrom(rows, counted, into);
+}
+
+/**
+ * Events that count, on rows that hold what came before them. What was said of names and notes must stand already,
+ * also where it was said later.
+ */
+export function replayFrom(rows: ProjectRows, counted: readonly ProjectEvent[], into: ReplayInto): void {
   const tolerances = tolerancesOf(counted);
-  for (const event of counted) for (const change of changesOf(rows, event, tolerances)) put(change);
+  for (const event of counted) {
+    into.begin(event.seq);
+    for (const change of changesOf(rows, event, tolerances)) into.put(change);
+  }
 }
 
 /** What one event changes, given the rows before it. */

@@ -271,8 +271,8 @@ export interface ModelReader {
   openTasks(): readonly TaskRow[];
   openPromises(): readonly PromiseRow[];
   expectedArrivals(): readonly ArrivalRow[];
-  /** Acts whose words share at least one of these stems. */
-  actsSharing(stems: readonly string[]): readonly ActRow[];
+  /** Acts whose words hold the stem of the thing itself, and at least so many of the stems of its name. */
+  actsNaming(head: string, stems: readonly string[], least: number): readonly ActRow[];
   /** Open findings on this slot. */
   findingsOn(slot: Slot): readonly FindingRow[];
   /** Everything of one kind that is kept on record: batches, what is behind panels, pairs, deliveries. */

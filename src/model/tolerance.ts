@@ -51,6 +51,7 @@ function saidTolerance(claim: Toleranced, unit: string, region?: string): number
 function spanIn(span: Quantity, unit: string, region?: string): number | undefined {
   const [from, to] = [unitKind(span.unit, region), unitKind(unit, region)];
   if (!from || !to || from.kind !== to.kind) return undefined;
+  if (from === to) return Math.abs(span.value);
   return Math.abs(span.value) * from.factor.div(to.factor).valueOf();
 }
 
@@ -64,6 +65,7 @@ function precisionOf(older: Toleranced, newer: Toleranced, region?: string): num
 }
 
 function inUnitOf(claim: Toleranced, unit: string, region?: string): number {
+  if (claim.unit === unit) return claim.value;
   const apart = difference({ value: 0, unit }, claim, region);
   return apart === undefined ? claim.value : -apart;
 }

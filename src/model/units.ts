@@ -174,12 +174,30 @@ export interface Exact {
   readonly base: Fraction;
 }
 
+/** Exact quantities by unit and value: the same figures are held against each other again and again. */
+const exacts = new Map<UnitKind, Map<number, Exact>>();
+const MOST_EXACTS = 5000;
+
 /** A quantity in its kind's base unit, exact; undefined for an unknown unit or a value that is no number. */
 export function exactQuantity(quantity: Quantity, region?: string): Exact | undefined {
   const unit = unitKind(quantity.unit, region);
   if (!unit || !Number.isFinite(quantity.value)) return undefined;
+  const known = exacts.get(unit)?.get(quantity.value);
+  if (known) return known;
   const scaled = exactly(quantity.value).mul(unit.factor);
-  return { kind: unit.kind, base: unit.offset ? scaled.add(unit.offset) : scaled };
+  const exact = { kind: unit.kind, base: unit.offset ? scaled.add(unit.offset) : scaled };
+  if (UNITS.get(quantity.unit) === unit) remember(unit, quantity.value, exact);
+  return exact;
+}
+
+function remember(unit: UnitKind, value: number, exact: Exact): void {
+  let byValue = exacts.get(unit);
+  if (!byValue) {
+    byValue = new Map();
+    exacts.set(unit, byValue);
+  }
+  if (byValue.size > MOST_EXACTS) byValue.clear();
+  byValue.set(value, exact);
 }
 
 /** A base value said in a unit of its kind. Throws a TypeError on a unit of another kind: a bug, not a slip. */

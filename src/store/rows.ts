@@ -1,5 +1,6 @@
 import type { Database, Statement } from 'better-sqlite3';
 import type { Dimension } from '../language/notes.ts';
+import { ItemIndex } from '../model/item-index.ts';
 import { isLike, itemStems } from '../model/items.ts';
 import type { RecordKind, RecordOf } from '../model/kept/record-rows.ts';
 import type {
@@ -22,8 +23,8 @@ import type {
   TaskRow,
 } from '../model/rows.ts';
 import { keyOf } from '../model/rows.ts';
-import { ItemCache } from './item-cache.ts';
 import { asProblem } from './open.ts';
+import { prepared } from './prepared.ts';
 import { SEARCHED, TABLES, type WORD_TABLES } from './schema.ts';
 
 type Words = (typeof WORD_TABLES)[number];
@@ -34,8 +35,11 @@ interface Body {
 /** The model's rows in SQLite: the same port that the in-memory model has. */
 export class SqliteRows implements ProjectRows {
   readonly #db: Database;
-  readonly #statements = new Map<string, Statement>();
-  readonly #items = new ItemCache();
+  /** Items as they were last read: naming asks for the same few hundred with every figure. Holds in a transaction. */
+  readonly #items = new ItemIndex((word) => this.#sharing('items', 'item_words', [word]));
+  #version: number | undefined;
+  /** Place in the log of the event whose changes are put; undefined while none is. */
+  #seq: number | undefined;
 
   constructor(db: Database) {
     this.#db = db;
@@ -43,12 +47,21 @@ export class SqliteRows implements ProjectRows {
 
   /** Forgets what another process may have changed. Call when a transaction begins. */
   refresh(): void {
-    this.#items.keepFor(this.#db.pragma('data_version', { simple: true }) as number);
+    const version = this.#db.pragma('data_version', { simple: true }) as number;
+    if (version !== this.#version) this.forget();
+    this.#version = version;
+    this.#seq = undefined;
   }
 
   /** Forgets everything, also what a transaction wrote that did not come to its end. */
   forget(): void {
     this.#items.clear();
+    this.#seq = undefined;
+  }
+
+  /** Says which event the changes that follow come from, by its place in the log; 0 is before the first one. */
+  begin(seq: number): void {
+    this.#seq = seq;
   }
 
   all<T extends TableName>(table: T): readonly ModelRows[T][] {
@@ -66,16 +79,22 @@ export class SqliteRows implements ProjectRows {
   }
 
   nameRule(key: string): NameRow | undefined {
+    if (this.#seq !== undefined)
+      this.#statement('INSERT OR IGNORE INTO asked (key, seq) VALUES (?, ?)').run(key, this.#seq);
     return this.get('names', key);
   }
   item(id: string): ItemRow | undefined {
     if (!this.#db.inTransaction) return this.get('items', id);
-    return this.#items.row(id, () => this.get('items', id));
+    const known = this.#items.row(id);
+    if (known) return known;
+    const row = this.get('items', id);
+    if (row) this.#items.keep(row);
+    return row;
   }
   itemsSharing(stems: readonly string[]): readonly ItemRow[] {
     // Outside a transaction another process may write between two reads.
     if (!this.#db.inTransaction) return this.#sharing('items', 'item_words', stems);
-    return this.#items.sharing(stems, (word) => this.#sharing('items', 'item_words', [word]));
+    return this.#items.sharing(stems);
   }
   /** The items whose names share most words with these, of equals the latest, in order of first mention. */
   itemsNear(stems: readonly string[], limit: number): readonly ItemRow[] {
@@ -88,7 +107,7 @@ export class SqliteRows implements ProjectRows {
   }
   itemsLike(stems: readonly string[]): readonly ItemRow[] {
     if (!this.#db.inTransaction) return this.itemsSharing(stems).filter((item) => isLike(item, stems));
-    return this.#items.like(stems, (word) => this.#sharing('items', 'item_words', [word]));
+    return this.#items.like(stems);
   }
   itemCount(): number {
     return (this.#statement('SELECT count(*) AS n FROM items').get() as { n: number }).n;
@@ -130,8 +149,16 @@ export class SqliteRows implements ProjectRows {
   expectedArrivals(): readonly ArrivalRow[] {
     return this.#rows("SELECT body FROM arrivals WHERE status = 'expected' ORDER BY ord");
   }
-  actsSharing(stems: readonly string[]): readonly ActRow[] {
-    return this.#sharing('acts', 'act_words', stems);
+  actsNaming(head: string, stems: readonly string[], least: number): readonly ActRow[] {
+    const others = stems.filter((stem) => stem !== head);
+    const needed = others.length < stems.length ? least - 1 : least;
+    if (needed <= 0) return this.#sharing('acts', 'act_words', [head]);
+    const sql = `SELECT body FROM acts WHERE key IN (
+        SELECT key FROM act_words AS other WHERE word IN (SELECT value FROM json_each(?))
+          AND EXISTS (SELECT 1 FROM act_words WHERE word = ? AND key = other.key)
+        GROUP BY key HAVING count(*) >= ${Number(needed)})
+      ORDER BY ord`;
+    return this.#rows(sql, JSON.stringify(others), head);
   }
   findingsOn(slot: Slot): readonly FindingRow[] {
     // The plus keeps SQLite from the index of the status: a slot has few findings, the project many open ones.
@@ -144,20 +171,24 @@ export class SqliteRows implements ProjectRows {
 
   /** Puts one row; a row with the same key gives way to it and keeps its place in the order. */
   put(change: ModelChange): void {
+    const { table } = change;
+    const seq = this.#seq ?? 0;
+    const old = `INSERT OR IGNORE INTO journal (seq, kind, key, body)
+      SELECT ?, '${known(table)}', key, body FROM ${table} WHERE key = ? AND since < ?`;
+    if (!FOUNDATIONS.has(table)) this.#statement(old).run(seq, keyOf(change), seq);
+    this.write(change, { since: FOUNDATIONS.has(table) ? 0 : seq });
+  }
+
+  /** Writes a row as it stands, without a word in the journal; `ord` where its place is known. */
+  write(change: ModelChange, { since, ord }: { readonly since: number; readonly ord?: number }): void {
     const { table, row } = change;
     const key = keyOf(change);
     const columns: readonly string[] = SEARCHED[table];
     const values = columns.map((column) => columnOf(column, row));
-    const names = ['key', ...columns, 'body'];
-    const sets = [...columns, 'body'].map((name) => `${name} = excluded.${name}`).join(', ');
-    this.#statement(
-      `INSERT INTO ${known(table)} (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})
-       ON CONFLICT (key) DO UPDATE SET ${sets}`,
-    ).run(key, ...values, JSON.stringify(row));
+    this.#statement(writing(known(table))).run(ord ?? null, key, since, ...values, JSON.stringify(row));
     if (change.table === 'items') {
-      const stems = itemStems(change.row);
-      this.#index('item_words', key, stems);
-      this.#items.put(change.row, stems);
+      this.#index('item_words', key, itemStems(change.row));
+      this.#items.put(change.row);
     }
     if (change.table === 'acts') this.#index('act_words', key, change.row.words);
     if (change.table === 'formulas') this.#index('formula_inputs', key, change.row.inputs);
@@ -200,13 +231,26 @@ export class SqliteRows implements ProjectRows {
   }
 
   #statement(sql: string): Statement {
-    let statement = this.#statements.get(sql);
-    if (!statement) {
-      statement = this.#db.prepare(sql);
-      this.#statements.set(sql, statement);
-    }
-    return statement;
+    return prepared(this.#db, sql);
   }
+}
+
+/** What a person said of names and notes holds from the beginning: no event brings it, and none takes it back. */
+const FOUNDATIONS: ReadonlySet<TableName> = new Set(['names', 'reviews']);
+
+const writings = new Map<TableName, string>();
+
+function writing(table: TableName): string {
+  let sql = writings.get(table);
+  if (sql === undefined) {
+    const columns: readonly string[] = SEARCHED[table];
+    const names = ['ord', 'key', 'since', ...columns, 'body'];
+    const sets = [...columns, 'body'].map((name) => `${name} = excluded.${name}`).join(', ');
+    sql = `INSERT INTO ${table} (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})
+       ON CONFLICT (key) DO UPDATE SET ${sets}`;
+    writings.set(table, sql);
+  }
+  return sql;
 }
 
 /** Table names are ours and never the user's: anything else is a bug. */

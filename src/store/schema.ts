@@ -4,7 +4,7 @@ import type { TableName } from '../model/rows.ts';
 /** Marks the file as ours: "Hear" in ASCII. */
 export const APPLICATION_ID = 0x48656172;
 /** Raised whenever older programs could no longer read the file rightly. */
-export const FORMAT = 2;
+export const FORMAT = 3;
 
 /** The log may only grow: SQLite itself refuses to change or delete what is in it. */
 const LOG = `
@@ -45,6 +45,7 @@ export const TABLES = Object.keys(SEARCHED) as readonly TableName[];
 /** Words by which rows are found: stems of items and acts, input slots of formulas. */
 export const WORD_TABLES = ['item_words', 'act_words', 'formula_inputs'] as const;
 
+/** `since` is the place in the log of the event that made the row; rows made later have a higher `ord`. */
 function projection(table: TableName): string {
   const searched: readonly string[] = SEARCHED[table];
   const columns = searched.map((name) => `, ${name} TEXT`).join('');
@@ -53,7 +54,8 @@ function projection(table: TableName): string {
     .join('\n');
   return `CREATE TABLE ${table} (
   ord  INTEGER PRIMARY KEY,
-  key  TEXT NOT NULL UNIQUE${columns},
+  key  TEXT NOT NULL UNIQUE,
+  since INTEGER NOT NULL${columns},
   body TEXT NOT NULL CHECK (json_valid(body))
 ) STRICT;
 ${indexes}`;
@@ -74,32 +76,53 @@ CREATE TABLE said (
   id        INTEGER PRIMARY KEY,
   memoId    TEXT NOT NULL REFERENCES memos (key) DEFERRABLE INITIALLY DEFERRED,
   text      TEXT NOT NULL,
-  startSeconds REAL
+  startSeconds REAL,
+  since     INTEGER NOT NULL
 ) STRICT;
 CREATE INDEX said_by_memo ON said (memoId);
 CREATE VIRTUAL TABLE said_words USING fts5 (text, content = 'said', content_rowid = 'id', tokenize = 'porter unicode61');
 `;
 
+/**
+ * What is needed to go back to an earlier place in the log: rows as they were before an event changed them (for words
+ * of memos, `said`, all of them in one), and when each name of a thing was first looked for.
+ */
+const WAY_BACK = `
+CREATE TABLE journal (
+  seq  INTEGER NOT NULL,
+  kind TEXT NOT NULL,
+  key  TEXT NOT NULL,
+  body TEXT NOT NULL CHECK (json_valid(body)),
+  PRIMARY KEY (seq, kind, key)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE asked (
+  key TEXT PRIMARY KEY,
+  seq INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+`;
+
 /** Lays out an empty database. Call inside a transaction. */
 export function layOut(db: Database): void {
   db.exec(LOG);
+  layOutProjections(db);
+}
+
+function layOutProjections(db: Database): void {
   for (const table of TABLES) db.exec(projection(table));
   for (const name of WORD_TABLES) db.exec(wordTable(name));
   db.exec(SAID);
+  db.exec(WAY_BACK);
 }
 
-/** Lays out the projections that an older format did not have. Call inside a transaction. */
-export function layOutMissing(db: Database): void {
-  const known = new Set(
-    (db.prepare("SELECT name FROM sqlite_master WHERE type = 'table'").all() as { name: string }[]).map(
-      ({ name }) => name,
-    ),
-  );
-  for (const table of TABLES) if (!known.has(table)) db.exec(projection(table));
+/** Lays out every projection anew, empty, as this format has them. Call inside a transaction. */
+export function layOutAnew(db: Database): void {
+  for (const name of ['said_words', 'said', 'journal', 'asked', ...WORD_TABLES, ...TABLES])
+    db.exec(`DROP TABLE IF EXISTS ${name}`);
+  layOutProjections(db);
 }
 
 /** Empties every projection; the log stays. */
 export function clearProjections(db: Database): void {
   db.exec("INSERT INTO said_words (said_words) VALUES ('delete-all'); DELETE FROM said;");
-  for (const name of [...WORD_TABLES, ...TABLES]) db.exec(`DELETE FROM ${name};`);
+  for (const name of ['journal', 'asked', ...WORD_TABLES, ...TABLES]) db.exec(`DELETE FROM ${name};`);
 }

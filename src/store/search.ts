@@ -1,28 +1,67 @@
 import type { Database } from 'better-sqlite3';
 import type { MemoRow } from '../model/rows.ts';
 import type { Source } from '../model/views.ts';
+import { prepared } from './prepared.ts';
 
-/** Files a memo's words for search: by utterance, or by sentence where there are none. Call inside a transaction. */
-export function fileWords(db: Database, memo: MemoRow): void {
-  db.prepare(
-    "INSERT INTO said_words (said_words, rowid, text) SELECT 'delete', id, text FROM said WHERE memoId = ?",
-  ).run(memo.id);
-  db.prepare('DELETE FROM said WHERE memoId = ?').run(memo.id);
+/**
+ * Files a memo's words for search: by utterance, or by sentence where there are none. `seq` is the event that gives
+ * them; words of an earlier one are kept in the journal. Call inside a transaction.
+ */
+export function fileWords(db: Database, memo: MemoRow, seq: number): void {
+  const old = saidBy(db, memo.id);
+  if (old.some(({ since }) => since < seq)) {
+    prepared(db, "INSERT OR IGNORE INTO journal (seq, kind, key, body) VALUES (?, 'said', ?, ?)").run(
+      seq,
+      memo.id,
+      JSON.stringify(old),
+    );
+  }
+  dropWords(db, old);
   const pieces =
     memo.utterances?.map(({ text, startSeconds }) => ({ text, startSeconds })) ??
     sentencesOf(memo.text ?? '').map((text) => ({ text, startSeconds: null }));
-  const say = db.prepare('INSERT INTO said (memoId, text, startSeconds) VALUES (?, ?, ?)');
-  const index = db.prepare('INSERT INTO said_words (rowid, text) VALUES (?, ?)');
-  for (const { text, startSeconds } of pieces) {
-    const { lastInsertRowid } = say.run(memo.id, text, startSeconds);
-    index.run(lastInsertRowid, text);
+  const { id: last } = prepared(db, 'SELECT coalesce(max(id), 0) AS id FROM said').get() as { id: number };
+  putWords(
+    db,
+    pieces.map((piece, index) => ({ ...piece, id: last + 1 + index, memoId: memo.id, since: seq })),
+  );
+}
+
+/** One piece of what was said, as it is filed. */
+export interface SaidRow {
+  readonly id: number;
+  readonly memoId: string;
+  readonly text: string;
+  readonly startSeconds: number | null;
+  readonly since: number;
+}
+
+export function saidBy(db: Database, memoId: string): readonly SaidRow[] {
+  return prepared(db, 'SELECT * FROM said WHERE memoId = ? ORDER BY id').all(memoId) as SaidRow[];
+}
+
+export function putWords(db: Database, rows: readonly SaidRow[]): void {
+  const say = prepared(db, 'INSERT INTO said (id, memoId, text, startSeconds, since) VALUES (?, ?, ?, ?, ?)');
+  const index = prepared(db, 'INSERT INTO said_words (rowid, text) VALUES (?, ?)');
+  for (const { id, memoId, text, startSeconds, since } of rows) {
+    say.run(id, memoId, text, startSeconds, since);
+    index.run(id, text);
   }
 }
 
+export function dropWords(db: Database, rows: readonly SaidRow[]): void {
+  const unindex = prepared(db, "INSERT INTO said_words (said_words, rowid, text) VALUES ('delete', ?, ?)");
+  const drop = prepared(db, 'DELETE FROM said WHERE id = ?');
+  for (const { id, text } of rows) {
+    unindex.run(id, text);
+    drop.run(id);
+  }
+}
+
+const SENTENCES = new Intl.Segmenter('en', { granularity: 'sentence' });
+
 function sentencesOf(text: string): readonly string[] {
-  return [...new Intl.Segmenter('en', { granularity: 'sentence' }).segment(text)]
-    .map((piece) => piece.segment.trim())
-    .filter((piece) => piece !== '');
+  return [...SENTENCES.segment(text)].map((piece) => piece.segment.trim()).filter((piece) => piece !== '');
 }
 
 export interface Said extends Source {

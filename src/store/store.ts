@@ -5,7 +5,8 @@ import { changesNow, reachesBack } from '../model/replay.ts';
 import type { MemoRow, ProjectRows } from '../model/rows.ts';
 import { appendToLog, readLog } from './log.ts';
 import { asProblem, createDatabase, openDatabase } from './open.ts';
-import { putChange, rebuild } from './rebuild.ts';
+import { puttingInto, rebuild } from './rebuild.ts';
+import { reproject } from './reproject.ts';
 import { SqliteRows } from './rows.ts';
 import { type Said, searchSaid } from './search.ts';
 import { upgrade } from './upgrade.ts';
@@ -83,8 +84,12 @@ export class ProjectStore {
 
   #write(event: NewEvent): ProjectEvent {
     const written = appendToLog(this.#db, event);
-    if (reachesBack(this.#rows, written)) rebuild(this.#db, this.#rows, readLog(this.#db));
-    else for (const change of changesNow(this.#rows, written)) putChange(this.#db, this.#rows, change);
+    if (reachesBack(this.#rows, written)) reproject(this.#db, this.#rows, written);
+    else {
+      const into = puttingInto(this.#db, this.#rows);
+      into.begin(written.seq);
+      for (const change of changesNow(this.#rows, written)) into.put(change);
+    }
     return written;
   }
 

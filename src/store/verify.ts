@@ -28,7 +28,7 @@ export function verifyDatabase(db: Database): Verdict {
   });
   const scratch = createDatabase(':memory:');
   try {
-    rebuild(scratch, new SqliteRows(scratch), events);
+    scratch.transaction(() => rebuild(scratch, new SqliteRows(scratch), events))();
     faults.push(...differences(db, scratch));
     return { ok: faults.length === 0, faults, events: events.length, rows: count(db) };
   } finally {

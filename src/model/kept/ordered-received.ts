@@ -223,7 +223,7 @@ function find({ work, row, order, name }: Came, differs: Differs): void {
   const { slot, attribute, was, now, orderedAt, why } = differs;
   const known = sameClash(work, name, attribute, was, now);
   const item = bestItem(name, work.draft.itemsLike(nameStems(name)), []);
-  const hangs = hangingOn(work, item?.id ?? '', name, [row.id, order?.id, orderedAt.quote]);
+  const hangs = hangingOn(work, name, [row.id, order?.id, orderedAt.quote]);
   if (known) {
     // The figures clash already: the finding learns that one side is an order.
     const acts = new Set(known.consequences.map(({ what }) => what));
@@ -276,11 +276,10 @@ function sameClash(
 /** What was made or filmed on the strength of the order, and what is still to do with the goods. */
 function hangingOn(
   work: Working,
-  itemId: string,
   name: string,
   own: readonly (string | undefined)[],
 ): readonly Consequence[] {
-  const acts = actsOn(work.draft, itemId, name)
+  const acts = actsOn(work.draft, name)
     .filter((act) => act.act !== 'ordered' && !own.includes(act.id) && !own.includes(act.source.quote))
     .map(({ act, what, source }): Consequence => ({ act, what, source }));
   const { head, stems } = shapeOf(name);
