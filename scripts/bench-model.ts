@@ -1,5 +1,5 @@
 /**
- * Measures the model and its store on a made-up build of ten years, at several sizes.
+ * Measures the model and its store on a made-up build of ten years, at several sizes, and how each cost grows.
  * Usage: npm run bench:model -- [SIZE...]      sizes are multiples of ten years; without any: 0.1 1
  */
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
@@ -8,47 +8,71 @@ import { join } from 'node:path';
 import { whatIsKnown } from '../src/known.ts';
 import { readMemo } from '../src/language/pipeline.ts';
 import { answerOf, tellingWords } from '../src/model/answer.ts';
+import { nextView } from '../src/model/day-views.ts';
+import type { NewEvent } from '../src/model/events.ts';
 import { createStore, openStore, type ProjectStore } from '../src/store/store.ts';
 import { tenYearBuild } from '../tests/kit/ten-year-build.ts';
+
+/** What is promised of a project of ten years, in the unit that is shown. */
+interface Line {
+  readonly what: string;
+  readonly unit: 'ms' | 's' | 'MB';
+  readonly limit?: number;
+}
+
+const LINES = {
+  reconcile: { what: 'one more memo, written and worked in', unit: 'ms', limit: 30 },
+  worst: { what: '  the slowest of the last fifty', unit: 'ms' },
+  first: { what: '  the first one after opening', unit: 'ms' },
+  open: { what: 'open the project', unit: 'ms', limit: 150 },
+  read: { what: 'read one memo of 250 words', unit: 'ms' },
+  ask: { what: 'ask', unit: 'ms', limit: 50 },
+  next: { what: 'next steps', unit: 'ms' },
+  accept: { what: 'agree with a note', unit: 'ms' },
+  amendLast: { what: 'amend a note of the last memo', unit: 'ms' },
+  undoLast: { what: '  and undo it', unit: 'ms' },
+  amendRecent: { what: 'amend a note of 30 memos ago', unit: 'ms' },
+  amendMiddle: { what: 'amend a note of half-way back', unit: 's' },
+  amendFirst: { what: 'amend a note of the first memo', unit: 's' },
+  join: { what: 'join a new name to a known one', unit: 'ms' },
+  setFigure: { what: 'set a figure by hand', unit: 'ms' },
+  rebuild: { what: 'rebuild everything', unit: 's', limit: 20 },
+  database: { what: 'database', unit: 'MB', limit: 300 },
+} as const satisfies Readonly<Record<string, Line>>;
+type Key = keyof typeof LINES;
 
 interface Measured {
   readonly size: number;
   readonly rows: Readonly<Record<string, number>>;
-  /** Median and worst of the last memos, in milliseconds. */
-  readonly reconcile: readonly [number, number];
-  readonly open: number;
-  readonly ask: number;
-  /** Reading the words of one memo, with what the project knows of its things, in milliseconds. */
-  readonly read: number;
-  readonly rebuildSeconds: number;
-  readonly megabytes: number;
+  readonly costs: Readonly<Record<Key, number>>;
 }
 
+/** So many of the last memos are timed. */
 const LAST = 50;
+const QUESTION = 'how wide is the galley bench top';
+const AT = '2027-06-01T08:00:00Z';
 
 function measure(size: number): Measured {
   const folder = mkdtempSync(join(tmpdir(), 'bench-model-'));
   const file = join(folder, 'project.db');
   try {
-    const store = createStore(file, { name: 'ten years', units: 'metric', at: '2017-01-01T08:00:00Z' });
-    const times: number[] = [];
-    let text = '';
-    for (const { events } of tenYearBuild(size)) {
-      const said = events.find((event) => event.kind === 'transcript-made');
-      text = said?.transcript.text ?? text;
-      store.append(events.slice(0, 2));
-      const last = events.slice(2);
-      times.push(timed(() => store.append(last)));
-    }
-    store.close();
+    const { times, text, last } = build(file, size);
     const open = median(repeat(5, () => timed(() => openStore(file).close())));
     const opened = openStore(file);
-    const question = 'how wide is the galley bench top';
-    const ask = median(
-      repeat(5, () => timed(() => answerOf(opened.rows, question, opened.search(tellingWords(question))))),
-    );
-    const read = median(repeat(5, () => timed(() => readText(opened, text))));
-    const rebuildSeconds = timed(() => opened.rebuild()) / 1000;
+    const first = timed(() => opened.append(last));
+    const ask = () => answerOf(opened.rows, QUESTION, opened.search(tellingWords(QUESTION)));
+    const costs: Record<Key, number> = {
+      reconcile: median(times),
+      worst: Math.max(...times),
+      first,
+      open,
+      read: median(repeat(5, () => timed(() => readText(opened, text)))),
+      ask: median(repeat(5, () => timed(ask))),
+      next: median(repeat(5, () => timed(() => nextView(opened.rows, AT)))),
+      ...corrections(opened),
+      rebuild: timed(() => opened.rebuild()) / 1000,
+      database: statSync(file).size / 1e6,
+    };
     const rows = Object.fromEntries(
       (['memos', 'items', 'claims', 'formulas', 'tasks', 'findings'] as const).map((table) => [
         table,
@@ -56,28 +80,59 @@ function measure(size: number): Measured {
       ]),
     );
     opened.close();
-    const recent = times.slice(-LAST);
-    return {
-      size,
-      rows,
-      reconcile: [median(recent), Math.max(...recent)],
-      open,
-      ask,
-      read,
-      rebuildSeconds,
-      megabytes: statSync(file).size / 1e6,
-    };
+    return { size, rows, costs };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
+/** Takes every memo in but the last, and gives back the times of those before it. */
+function build(file: string, size: number) {
+  const store = createStore(file, { name: 'ten years', units: 'metric', at: '2017-01-01T08:00:00Z' });
+  const times: number[] = [];
+  let waiting: readonly NewEvent[] = [];
+  for (const { events } of tenYearBuild(size)) {
+    store.append(waiting.slice(0, 2));
+    const notes = waiting.slice(2);
+    times.push(timed(() => store.append(notes)));
+    if (times.length > LAST) times.shift();
+    waiting = events;
+  }
+  store.append(waiting.slice(0, 2));
+  store.close();
+  const said = waiting.find((event) => event.kind === 'transcript-made');
+  return { times, text: said?.transcript.text ?? '', last: waiting.slice(2) };
+}
+
+/** What a person puts right, and how far back. */
+function corrections(store: ProjectStore) {
+  const memos = store.memoCount();
+  const put = (event: NewEvent) => timed(() => store.append([event]));
+  const amend = (memo: number) =>
+    put({ kind: 'note-amended', at: AT, noteId: `m${memo}.f2`, fields: { value: 411 } });
+  const undo = () => put({ kind: 'undone', at: AT, undoes: store.lastSeq() });
+  const [item] = store.rows.where('claims', 'memoId', `m${memos}`);
+  const from = store.rows.item(item?.itemId ?? '')?.name ?? 'bench';
+  return {
+    accept: put({ kind: 'note-accepted', at: AT, noteId: `m${memos}.f3` }),
+    amendLast: amend(memos),
+    undoLast: undo(),
+    amendRecent: amend(memos - 30),
+    amendMiddle: amend(Math.round(memos / 2)) / 1000,
+    amendFirst: amend(1) / 1000,
+    join: put({ kind: 'items-merged', at: AT, from: `${from} as a whole`, into: from }),
+    setFigure: put({
+      kind: 'figure-set',
+      at: AT,
+      item: from,
+      attribute: 'width',
+      quantity: { value: 300, unit: 'mm' },
+    }),
+  };
+}
+
 function readText(store: ProjectStore, text: string): unknown {
-  return readMemo(text, {
-    units: 'metric',
-    recordedAt: '2027-01-01T08:00:00Z',
-    ...whatIsKnown(store.rows, text),
-  });
+  return readMemo(text, { units: 'metric', recordedAt: AT, ...whatIsKnown(store.rows, text) });
 }
 
 function timed(work: () => unknown): number {
@@ -94,26 +149,28 @@ function median(values: readonly number[]): number {
   return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
 }
 
-/** Promise, limit, and what was measured; limits hold for ten years of work. */
-function print({ size, rows, reconcile, open, ask, read, rebuildSeconds, megabytes }: Measured): void {
-  const counts = Object.entries(rows)
-    .map(([table, count]) => `${count.toLocaleString('en')} ${table}`)
-    .join(', ');
-  console.log(`\n${size} x ten years: ${counts}`);
-  const line = (what: string, limit: string, measured: string) =>
-    console.log(`  ${what.padEnd(34)}${limit.padStart(10)}${measured.padStart(22)}`);
-  line('', 'limit', 'measured');
-  line(
-    'one more memo, written and worked in',
-    '30 ms',
-    `${reconcile[0].toFixed(1)} ms, worst ${reconcile[1].toFixed(0)}`,
+/** One line for each cost: its limit, which holds for ten years, what was measured, and the growth from size to size. */
+function print(all: readonly Measured[]): void {
+  for (const { size, rows } of all) {
+    const counts = Object.entries(rows).map(([table, count]) => `${count.toLocaleString('en')} ${table}`);
+    console.log(`${size} x ten years: ${counts.join(', ')}`);
+  }
+  console.log(
+    `\n${''.padEnd(38)}${'limit'.padStart(8)}${all.map(({ size }) => `x ${size}`.padStart(18)).join('')}`,
   );
-  line('open the project', '150 ms', `${open.toFixed(1)} ms`);
-  line('read one memo of 250 words', '', `${read.toFixed(1)} ms`);
-  line('ask', '50 ms', `${ask.toFixed(1)} ms`);
-  line('rebuild everything', '20 s', `${rebuildSeconds.toFixed(1)} s`);
-  line('database', '300 MB', `${megabytes.toFixed(0)} MB`);
+  for (const [key, line] of Object.entries(LINES) as [Key, Line][]) {
+    const values = all.map(({ costs }) => costs[key]);
+    const shown = values.map((value, index) => {
+      const before = values[index - 1];
+      const grown = before === undefined ? '' : ` (${(value / before).toFixed(1)} x)`;
+      return `${value.toFixed(value < 100 ? 1 : 0)} ${line.unit}${grown}`.padStart(18);
+    });
+    const limit = line.limit === undefined ? '' : `${line.limit} ${line.unit}`;
+    const ofTen = all.find(({ size }) => size === 1)?.costs[key];
+    const missed = line.limit !== undefined && ofTen !== undefined && ofTen > line.limit ? '  missed' : '';
+    console.log(`${line.what.padEnd(38)}${limit.padStart(8)}${shown.join('')}${missed}`);
+  }
 }
 
 const sizes = process.argv.slice(2).map(Number);
-for (const size of sizes.length > 0 ? sizes : [0.1, 1]) print(measure(size));
+print((sizes.length > 0 ? sizes : [0.1, 1]).map(measure));

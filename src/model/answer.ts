@@ -76,12 +76,19 @@ function figuresFor(rows: ProjectRows, words: readonly string[]): readonly Stand
   const rated = rows
     .itemsSharing([...stems])
     .map((item) => ({
-      figures: rows.standingOf(item.id),
+      item,
       rate: Math.max(...[item.name, ...item.aliases].map((name) => likeness(name, stems))),
     }))
-    .filter(({ figures, rate }) => rate >= LEAST_LIKENESS && figures.length > 0);
-  const best = Math.max(0, ...rated.map(({ rate }) => rate));
-  const likest = rated.flatMap(({ figures, rate }) => (rate === best ? figures : []));
+    .filter(({ rate }) => rate >= LEAST_LIKENESS)
+    .sort((a, b) => b.rate - a.rate);
+  const likest: StandingRow[] = [];
+  let best = 0;
+  for (const { item, rate } of rated) {
+    if (rate < best) break;
+    const figures = rows.standingOf(item.id);
+    if (figures.length > 0) best = rate;
+    likest.push(...figures);
+  }
   const attributes = new Set(words.map((word) => ATTRIBUTE_WORDS[word]));
   const asked = likest.filter((figure) => attributes.has(figure.attribute));
   return asked.length > 0 ? asked : likest;

@@ -2,7 +2,14 @@
 import type { Quantity } from '../language/notes.ts';
 import { cautionsFor } from './cautions.ts';
 import { keptForNext, keptOfDay } from './kept/kept-of.ts';
-import { arrivalViews, findingViews, memoView, promiseViews, taskViews } from './project-views.ts';
+import {
+  expectedArrivalViews,
+  findingViews,
+  memoView,
+  openTaskViews,
+  promiseViews,
+  taskViews,
+} from './project-views.ts';
 import type { ClaimRow, ProjectRows } from './rows.ts';
 import { convert, difference } from './units.ts';
 import type { DayView, FigureChange, FindingView, MemoView, NextView, SpanView, TaskView } from './views.ts';
@@ -119,15 +126,14 @@ function questionsOf(rows: ProjectRows): readonly FindingView[] {
     .slice(0, MOST_QUESTIONS);
 }
 
-function nextOf(rows: ProjectRows, date: string, tasks: readonly TaskView[]): NextView {
-  const open = tasks.filter((task) => task.status !== 'done');
+function nextOf(rows: ProjectRows, date: string, open: readonly TaskView[]): NextView {
   const kept = keptForNext(rows, open);
   return {
     date,
     ready: open.filter((task) => task.status === 'ready'),
     waiting: open.filter((task) => task.status === 'waiting'),
-    arrivals: arrivalViews(rows).filter((arrival) => arrival.status === 'expected'),
-    promises: promiseViews(rows).filter((promise) => promise.status === 'open'),
+    arrivals: expectedArrivalViews(rows),
+    promises: rows.openPromises(),
     questions: questionsOf(rows),
     kept,
     cautions: cautionsFor([
@@ -140,7 +146,7 @@ function nextOf(rows: ProjectRows, date: string, tasks: readonly TaskView[]): Ne
 
 /** What is open now. `now` is an ISO 8601 day or instant: days are counted to it. */
 export function nextView(rows: ProjectRows, now: string): NextView {
-  return nextOf(rows, dayOf(now), taskViews(rows, now));
+  return nextOf(rows, dayOf(now), openTaskViews(rows, now));
 }
 
 /** The days from `from` to `to`, both included, and what was open at the end of them. */

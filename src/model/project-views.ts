@@ -160,10 +160,14 @@ export function limitViews(rows: ProjectRows): readonly LimitView[] {
 
 /** Open tasks in working order, then the done ones. `now` is an ISO instant with the zone to count days in. */
 export function taskViews(rows: ProjectRows, now: string): readonly TaskView[] {
-  const tasks = rows.all('tasks');
-  const open = workingOrder(tasks.filter((task) => task.status === 'open'));
-  const done = tasks.filter((task) => task.status === 'done');
-  return [...open.order, ...done].map((task) => taskView(task, open.waiting.has(task.id), now));
+  const done = rows.where('tasks', 'status', 'done');
+  return [...openTaskViews(rows, now), ...done.map((task) => taskView(task, false, now))];
+}
+
+/** Open tasks alone, in working order. */
+export function openTaskViews(rows: ProjectRows, now: string): readonly TaskView[] {
+  const { order, waiting } = workingOrder(rows.openTasks());
+  return order.map((task) => taskView(task, waiting.has(task.id), now));
 }
 
 function taskView(task: TaskRow, isWaiting: boolean, now: string): TaskView {
@@ -194,6 +198,11 @@ export function promiseViews(rows: ProjectRows): readonly PromiseView[] {
 
 export function arrivalViews(rows: ProjectRows): readonly ExpectedArrival[] {
   return rows.all('arrivals').map(({ id: _id, ...view }) => view);
+}
+
+/** Arrivals that are still to come. */
+export function expectedArrivalViews(rows: ProjectRows): readonly ExpectedArrival[] {
+  return rows.expectedArrivals().map(({ id: _id, ...view }) => view);
 }
 
 /** Which task each `done` note closed, by the done note's id; a task that was opened again is closed by none. */

@@ -1,7 +1,7 @@
 import type { Database, Statement } from 'better-sqlite3';
 import type { Dimension } from '../language/notes.ts';
 import { ItemIndex } from '../model/item-index.ts';
-import { isLike, itemStems } from '../model/items.ts';
+import { itemStems } from '../model/items.ts';
 import type { RecordKind, RecordOf } from '../model/kept/record-rows.ts';
 import type {
   ActRow,
@@ -35,7 +35,7 @@ interface Body {
 /** The model's rows in SQLite: the same port that the in-memory model has. */
 export class SqliteRows implements ProjectRows {
   readonly #db: Database;
-  /** Items as they were last read: naming asks for the same few hundred with every figure. Holds in a transaction. */
+  /** Items as they were last read: naming asks for the same few hundred with every figure. */
   readonly #items = new ItemIndex((word) => this.#sharing('items', 'item_words', [word]));
   #version: number | undefined;
   /** Place in the log of the event whose changes are put; undefined while none is. */
@@ -47,10 +47,22 @@ export class SqliteRows implements ProjectRows {
 
   /** Forgets what another process may have changed. Call when a transaction begins. */
   refresh(): void {
-    const version = this.#db.pragma('data_version', { simple: true }) as number;
-    if (version !== this.#version) this.forget();
-    this.#version = version;
+    this.#forgetIfWritten();
     this.#seq = undefined;
+  }
+
+  #forgetIfWritten(): void {
+    const { data_version: version } = prepared(this.#db, 'PRAGMA data_version').get() as {
+      data_version: number;
+    };
+    if (version !== this.#version) this.#items.clear();
+    this.#version = version;
+  }
+
+  /** Items as they were last read, without those that another process may have changed since. */
+  #known(): ItemIndex {
+    if (!this.#db.inTransaction) this.#forgetIfWritten();
+    return this.#items;
   }
 
   /** Forgets everything, also what a transaction wrote that did not come to its end. */
@@ -84,17 +96,14 @@ export class SqliteRows implements ProjectRows {
     return this.get('names', key);
   }
   item(id: string): ItemRow | undefined {
-    if (!this.#db.inTransaction) return this.get('items', id);
-    const known = this.#items.row(id);
+    const known = this.#known().row(id);
     if (known) return known;
     const row = this.get('items', id);
     if (row) this.#items.keep(row);
     return row;
   }
   itemsSharing(stems: readonly string[]): readonly ItemRow[] {
-    // Outside a transaction another process may write between two reads.
-    if (!this.#db.inTransaction) return this.#sharing('items', 'item_words', stems);
-    return this.#items.sharing(stems);
+    return this.#known().sharing(stems);
   }
   /** The items whose names share most words with these, of equals the latest, in order of first mention. */
   itemsNear(stems: readonly string[], limit: number): readonly ItemRow[] {
@@ -106,8 +115,7 @@ export class SqliteRows implements ProjectRows {
     return this.#bodies(sql, JSON.stringify(stems), limit).map((body) => JSON.parse(body) as ItemRow);
   }
   itemsLike(stems: readonly string[]): readonly ItemRow[] {
-    if (!this.#db.inTransaction) return this.itemsSharing(stems).filter((item) => isLike(item, stems));
-    return this.#items.like(stems);
+    return this.#known().like(stems);
   }
   itemCount(): number {
     return (this.#statement('SELECT count(*) AS n FROM items').get() as { n: number }).n;

@@ -97,6 +97,13 @@ export class ProjectStore {
     return this.#guarded(() => readLog(this.#db));
   }
 
+  /** Place of the last event in the log. */
+  lastSeq(): number {
+    return this.#guarded(
+      () => (this.#db.prepare('SELECT coalesce(max(seq), 0) AS n FROM log').get() as { n: number }).n,
+    );
+  }
+
   /** The memo that was taken from these bytes, if any. */
   memoWithHash(sha256: string): MemoRow | undefined {
     return this.#guarded(() => {

@@ -81,3 +81,22 @@ test('the log can be neither changed nor shortened', () => {
   expect(() => db.exec('DELETE FROM log')).toThrow('never deleted');
   db.close();
 });
+
+test('what another process writes is seen, whatever was read before', () => {
+  const file = join(folder, 'project.db');
+  const one = createStore(file, made);
+  const other = openStore(file);
+  const names = () => one.rows.itemsLike(['bench']).map(({ name }) => name);
+  const set = (item: string, unit = 'mm') =>
+    other.append([
+      { kind: 'figure-set', at: made.at, item, attribute: 'width', quantity: { value: 300, unit } },
+    ]);
+  expect(names()).toEqual([]);
+  set('bench');
+  expect(names()).toEqual(['bench']);
+  set('port bench');
+  expect(names()).toEqual(['bench', 'port bench']);
+  expect(one.rows.item('i2')?.name).toBe('port bench');
+  other.close();
+  one.close();
+});

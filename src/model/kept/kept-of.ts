@@ -1,6 +1,6 @@
 /** What is on record of a day, for next steps, and for a question. */
 import { nameStems } from '../names.ts';
-import { taskViews } from '../project-views.ts';
+import { openTaskViews } from '../project-views.ts';
 import type { ProjectRows } from '../rows.ts';
 import type { MemoView, TaskView } from '../views.ts';
 import { behindWork, type Spoken } from './behind-work.ts';
@@ -75,6 +75,6 @@ function missingFor(
       .map(({ id }) => id),
   );
   if (near.size === 0) return [];
-  const tasks = taskViews(rows, '1970-01-01').filter(({ id }) => near.has(id));
+  const tasks = openTaskViews(rows, '1970-01-01').filter(({ id }) => near.has(id));
   return missingSizes(rows, tasks).filter(({ thing }) => names(thing));
 }
