@@ -10,6 +10,7 @@ import type {
   UnitName,
 } from './notes.ts';
 import { writesDecimalComma } from './numbers/read-number.ts';
+import { foreignSentences } from './other-languages.ts';
 import { REFINERS } from './refiners/index.ts';
 import { AMOUNT_RULES } from './rules/index.ts';
 import { type Amount, type Room, tidy } from './rules/rule.ts';
@@ -63,7 +64,10 @@ export interface QuantitiesRead {
 /** Amounts as the rules read them, left to right; every token is looked at once. */
 function readAmounts(room: Room): readonly Amount[] {
   const amounts: Amount[] = [];
-  for (let at = 0; at < room.tokens.length; ) at = readAt(room, at, amounts);
+  const foreign = foreignSentences(room.tokens);
+  for (let at = 0; at < room.tokens.length; ) {
+    at = foreign.has(room.tokens[at]?.sentence ?? 0) ? at + 1 : readAt(room, at, amounts);
+  }
   return amounts;
 }
 

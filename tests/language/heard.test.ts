@@ -30,6 +30,21 @@ describe('a unit by its sound', () => {
   ])('"%s" is left alone', (said) => expect(mended(said)).toBe(said));
 });
 
+describe('a dialect spelt by ear', () => {
+  test.each([
+    ['It sits hunner mil aff the deck', 'It sits hundred mil off the deck'],
+    ["I'll bring it doon tae a metre seventy", "I'll bring it down to a metre seventy"],
+    ["That's two fifty ower, and there's nae mair larch", "That's two fifty over, and there's no more larch"],
+    ['The paint cannae go on afore it is dry', "The paint can't go on before it is dry"],
+  ])('"%s"', (said, meant) => expect(mended(said)).toBe(meant));
+
+  // One such word alone may be a name or a slip of the keys.
+  test.each(['Wan Li came by', 'the canny lad', 'Lang Street, aff you go', 'a hoose, said the boy'])(
+    '"%s" is left alone',
+    (said) => expect(mended(said)).toBe(said),
+  );
+});
+
 describe('a lost apostrophe', () => {
   test.each([
     ['The kilns lit and the floors swept.', "The kiln's lit and the floor's swept."],

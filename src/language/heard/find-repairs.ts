@@ -1,4 +1,5 @@
 import type { ReadContext } from '../notes.ts';
+import { dialectSpellings } from './dialect-spellings.ts';
 import { lostApostrophes } from './lost-apostrophes.ts';
 import { namesBySound } from './names-by-sound.ts';
 import { heardWords, type Repair, type RepairRule } from './repair.ts';
@@ -7,6 +8,7 @@ import { unitSounds } from './unit-sounds.ts';
 /** In order: of two repairs of one word the first holds. */
 const RULES: readonly (readonly [name: string, rule: RepairRule])[] = [
   ['a unit by its sound', unitSounds],
+  ['a dialect spelt by ear', dialectSpellings],
   ['a lost apostrophe', lostApostrophes],
   ['a thing by its sound', namesBySound],
 ];

@@ -70,7 +70,45 @@ export const SIZE_RULES: readonly SizeRule[] = [
     attribute: 'clearance',
     before: /\b(?:closer|nearer) than$/,
   },
+  {
+    name: 'up from the ground',
+    attribute: 'height',
+    after: /^up from (?:the )?(?:ground|floor|deck|water|waterline|sole|slab|road|pavement|flags)\b/,
+  },
   { name: 'down from', attribute: 'offset', after: /^(?:down|up|in|back) from\b/ },
+  {
+    name: 'from one to the other',
+    attribute: 'length',
+    after: /^from (?:the )?(?:\w+ )?\w+ to (?:the )?\w+/,
+  },
+  {
+    name: 'in the ground',
+    attribute: 'depth',
+    after: /^(?:\w+ )?in(?:to)? the (?:ground|clay|earth|rock|concrete|soil|sand)\b/,
+  },
+  { name: 'bears', attribute: 'length', before: /\b(?:bears|bear|bearing)(?: on)?$/ },
+  {
+    name: 'hole to hole',
+    attribute: 'other',
+    after: /^(?:hole(?: to |-to-)hole|screw(?: to |-to-)screw|bolt(?: to |-to-)bolt|pin(?: to |-to-)pin)\b/,
+  },
+  {
+    name: 'hump',
+    attribute: 'offset',
+    after: /^(?:of (?:an? )?)?(?:\w+ )?(?:hump|belly|dip|bulge|bow|sag|twist|crown|hogging)\b/,
+  },
+  {
+    name: 'sticks out',
+    attribute: 'offset',
+    before:
+      /\b(?:sticks?|stuck|sticking|pokes?|juts?|projects?|protrudes?)(?: out| in| up| proud| past \w+)*(?: by)?(?: about| a good)?$/,
+  },
+  {
+    name: 'to the top of it',
+    attribute: 'height',
+    after:
+      /^to the (?:eaves|beams?|underside|soffit|ridge|ceiling|wall ?plate|joists?|rafters?|purlin|gutter|fascia)\b/,
+  },
   {
     name: 'down below',
     attribute: 'depth',
@@ -143,6 +181,18 @@ export const SIZE_RULES: readonly SizeRule[] = [
     name: 'docked to',
     attribute: 'length',
     before: /\b(?:dock|docked|docking|crosscut)(?: \w+){0,4} (?:to|at)$/,
+  },
+  {
+    name: 'up and down',
+    attribute: 'height',
+    before:
+      /\b(?:water|waterline|deck|floor|ground|ceiling|ridge|eaves|roof|sole|sill|cill|keel|rail|slab|step|road|bench) (?:up )?to (?:the )?(?:top|bottom|underside|roof|ridge|eaves|ceiling|floor|ground|water|waterline|deck|cowl|sole|rail|beam|joists?|road|sill|cill)(?: of (?:the )?\w+)?(?: is|'s|'ll be| was| comes to| comes out at|,| ,)?(?: now| only| about| just)?$|\b(?:cowl|mast|top|ridge|eaves|wheelhouse|chimney|beam|rail) to (?:the )?(?:water|waterline|deck|floor|ground|sole|flags|slab)(?: is|'s|'ll be| was| ,)?$/,
+  },
+  {
+    name: 'comes down to',
+    attribute: 'height',
+    before:
+      /\b(?:wheelhouse|roof|ceiling|mast|wall|walls|bench|table|seat|rail|shelf|it|canopy|ridge|bunk|loft|cabin) (?:comes|came|goes|went|coming|going|gone|drops|dropped|has to come|is coming) (?:down|up) to$/,
   },
   {
     name: 'moved to',

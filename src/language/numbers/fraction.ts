@@ -111,9 +111,20 @@ export function readFractionAfterWhole(tokens: readonly Token[], at: number): Fr
   if (token.word === '-') {
     const next = tokens[at + 1];
     if (token.spaced || !next || next.spaced) return undefined;
+    if (next.word === 'and') return readHyphened(tokens, afterHyphen(tokens, at + 2));
     return readWritten(tokens, at + 1) ?? readSign(next, at + 1) ?? readSpoken(tokens, at + 1);
   }
   return readSign(token, at) ?? readWritten(tokens, at) ?? readSpoken(tokens, at);
+}
+
+/** "nine-and-a-half", "two-and-three-quarter": the part behind "-and-". */
+function readHyphened(tokens: readonly Token[], at: number): FractionReading | undefined {
+  const article = /^an?$/.test(tokens[at]?.word ?? '');
+  const denominator = article ? readDenominator(tokens, afterHyphen(tokens, at + 1)) : undefined;
+  if (denominator && !denominator.plural) {
+    return { to: denominator.to, value: 1 / denominator.value, denominator: denominator.value };
+  }
+  return readFraction(tokens, at) ?? readBareHalf(tokens, at);
 }
 
 /** "two and half". */

@@ -1,10 +1,12 @@
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { tidy, wordAt } from '../rules/rule.ts';
 import { saidBefore } from '../units/said-before.ts';
+import { contrasted } from './bare/contrast.ts';
 import { type Evidence, evidenceOf, followedByThing, SHEET_STUFF } from './bare/evidence.ts';
 import { otherKind } from './bare/kinds.ts';
 import { asLength, type Meaning } from './bare/lengths.ts';
 import {
+  asHundredths,
   asTotal,
   carriedOn,
   close,
@@ -12,6 +14,8 @@ import {
   likeTheLast,
   parallelTo,
   REMEMBERED,
+  readOff,
+  unitBehind,
 } from './bare/neighbours.ts';
 
 /** Longest bare length that is believed, by unit; beyond it the number is of another kind. */
@@ -34,13 +38,17 @@ function meaningOf(
   }
   const parallel = sized && here?.dimension !== 'length' ? undefined : parallelTo(room, amount, here);
   if (parallel && parallel.dimension !== 'length' && !sized) return parallel;
-  const special = sized ? undefined : otherKind(room, amount, evidence, out);
+  const special = sized
+    ? undefined
+    : (unitBehind(room, amount, all) ?? readOff(room, amount, out) ?? otherKind(room, amount, evidence, out));
   if (special) return special;
   const metres = saidBefore(room, amount);
   if (metres?.unit === 'm' && metres.value !== amount.value) {
     return { ...metres, dimension: 'length', why: 'metres and hundredths, as its thing was said before' };
   }
   if (parallel && (evidence.attribute === undefined || here?.dimension === 'length')) return parallel;
+  const hundredths = asHundredths(room, amount, out);
+  if (hundredths) return hundredths;
   const read = asLength(room, amount, all, evidence.attribute);
   if (!sized && amount.value > (BELIEVED[read.unit] ?? Number.POSITIVE_INFINITY)) {
     const last = out
@@ -76,7 +84,7 @@ function tooWeak(
       ? !/^(?:at|to|is|'s)$/.test(wordAt(room, amount.from - 1))
       : false;
   if (SHEET_STUFF.test(wordAt(room, amount.to)) && amount.value >= 3) return false;
-  if (evidence.why === 'said by itself' && amount.value < 20) return true;
+  if (evidence.why === 'said by itself' && amount.value < 20) return !likeTheLast(room, amount, out);
   return (amount.value < 10 && !likeTheLast(room, amount, out)) || followedByThing(room, amount);
 }
 
@@ -87,7 +95,9 @@ function settled(
   out: readonly Amount[],
   all: readonly Amount[],
 ): { readonly evidence: Evidence; readonly meaning: Meaning | undefined } {
-  const evidence = evidenceOf(room, amount);
+  const own = evidenceOf(room, amount);
+  const evidence =
+    own.grade === 'none' || own.grade === 'likely' ? (contrasted(room, amount, out) ?? own) : own;
   const meaning = meaningOf(room, amount, evidence, out, all);
   if (meaning && !tooWeak(room, amount, evidence, meaning, out)) return { evidence, meaning };
   const { standsFor, ...alone } = amount;

@@ -1,4 +1,5 @@
 import type { Bound } from '../notes.ts';
+import { readNumber } from '../numbers/read-number.ts';
 import { backOverFillers, onOverFillers } from '../phrases.ts';
 import {
   AFTER_BOUND,
@@ -82,6 +83,8 @@ function boundBefore(room: Room, amount: Amount): Found {
     const end = backOverFillers(room.tokens, at);
     const hit = BEFORE_BOUND.endingAt(room.tokens, end);
     if (!hit) break;
+    // "My brother-in-law says six" sets no limit.
+    if (wordAt(room, hit.from) === 'law' && /^(?:in|-)$/.test(wordAt(room, hit.from - 1))) break;
     if (room.tokens[hit.from]?.sentence !== room.tokens[amount.from]?.sentence) break;
     const bound =
       hit.to === hit.from + 1 && isDatum(room, hit.from, hit.meaning)
@@ -102,8 +105,27 @@ function isDatum(room: Room, at: number, cue: BoundCue): boolean {
   if (wordAt(room, at) === 'over' && /^(?:at|to)$/.test(wordAt(room, at + 1))) return true;
   // "The lid over it is 12 thick": where the thing is.
   if (/^(?:it|them|that|this|these|those|there|him|her)$/.test(wordAt(room, at + 1))) return true;
+  // "It drops 40 over two metres": along how much.
+  if (wordAt(room, at) === 'over' && runsAlong(room, at)) return true;
   const before = wordAt(room, at - 1);
   return /^(?:left|hanging|turned|went|handed|bent|put|bridge|all|start|roll|rolled|came|come)$/.test(before);
+}
+
+const RUNS =
+  /^(?:fall|falls|fell|falling|drop|drops|dropped|dropping|rise|rises|rose|slope|slopes|sloping|run|runs|sag|sags|sagged|bow|bows|bowed|out|difference|taper|tapers|dips|dip)$/;
+
+/** Whether a fall or a sag was said shortly before "over", which then tells along how much. */
+function runsAlong(room: Room, at: number): boolean {
+  const sentence = room.tokens[at]?.sentence;
+  for (let index = at - 1; index >= at - 7; index--) {
+    const token = room.tokens[index];
+    if (!token || token.sentence !== sentence || token.word === ',') return false;
+    if (RUNS.test(token.word))
+      return [1, 2, 3].some(
+        (on) => room.tokens[index + on]?.kind === 'number' || readNumber(room.tokens, index + on),
+      );
+  }
+  return false;
 }
 
 interface Tail {
@@ -240,10 +262,19 @@ function clearsBy(room: Room, amount: Amount): boolean {
   return false;
 }
 
+/** "The glue needs ten degrees", "epoxy wants fifteen degrees": warmth that is asked for may be more, never less. */
+function warmthAskedFor(room: Room, amount: Amount): boolean {
+  const warmth = amount.dimension === 'temperature' || amount.unit === 'degrees';
+  const verb = backOverFillers(room.tokens, amount.quoteFrom) - 1;
+  return warmth && /^(?:needs|need|wants|want|requires|require)$/.test(wordAt(room, verb));
+}
+
 /** A bound that a whole way of speaking gives, where no word beside the number does. */
 function boundInPassing(room: Room, amount: Amount, limit: number): Bound {
   if (allItCarries(room, amount, limit)) return 'at-most';
-  return clearanceAskedFor(room, amount) || clearsBy(room, amount) ? 'at-least' : 'exact';
+  return clearanceAskedFor(room, amount) || clearsBy(room, amount) || warmthAskedFor(room, amount)
+    ? 'at-least'
+    : 'exact';
 }
 
 /** "at least", "nothing wider than", "three psi tops", "just shy of": what the words say of the number. */

@@ -12,8 +12,31 @@ const ADJECTIVE =
   /^(?:new|old|more|other|extra|different|good|bad|spare|big|small|little|whole|full|empty|separate|loose|odd|fresh|long|short|wide|thin|thick|flat|heavy|light|stainless|steel|brass|wooden|oak|pine|ply|plywood|black|white|red|green|blue|grey|gray|bare|broken|cracked|rotten|rusty|lovely|lousy|bloody|damn|tiny|great|last|first|final|outside|inside|bottom|top|barrow|bent|dead|solid|wet|dry|cut|half|massive|decent)$/;
 const OF_THEM = /^(?:them|these|those|us|you)$/;
 
+const SIZE_ADJECTIVE = /^(?:long|wide|deep|thick|tall|high|short|narrow)$/;
+
+/** "two long sill logs", "three deep drawers": the size is told of the things that are counted. */
+function sizedThings(room: Room, amount: Amount): boolean {
+  if (amount.value > 12 || !SIZE_ADJECTIVE.test(wordAt(room, amount.to))) return false;
+  return (
+    isPlural(room, amount.to + 1) ||
+    (isPlural(room, amount.to + 2) && /^\p{L}{3,}$/u.test(wordAt(room, amount.to + 1)))
+  );
+}
+
+/** "there's eighteen to be bent in", "I've 64 and I want seventy": things that were counted go on being counted. */
+function goesOnCounting(room: Room, amount: Amount, before: Amount | undefined): boolean {
+  const toDo = wordAt(room, amount.to) === 'to' && wordAt(room, amount.to + 1) === 'be';
+  if (toDo && /^(?:there|there's|'s|'re|are|left|another|have|'ve|got)$/.test(wordAt(room, amount.from - 1)))
+    return true;
+  if (before?.role !== 'count' || !/^(?:|[.,;!?]|so)$/.test(wordAt(room, amount.to))) return false;
+  if (room.tokens[before.from]?.sentence !== room.tokens[amount.from]?.sentence) return false;
+  const wants = /^(?:want|wants|need|needs|wanted|needed)$/.test(wordAt(room, amount.from - 1));
+  return wants && amount.value / before.value < 3 && before.value / amount.value < 3;
+}
+
 function countsThings(room: Room, amount: Amount): string | undefined {
   const word = wordAt(room, amount.to);
+  if (sizedThings(room, amount)) return 'a number of things of a size';
   if (word === 'of' && OF_THEM.test(wordAt(room, amount.to + 1))) return 'so many of them';
   if (SIZE_AFTER.startingAt(room.tokens, amount.to) || EACH_AFTER.startingAt(room.tokens, amount.to))
     return undefined;
@@ -74,15 +97,22 @@ function leftOpen(room: Room, amount: Amount): boolean {
 export const counts: Refiner = {
   name: 'a count of things',
   refine(amounts, room) {
-    return amounts.map((amount) => {
+    let last: Amount | undefined;
+    const read = (amount: Amount): Amount => {
       if (amount.unit || amount.group || !Number.isInteger(amount.value) || amount.number.fraction)
         return amount;
       const why =
         countsThings(room, amount) ??
-        (leftOpen(room, amount) || counted(room, amount) ? 'so many of them' : undefined);
+        (leftOpen(room, amount) || counted(room, amount) || goesOnCounting(room, amount, last)
+          ? 'so many of them'
+          : undefined);
       if (!why) return amount;
       room.note({ ...amount, stage: 'refine', rule: counts.name, outcome: 'merged', why });
       return { ...amount, role: 'count' as const, unit: '1', dimension: 'count' as const };
+    };
+    return amounts.map((amount) => {
+      last = read(amount);
+      return last;
     });
   },
 };

@@ -4,6 +4,7 @@ import { bareNumbers } from './bare-numbers.ts';
 import { belowZero } from './below-zero.ts';
 import { bounds } from './bounds.ts';
 import { counts } from './counts.ts';
+import { journeys } from './journeys.ts';
 import { lists, pairs } from './lists.ts';
 import { ages, people } from './people.ts';
 import { ranges } from './ranges.ts';
@@ -35,6 +36,7 @@ export const REFINERS: readonly Refiner[] = [
   bounds,
   settleUnits,
   times,
+  journeys,
   // Last: a bare number leans on the settled ones before it.
   bareNumbers,
   // After bare numbers: only then is it known that "minus five outside" is heat.

@@ -19,7 +19,7 @@ function joinedBy(room: Room, left: Amount, right: Amount): boolean {
 }
 
 /** Takes a unit from a neighbour in the list. Three figures beside metres may be metres and centimetres. */
-function withUnitOf(amount: Amount, from: Amount): Amount {
+export function withUnitOf(amount: Amount, from: Amount): Amount {
   const shared = from.rule === '<feet> foot <inches>' && amount.value <= 24 ? 'ft' : from.unit;
   if (!shared) return amount;
   const base = { ...amount, unit: shared, ...(from.dimension ? { dimension: from.dimension } : {}) };

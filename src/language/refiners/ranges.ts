@@ -24,6 +24,10 @@ function changesBefore(room: Room, at: number): boolean {
   return false;
 }
 
+function tapersBefore(room: Room, at: number): boolean {
+  return [1, 2, 3, 4].some((back) => /^(?:taper|tapers|tapered|tapering)$/.test(wordAt(room, at - back)));
+}
+
 /** Gives both ends of a range one unit. */
 function sameUnit(low: Amount, high: Amount): readonly [Amount, Amount] | undefined {
   const withUnitOf = (bare: Amount, from: Amount): Amount => ({
@@ -91,6 +95,8 @@ function jointOf(room: Room, low: Amount, high: Amount): Joint | undefined {
   if (direct !== start) return undefined;
   const lead = FROM.endingAt(room.tokens, low.from);
   if (!lead) return word === 'to' && start === high.from ? { kind: 'range', quoteFrom: low.from } : undefined;
+  // "The leg tapers from 60 to 35": two sizes of one thing.
+  if (tapersBefore(room, lead.from)) return undefined;
   const changes = word !== 'to' || changesBefore(room, lead.from) || start !== high.from;
   return { kind: changes ? 'change' : 'range', quoteFrom: lead.from };
 }

@@ -1,7 +1,7 @@
 import { each, PhraseTable } from '../phrases.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
-import { afterSizeWord } from './lists.ts';
+import { afterSizeWord, withUnitOf } from './lists.ts';
 
 /** "strong": the words repair whatever stands before them; "weak": only what follows at once is the repair. */
 type Strength = 'strong' | 'weak';
@@ -90,11 +90,7 @@ export const selfRepair: Refiner = {
       const keepsUnit = repaired && !amount.unit && before.unit && !afterHasSize(room, amount);
       const stands = repaired && place ? { ...amount, standsFor: place } : amount;
       place = undefined;
-      out.push(
-        keepsUnit && before.unit
-          ? { ...stands, unit: before.unit, ...(before.dimension ? { dimension: before.dimension } : {}) }
-          : stands,
-      );
+      out.push(keepsUnit && before.unit ? withUnitOf(stands, before) : stands);
     });
     return out;
   },

@@ -68,7 +68,8 @@ function whyCalendar(room: Room, amount: Amount): string | undefined {
 }
 
 function processVerbBehind(room: Room, amount: Amount): boolean {
-  const next = wordAt(room, amount.to);
+  const bound = /^(?:minimum|min|maximum|max)$/.test(wordAt(room, amount.to)) ? 1 : 0;
+  const next = wordAt(room, amount.to + bound);
   return /^(?:between|before|per|a)$/.test(next) && speaksOf(room, 'process', amount.from, amount.to, 6);
 }
 

@@ -74,7 +74,7 @@ function halfHours(room: Room, at: number): AmountRead | undefined {
 }
 
 const CAME =
-  /^(?:left|came|come|comes|arrived|arrives|started|starts|start|finished|opens|opened|closes|closed|here|home|bed|knocked|landed|rang|called|woke|delivered)$/;
+  /^(?:left|came|come|comes|arrived|arrives|started|starts|start|finished|opens|opened|closes|closed|here|home|bed|knocked|packed|quit|stopped|landed|rang|called|woke|delivered)$/;
 
 /** "the last one left at ten", "oil turned up at nine", "I started at seven thirty". */
 function comesAt(room: Room, at: number, number: NumberReading): boolean {
@@ -88,6 +88,14 @@ function comesAt(room: Room, at: number, number: NumberReading): boolean {
   return !readUnit(room.tokens, number.to) && !SIZED.test(wordAt(room, number.to));
 }
 
+/** "at twenty to five", "by twenty five to nine": the hour is less than the minutes, so that it is no range. */
+function minutesTo(room: Room, at: number, number: NumberReading): boolean {
+  if (!/^(?:20|25)$/.test(String(number.value)) || wordAt(room, number.to) !== 'to') return false;
+  if (!/^(?:at|by|before|until|till)$/.test(wordAt(room, at - 1))) return false;
+  const hour = hourAt(room, number.to + 1);
+  return hour?.to === number.to + 2 && !readUnit(room.tokens, hour.to);
+}
+
 function spoken(room: Room, at: number): AmountRead | undefined {
   const number = readNumber(room.tokens, at);
   if (!number || number.value < 1 || number.value > 24 * 60) return undefined;
@@ -99,6 +107,7 @@ function spoken(room: Room, at: number): AmountRead | undefined {
     if (after) return skip(after.to, 'minutes past an hour');
   }
   if (comesAt(room, at, number)) return skip(number.to, 'an hour that somebody came or went at');
+  if (minutesTo(room, at, number)) return skip(number.to + 2, 'minutes to an hour');
   if (!hour || !LEAD.test(wordAt(room, at - 1))) return undefined;
   if (day) return skip(day, 'an hour of the day');
   const to = wordAt(room, number.to) === 'to' ? hourAt(room, number.to + 1) : undefined;

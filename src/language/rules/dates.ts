@@ -62,6 +62,8 @@ function writtenDate(room: Room, at: number): number | undefined {
   return undefined;
 }
 
+const DECADE = /^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|noughties)$/;
+
 const YEAR_LEAD =
   /^(?:in|since|circa|year|late|early|mid|back|built|dated|from|around|about|winter|summer|spring|autumn|model|vintage|it's)$/;
 
@@ -72,6 +74,11 @@ export const years: AmountRule = {
     const { tokens } = room;
     const token = tokens[at];
     if (!token) return undefined;
+    // "built in the sixties", "her late eighties".
+    const decade =
+      wordAt(room, at - 1) === 'the' && /^(?:in|from|since|of|during)$/.test(wordAt(room, at - 2));
+    if (DECADE.test(token.word) && (decade || /^(?:late|early|mid)$/.test(wordAt(room, at - 1))))
+      return skip(at + 1, 'a decade');
     const number = readNumber(tokens, at);
     if (!number || number.fraction || number.decimals) return undefined;
     if (/,/.test(token.text) || number.value < 1700 || number.value > 2099) return undefined;
@@ -87,6 +94,14 @@ export const years: AmountRule = {
     if (YEAR_LEAD.test(wordAt(room, at - 1)) && !readUnit(tokens, number.to) && !SIZE_AFTER.test(after)) {
       return skip(number.to, 'a year after a word of time');
     }
+    // "it's a 2014, 140 horse": a van or an engine by its year.
+    const model = digits && number.value >= 1950 && number.value <= 2035 && number.value % 50 !== 0;
+    if (
+      model &&
+      wordAt(room, at - 1) === 'a' &&
+      /^(?:|[.,;!?]|model|van|truck|bus|engine|one|with|so|and)$/.test(after)
+    )
+      return skip(number.to, 'the year of a vehicle');
     // "nineteen forty eight, forty nine": a year and the next one.
     const next = after === ',' ? readNumber(tokens, number.to + 1) : undefined;
     if (next && next.value === (number.value % 100) + 1) return skip(next.to, 'a year or the next');

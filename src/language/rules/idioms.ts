@@ -6,15 +6,18 @@ import { wordAt } from './rule.ts';
 
 /** Sayings that hold a number and state no quantity. */
 const SAYINGS = new PhraseTable<string>([
-  ...each('chances, not a size', 'fifty - fifty, fifty fifty, 50 - 50, 50 / 50, fifty/fifty'),
+  ...each(
+    'chances, not a size',
+    'fifty percent of the time, 50 percent of the time, 50 % of the time, half the time, fifty per cent of the time, fifty - fifty, fifty fifty, 50 - 50, 50 / 50, fifty/fifty',
+  ),
   ...each('always, not a size', '24 / 7, twenty four seven, twenty - four seven, nine to five'),
   ...each(
     'a saying',
-    'a million miles, a million times, a thousand times, a hundred times, a thousand words, one in a million, a million dollars, at sixes and sevens, second to none, on cloud nine, the whole nine yards, six of one, half a dozen of the other, back to square one, square one, ten a penny, two a penny, an inch of his life, an inch of its life, an inch of my life,  nine times out of ten, one hundred percent sure, a hundred percent sure, hundred per cent, hundred percent, a hundred per cent, a hundred percent, one hundred percent, one hundred per cent, 100 % sure, in two minds, two minds, for two pins, forty winks, the eleventh hour, day one, take five, high five, catch 22',
+    'a million miles, a million times, a thousand times, a hundred times, a thousand words, one in a million, a million dollars, at sixes and sevens, second to none, on cloud nine, the whole nine yards, six of one, half a dozen of the other, back to square one, square one, ten a penny, two a penny, an inch of his life, an inch of its life, an inch of my life,  nine times out of ten, one hundred percent sure, a hundred percent sure, hundred per cent, hundred percent, a hundred per cent, a hundred percent, one hundred percent, one hundred per cent, 100 % sure, scale of one to ten, scale of 1 to 10, in two minds, two minds, for two pins, forty winks, the eleventh hour, day one, take five, high five, catch 22',
   ),
   ...each(
     'a joke of scale',
-    'a ton of, a tonne of, tons of, tonnes of, weighs a ton, weighs a tonne, weigh a ton, weigh a tonne, weighed a ton, weighed a tonne, weighing a ton, a mile off, by a mile, miles out, a mile out, a million, a bit of a mile, a country mile, an arm and a leg, a gram over, a mil over, an inch more, a second more, a penny more, a minute more',
+    'a ton of, a tonne of, tons of, tonnes of, weighs a ton, weighs a tonne, weigh a ton, weigh a tonne, weighed a ton, weighed a tonne, weighing a ton, a mile off, by a mile, miles out, a mile out, a million, a bit of a mile, a country mile, an arm and a leg, a kilo more, a gram more, a gram over, a mil over, an inch more, a second more, a penny more, a minute more',
   ),
 ]);
 
@@ -49,7 +52,24 @@ export const partsAndTimes: AmountRule = {
     if (TIMES.test(next) && !section && !(next === 'x' && tokens[number.to + 1]?.kind === 'number')) {
       return { skip: { to: number.to + 1, why: 'how often, not how much' } };
     }
+    // "three out of five", "10 out of 10".
+    const whole = next === 'out' && wordAt(room, number.to + 1) === 'of' && readNumber(tokens, number.to + 2);
+    if (whole && whole.value >= number.value && !readUnit(tokens, whole.to)) {
+      return { skip: { to: whole.to, why: 'so many of a number' } };
+    }
+    // "four left out of twenty".
+    const rest = number.to + 1;
+    const all =
+      /^(?:left|gone|done)$/.test(next) && wordAt(room, rest) === 'out' && readNumber(tokens, rest + 2);
+    if (all && wordAt(room, rest + 1) === 'of' && !readUnit(tokens, all.to)) {
+      return { skip: { to: all.to, why: 'so many of a number' } };
+    }
     if (next === 'of' && PARTITIVE.test(wordAt(room, number.to + 1))) {
+      // "thirty-two of the thirty-eight are on": so many of how many.
+      const all = Number.isInteger(number.value) ? readNumber(tokens, number.to + 2) : undefined;
+      if (all && all.value >= number.value && !number.fraction && !readUnit(tokens, all.to)) {
+        return { skip: { to: all.to, why: 'so many of a number' } };
+      }
       return { skip: { to: number.to + 1, why: 'so many of them, or a part of the whole' } };
     }
     return undefined;

@@ -3,7 +3,7 @@ import { calendarDates, ordinals, years } from './dates.ts';
 import { bareFeetAndInches, feetAndInches } from './feet-and-inches.ts';
 import { partsAndTimes, sayings } from './idioms.ts';
 import { fastenerNames, grades, numberedThings } from './labels.ts';
-import { grand, moneySigns } from './money.ts';
+import { grand, moneySigns, notesByName, rands } from './money.ts';
 import {
   bareSection,
   countOfSize,
@@ -17,6 +17,7 @@ import {
 import { mixes, slopes } from './ratios.ts';
 import type { AmountRule } from './rule.ts';
 import { stockNames } from './stock-names.ts';
+import { toolSizes } from './tools.ts';
 import {
   largerAndSmaller,
   metresAndRest,
@@ -37,6 +38,7 @@ export const AMOUNT_RULES: readonly AmountRule[] = [
   years,
   numberedThings,
   fastenerNames,
+  toolSizes,
   // Before lists: "two by fours" has no unit to share.
   stockNames,
   // Before plain ranges: "five to one" is one figure.
@@ -44,7 +46,9 @@ export const AMOUNT_RULES: readonly AmountRule[] = [
   slopes,
   grades,
   moneySigns,
+  rands,
   grand,
+  notesByName,
   // Longest first: "7 foot 4", then "an inch and a half", then "an inch".
   feetAndInches,
   bareFeetAndInches,

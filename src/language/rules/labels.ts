@@ -17,6 +17,14 @@ const NUMBERED_THINGS = new Set(
     ' ',
   ),
 );
+/** Places and marks that go by a number however big: "bridge 114", "lock 42", "RAL 7016". */
+const NUMBERED_PLACES = new Set(
+  'bridge lock interstate highway motorway freeway exit buoy mooring pontoon berth apartment signal milepost ral iso din sae'.split(
+    ' ',
+  ),
+);
+/** Marks that are said to be so: "the paint code's 2041". */
+const MARKS = /^(?:code|postcode|pin|serial|reference|ref)$/;
 /** Words that a grade number stands before: "80 grit", "12 gauge". */
 const GRADE =
   /^(?:grit|gauge|awg|swg|tpi|mesh|denier|ohm|ohms|lumen|lumens|lux|db|decibels|tog|thread|threads|tooth|teeth|series)$/;
@@ -38,16 +46,19 @@ export const numberedThings: AmountRule = {
     if (word === '#' && tokens[at + 1]?.kind === 'number') return skip(at + 2, 'a number after #');
     // "give or take five" is a spread.
     if (word === 'take' && wordAt(room, at - 1) === 'or') return undefined;
-    const always = NUMBERED.has(word);
+    const marked = MARKS.test(word) && /^(?:'s|is|was|ends)$/.test(wordAt(room, at + 1));
+    const always = NUMBERED.has(word) || NUMBERED_PLACES.has(word) || marked;
     if (!always && !NUMBERED_THINGS.has(word)) return undefined;
     // "she's drawing 790" is a deed.
     if (word === 'drawing' && /^(?:'s|is|are|be|was|'re|still|now)$/.test(wordAt(room, at - 1)))
       return undefined;
-    const number = readNumber(tokens, at + 1);
+    const number = readNumber(tokens, marked ? at + 2 : at + 1);
     if (!number || number.fraction || number.decimals || readUnit(tokens, number.to)) return undefined;
     // "the day one sixty five was cut" does not happen; "the frame 905 high" does.
     if (!always && (number.value >= 60 || !Number.isInteger(number.value))) return undefined;
     if (/^(?:wide|high|long|deep|thick|tall|by|x|across)$/.test(wordAt(room, number.to))) return undefined;
+    // A bunk is a berth too.
+    if (word === 'berth' && number.value >= 200) return undefined;
     return skip(number.to, `"${word}" numbers it`);
   },
 };
@@ -62,12 +73,25 @@ export const grades: AmountRule = {
     const word = wordAt(room, next);
     // "a two ten gauge" is the spacing of battens; sheet and wire stop at forty.
     const spacing = word === 'gauge' && (readNumber(room.tokens, at)?.value ?? 0) > 50;
+    if (isStainless(room, at, to)) return skip(to, 'a grade of stainless steel');
     if (GRADE.test(word) && !spacing) return skip(next + 1, `"${word}" makes it a grade`);
     const number = readNumber(room.tokens, at);
     const kind = number && number.value <= 12 && Number.isInteger(number.value) && MADE_OF.test(word);
     return kind ? skip(next + 1, `"${word}" makes it a kind of thing`) : undefined;
   },
 };
+
+/** "304 for the screws and 316 for the bolts", "316 stainless": EN 10088 calls them 1.4301 and 1.4401. From memory. */
+function isStainless(room: Room, at: number, to: number): boolean {
+  if (!/^(?:304|316)$/.test(room.tokens[at]?.text ?? '') || readUnit(room.tokens, to)) return false;
+  const sentence = room.tokens[at]?.sentence;
+  for (let index = at - 8; index < to + 6; index++) {
+    const token = room.tokens[index];
+    if (token?.sentence === sentence && /^(?:stainless|grade|inox|a4|a2)$/.test(token?.word ?? ''))
+      return true;
+  }
+  return false;
+}
 
 const FASTENER =
   /^(?:screw|screws|bolt|bolts|nail|nails|woodscrew|woodscrews|coach|pin|pins|studding|rawlplug|rawlplugs|plug|plugs)$/;

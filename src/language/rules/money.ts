@@ -15,6 +15,44 @@ export const moneySigns: AmountRule = {
   },
 };
 
+/** "R4,200", "R450" in South Africa: the letter touches its number. */
+export const rands: AmountRule = {
+  name: 'R<number>',
+  read(room, at) {
+    const [token, ...rest] = room.tokens.slice(at, at + 5);
+    if (room.region !== 'ZA' || !token || !/^R\d+$/.test(token.text)) return undefined;
+    let digits = token.text.slice(1);
+    let to = at + 1;
+    for (const [comma, part] of [rest.slice(0, 2), rest.slice(2, 4)]) {
+      if (comma?.word !== ',' || comma.spaced || !/^\d{3}$/.test(part?.text ?? '') || part?.spaced) break;
+      digits += part?.text ?? '';
+      to += 2;
+    }
+    const number = { from: at, to, value: Number(digits), form: 'digits' as const };
+    return {
+      amount: amountOf(this.name, number, { from: at, to }, number.value, { key: 'ZAR', dimension: 'money' }),
+    };
+  },
+};
+
+/** "a tenner", "two fivers": notes by their name. */
+export const notesByName: AmountRule = {
+  name: 'a tenner',
+  read(room, at) {
+    const before = /^(?:a|an)$/.test(wordAt(room, at)) ? undefined : readNumber(room.tokens, at);
+    const named = /^(?:tenner|fiver)s?$/.test(wordAt(room, at));
+    const noun = named ? at : (before?.to ?? at + 1);
+    const worth = ({ tenner: 10, tenners: 10, fiver: 5, fivers: 5 } as Record<string, number>)[
+      wordAt(room, noun)
+    ];
+    if (!worth || !Number.isInteger(before?.value ?? 1)) return undefined;
+    const number = { from: at, to: noun, value: named ? 1 : (before?.value ?? 1), form: 'words' as const };
+    const key = localMoney(room.region);
+    const span = { from: at, to: noun + 1 };
+    return { amount: amountOf(this.name, number, span, number.value * worth, { key, dimension: 'money' }) };
+  },
+};
+
 /** "three grand": a thousand of the money of the region. */
 export const grand: AmountRule = {
   name: '<number> grand',

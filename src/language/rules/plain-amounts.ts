@@ -84,7 +84,7 @@ export const bareSection: AmountRule = {
   read(room, at) {
     const number = readNumber(room.tokens, at, room.decimalComma);
     if (!number || number.value > 400 || !/^squared?$/.test(wordAt(room, number.to))) return undefined;
-    if (!speaksOf(room, 'cable', at, number.to + 1, 14)) return undefined;
+    if (!speaksOf(room, 'cable', at, number.to + 1)) return undefined;
     if (readUnit(room.tokens, number.to + 1)) return undefined;
     const unit = { key: 'mm2', dimension: 'area' } as const;
     return { amount: amountOf(this.name, number, { from: at, to: number.to + 1 }, number.value, unit) };

@@ -9,7 +9,7 @@ export const SIZE_AFTER = new PhraseTable<Attribute>([
   ),
   ...each<Attribute>(
     'height',
-    'high, tall, in height, in the height, of height, height, floor to floor, to the top, to the underside, to the ceiling, up the wall',
+    'of freeboard, high, tall, in height, in the height, of height, height, floor to floor, to the top, to the underside, to the ceiling, up the wall',
   ),
   ...each<Attribute>('length', 'long, in length, in the length, of length, length'),
   ...each<Attribute>(
@@ -29,7 +29,7 @@ export const SIZE_AFTER = new PhraseTable<Attribute>([
   ...each<Attribute>('gap', 'gap, of gap, of air, expansion gap, all round, all the way round, all around'),
   ...each<Attribute>(
     'offset',
-    'proud, overhang, of overhang, hanging over, lower, higher, to spare, of fall, fall, out of level, out of true, out of plumb, out of square, of deflection, of play, of lift, of travel, in from, back from, up from, down from, off the, away from, from the, above the, below the, off center, off centre, short, too long, too short, too wide, too narrow, too thick, too thin, too deep, too high, too low, too big, too small, over, under, out',
+    'proud, overhang, of overhang, of overlap, of lap, of drop, hanging over, lower, higher, to spare, of fall, fall, out of level, out of true, out of plumb, out of square, of deflection, of play, of lift, of travel, in from, back from, up from, down from, off the, away from, from the, above the, below the, off center, off centre, short, too long, too short, too wide, too narrow, too thick, too thin, too deep, too high, too low, too big, too small, over, under, out',
   ),
   ...each<Attribute>(
     'other',
@@ -51,7 +51,7 @@ export const EACH_AFTER = new PhraseTable<true>(
 
 /** Sizes that stand before the number: "headroom 41", "a gap of five". */
 export const SIZE_NOUNS: ReadonlyMap<string, Attribute> = new Map<string, Attribute>([
-  ...['height', 'heights', 'rise'].map((word) => [word, 'height'] as const),
+  ...['height', 'heights', 'rise', 'freeboard'].map((word) => [word, 'height'] as const),
   ...['width', 'beam', 'span'].map((word) => [word, 'width'] as const),
   ...['length', 'reach', 'run'].map((word) => [word, 'length'] as const),
   ...['depth', 'draft', 'draught'].map((word) => [word, 'depth'] as const),

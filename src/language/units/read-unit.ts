@@ -45,7 +45,7 @@ const CAPITALS: ReadonlySet<string> = new Set(['a', 'v', 'w', 'f', 'c', 'h', 'j'
 
 /** Words behind a spaced "in" that leave it a unit; before anything else it is the preposition: "24 in the box". */
 const AFTER_INCHES =
-  /^(?:|[^\p{L}\d]+|wide|high|long|deep|thick|tall|across|by|x|and|or|on|from|above|below|off|each|plus|minus|less|apart|max|maximum|min|minimum|square|dia|diameter|round|clear|overall|over|under|center|centers|centres|is|so|but|at|to|for|proud|gap|ply|plywood|pipe|hole|bit|board|boards|stock|plate|tube|hose|bolt|bolts|bore|drill|shaft|of)$/u;
+  /^(?:|[^\p{L}\d]+|wide|high|long|deep|thick|tall|across|by|x|and|or|on|from|above|below|off|each|plus|minus|less|apart|max|maximum|min|minimum|square|dia|round|clear|overall|over|under|center|centers|centres|is|so|but|at|to|for|proud|gap|ply|plywood|pipe|hole|bit|board|boards|stock|plate|tube|hose|bolt|bolts|bore|drill|shaft|of)$/u;
 
 function matches(tokens: readonly Token[], at: number, words: readonly string[]): number | undefined {
   let index = at;
@@ -63,6 +63,9 @@ function shortFits(tokens: readonly Token[], at: number, spelling: Spelling): bo
   const afterDigits = before.kind === 'number' || /^[½⅓⅔¼¾⅛⅜⅝⅞]$/.test(before.text);
   const word = spelling.words.join(' ');
   if (!afterDigits) return false;
+  // "Room 12's key" is no room of 12 feet.
+  const owner = /^['’]$/.test(token.text) && tokens[at + 1]?.word === 's' && !tokens[at + 1]?.spaced;
+  if (owner) return false;
   if (!token.spaced) return word.length > 1 || !/^(?:h|s)$/.test(word) || /^[hs]$/.test(token.word);
   // "4 T-nuts" are no tonnes, "20 p" no pence.
   if (word === "'" || word === '"' || word === "''" || word === 'p' || word === 't') return false;

@@ -15,6 +15,8 @@ interface Cue {
   /** Values that people say without a unit; outside it the word tells nothing. */
   readonly low: number;
   readonly high: number;
+  /** A value that shows its decimals: a battery of 12.4 is no length, one of 330 may be. */
+  readonly decimals?: true;
 }
 
 /**
@@ -23,11 +25,15 @@ interface Cue {
  */
 const SPOKEN_OF: readonly (readonly [string, Cue])[] = [
   [
-    'fuse fuses breaker breakers mcb rcd rcbo alternator dynamo charger shunt',
+    'fuse fuses fused breaker breakers mcb rcd rcbo alternator dynamo charger shunt',
     { dimension: 'current', low: 0.5, high: 800 },
   ],
   // A pump draws six; a hull that draws six hundred is told in length.
   ['draws', { dimension: 'current', low: 0.5, high: 60 }],
+  ['pulls pulled', { dimension: 'current', low: 0.5, high: 60, decimals: true }],
+  ['battery batteries', { dimension: 'voltage', low: 2, high: 60, decimals: true }],
+  ['stat thermostat thermometer', { dimension: 'temperature', low: 3, high: 120 }],
+  ['oven kiln', { dimension: 'temperature', low: 60, high: 1300 }],
   ['voltage voltmeter multimeter', { dimension: 'voltage', low: 1, high: 500 }],
   ['wattage', { dimension: 'power', low: 1, high: 5000 }],
   [
@@ -44,7 +50,7 @@ const SPOKEN_OF: readonly (readonly [string, Cue])[] = [
   ],
   ['moisture humidity damp dampness', { dimension: 'ratio', low: 4, high: 100 }],
   [
-    'cost costs price priced prices paid pay charge charges charged quoted quote bill invoice deposit haggled money cash',
+    'cost costs spent spend offered price priced prices paid pay charge charges charged quoted quote bill invoice deposit haggled money cash',
     { dimension: 'money', low: 2, high: 500000 },
   ],
   ['torque torqued torquing', { dimension: 'torque', low: 2, high: 900 }],
@@ -61,10 +67,11 @@ const ON = 6;
 
 /** Words behind a cue that make it another thing: "fuse box", "tyre width", "weight of the door". */
 const OTHER_THING =
-  /^(?:box|boxes|holder|panel|board|post|room|house|shelf|bracket|brackets|cover|tray|locker|wall|width)$/;
+  /^(?:box|boxes|door|doors|shelf|shelves|holder|panel|board|post|room|house|bracket|brackets|cover|tray|locker|wall|width)$/;
 
 function cueAt(room: Room, index: number, value: number): Cue | undefined {
   const cue = CUES.get(wordAt(room, index));
+  if (cue?.decimals && Number.isInteger(value)) return undefined;
   if (!cue || value < cue.low || value > cue.high) return undefined;
   return OTHER_THING.test(wordAt(room, index + 1)) ? undefined : cue;
 }
@@ -110,6 +117,8 @@ const US_UNITS: Readonly<Partial<Record<Dimension, string>>> = {
 
 /** Unit that a bare number of a dimension takes in a house and region when none was said before. */
 export function usualUnit(room: Room, dimension: Dimension, value: number): string | undefined {
+  if (dimension === 'temperature')
+    return room.region === 'US' || (room.region === '' && room.house === 'us') ? 'degF' : 'degC';
   if (dimension === 'pressure') {
     if (room.region === 'US' || room.house === 'us') return 'psi';
     if (/^(?:AU|NZ|ZA)$/.test(room.region) && value >= 100) return 'kPa';

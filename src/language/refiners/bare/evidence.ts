@@ -18,11 +18,11 @@ export interface Evidence {
 const STATES_VALUE = new PhraseTable<Grade>([
   ...each<Grade>(
     'sure',
-    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, taken off, took off, take off, takes off, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
+    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, drops, dropped, falls, fell, rises, rose, sags, sagged, bows, bowed, dips, dipped, leans, overhangs, projects, protrudes, sticks out, sticks in, sticks up, hangs over, hangs down, proud by, out by, short by, over by, under by, down by, up by, bigger by, smaller by, taken off, took off, take off, takes off, gives me, giving me, gives us, that gives, leaves us, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
   ),
   ...each<Grade>(
     'likely',
-    "'s, 're, is, are, was, were, be, at, it 's, that 's, so, to, of, in, with, or, and, than, have, has, having, takes, take, wants, want, needs, need, got, get, gets, hit, hits, does, do, turns, same, same as, the, a, an, that, this, on, run, goes, go, going, went, up, just, only, exactly, now, still, even, stays at, stay at, good for, like, another, by, for, around, into, off, over, under, above, below",
+    "gave him, gave her, gave them, offered him, paid him, 's, 're, is, are, was, were, be, at, it 's, that 's, so, to, of, in, with, or, and, than, have, has, having, takes, take, wants, want, needs, need, got, get, gets, hit, hits, does, do, turns, same, same as, the, a, an, that, this, on, run, goes, go, going, went, up, just, only, exactly, now, still, even, stays at, stay at, good for, like, another, by, for, around, into, off, over, under, above, below",
   ),
 ]);
 
@@ -70,7 +70,7 @@ function ofStuff(room: Room, amount: Amount): boolean {
 const DATUM_AFTER = new PhraseTable<true>(
   each(
     true,
-    'off the, off a, off any, off each, off my, off that, up from, down from, back from, in from, out from, above the, below the, from the, to the top, to the underside, to the centre, to the center, to the bottom, to the edge, to the floor, to the ceiling, to the middle, to the face, to the outside, to the inside, under the, over the top, inside, outside, at the widest, at the narrowest, at the front, at the back, at the top, at the bottom, at one end, at each end, at the far end, at the near end, at the door, at the turn, on the nose, even, bang on, dead, dead on, on the button, on the dot, spot on, on the high side, on the low side, on the tall side, flat, on deck, at the waterline, floor to ceiling, inside to inside, outside to outside, face to face, end to end, side to side, all told, in total, all in, in all, finished, rough, on the drawing, on the tape, on the flat, between the, between centres',
+    'off the, off a, off any, off each, off my, off that, up from, down from, back from, in from, out from, above the, below the, below ground, below grade, underground, in the ground, into the ground, from the, to the top, to the underside, to the centre, to the center, to the bottom, to the edge, to the floor, to the ceiling, to the middle, to the face, to the outside, to the inside, under the, over the top, inside, outside, at the widest, at the narrowest, at the front, at the back, at the top, at the bottom, at one end, at each end, at the far end, at the near end, at the door, at the turn, on the nose, even, bang on, dead, dead on, on the button, on the dot, spot on, on the high side, on the low side, on the tall side, flat, on deck, at the waterline, floor to ceiling, inside to inside, outside to outside, face to face, end to end, side to side, all told, in total, all in, in all, finished, rough, on the drawing, on the tape, on the flat, between the, between centres',
   ),
 );
 
@@ -78,7 +78,7 @@ const DATUM_AFTER = new PhraseTable<true>(
 export const PRICED_BY = new PhraseTable<true>(
   each(
     true,
-    'a sheet, a bag, a yard, a pop, a piece, a day, a load, a tin, a box, a roll, a bottle, a length, a board, a plank, a pair, a go, a cube, a tonne, a ton, a pallet, per sheet, per bag, per day, per load, the pair, the lot, for the lot, for the pair, for the job, for the tin, for the sheet, all in for, cash, plus vat, plus tax, plus shipping, plus delivery',
+    'a sheet, a bag, a yard, an hour, a week, a visit, a head, a pop, a piece, a day, a load, a tin, a box, a roll, a bottle, a length, a board, a plank, a pair, a go, a cube, a tonne, a ton, a pallet, per sheet, per bag, per day, per load, the pair, the lot, for the lot, for the pair, for the job, for the tin, for the sheet, all in for, cash, plus vat, plus tax, plus shipping, plus delivery',
   ),
 );
 
@@ -100,6 +100,8 @@ const BE_AFTER = /^(?:'s|is|was|'ll|will|must|should|has|shall)$/;
 /** "four fifty it is", "1772 must he be", "seven fifty-four the treads should be": the value said first. */
 function valueFirst(room: Room, amount: Amount): boolean {
   const [first, second] = [wordAt(room, amount.to), wordAt(room, amount.to + 1)];
+  // "Thirty two's what the old builder had."
+  if (/^(?:'s|is|was)$/.test(first) && second === 'what') return amount.value >= 10;
   if (PRONOUN_AFTER.test(first) && BE_AFTER.test(second)) return true;
   if (/^(?:must|should)$/.test(first) && PRONOUN_AFTER.test(second)) return true;
   if (!/^(?:the|my|those|these)$/.test(first)) return false;
@@ -117,15 +119,32 @@ export const SHEET_STUFF =
 export function evidenceAfter(room: Room, amount: Amount): Evidence | undefined {
   if (PRICED_BY.startingAt(room.tokens, amount.to)) return { grade: 'sure', why: 'what goods are priced by' };
   if (compared(room, amount)) return { grade: 'sure', why: `"${wordAt(room, amount.to)}" behind it` };
+  if (buried(room, amount)) return { grade: 'sure', why: '"down" behind it', attribute: 'depth' };
   if (valueFirst(room, amount)) return { grade: 'sure', why: 'the value said first' };
   const at = onOverFillers(room.tokens, amount.to);
   const size = SIZE_AFTER.startingAt(room.tokens, at);
   if (size) return { grade: 'sure', why: `"${wordAt(room, size.from)}" behind it`, attribute: size.meaning };
   if (EACH_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'so much on each' };
   if (faceToFace(room, at)) return { grade: 'sure', why: 'a place it is measured from' };
-  if (DATUM_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'a place it is measured from' };
+  const flatOut = wordAt(room, at) === 'flat' && wordAt(room, at + 1) === 'out';
+  if (!flatOut && DATUM_AFTER.startingAt(room.tokens, at))
+    return { grade: 'sure', why: 'a place it is measured from' };
   if (ofStuff(room, amount)) return { grade: 'sure', why: `of ${wordAt(room, amount.to + 1)}` };
   return undefined;
+}
+
+/** "We buried the duct 450 down". */
+function buried(room: Room, amount: Amount): boolean {
+  if (
+    wordAt(room, amount.to) !== 'down' ||
+    !/^(?:|[.,;:!?]|and|but|so|in|into)$/.test(wordAt(room, amount.to + 1))
+  )
+    return false;
+  return [1, 2, 3, 4, 5, 6].some((back) =>
+    /^(?:bury|buried|burying|dig|dug|digging|sink|sank|sunk|goes|go|went|lies|lie|runs|run|laid|lay)$/.test(
+      wordAt(room, amount.from - back),
+    ),
+  );
 }
 
 /** "wall to wall", "bumper to bumper", "heart to heart": one place twice. */
@@ -157,7 +176,10 @@ function evidenceBefore(room: Room, amount: Amount): Evidence | undefined {
   let best: Grade = 'none';
   for (let steps = 0; steps < 5; steps++) {
     const noun = SIZE_NOUNS.get(wordAt(room, at - 1));
-    if (noun) return { grade: 'sure', why: `"${wordAt(room, at - 1)}" before it`, attribute: noun };
+    // "its own run in four": no length of a run.
+    const within = wordAt(room, at) === 'in' && wordAt(room, at - 1) === 'run';
+    if (noun && !within)
+      return { grade: 'sure', why: `"${wordAt(room, at - 1)}" before it`, attribute: noun };
     const hit = STATES_VALUE.endingAt(room.tokens, at);
     const hedge = BEFORE_BOUND.endingAt(room.tokens, at);
     if (hit?.meaning === 'sure' && !leavesFew(room, hit.to, amount))
@@ -203,6 +225,39 @@ function standsAlone(room: Room, amount: Amount): boolean {
   return before.kind === 'word' && !COUNTS_BEFORE.test(before.word) && !/\d/.test(before.word);
 }
 
+const PARTS_OF_A_TAPE: ReadonlySet<number> = new Set([2, 4, 8, 10, 16, 32, 64, 100, 1000]);
+
+/** "fourteen tonne, one four", "fifty, five oh": the number once more, so that it is heard right. */
+function spelledAgain(room: Room, amount: Amount): boolean {
+  if (amount.number.form !== 'words' || amount.to - amount.from < 2 || amount.value > 99) return false;
+  if (!DIGIT.test(wordAt(room, amount.from)) || !DIGIT.test(wordAt(room, amount.to - 1))) return false;
+  return ends(room, amount.to) && /^[,.:-]$/.test(wordAt(room, amount.from - 1));
+}
+const DIGIT = /^(?:one|two|three|four|five|six|seven|eight|nine|oh|zero|nought)$/;
+
+const GRITS: ReadonlySet<number> = new Set([
+  40, 60, 80, 100, 120, 150, 180, 220, 240, 320, 400, 600, 800, 1000, 1200, 2000,
+]);
+
+/** "Sanded it 80, 120, then 240": how fine the paper is. Common practice, no source. */
+function isGrit(room: Room, amount: Amount): boolean {
+  if (!GRITS.has(amount.value)) return false;
+  if (
+    !/^(?:it|with|at|to|through|,|then|and|up|in|from|a|by|them|go|goes|went|the)$/.test(
+      wordAt(room, amount.from - 1),
+    )
+  )
+    return false;
+  const sentence = room.tokens[amount.from]?.sentence;
+  for (let index = amount.from - 1; index >= amount.from - 10; index--) {
+    const token = room.tokens[index];
+    if (!token || token.sentence !== sentence) return false;
+    if (/^(?:sand|sanded|sanding|sandpaper|paper|papered|flatted|flatting|grit|abrasive)$/.test(token.word))
+      return true;
+  }
+  return false;
+}
+
 /** A sign that is no punctuation belongs to the number and makes it something unknown: "100 ₡". */
 const unknownSign = (room: Room, at: number) =>
   room.tokens[at]?.kind === 'mark' && !/^[.,;:!?…()[\]{}'"&/+*–—-]+$/.test(wordAt(room, at));
@@ -213,6 +268,10 @@ export function evidenceOf(room: Room, amount: Amount): Evidence {
   if (unknownSign(room, amount.to)) return { grade: 'none', why: 'an unknown sign behind it' };
   const after = evidenceAfter(room, amount);
   if (after) return after;
+  if (spelledAgain(room, amount)) return { grade: 'none', why: 'said again digit by digit' };
+  if (amount.number.fraction && !PARTS_OF_A_TAPE.has(amount.number.denominator ?? 2) && amount.value < 1)
+    return { grade: 'none', why: 'a part of something' };
+  if (isGrit(room, amount)) return { grade: 'none', why: 'a grit of paper' };
   if (amount.plusMinus !== undefined) return { grade: 'sure', why: 'it has a tolerance' };
   if (amount.group) return { grade: 'sure', why: 'it stands in a list of sizes' };
   const before = evidenceBefore(room, amount);
@@ -227,6 +286,8 @@ export function evidenceOf(room: Room, amount: Amount): Evidence {
     return { grade: 'likely', why: 'a size said as a thing' };
   if (SHEET_STUFF.test(wordAt(room, amount.to)) && amount.value >= 3)
     return { grade: 'likely', why: `so much of ${wordAt(room, amount.to)}` };
+  if (wordAt(room, amount.to) === 'again' && ends(room, amount.to + 1))
+    return { grade: 'likely', why: '"again" behind it' };
   if (standsAlone(room, amount)) return { grade: 'likely', why: 'said by itself' };
   if (amount.number.fraction && (amount.number.denominator ?? 0) >= 4)
     return { grade: 'likely', why: 'a fraction of an inch' };

@@ -37,14 +37,76 @@ function asHeat(room: Room, amount: Amount): Meaning | undefined {
     wordAt(room, amount.from - 3) === 'it' &&
     amount.value < 60 &&
     speaksOf(room, 'process', amount.from, amount.to, 14);
+  if (asked(room, amount)) {
+    return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
+  }
+  const pipes = ['flow', 'return'].every((word) => nearWord(room, amount, word));
+  if (
+    pipes &&
+    amount.value >= 15 &&
+    amount.value <= 95 &&
+    Number.isInteger(amount.value) &&
+    !evidenceAfter(room, amount)
+  )
+    return { value: amount.value, unit, dimension: 'temperature', why: 'flow and return of a heating' };
   if (forecast) return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it must be' };
   if (!verb || !((here && (subject || warm)) || (warm && subject && !evidenceAfter(room, amount))))
     return undefined;
   return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
 }
 
+const INSIDE = new PhraseTable<true>(
+  each(
+    true,
+    "in here it 's, in here is it, in here it is, in here it was, out here it 's, outside it 's, outside is it, outside it was, inside it 's, in there it 's, in the shed it 's, in the workshop it 's, in the shop it 's",
+  ),
+);
+/** "In here it's eight": said of the air before the number. */
+function asked(room: Room, amount: Amount): boolean {
+  return (
+    INSIDE.endingAt(room.tokens, amount.from) !== undefined &&
+    amount.value < 120 &&
+    /^(?:|[.,;!?]|now|today|and|but|so)$/.test(wordAt(room, amount.to))
+  );
+}
+
+/** Whether a word stands within a few words of the number, in its sentence. */
+function nearWord(room: Room, amount: Amount, word: string): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  for (let index = amount.from - 8; index < amount.to + 6; index++) {
+    const token = room.tokens[index];
+    if (token?.sentence === sentence && token?.word === word) return true;
+  }
+  return false;
+}
+
 const TURNS =
   /^(?:countershaft|spindle|shaft|motor|engine|pulley|fan|blade|blower|impeller|prop|propeller|chuck|cutter|grinder|wheel|drum|rotor|headstock|lathe|router|drill)$/;
+
+/** "Running it at 450 for the roughing, 900 to finish": a machine tool and how it is run. */
+function ranAt(room: Room, amount: Amount): boolean {
+  if (amount.value < 40 || !Number.isInteger(amount.value) || evidenceAfter(room, amount)) return false;
+  const tool = [
+    'roughing',
+    'finish',
+    'finishing',
+    'lathe',
+    'spindle',
+    'chuck',
+    'drill',
+    'router',
+    'cutter',
+    'mill',
+    'parting',
+    'boring',
+    'facing',
+  ].some((word) => nearWord(room, amount, word));
+  const at = amount.from - 1;
+  if (!tool || wordAt(room, at) !== 'at') return false;
+  return [1, 2, 3].some((back) =>
+    /^(?:run|runs|running|ran|spin|spins|spinning|turning)$/.test(wordAt(room, at - back)),
+  );
+}
 
 /** "so the countershaft does 475", "566 on the rev counter". */
 function asTurning(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
@@ -55,6 +117,8 @@ function asTurning(room: Room, amount: Amount, out: readonly Amount[]): Meaning 
   if (amount.value >= 100 && flatOut && (known || amount.value <= 6000)) {
     return { value: amount.value, unit: 'rpm', dimension: 'speed', why: 'turns of a shaft, flat out' };
   }
+  if (ranAt(room, amount))
+    return { value: amount.value, unit: 'rpm', dimension: 'speed', why: 'turns of a machine' };
   const verb = /^(?:does|do|turns|turn|spins|at|of)$/.test(wordAt(room, amount.from - 1));
   const subject = [2, 3, 4].some((back) => TURNS.test(wordAt(room, amount.from - back)));
   const revs = [...Array(26).keys()].some((back) => {
@@ -70,11 +134,26 @@ function asTurning(room: Room, amount: Amount, out: readonly Amount[]): Meaning 
   return { value: amount.value, unit: 'rpm', dimension: 'speed', why: 'turns of a shaft' };
 }
 
+/** Where a pressure switch acts. Common practice, no source. */
+const SWITCHES = new PhraseTable<true>(
+  each(
+    true,
+    'kicks in at, kick in at, cuts in at, cut in at, cuts out at, cut out at, comes on at, come on at, goes off at, shuts off at, shut off at, switches off at, switches on at, trips at, cuts off at, starts at, stops at',
+  ),
+);
+
 /** Tyres are spoken of in pounds or bar without the unit. Common practice, no source. */
 function asPressure(room: Room, amount: Amount): Meaning | undefined {
   const subject = [...Array(5).keys()].some((back) =>
     /^(?:tyre|tyres|tire|tires)$/.test(wordAt(room, amount.from - 2 - back)),
   );
+  const pump =
+    SWITCHES.endingAt(room.tokens, amount.from) &&
+    ['pump', 'compressor', 'switch', 'well', 'accumulator'].some((word) => nearWord(room, amount, word));
+  if (pump && amount.value <= 150 && !evidenceAfter(room, amount)) {
+    const unit = usualUnit(room, 'pressure', amount.value) ?? 'bar';
+    return { value: amount.value, unit, dimension: 'pressure', why: 'where a pump cuts in or out' };
+  }
   if (!subject || amount.value > 150 || evidenceAfter(room, amount)) return undefined;
   const psi = amount.value > 8;
   return {
@@ -93,11 +172,28 @@ function asContents(room: Room, amount: Amount): Meaning | undefined {
   const verb = [1, 2].find((back) =>
     /^(?:holds|held|hold|takes|took)$/.test(wordAt(room, amount.from - back)),
   );
-  if (verb === undefined || amount.number.fraction || evidenceAfter(room, amount)) return undefined;
+  if (amount.number.fraction || evidenceAfter(room, amount)) return undefined;
+  if (verb === undefined) return vesselOf(room, amount);
   const subject = [1, 2, 3].some((back) => VESSELS.test(wordAt(room, amount.from - verb - back)));
   const unit = usualUnit(room, 'volume', amount.value);
   if (!subject || !unit) return undefined;
   return { value: amount.value, unit, dimension: 'volume', why: 'what a vessel holds' };
+}
+
+/** Tanks of boats and vans: "the fresh tank's 90, the grey's 60". Larger bare numbers are lengths. */
+function vesselOf(room: Room, amount: Amount): Meaning | undefined {
+  const be = /^(?:'s|is|was)$/.test(wordAt(room, amount.from - 1))
+    ? 1
+    : /^(?:'s|is|was)$/.test(wordAt(room, amount.from - 2)) && wordAt(room, amount.from - 1) === 'a'
+      ? 2
+      : 0;
+  const thing = wordAt(room, amount.from - 1 - be);
+  const water = /^(?:fresh|grey|gray|black|waste|diesel|water|fuel|header|holding)$/;
+  const tank = /^tanks?$/.test(thing) && water.test(wordAt(room, amount.from - 2 - be));
+  const fellow = be === 1 && /^(?:fresh|grey|gray|black)$/.test(thing);
+  if (be === 0 || !(tank || fellow) || amount.value < 15 || amount.value > 320) return undefined;
+  const unit = usualUnit(room, 'volume', amount.value);
+  return unit ? { value: amount.value, unit, dimension: 'volume', why: 'what a tank holds' } : undefined;
 }
 
 function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
@@ -170,12 +266,36 @@ export function otherKind(
   );
 }
 
+const DEALS = new PhraseTable<true>(
+  each(
+    true,
+    'he asked, she asked, they asked, he wants, asking, i offered, i gave him, i gave her, i gave them, gave him, gave her, gave them, beat him down to, beat her down to, beat them down to, knocked him down to, knocked it down to, talked him down to, haggled it down to, got it for, got them for, had it for, let it go for, let them go for, went for, i owe him, i owe her',
+  ),
+);
+
+/** "He asked 90, I gave him 70.": what two people settle on. */
+function asDeal(room: Room, amount: Amount): Meaning | undefined {
+  if (amount.value < 3 || amount.number.fraction || !DEALS.endingAt(room.tokens, amount.from))
+    return undefined;
+  if (!/^(?:|[.,;:!?]|for|and|but|so|i|he|she|they|we|all|cash)$/.test(wordAt(room, amount.to)))
+    return undefined;
+  return {
+    value: amount.value,
+    unit: localMoney(room.region),
+    dimension: 'money',
+    why: 'what was asked or given',
+  };
+}
+
 function asPrice(room: Room, amount: Amount): Meaning | undefined {
+  const deal = asDeal(room, amount);
+  if (deal) return deal;
   if (!PRICED_BY.startingAt(room.tokens, amount.to) || amount.number.fraction) return undefined;
   const why = 'what goods are priced by';
   return { value: amount.value, unit: localMoney(room.region), dimension: 'money', why };
 }
 
+const CIRCUITS = /^(?:socket|sockets|lights|lighting|ring|cooker|shower|spur|hob|immersion|radial)$/;
 const CABLE_SIZES = new Set([1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70]);
 
 /** "the heater gets its own run in four": after a cable's size, the next one needs no unit. */
@@ -187,6 +307,12 @@ function wiring(room: Room, amount: Amount, out: readonly Amount[]): Meaning | u
         other.unit === 'mm2' &&
         Math.abs((room.tokens[other.from]?.sentence ?? 0) - (room.tokens[amount.from]?.sentence ?? 0)) <= 1,
     );
+  const circuit =
+    /^(?:on|in)$/.test(wordAt(room, amount.from - 1)) &&
+    CIRCUITS.test(wordAt(room, amount.from - 2)) &&
+    (cable || !Number.isInteger(amount.value));
+  if (circuit && CABLE_SIZES.has(amount.value) && !evidenceAfter(room, amount))
+    return { value: amount.value, unit: 'mm2', dimension: 'area', why: 'the cable of a circuit' };
   const said = wordAt(room, amount.from - 1) === 'in' || !Number.isInteger(amount.value);
   if (!cable || !CABLE_SIZES.has(amount.value) || !said) return undefined;
   return { value: amount.value, unit: 'mm2', dimension: 'area', why: 'the size of another cable' };

@@ -1,5 +1,6 @@
 import type { Attribute, Dimension } from '../../notes.ts';
 import type { Amount, Room } from '../../rules/rule.ts';
+import { wordAt } from '../../rules/rule.ts';
 import { EACH_AFTER } from '../../rules/size-words.ts';
 import { speaksOf } from '../../units/surroundings.ts';
 
@@ -27,12 +28,58 @@ function unitsSaid(amounts: readonly Amount[]): ReadonlyMap<string, number> {
   return counts;
 }
 
+/** Regions where a mixed house speaks more of inches. Common practice, no source. */
+const INCH_REGIONS = /^(?:US|CA)$/;
+/** Whole numbers above these are said in feet, or they are millimetres. */
+const INCHES_TO = 60;
+const INCHES_TO_IN_AMERICA = 150;
+/** Figures looked back over for the unit that was spoken last. */
+const LOOK_BACK = 12;
+
+/** Amounts before this one in the memo; they stand in the order of speech. */
+function placeOf(amounts: readonly Amount[], from: number): number {
+  let [low, high] = [0, amounts.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((amounts[middle]?.from ?? 0) < from) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/**
+ * In a house of inches and millimetres: the unit that the same number had before; then whole numbers that nobody
+ * says in inches; then the unit of a like number spoken shortly before.
+ */
+function mixedUnit(room: Room, amounts: readonly Amount[], amount: Amount): 'mm' | 'in' | undefined {
+  const { value } = amount;
+  if (amount.number.fraction) return undefined;
+  const known = (room.context.knownFigures ?? []).filter((figure) => figure.value === value).at(-1)?.unit;
+  if (known === 'mm' || known === 'in') return known;
+  const whole = Number.isInteger(value);
+  if (whole && value > (INCH_REGIONS.test(room.region) ? INCHES_TO_IN_AMERICA : INCHES_TO)) return 'mm';
+  const place = placeOf(amounts, amount.from);
+  const sentence = room.tokens[amount.from]?.sentence ?? 0;
+  for (let index = place - 1; index >= Math.max(0, place - LOOK_BACK); index--) {
+    const before = amounts[index];
+    if (!before?.unit || before.unitAssumed || sentence - (room.tokens[before.from]?.sentence ?? 0) > 2)
+      continue;
+    if (before.unit !== 'in' && before.unit !== 'mm' && before.unit !== 'mil') continue;
+    if (Math.abs(Math.log(before.value / value)) < Math.log(6)) return before.unit === 'in' ? 'in' : 'mm';
+  }
+  return undefined;
+}
+
 /** Unit that bare lengths of this memo take: the house's, or the one that the memo keeps using. */
-function houseUnit(room: Room, amounts: readonly Amount[], value: number): 'mm' | 'cm' | 'in' {
+function houseUnit(room: Room, amounts: readonly Amount[], amount: Amount): 'mm' | 'cm' | 'in' {
+  const { value } = amount;
   if (room.house === 'us') return 'in';
+  const mixed = room.house === 'mixed' ? mixedUnit(room, amounts, amount) : undefined;
+  if (mixed) return mixed;
   const counts = unitsSaid(amounts);
   const said = (units: readonly string[]) => units.reduce((sum, unit) => sum + (counts.get(unit) ?? 0), 0);
-  if (room.house === 'mixed' && said(['in', 'ft']) > said(['mm', 'cm', 'm'])) return 'in';
+  const inches = said(['in', 'ft']) - said(['mm', 'cm', 'm']);
+  if (room.house === 'mixed' && (inches > 0 || (inches === 0 && INCH_REGIONS.test(room.region)))) return 'in';
   const between = value >= THIN_TO && value < MILLIMETRES_FROM;
   return between && centimetreHouse(room, amounts) ? 'cm' : 'mm';
 }
@@ -76,12 +123,20 @@ function speaksOfCentimetres(room: Room, amounts: readonly Amount[]): boolean {
 const LONG_SIZE: ReadonlySet<Attribute> = new Set(['width', 'height', 'length', 'clearance', 'size']);
 
 /** In a millimetre house, decimals and small numbers of long things are metres: "4.74 long", "trimmed to 3.04". */
-function metres(room: Room, amount: Amount, attribute: Attribute | undefined): boolean {
+function metres(
+  room: Room,
+  amount: Amount,
+  attribute: Attribute | undefined,
+  amounts: readonly Amount[],
+): boolean {
   const { decimals = 0 } = amount.number;
+  if (likeMillimetres(room, amount, amounts)) return false;
   if (amount.value >= 30 || amount.number.fraction) return false;
   if (speaksOf(room, 'machining', amount.from, amount.to, 12)) return false;
   if (decimals >= 2) return amount.value >= 0.3;
-  if (attribute && !LONG_SIZE.has(attribute)) return false;
+  if (attribute && !LONG_SIZE.has(attribute) && !(decimals === 1 && farPlace(room, amount))) return false;
+  // "The key is six square": a room is told in metres with their name.
+  if (decimals === 0 && wordAt(room, amount.to) === 'square') return false;
   if (decimals === 1)
     return (
       amount.value >= 1 &&
@@ -89,6 +144,22 @@ function metres(room: Room, amount: Amount, attribute: Attribute | undefined): b
       !EACH_AFTER.startingAt(room.tokens, amount.to)
     );
   return attribute !== undefined && attribute !== 'clearance' && amount.value < 10 && amount.value >= 2;
+}
+
+/** "2.4 above the water", "a draught of 1.1": places and depths that are told in metres. */
+function farPlace(room: Room, amount: Amount): boolean {
+  const after = wordAt(room, amount.to);
+  if (/^(?:above|below|off|from|up|down)$/.test(after))
+    return !/^(?:center|centre|square|true)$/.test(wordAt(room, amount.to + 1));
+  return [1, 2, 3].some((back) => /^(?:draught|draft|freeboard)$/.test(wordAt(room, amount.from - back)));
+}
+
+/** "5.2 millimetres at the bow and 4.1 by the stern": the like of a number that was said in millimetres just before. */
+function likeMillimetres(room: Room, amount: Amount, amounts: readonly Amount[]): boolean {
+  const before = amounts[placeOf(amounts, amount.from) - 1];
+  if (!before || before.unitAssumed || !(before.unit === 'mm' || before.unit === 'mil')) return false;
+  if (room.tokens[before.from]?.sentence !== room.tokens[amount.from]?.sentence) return false;
+  return before.value / amount.value <= 3 && amount.value / before.value <= 3;
 }
 
 /** Parts that inch tapes are marked in; tenths and hundredths are of the house unit. */
@@ -100,10 +171,10 @@ export function asLength(
   amounts: readonly Amount[],
   attribute: Attribute | undefined,
 ): Meaning {
-  const house = houseUnit(room, amounts, amount.value);
+  const house = houseUnit(room, amounts, amount);
   const inches = house !== 'in' && amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
   if (inches) return length(amount, 'in', 'a fraction of a kind that only inches have');
-  if (house === 'mm' && metres(room, amount, attribute)) {
+  if (house === 'mm' && metres(room, amount, attribute, amounts)) {
     return {
       ...length(amount, 'm', 'too small for millimetres here'),
       alternatives: [{ value: amount.value, unit: 'mm' }],

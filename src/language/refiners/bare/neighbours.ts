@@ -1,6 +1,8 @@
 import { each, PhraseTable } from '../../phrases.ts';
 import type { Amount, Room } from '../../rules/rule.ts';
 import { wordAt } from '../../rules/rule.ts';
+import { kindOf } from '../../units/spoken-of.ts';
+import { namedAfterPause } from './contrast.ts';
 import type { Meaning } from './lengths.ts';
 
 /** How many figures back are looked at: further off nothing is leaned on, and a long memo stays quick. */
@@ -27,15 +29,19 @@ export const close = (a: number, b: number, factor: number) => a / b <= factor &
 
 /** "76 wide" after "114 centimetre long": a unit that was said carries on through the sizes of one thing. */
 export function carriedOn(amount: Amount, last: Amount): Meaning | undefined {
-  if (!last.unit || last.unitAssumed || !/^(?:cm|m|ft|yd)$/.test(last.unit)) return undefined;
+  if (!last.unit || (last.unitAssumed && last.unit !== 'cm') || !/^(?:cm|m|ft|yd)$/.test(last.unit))
+    return undefined;
   if (!close(amount.value, last.value, 5) || (last.unit !== 'cm' && amount.value >= 30)) return undefined;
   return { value: amount.value, unit: last.unit, dimension: 'length', why: 'the unit of the size before it' };
 }
 
 /** "at 21 per cent and I want under 18", "six thou at the front, two at the back", "in at 30 psi, out at 50". */
 export function parallelTo(room: Room, amount: Amount, last: Amount | undefined): Meaning | undefined {
-  if (!last?.unit || !last.dimension || last.dimension === 'money' || last.unitAssumed) return undefined;
-  if (!close(amount.value, last.value, 5)) return undefined;
+  if (!last?.unit || !last.dimension || !close(amount.value, last.value, 5)) return undefined;
+  const kind = kindOf(room, amount);
+  const named = kind !== undefined && kind.distance <= 2 && kind.dimension !== last.dimension;
+  const elided = last.dimension !== 'length' && !named && leftOut(room, amount);
+  if (!elided && (last.dimension === 'money' || last.unitAssumed)) return undefined;
   const same = (a: number, b: number, words: RegExp) =>
     wordAt(room, a) === wordAt(room, b) && words.test(wordAt(room, a));
   const sameAfter = same(amount.to, last.to, /^(?:at|on|in|for|off|from|a|each)$/);
@@ -46,12 +52,80 @@ export function parallelTo(room: Room, amount: Amount, last: Amount | undefined)
   );
   const bounded = amount.boundSaid && amount.bound !== 'about';
   // "the fresh tank's 180 litres, the grey's a ninety".
-  const another = /^an?$/.test(wordAt(room, amount.from - 1));
-  const sameThing = subjectIsPronoun(room, amount) || bounded || sameAfter || sameBefore || another;
+  const another = /^(?:an?|another)$/.test(wordAt(room, amount.from - 1));
+  const more = wordAt(room, amount.to) === 'more';
+  const sameThing =
+    subjectIsPronoun(room, amount) || bounded || sameAfter || sameBefore || another || more || elided;
   if (last.dimension === 'length' ? !sameAfter : !sameThing) return undefined;
   if (last.dimension === 'length' && /^(?:m|ft|yd|km)$/.test(last.unit)) return undefined;
   const why = 'the unit of the figure before it';
   return { value: amount.value, unit: last.unit, dimension: last.dimension, why };
+}
+
+const SAYS = /^(?:says|said|reads|read|shows|showed|swears|makes)$/;
+
+/** "The seller swore eighty nine kilowatt. The plate says 98.": a like number read off in the next sentence. */
+export function readOff(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const decided =
+    /^(?:it|that|she)$/.test(wordAt(room, amount.to)) &&
+    /^(?:is|was|'ll|will)$/.test(wordAt(room, amount.to + 1));
+  const asWhole =
+    /^(?:'s|is)$/.test(wordAt(room, amount.to)) &&
+    /^(?:all|plenty|enough|what)$/.test(wordAt(room, amount.to + 1));
+  if (!SAYS.test(wordAt(room, amount.from - 1)) && !decided && !asWhole) return undefined;
+  const last = lastWithUnit(room, out, amount, 1);
+  if (!last?.unit || !last.dimension || last.unitAssumed || last.dimension === 'money') return undefined;
+  if (last.dimension === 'length' || last.dimension === 'time' || !close(amount.value, last.value, 1.5))
+    return undefined;
+  return {
+    value: amount.value,
+    unit: last.unit,
+    dimension: last.dimension,
+    why: 'read off after the like of it',
+  };
+}
+
+const OWN = /^(?:ours|mine|yours|theirs|hers|his)$/;
+const BE = /^(?:'s|is|are|was|were|be|at|to)$/;
+const CHANGES =
+  /^(?:climbs?|climbed|drops?|dropped|falls?|fell|rises?|rose|goes|went|got|gets|settles?|settled|shuts?|off|back|up|down|live|gives?|said|says|read|reads|stands|put|by)$/;
+
+/**
+ * Words before a bare number that leave its unit to the figure before: "ours is", "it climbs to", "should be",
+ * "400 grams of resin to 80 of hardener", ", return".
+ */
+function leftOut(room: Room, amount: Amount): boolean {
+  const [first, second, third] = [1, 2, 3].map((back) => wordAt(room, amount.from - back));
+  if (
+    BE.test(first ?? '') &&
+    (OWN.test(second ?? '') || CHANGES.test(second ?? '') || /^(?:should|must)$/.test(second ?? ''))
+  )
+    return true;
+  if (first === 'to' && wordAt(room, amount.to) === 'of') return true;
+  if (/^(?:with|at)$/.test(first ?? '') && second === 'live') return true;
+  if (/^(?:me|us|by)$/.test(first ?? '') && /^(?:gives|gave|giving|leaves|leaving|put)$/.test(second ?? ''))
+    return true;
+  return second === ',' && /^\p{L}{3,}$/u.test(first ?? '') && !BE.test(first ?? '') && third !== ',';
+}
+
+/** "I watched her come on at thirty and cut out at fifteen psi": the unit is said once, at the end. */
+export function unitBehind(room: Room, amount: Amount, all: readonly Amount[]): Meaning | undefined {
+  const preposition = wordAt(room, amount.from - 1);
+  if (!/^(?:at|to|in|on|from|with)$/.test(preposition) || amount.number.fraction) return undefined;
+  const next = all[all.indexOf(amount) + 1];
+  if (
+    !next?.unit ||
+    !next.dimension ||
+    next.unitAssumed ||
+    next.dimension === 'length' ||
+    next.dimension === 'time'
+  )
+    return undefined;
+  if (next.dimension === 'count' || next.from - amount.to > 8 || wordAt(room, next.from - 1) !== preposition)
+    return undefined;
+  const joined = room.tokens.slice(amount.to, next.from).some(({ word }) => /^(?:and|,|but)$/.test(word));
+  if (!joined || !close(amount.value, next.value, 5)) return undefined;
+  return { value: amount.value, unit: next.unit, dimension: next.dimension, why: 'the unit is said behind' };
 }
 
 export function subjectIsPronoun(room: Room, amount: Amount): boolean {
@@ -61,6 +135,26 @@ export function subjectIsPronoun(room: Room, amount: Amount): boolean {
     if (/^[.;:!?]$/.test(word)) return false;
   }
   return false;
+}
+
+/**
+ * "four metres twenty one way and three sixty the other", "four forty five" of a ridge of 4.45 m: three figures said
+ * as metres and hundredths, where the one before or the thing itself is told so.
+ */
+export function asHundredths(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (
+    amount.number.splitAfter !== 1 ||
+    amount.value < 100 ||
+    amount.value > 999 ||
+    amount.number.form !== 'words'
+  )
+    return undefined;
+  const metres = amount.value / 100;
+  const last = lastWithUnit(room, out, amount, 0);
+  const alike = last?.rule === '<metres> metre <rest>' && close(last.value, metres, 2);
+  const known = (room.context.knownFigures ?? []).some(({ unit, value }) => unit === 'm' && value === metres);
+  if (!alike && !known) return undefined;
+  return { value: metres, unit: 'm', dimension: 'length', why: 'metres and hundredths, as before' };
 }
 
 /** "330 all told" after three of 110 amp hours: a total is in the unit of its parts. */
@@ -80,5 +174,6 @@ const TOTAL_AFTER = new PhraseTable<true>(
 export function likeTheLast(room: Room, amount: Amount, out: readonly Amount[]): boolean {
   const last = lastWithUnit(room, out, amount, 0);
   const be = /^(?:'s|is|are|was|be|at|to)$/.test(wordAt(room, amount.from - 1));
-  return be && last?.unit === 'mm' && !last.unitAssumed && close(last.value, amount.value, 3);
+  const named = namedAfterPause(room, amount) !== undefined;
+  return (be || named) && last?.unit === 'mm' && !last.unitAssumed && close(last.value, amount.value, 3);
 }

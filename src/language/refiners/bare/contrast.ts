@@ -1,0 +1,50 @@
+import type { Amount, Room } from '../../rules/rule.ts';
+import { wordAt } from '../../rules/rule.ts';
+import { SIZE_AFTER } from '../../rules/size-words.ts';
+import type { Evidence } from './evidence.ts';
+import { close, lastWithUnit } from './neighbours.ts';
+
+const PLACES =
+  /^(?:on|in|at|for|under|over|behind|above|below|across|round|around|along|through|inside|outside|between|by|with|from|front|rear|up)$/;
+const JOINS = /^(?:,|and|but|then)$/;
+
+/** Behind the words that say which size: "at the bottom" of "600 wide at the bottom". */
+const behind = (room: Room, amount: Amount) => SIZE_AFTER.startingAt(room.tokens, amount.to)?.to ?? amount.to;
+
+/**
+ * "25 on the walls, 50 in the roof", "eighty on the lugs, twenty five on the pan bolts": the second half of a
+ * contrast leaves out what the first half said, so that its number measures the same.
+ */
+export function contrasted(room: Room, amount: Amount, out: readonly Amount[]): Evidence | undefined {
+  if (amount.number.loose) return undefined;
+  const last = lastWithUnit(room, out, amount, 0);
+  if (!last || last.dimension === 'time') return undefined;
+  const hundredths = last.unit === 'm' && amount.number.splitAfter === 1 && amount.value >= 100;
+  if (!close(last.value, hundredths ? amount.value / 100 : amount.value, 5)) return undefined;
+  if (!JOINS.test(wordAt(room, amount.from - 1)) || amount.from - last.to > 12) return undefined;
+  const [first, second] = [wordAt(room, behind(room, last)), wordAt(room, amount.to)];
+  // "four metres twenty one way and three sixty the other".
+  const other = second === 'the' && wordAt(room, behind(room, amount) + 1) === 'other';
+  const placed = other || (PLACES.test(first) && PLACES.test(second));
+  if (!placed) return undefined;
+  return { grade: 'sure', why: `as "${room.tokens[last.from]?.text ?? ''}" before it` };
+}
+
+const NOT_NAMED =
+  /^(?:,|\.|;|:|and|but|or|so|then|is|was|are|were|'s|the|a|an|i|we|you|he|she|they|it|of|to|by|for|with)$/;
+
+/**
+ * "five mil plate, baseplate ten", "nuts 45, studs 20": a thing and its number behind a pause, the verb left out.
+ * Answers the tokens between the pause and the number.
+ */
+export function namedAfterPause(room: Room, amount: Amount): number | undefined {
+  if (!/^(?:|[.,;:!?]|and|but|so)$/.test(wordAt(room, amount.to))) return undefined;
+  for (let words = 0; words < 4; words++) {
+    const word = wordAt(room, amount.from - 1 - words);
+    if (/^(?:,|;|and)$/.test(word)) return words > 0 ? words : undefined;
+    const article = words > 0 && /^(?:the|a|an|my|its|another)$/.test(word);
+    if (!article && (NOT_NAMED.test(word) || room.tokens[amount.from - 1 - words]?.kind !== 'word'))
+      return undefined;
+  }
+  return undefined;
+}
