@@ -126,21 +126,39 @@ function wordsOf(text: string, from: number, to: number): readonly RawWord[] {
   return words;
 }
 
-const hasVerb = (word: string) => FINITE.has(word) || /(n't|'s|'re|'ve|'ll|'d|'m)$/.test(word);
+/** Contractions as recognisers write them, without their apostrophe. */
+const BARE_CONTRACTION =
+  /^(?:im|ive|weve|youve|theyve|theyre|thats|theres|itll|theyll|youll|dont|doesnt|didnt|isnt|arent|wasnt|werent|hasnt|havent|cant|wont|couldnt|wouldnt)$/;
+const hasVerb = (word: string) =>
+  FINITE.has(word) || /(n't|'s|'re|'ve|'ll|'d|'m)$/.test(word) || BARE_CONTRACTION.test(word);
 
 /** Whether a subject and its verb start at `i`, within the next few words and before a pause. */
 function startsClause(words: readonly RawWord[], i: number): boolean {
   const first = words[i];
   if (!first) return false;
-  if (PRONOUNS.has(first.lower.replace(/'.*$/, '')) || first.lower === "let's" || first.lower === 'lemme')
-    return true;
+  if (PRONOUNS.has(first.lower.replace(/'.*$/, '')) || /^(?:let's|lemme|lets)$/.test(first.lower)) return true;
+  if (BARE_CONTRACTION.test(first.lower)) return true;
   const reach = DETERMINERS.has(first.lower) ? 7 : 5;
   for (let k = i; k < Math.min(words.length, i + reach); k++) {
     const word = words[k] as RawWord;
     if (k > i && (word.afterPause || ALWAYS_OPEN.has(word.lower) || MAY_OPEN.has(word.lower))) return false;
     if (hasVerb(word.lower)) return k > i || /'/.test(word.lower);
+    if (k > i + 1 && DETERMINERS.has(first.lower) && isToldPast(words, k)) return true;
   }
   return false;
+}
+
+/** "a mouse chewed through the wire": a past form with an object or a particle after it. */
+function isToldPast(words: readonly RawWord[], k: number): boolean {
+  const { lower } = words[k] as RawWord;
+  const after = words[k + 1];
+  return (
+    workPast(lower) !== undefined &&
+    workBase(lower) === undefined &&
+    after !== undefined &&
+    !after.afterPause &&
+    (DETERMINERS.has(after.lower) || /^(?:it|them|up|down|off|out|through|back|away|together)$/.test(after.lower))
+  );
 }
 
 const IRREGULAR_PAST = new Set(
@@ -216,7 +234,7 @@ const LEADS_ON = new Set(
 );
 /** Subjects that start a clause without a comma where a recogniser wrote none. */
 const FRESH =
-  /^(i'm|i've|i'll|we've|we're|we'll|it's|that's|there's|they're|they've|he's|she's|you've|i|we|there|he'll|she'll|they'll|it'll|that'll)$/;
+  /^(i'm|i've|i'll|we've|we're|we'll|it's|that's|there's|they're|they've|he's|she's|you've|i|we|there|he'll|she'll|they'll|it'll|that'll|im|ive|weve|thats|theres|theyre|theyve|itll|theyll)$/;
 
 /** With commas about, only those that no relative clause starts with ("the one I've made"). */
 const FRESH_ANYWHERE = /^(it's|that's|there's|they're|we're|i'm)$/;
@@ -239,7 +257,7 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
 const PARTICLES = new Set('in on up down off out through over back away together done here'.split(' '));
 /** Verb forms that need a subject of their own. */
 const NEEDS_SUBJECT =
-  /^(?:is|are|was|were|has|have|had|will|can|must|needs?|wants?|gets|goes|comes|came|went|takes|sits|stays|arrived|landed|turned|made|got|took|fits|leaves|holds|weighs|reads|says|said|makes|gives|looks|runs|measures|hangs|shows|leaks|isn't|aren't|hasn't|haven't|won't|can't|doesn't|don't|didn't)$|(?:'s|'re|'ve|'ll|'d)$/;
+  /^(?:is|are|was|were|has|have|had|will|can|must|needs?|wants?|gets|goes|comes|came|went|takes|sits|stays|arrived|landed|turned|made|got|took|fits|leaves|holds|weighs|reads|says|said|makes|gives|looks|runs|measures|hangs|shows|leaks|isn't|aren't|hasn't|haven't|won't|can't|doesn't|don't|didn't)$|(?:'s|'re|'ve|'ll|'d|'m)$/;
 /** Words that no plain subject reaches back over. */
 const STOPS = new Set(
   (
@@ -279,6 +297,22 @@ function subjectStart(words: readonly RawWord[], from: number, v: number): numbe
   return k;
 }
 
+const opensWithPast = (words: readonly RawWord[], at: number) =>
+  workPast(words[/^(?:and|then)$/.test(words[at]?.lower ?? '') ? at + 1 : at]?.lower ?? '') !== undefined;
+
+/** "... with a shield sawed the posts": with no mark before it, a past verb with its object tells the next deed. */
+function startsDeed(words: readonly RawWord[], v: number): boolean {
+  const before = words[v - 1]?.lower ?? '';
+  if (!isToldPast(words, v) || !DETERMINERS.has(words[v + 1]?.lower ?? '')) return false;
+  return (
+    !PRONOUNS.has(before.replace(/'.*$/, '')) &&
+    !hasVerb(before) &&
+    !DETERMINERS.has(before) &&
+    !LEADS_ON.has(before) &&
+    !/(?:ly|who|which|just|now|then|already|finally|even|only|also|not)$/.test(before)
+  );
+}
+
 /** Cuts unmarked clauses once more, so that each verb that needs a subject has its own. */
 function cutAtSubjects(
   words: readonly RawWord[],
@@ -289,11 +323,15 @@ function cutAtSubjects(
   starts.forEach((start, n) => {
     const end = starts[n + 1] ?? words.length;
     let from = start;
-    let verbs = 0;
+    let verbs = opensWithPast(words, start) ? 1 : 0;
     cuts.push(start);
     if (!wanted(start)) return;
     for (let v = start; v < end; v++) {
       const lower = (words[v] as RawWord).lower;
+      if (verbs > 0 && v > from + 1 && startsDeed(words, v)) {
+        cuts.push(v);
+        from = v;
+      }
       if (!NEEDS_SUBJECT.test(lower)) continue;
       const before = words[v - 1]?.lower ?? '';
       const chained =
@@ -329,9 +367,9 @@ function clausesOf(words: readonly RawWord[], end: number, marked: boolean): rea
 
 /** "Once the paint's dry the handles have to go on": its main clause may follow without a comma. */
 const leadsMain = (words: readonly RawWord[], at: number) =>
-  /^(?:once|when|after|soon)$/.test(words[at]?.lower ?? '') ||
+  /^(?:once|when|after|soon|before|until|till)$/.test(words[at]?.lower ?? '') ||
   (/^(?:so|and|but)$/.test(words[at]?.lower ?? '') &&
-    /^(?:once|when|after|soon)$/.test(words[at + 1]?.lower ?? ''));
+    /^(?:once|when|after|soon|before|until|till)$/.test(words[at + 1]?.lower ?? ''));
 
 function isOnlyOpener(words: readonly RawWord[], from: number, to: number): boolean {
   let at = from;
@@ -393,7 +431,9 @@ function cutUnmarked(words: readonly RawWord[]): readonly (readonly RawWord[])[]
 function isSparse(text: string): boolean {
   const words = text.match(/\s+/g)?.length ?? 0;
   const commas = text.match(/[,;:](?=\s)/g)?.length ?? 0;
-  return words > 30 && commas * 45 < words;
+  if (words > 30) return commas * 45 < words;
+  // A short memo without any mark at all.
+  return words > 12 && !/[,;:.!?](?=\s)/.test(text);
 }
 
 function isUnmarked(words: readonly RawWord[]): boolean {

@@ -135,3 +135,12 @@ export function isWorkOn(verb: Word | undefined, object: readonly Word[]): boole
       return !NO_WORK.has(verb.lower);
   }
 }
+
+/** Particles that make work of a verb which alone may be a fault: "ripped out the old cooker". */
+const TAKES_OFF = /^(?:out|off|up|down|away|apart|back)$/;
+
+/** A participle that says what was done: "rotted" is a fault, "ripped out" is none. */
+export function isWorkVerb(verb: Word, rest: readonly Word[]): boolean {
+  if (!verb.classes.includes('P') || NO_RESULT.has(verb.lower) || verb.classes.includes('Z')) return false;
+  return !/[FX]/.test(verb.classes) || rest.slice(0, 4).some(({ lower }) => TAKES_OFF.test(lower));
+}

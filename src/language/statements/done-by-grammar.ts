@@ -1,34 +1,17 @@
 /** Finished work read from the grammar of its clause, where no closer rule has read it. */
 
-import { workParticiple } from '../lexicon/work-verbs.ts';
-import { type Grammar, grammarOf, leadLength } from './clause-grammar.ts';
-import { has, isLately, isWorkOn, NO_ERRAND, NO_RESULT, silent } from './deed-words.ts';
+import { type Grammar, grammarOf } from './clause-grammar.ts';
+import { code, IDLE_THINGS, isBareParticiple, isFragment, isPutOn, PLACED } from './deed-fragments.ts';
+import { has, isLately, isWorkOn, isWorkVerb, NO_ERRAND, silent } from './deed-words.ts';
 import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
 import type { Said, Word } from './words.ts';
 
 const set = (words: string) => new Set(words.trim().split(/\s+/));
 
-const PLACED = /^(?:in|on|up|down|off|out|through|away|together|apart|back)$/;
-/** Particles that make work of a verb which alone may be a fault: "ripped out the old cooker". */
-const REMOVES = /^(?:out|off|up|down|away|apart|back)$/;
-
 /** States that a thing only has when the work on it is finished. */
 const FINISHED_STATES = set(
   'ready finished complete weathertight watertight airtight waterproof bare level plumb tight live empty clean usable roadworthy',
 );
-/** Things that fragments name without reporting work: weather, time, people's doings. */
-const IDLE_THINGS =
-  / (?:rain|tea|dinner|lunch|supper|breakfast|coffee|kettle|dog|cat|heating|telly|music|sun|wind|snow|weather|forecast|heating|kettle|radio|light|lights|clouds?|power|hands?|fingers?|knees?|back|feet|head|time|day|days|week|weeks|hours?|minutes?|year|years|month|months|tomorrow|price|part|question|comment|comments|thumbs|fingers|eyes|hang|hold|come|carry|game|job|jobs|tools|gloves|mask|goggles|jacket|coat|shoes|boots|what|how|why|who|where)\//;
-
-const code = (words: readonly Word[]) => words.map((word) => ` ${word.lower}/`).join('');
-const isFault = (word: Word) => word.classes.includes('F') || word.classes.includes('X');
-const isKnownWork = (word: Word) => word.classes.includes('P') && !NO_RESULT.has(word.lower);
-
-/** A verb that says what was done: "rotted" is a fault, "ripped out" is none. */
-function isWorkVerb(verb: Word, rest: readonly Word[]): boolean {
-  if (!isKnownWork(verb) || verb.classes.includes('Z')) return false;
-  return !isFault(verb) || rest.slice(0, 4).some(({ lower }) => REMOVES.test(lower));
-}
 
 type Reader = (grammar: Grammar, said: Said, scene: Scene) => boolean;
 const byGrammar = (name: string, reads: Reader): StatementRule => ({
@@ -42,79 +25,6 @@ const byGrammar = (name: string, reads: Reader): StatementRule => ({
 });
 
 const isMedia = (words: readonly Word[]) => has(words, 'E');
-
-/** "Panels cut, edges banded, bilge pump wired and tested": a thing and a participle, with no helper between. */
-function isFragment(grammar: Grammar, said: Said, scene: Scene): boolean {
-  if (grammar.form !== 'verbless' && grammar.form !== 'past') return false;
-  const words = said.words.slice(leadLength(said.words));
-  const at = words.findIndex((word, k) => k > 0 && k <= 5 && (isKnownWork(word) || PLACED.test(word.lower)));
-  const result = words[at];
-  if (!result || words.length > at + 6 || /\b(?:which|that|who)\b/.test(said.opener)) return false;
-  const thing = words.slice(0, at);
-  if (thing.some((word) => /[OIRJEVNZ]/.test(word.classes) && !/T/.test(word.classes))) return false;
-  if (isMedia(words) || IDLE_THINGS.test(code(thing)) || has(thing.slice(-1), 'D')) return false;
-  // "glued and screwed", "fully welded" say how, of a thing told just before; "next up" tells of no thing.
-  if (
-    !thing.some((word) => isNounLike(word)) ||
-    /^(?:next|back|straight|all|way)$/.test(thing[0]?.lower ?? '')
-  )
-    return false;
-  if (!PLACED.test(result.lower) && !workParticiple(result.lower)) return false;
-  if (thing.some((word) => word.classes === 'b' || word.classes.includes('Q')) && !opensSentence(said, scene))
-    return false;
-  if (/^(?:pitched|tested|works|squared)$/.test(result.lower)) return false;
-  if (thing.some((word) => word.classes === 'b') || isHowItWasDone(said, scene)) return false;
-  const after = words.slice(at + 1);
-  if (after.some((word) => /[SHMV]/.test(word.classes))) return false;
-  if (PLACED.test(result.lower))
-    return (
-      thing.every((word) => !/[PGF]/.test(word.classes) || /T/.test(word.classes)) &&
-      isPlaceTail(after) &&
-      thing.length <= 4 &&
-      opensTalk(said, scene)
-    );
-  return (
-    isWorkVerb(result, after) &&
-    !/^(?:the|a|an|it|them|my|of|by)$/.test(after[0]?.lower ?? '') &&
-    opensTalk(said, scene)
-  );
-}
-
-const opensSentence = (said: Said, scene: Scene) => neighbour(scene, said, -1) === undefined;
-const isNounLike = (word: Word) => !/[ATPCRQLN]/.test(word.classes) || /[BG]/.test(word.classes);
-
-/** "The cable's run, both ends crimped": the words after a deed told with its helper say how it was done. */
-function isHowItWasDone(said: Said, scene: Scene): boolean {
-  const before = neighbour(scene, said, -1);
-  const form = before && grammarOf(before)?.form;
-  return (
-    said.afterPause &&
-    (form === 'passive' ||
-      form === 'past' ||
-      form === 'perfect' ||
-      form === 'copula' ||
-      form === 'verbless') &&
-    / (?:both|each|all|every|edges|ends|sides)\//.test(said.code)
-  );
-}
-
-const isPlaceTail = (after: readonly Word[]) =>
-  after.length === 0 ||
-  /^(?:now|at|and|finally|too|there|today|yesterday|this|last|again)$/.test(after[0]?.lower ?? '');
-
-/** The first clause of a sentence, or one that goes on with a list of such clauses. */
-function opensTalk(said: Said, scene: Scene): boolean {
-  const before = neighbour(scene, said, -1);
-  if (!before) return true;
-  if (!/^(?:and|then|and then|so)?$/.test(said.opener)) return false;
-  return before.words.every((word) => /L/.test(word.classes)) || isResultLike(before);
-}
-
-/** Whether a clause is itself a thing with its participle or place, with or without a helper. */
-function isResultLike(said: Said): boolean {
-  const last = said.words.slice(1).some((word) => isKnownWork(word) || PLACED.test(word.lower));
-  return last && !said.words.some((word) => /[MV]/.test(word.classes));
-}
 
 /** "Set up the mill, trammed the head": with nobody named, a form that may be an order is past among pasts. */
 function isToldAmongPasts(said: Said, scene: Scene): boolean {
@@ -182,7 +92,7 @@ export function goesOn(said: Said, scene: Scene): boolean {
 /** "My brother in law welded the pins", "the lads cut the slabs". */
 function isPersonsWork({ form, doer, subject, verb, rest }: Grammar): boolean {
   if ((form !== 'past' && form !== 'perfect') || doer !== 'person' || !verb) return false;
-  if (!verb.classes.includes('P') || verb.classes.includes('Z')) return false;
+  if (!verb.classes.includes(form === 'past' ? 'b' : 'P') || verb.classes.includes('Z')) return false;
   if (PERSONS_OWN.test(verb.lower) || isRelative(subject)) return false;
   return /[TOC]/.test(rest[0]?.classes ?? '') && isWorkOn(verb, rest);
 }
@@ -228,33 +138,6 @@ function isCoated({ form, doer, verb, rest }: Grammar): boolean {
   );
 }
 
-/** "Undercoat on the floor today", "two coats on the hull": a coat, and where it now is. */
-function isCoatOn({ form, rest }: Grammar, said: Said, scene: Scene): boolean {
-  if (form !== 'verbless' || !opensTalk(said, scene)) return false;
-  const at = rest.findIndex(({ lower }) => /^(?:on|in)$/.test(lower));
-  if (at < 1 || at > 5 || !/[TO]/.test(rest[at + 1]?.classes ?? '')) return false;
-  if (/ (?:tomorrow|next|tonight)\//.test(said.code) || isMedia(rest)) return false;
-  return / (?:coats?|primer|undercoat|topcoat|undercoats?|varnish|antifoul|antifouling|plaster|skim|render|grout)\//.test(
-    code(rest.slice(0, at)),
-  );
-}
-
-/** "Primed, two coats, both sides", "Sanded.": the thing is the one just spoken of. */
-function isBareParticiple({ form, rest }: Grammar, said: Said, scene: Scene): boolean {
-  const [verb, next] = rest;
-  if (form !== 'verbless' || !verb || neighbour(scene, said, -1) || said.opener) return false;
-  if (!isWorkVerb(verb, rest.slice(1)) || verb.classes.includes('B')) return false;
-  if (
-    /^(?:dropped|moved|turned|opened|closed|paid|booked|excepted|done|sorted|finished|fixed|agreed|filmed|checked|posted|edited|uploaded|called|asked)$/.test(
-      verb.lower,
-    )
-  )
-    return false;
-  return (
-    next === undefined || (rest.length <= 3 && rest.slice(1).every((word) => /[ACR]/.test(word.classes)))
-  );
-}
-
 /** "There's a proper step on it now", "there's now a drain under it". */
 function isThereNow({ subject, form, doer, verb, rest }: Grammar, said: Said): boolean {
   // "The shed's got a roof on it now."
@@ -273,7 +156,7 @@ function isThereNow({ subject, form, doer, verb, rest }: Grammar, said: Said): b
 
 export const GRAMMAR_RULES: readonly StatementRule[] = [
   byGrammar('grammar: <thing> <participle>', isFragment),
-  byGrammar('grammar: <coat> on <thing>', isCoatOn),
+  byGrammar('grammar: <coat> on <thing>', isPutOn),
   byGrammar('grammar: <participle>', isBareParticiple),
   byGrammar('grammar: there is now <thing>', isThereNow),
   byGrammar('grammar: <past> <thing>', isDroppedSubject),
