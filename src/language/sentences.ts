@@ -155,6 +155,7 @@ function isToldPast(words: readonly RawWord[], k: number): boolean {
   return (
     workPast(lower) !== undefined &&
     workBase(lower) === undefined &&
+    !/^(?:did|had|got|was|done)$/.test(lower) &&
     after !== undefined &&
     !after.afterPause &&
     (DETERMINERS.has(after.lower) || /^(?:it|them|up|down|off|out|through|back|away|together)$/.test(after.lower))

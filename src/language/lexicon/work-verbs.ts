@@ -56,6 +56,7 @@ wet-sand wheel whittle winterise winterize wool wrench yank zinc-plate reattach 
 bang slap thump wallop clout smash splash dollop smarm gob fling toss sling heave lug hump cart
 fell limb buck season split rive shave smarten relash
 dock grab swap slate slab nab bodge chamfer strap feather pack refill weatherstrip slush suck blast soda-blast pickle degas purge muster dish lever pry prise crowbar unscrew pop-rivet hot-glue veneer bung sluice hoover nurse ream rout burr deburr sort swage tin lash whip parcel serve splice reeve step unstep ship unship moor slip berth dock trailer hitch
+tackle demount hose descale redo blacken bush-hog needle-gun
 reframe rebracket rebalance redeck reglaze repin regasket reskin respoke retread retube revalve rewax
 `;
 
@@ -78,7 +79,7 @@ thin thinned thinned/throw threw thrown/unbind unbound unbound/undercut undercut
 undo undid undone/unstick unstuck unstuck/unwind unwound unwound/upset upset upset/weave wove woven/wet wet wet
 wet wetted wetted/wind wound wound/write wrote written/wring wrung wrung/give gave given/hide hid hid/hide hid hidden
 choose chose chosen/swing swung swung/stand stood stood/lose lost lost/hit hit hit/meet met met/leave left left
-tread trod trodden/drag dragged dragged/dig dug dug/shoe shod shod/spill spilt spilt/spoil spoilt spoilt/rid rid rid
+tread trod trodden/drag dragged dragged/drag drug drug/draw drawed drawed/put putten putten/dig dug dug/shoe shod shod/spill spilt spilt/spoil spoilt spoilt/rid rid rid
 call called called/weave wove woven/shear sheared sheared/mend mended mended/show showed shown/bodge bodged bodged/chuck chucked chucked/lob lobbed lobbed
 whack whacked whacked/wrestle wrestled wrestled/finish finished finished/sort sorted sorted/figure figured figured
 work worked worked/check checked checked/plan planned planned/sketch sketched sketched/tell told told/contact contacted contacted
@@ -152,12 +153,28 @@ for (const base of REGULAR.trim().split(/\s+/)) {
   for (const ing of ingOf(base)) ingForms.set(ing, base);
 }
 
+/** "Regrind", "unbolt", "over-drill": work done again, undone or overdone is work. */
+const PREFIX = /^(?:re|un|pre|over|under|dis|de)-?(?=[a-z]{3})/;
+/** Words that only look prefixed. */
+const NO_PREFIX =
+  /^(?:read|reads|reading|ready|real|reach|rest|rests|rent|until|unit|union|delight|display|discount|discharge|press|present|pretend|result|require|remark|resort|report|restrain|request|understand|overlook|overall|depart|record|regard|regards|resolve|review|reserve|reflect|revolve|redress|rebound|deport|dispose|disclose|unfit|undone|undergo|retired|unused|unfinished|unpainted|unplaned|untreated|unsanded|uncut|unmade|unmarked|uncovered-by|unlined|unheated|unpaid|unsorted|unfixed|unfitted|unlit|unseen|unwanted|reserved|rested|reported|recorded|required|related|received|designed|depressed|demanded|determined|deserved|decided|delayed|departed|descended|displayed|discharged|discovered|discussed|distorted|overdone|overgrown|overlooked|overheated|overloaded|overrun|undercut|undertook|underlined)$/;
+
+/** Looks a form up as it is, else without its prefix. */
+function lookUp(forms: ReadonlyMap<string, string>, word: string): string | undefined {
+  const known = forms.get(word);
+  if (known !== undefined) return known;
+  const prefix = PREFIX.exec(word)?.[0];
+  if (!prefix || NO_PREFIX.test(word)) return undefined;
+  const bare = forms.get(word.slice(prefix.length));
+  return bare === undefined ? undefined : `${prefix}${bare}`;
+}
+
 /** Each looks a lower-case form up and gives the verb's base form. */
-export const workBase = (word: string): string | undefined => baseForms.get(word);
-export const workPast = (word: string): string | undefined => pastForms.get(word);
-export const workParticiple = (word: string): string | undefined => participles.get(word);
-export const workIng = (word: string): string | undefined => ingForms.get(word);
-export const workThird = (word: string): string | undefined => thirdForms.get(word);
+export const workBase = (word: string): string | undefined => lookUp(baseForms, word);
+export const workPast = (word: string): string | undefined => lookUp(pastForms, word);
+export const workParticiple = (word: string): string | undefined => lookUp(participles, word);
+export const workIng = (word: string): string | undefined => lookUp(ingForms, word);
+export const workThird = (word: string): string | undefined => lookUp(thirdForms, word);
 
 /** How many verbs the table holds. */
 export const workVerbCount = baseForms.size;

@@ -89,7 +89,10 @@ export function isWorkOn(verb: Word | undefined, object: readonly Word[]): boole
       return !isOne(object.slice(0, 3), BARE_SUMS) && !/ not\//.test(rest);
     case 'took':
     case 'taken':
-      return TAKEN.test(rest) && !/ from\/| floor\/ to\//.test(rest);
+      return (
+        (TAKEN.test(rest) && !/ from\/| floor\/ to\//.test(rest)) ||
+        /^ an?\/ (?:\w+\/ )?(?:cut|skim|pass|shaving|sliver)\//.test(rest)
+      );
     case 'put':
       return (
         / (?:in|on|up|down|back|together|through|over|under|into)\//.test(rest) &&
@@ -106,7 +109,11 @@ export function isWorkOn(verb: Word | undefined, object: readonly Word[]): boole
         !/ (?:mistake|mess|call|decision|promise|sense|mind)\//.test(rest)
       );
     case 'let':
-      return / know\//.test(rest);
+      return / know\//.test(rest) || /^ in\/ (?!on|for)/.test(rest);
+    case 'hit':
+      return / with\//.test(rest) && !/ with\/ (?:a|an|it|that|the)\//.test(rest);
+    case 'taped':
+      return / (?:over|up|off|down|round)\//.test(rest);
     case 'ran':
     case 'run':
       return (

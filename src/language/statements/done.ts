@@ -65,6 +65,7 @@ const report = (name: string, source: string, guard: Guard): StatementRule =>
     (found, said, scene) => !silent(said, scene) && !negated(found) && guard(found, said, scene),
   );
 
+const CARRIERS = set('van truck lorry courier sun rain moon dog cat post tide');
 /** "On the twentieth", "on the 3rd". */
 const isDayOfMonth = (rest: readonly Word[]) =>
   rest[0]?.lower === 'the' &&
@@ -79,8 +80,15 @@ function isPlacing(found: Found): boolean {
   const rest = found.part('rest');
   const next = rest[0];
   if (!next) return true;
+  // "Gone cold", "gone flat", "done for": what became of a thing by itself.
+  if (verb === 'gone' && /^(?:cold|hard|soft|off|flat|green|rusty|dead|wrong|missing|mad|quiet|dark|solid|mouldy|brittle|up|down|again)$/.test(next.lower))
+    return false;
+  if (verb === 'done' && next.lower === 'for') return false;
   if (/^(gone|done|finished|complete|completed|sorted|fixed|away|together|apart|home)$/.test(verb))
     return true;
+  // "Up to the sills", "down to bare metal": how far the work has come.
+  if (/^(?:up|down)$/.test(verb) && next.lower === 'to' && rest[1])
+    return /^(?:the|my|its|bare|clean|sound|ground)$/.test(rest[1].lower) && !isOne(rest, NO_MEASURE);
   // "On four mil", "in two halves" tell how a thing is; after "down" or "through" a size may follow without a comma.
   if (
     (has([next], 'Q') && /^(?:on|in|off|out|up)$/.test(verb)) ||
@@ -104,6 +112,7 @@ function isPlacing(found: Found): boolean {
     /^(and|there|here|where|at|em|position|place|too|bar|except|apart|so)$/.test(next.lower)
   );
 }
+const NO_MEASURE = set('task job challenge minute point limit neck eyeballs luck weather council driver customer');
 const UNSETTLED =
   set(`order way offer hold list own love post mail shop metric stock progress mind mess state trouble
   danger two line square plumb true level centre center sale half-price truck van lorry backorder fire cards
@@ -143,7 +152,7 @@ export const DONE_RULES: readonly StatementRule[] = [
     (found) =>
       !saidOfPerson(found) &&
       !saidOfMedia(found) &&
-      !isOne(found.part('subject').slice(-2), NO_PIECES) &&
+      !isOne(found.part('subject').slice(-1), NO_PIECES) &&
       !(
         /^(?:on|off|out)$/.test(found.part('verb')[0]?.lower ?? '') &&
         / lights?\//.test(
@@ -187,8 +196,9 @@ export const DONE_RULES: readonly StatementRule[] = [
     (found) => {
       const [first] = found.part('object');
       const [verb] = found.part('verb');
-      if (!first || /^(to|no|a|an|it|been|had|just)$/.test(first.lower) || has(found.part('object'), 'Y'))
+      if (!first || /^(to|no|a|an|been|had|just)$/.test(first.lower) || has(found.part('object'), 'Y'))
         return false;
+      if (first.lower === 'it' && (found.part('object').length > 1 || !verb?.classes.includes('P'))) return false;
       return !!verb && !NO_RESULT.has(verb.lower) && !/^(left|over)$/.test(verb.lower);
     },
   ),
@@ -217,9 +227,12 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     'had <thing> <out>',
-    "^<lead>* (?: i | we )? (?: 've | have )? had (?<object> (?: the | both | all | my | every | that | those ) <plain>{1,4}? ) (?<verb> out | off | apart | in | up | down | <done> ) (?<rest> <any>* )",
+    "^<lead>* (?: i | we )? (?: 've | have )? had (?<object> (?: (?: the | both | all | my | every | that | those ) <plain>{1,4}? | it | them | her | all of it ) ) (?<verb> out | off | apart | in | up | down | <done> ) (?<rest> <any>* )",
     (found, said, scene) =>
-      !has(found.part('object'), 'Y') && (isLately(said, scene) || found.part('rest').length === 0),
+      !has(found.part('object'), 'Y') &&
+      (isLately(said, scene) ||
+        found.part('rest').length === 0 ||
+        /^(?:by|before|in)$/.test(found.part('rest')[0]?.lower ?? '')),
   ),
   report(
     '<past> and <past> <thing>',
@@ -232,6 +245,9 @@ export const DONE_RULES: readonly StatementRule[] = [
     (found, said, scene) => {
       const [verb] = found.part('verb');
       if (!verb || NO_ERRAND.has(verb.lower) || said.opener === 'which') return false;
+      // "Bolted every two hundred", "plated, no arguments": how a thing is made.
+      if (/^(?:every|each|no)$/.test(found.part('object')[0]?.lower ?? '') && found.part('object').slice(0, 2).some(({ classes }) => /[QN]/.test(classes)))
+        return false;
       if (said.opener && (!goesOn(said, scene) || isSameBreath(said, found.part('object'), scene)))
         return false;
       // "cut the legs" may be an order to oneself: only a past time settles it.
@@ -317,7 +333,9 @@ export const DONE_RULES: readonly StatementRule[] = [
       if (next === 'at') return !/^(?:out|up|in|down)$/.test(verb) || has(found.part('rest').slice(-1), 'D');
       if (next === 'to' && has(found.part('rest').slice(1, 2), 'Q')) return false;
       if (next === 'with') return /^(?:off|out|up|away|in)$/.test(verb);
-      return !/^(of|my|price|loose|by|a)$/.test(next) && !has(found.part('rest').slice(0, 1), 'Q');
+      if (has(found.part('rest').slice(0, 1), 'Q'))
+        return !has(found.part('rest').slice(1, 3), 'U') && found.part('rest').length > 1 && verb !== 'up';
+      return !/^(of|my|price|loose|by|a)$/.test(next);
     },
   ),
   report(
@@ -360,10 +378,13 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     "that's <thing> <participle>",
-    `^<lead>* that 's (?<object> (?: <det> | <number> | all | my | <plain> ) <any>{0,5}? ) (?<verb> <done> | <settled> ) (?<rest> <any>{0,3} )$`,
+    `^<lead>* (?: that | there ) (?: 's | is ) (?<object> (?: <det> | <number> | all | my | <plain> ) <any>{0,5}? ) (?<verb> <done> | <settled> ) (?<rest> <any>{0,3} )$`,
     (found) => {
       const [verb] = found.part('verb');
       const [first] = found.part('object');
+      // "There's the lights wired", but "there's a lean on the gable".
+      if (found.words.some(({ lower }) => lower === 'there') && (first?.lower !== 'the' || !verb?.classes.includes('P')))
+        return false;
       if (
         !verb ||
         NO_RESULT.has(verb.lower) ||
@@ -450,8 +471,10 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     '<off> came <thing>',
-    '^<lead>* (?<verb> off | out | in | up | down | on | back | over | away ) (?: came | went | goes | go ) (?<subject> (?: <det> | all ) <any>+ )',
-    () => ({ sure: true }),
+    '^<lead>* (?<verb> off | out | in | up | down | on | back | over | away ) (?: came | went ) (?<subject> (?: <det> | all ) <any>+ )',
+    (found) =>
+      !has(found.part('subject'), 'J') &&
+      !isOne(found.part('subject'), CARRIERS) && { sure: true },
   ),
   report(
     '<off> with <thing>',
@@ -498,7 +521,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     '<engine> fired up',
-    `^<lead>* ${THING} (?: fired up | started | starts | runs | ran | fired | lit | kicked in | came alive | powered up | sparked up | works | worked ) (?: first (?: go | time | turn | pull | kick ) | like a (?: dream | charm | sewing machine | treat ) | a treat | perfectly | beautifully | sweetly | at last | now )`,
+    `^<lead>* ${THING} (?: fired up | started | starts | runs | run | ran | fired | lit | kicked in | came alive | powered up | sparked up | works | work | worked | (?: turns | turn | shuts | shut | closes | opens | drains | drain | charges | latches | swings | swing | slides | slide | seals | holds ) (?= again ) ) (?: <adverb> | all )* (?: again | first (?: go | time | turn | pull | kick ) | like a (?: dream | charm | sewing machine | treat ) | a treat | perfectly | beautifully | sweetly | at last | now )`,
     (found) => !saidOfPerson(found),
   ),
   report(
@@ -552,6 +575,7 @@ export const DONE_RULES: readonly StatementRule[] = [
         !verb ||
         NO_RESULT.has(verb.lower) ||
         /[FZB]/.test(verb.classes) ||
+        found.words.slice(0, -1).some((word) => word.classes === 'b' || /^(?:ran|went|came|left|turned)$/.test(word.lower)) ||
         /^(?:wrote|next|come|all|right|way|back|on|hang|well|so|part|half|over|straight)$/.test(
           said.words[0]?.lower ?? '',
         )

@@ -26,7 +26,9 @@ welder fabricator machinist painter decorator glazier fitter mechanic rigger sai
 mason bricklayer brickie labourer driver courier merchant supplier neighbour neighbor neighbours neighbors brother sister
 dad mum mom father mother wife husband partner mate mates friend friends cousin uncle aunt son daughter lad lads guy
 guys bloke chap fella man woman lady boys girls kids crew people viewer viewers everyone everybody somebody someone
-nobody landlord architect officer council chandler blacksmith smith turner he`);
+beater sweep tiler blaster sprayer nephew nephews niece nieces granddad grandad grandfather cousins uncles aunts neighbours sisters brothers
+sons daughters apprentice apprentices carpenters electricians plumbers roofers welders joiners fitters riggers masons feller fellers fella fellas
+student students volunteers volunteer team gang nobody landlord architect officer council chandler blacksmith smith turner he`);
 
 /** Words for what is published to viewers. */
 const MEDIA = set(`
