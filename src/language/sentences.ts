@@ -136,7 +136,8 @@ const hasVerb = (word: string) =>
 function startsClause(words: readonly RawWord[], i: number): boolean {
   const first = words[i];
   if (!first) return false;
-  if (PRONOUNS.has(first.lower.replace(/'.*$/, '')) || /^(?:let's|lemme|lets)$/.test(first.lower)) return true;
+  if (PRONOUNS.has(first.lower.replace(/'.*$/, '')) || /^(?:let's|lemme|lets)$/.test(first.lower))
+    return true;
   if (BARE_CONTRACTION.test(first.lower)) return true;
   const reach = DETERMINERS.has(first.lower) ? 7 : 5;
   for (let k = i; k < Math.min(words.length, i + reach); k++) {
@@ -158,7 +159,8 @@ function isToldPast(words: readonly RawWord[], k: number): boolean {
     !/^(?:did|had|got|was|done)$/.test(lower) &&
     after !== undefined &&
     !after.afterPause &&
-    (DETERMINERS.has(after.lower) || /^(?:it|them|up|down|off|out|through|back|away|together)$/.test(after.lower))
+    (DETERMINERS.has(after.lower) ||
+      /^(?:it|them|up|down|off|out|through|back|away|together)$/.test(after.lower))
   );
 }
 

@@ -23,7 +23,9 @@ const isNoThing = (thing: readonly Word[]) =>
   !thing.some(isNounLike) ||
   // "with the right sums on", "nail the shakes on", "diagonals two out"
   thing.some((word) => word.classes.includes('R') && word.lower !== 'of') ||
-  (/B/.test(thing[0]?.classes ?? '') && /[T]/.test(thing[1]?.classes ?? '') && !/[T]/.test(thing[0]?.classes ?? '')) ||
+  (/B/.test(thing[0]?.classes ?? '') &&
+    /[T]/.test(thing[1]?.classes ?? '') &&
+    !/[T]/.test(thing[0]?.classes ?? '')) ||
   (thing.length > 1 && has(thing.slice(-1), 'Q')) ||
   (thing.length === 1 && /^(?:next|back|straight|all|way|that|it|job)$/.test(thing[0]?.lower ?? ''));
 
@@ -68,7 +70,9 @@ export function isFragment(grammar: Grammar, said: Said, scene: Scene): boolean 
   if (has(thing.slice(-1), 'F') || has(thing.slice(-1), 'x')) return false;
   if (PLACED.test(result.lower) || ENDED.test(result.lower))
     return (
-      thing.every((word) => !/[PG]/.test(word.classes) || /[TB]/.test(word.classes) || word !== thing.at(-1)) &&
+      thing.every(
+        (word) => !/[PG]/.test(word.classes) || /[TB]/.test(word.classes) || word !== thing.at(-1),
+      ) &&
       isPlaceTail(after) &&
       thing.length <= 6
     );
@@ -92,7 +96,9 @@ function isHowItWasDone(said: Said, scene: Scene): boolean {
 
 const isPlaceTail = (after: readonly Word[]) =>
   after.length === 0 ||
-  /^(?:now|at|and|finally|too|there|today|yesterday|this|last|again|already|so|as)$/.test(after[0]?.lower ?? '');
+  /^(?:now|at|and|finally|too|there|today|yesterday|this|last|again|already|so|as)$/.test(
+    after[0]?.lower ?? '',
+  );
 
 /** The first clause of a sentence, or one that goes on with a list of such clauses. */
 export function opensTalk(said: Said, scene: Scene): boolean {
@@ -114,7 +120,9 @@ const COATS =
 /** "Undercoat on the floor today", "two coats on the hull", "new glass in the door": something new in its place. */
 export function isPutOn({ form, rest }: Grammar, said: Said, scene: Scene): boolean {
   if (form !== 'verbless' || !opensTalk(said, scene)) return false;
-  const at = rest.findIndex(({ lower }) => /^(?:on|in|into|under|over|round|around|along|through)$/.test(lower));
+  const at = rest.findIndex(({ lower }) =>
+    /^(?:on|in|into|under|over|round|around|along|through)$/.test(lower),
+  );
   if (at < 1 || at > 5 || !/[TO]/.test(rest[at + 1]?.classes ?? '')) return false;
   if (/ (?:tomorrow|next|tonight|still|first)\//.test(said.code) || has(rest, 'E')) return false;
   if (rest.slice(0, at).some((word) => /[NJ]/.test(word.classes))) return false;

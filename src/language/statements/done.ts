@@ -81,7 +81,12 @@ function isPlacing(found: Found): boolean {
   const next = rest[0];
   if (!next) return true;
   // "Gone cold", "gone flat", "done for": what became of a thing by itself.
-  if (verb === 'gone' && /^(?:cold|hard|soft|off|flat|green|rusty|dead|wrong|missing|mad|quiet|dark|solid|mouldy|brittle|up|down|again)$/.test(next.lower))
+  if (
+    verb === 'gone' &&
+    /^(?:cold|hard|soft|off|flat|green|rusty|dead|wrong|missing|mad|quiet|dark|solid|mouldy|brittle|up|down|again)$/.test(
+      next.lower,
+    )
+  )
     return false;
   if (verb === 'done' && next.lower === 'for') return false;
   if (/^(gone|done|finished|complete|completed|sorted|fixed|away|together|apart|home)$/.test(verb))
@@ -112,7 +117,9 @@ function isPlacing(found: Found): boolean {
     /^(and|there|here|where|at|em|position|place|too|bar|except|apart|so)$/.test(next.lower)
   );
 }
-const NO_MEASURE = set('task job challenge minute point limit neck eyeballs luck weather council driver customer');
+const NO_MEASURE = set(
+  'task job challenge minute point limit neck eyeballs luck weather council driver customer',
+);
 const UNSETTLED =
   set(`order way offer hold list own love post mail shop metric stock progress mind mess state trouble
   danger two line square plumb true level centre center sale half-price truck van lorry backorder fire cards
@@ -198,7 +205,8 @@ export const DONE_RULES: readonly StatementRule[] = [
       const [verb] = found.part('verb');
       if (!first || /^(to|no|a|an|been|had|just)$/.test(first.lower) || has(found.part('object'), 'Y'))
         return false;
-      if (first.lower === 'it' && (found.part('object').length > 1 || !verb?.classes.includes('P'))) return false;
+      if (first.lower === 'it' && (found.part('object').length > 1 || !verb?.classes.includes('P')))
+        return false;
       return !!verb && !NO_RESULT.has(verb.lower) && !/^(left|over)$/.test(verb.lower);
     },
   ),
@@ -246,7 +254,13 @@ export const DONE_RULES: readonly StatementRule[] = [
       const [verb] = found.part('verb');
       if (!verb || NO_ERRAND.has(verb.lower) || said.opener === 'which') return false;
       // "Bolted every two hundred", "plated, no arguments": how a thing is made.
-      if (/^(?:every|each|no)$/.test(found.part('object')[0]?.lower ?? '') && found.part('object').slice(0, 2).some(({ classes }) => /[QN]/.test(classes)))
+      if (
+        /^(?:every|each|no)$/.test(found.part('object')[0]?.lower ?? '') &&
+        found
+          .part('object')
+          .slice(0, 2)
+          .some(({ classes }) => /[QN]/.test(classes))
+      )
         return false;
       if (said.opener && (!goesOn(said, scene) || isSameBreath(said, found.part('object'), scene)))
         return false;
@@ -383,7 +397,10 @@ export const DONE_RULES: readonly StatementRule[] = [
       const [verb] = found.part('verb');
       const [first] = found.part('object');
       // "There's the lights wired", but "there's a lean on the gable".
-      if (found.words.some(({ lower }) => lower === 'there') && (first?.lower !== 'the' || !verb?.classes.includes('P')))
+      if (
+        found.words.some(({ lower }) => lower === 'there') &&
+        (first?.lower !== 'the' || !verb?.classes.includes('P'))
+      )
         return false;
       if (
         !verb ||
@@ -472,9 +489,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<off> came <thing>',
     '^<lead>* (?<verb> off | out | in | up | down | on | back | over | away ) (?: came | went ) (?<subject> (?: <det> | all ) <any>+ )',
-    (found) =>
-      !has(found.part('subject'), 'J') &&
-      !isOne(found.part('subject'), CARRIERS) && { sure: true },
+    (found) => !has(found.part('subject'), 'J') && !isOne(found.part('subject'), CARRIERS) && { sure: true },
   ),
   report(
     '<off> with <thing>',
@@ -575,7 +590,9 @@ export const DONE_RULES: readonly StatementRule[] = [
         !verb ||
         NO_RESULT.has(verb.lower) ||
         /[FZB]/.test(verb.classes) ||
-        found.words.slice(0, -1).some((word) => word.classes === 'b' || /^(?:ran|went|came|left|turned)$/.test(word.lower)) ||
+        found.words
+          .slice(0, -1)
+          .some((word) => word.classes === 'b' || /^(?:ran|went|came|left|turned)$/.test(word.lower)) ||
         /^(?:wrote|next|come|all|right|way|back|on|hang|well|so|part|half|over|straight)$/.test(
           said.words[0]?.lower ?? '',
         )

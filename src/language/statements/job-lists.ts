@@ -127,7 +127,8 @@ export const JOB_RULES: readonly StatementRule[] = [
   },
 ];
 
-const NOUNS_AS_WELL =
+/** Verbs of work that are nouns as well. */
+export const NOUNS_AS_WELL =
   /^(?:part|point|square|quarter|coat|ram|plate|bed|board|frame|panel|ply|floor|roof|rail|rope|core|edge|end|face|fence|gauge|grade|house|joint|joist|key|lap|level|line|log|model|mould|nail|number|pin|pipe|pitch|plug|pocket|pole|post|pot|pump|range|ridge|ring|round|score|scale|seat|set|shelf|shim|shoulder|skin|slab|slate|sleeve|slot|step|stock|string|strip|stud|surface|tile|timber|tool|top|track|trim|truss|tube|turn|wall|water|weight|wheel|wire|wood|half|double|lead)$/;
 
 /** Whether a clause that starts with a bare verb is a job and no story told without "I", nor a word to viewers. */

@@ -25,6 +25,7 @@ import { PROBLEM_RULES } from './problems.ts';
 import { CORRECTION_RULES, PROMISE_RULES } from './promises.ts';
 import { refine } from './refiners.ts';
 import { TASK_RULES } from './tasks.ts';
+import { TASKS_BY_GRAMMAR } from './tasks-by-grammar.ts';
 import { PLANNED_RULES } from './tasks-planned.ts';
 import { findUnreal } from './unreal.ts';
 import { type Said, wordClauses } from './words.ts';
@@ -39,7 +40,7 @@ export interface StatementReading {
 /** Every kind's rules; within a kind the first that reads a clause has it. */
 const RULES: readonly (readonly StatementRule[])[] = [
   PROMISE_RULES,
-  [...JOB_RULES, ...TASK_RULES, ...PLANNED_RULES],
+  [...JOB_RULES, ...TASK_RULES, ...PLANNED_RULES, ...TASKS_BY_GRAMMAR],
   DECISION_RULES,
   ARRIVAL_RULES,
   PROBLEM_RULES,
