@@ -253,6 +253,8 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
   // "the ridge is on I dropped a line": a particle after the verb ends its clause.
   const particle = PARTICLES.has(before.lower) && hasVerb(words[i - 2]?.lower ?? '');
   if ((LEADS_ON.has(before.lower) && !particle) || hasVerb(before.lower)) return false;
+  // "Once the epoxy kicks I'll trim it": after a time clause the main one may start with no verb known before it.
+  if (!marked && leadsMain(words, from) && i - from > 3) return true;
   // "the legs I cut are short": a relative clause has its main verb still to come.
   return words.slice(Math.max(from, i - 30), i).some((each) => hasVerb(each.lower));
 }
@@ -371,6 +373,7 @@ function clausesOf(words: readonly RawWord[], end: number, marked: boolean): rea
 /** "Once the paint's dry the handles have to go on": its main clause may follow without a comma. */
 const leadsMain = (words: readonly RawWord[], at: number) =>
   /^(?:once|when|after|soon|before|until|till)$/.test(words[at]?.lower ?? '') ||
+  (words[at]?.lower === 'as' && words[at + 1]?.lower === 'soon') ||
   (/^(?:so|and|but)$/.test(words[at]?.lower ?? '') &&
     /^(?:once|when|after|soon|before|until|till)$/.test(words[at + 1]?.lower ?? ''));
 

@@ -56,7 +56,7 @@ wet-sand wheel whittle winterise winterize wool wrench yank zinc-plate reattach 
 bang slap thump wallop clout smash splash dollop smarm gob fling toss sling heave lug hump cart
 fell limb buck season split rive shave smarten relash
 dock grab swap slate slab nab bodge chamfer strap feather pack refill weatherstrip slush suck blast soda-blast pickle degas purge muster dish lever pry prise crowbar unscrew pop-rivet hot-glue veneer bung sluice hoover nurse ream rout burr deburr sort swage tin lash whip parcel serve splice reeve step unstep ship unship moor slip berth dock trailer hitch
-tackle demount hose descale redo blacken bush-hog needle-gun
+telephone ring overhaul tackle demount hose descale redo blacken bush-hog needle-gun
 reframe rebracket rebalance redeck reglaze repin regasket reskin respoke retread retube revalve rewax
 `;
 

@@ -112,6 +112,14 @@ export const JOB_RULES: readonly StatementRule[] = [
     name: 'job of a list',
     read: (said, scene) => {
       if (!scene.listed.has(said.index) || scene.unreal.has(said.index) || said.asks) return undefined;
+      // "Pull the sheaves and grease them": two strokes at one thing are one job.
+      if (
+        said.opener === 'and' &&
+        !said.afterPause &&
+        /^(?:it|them)$/.test(said.words[1]?.lower ?? '') &&
+        scene.listed.has(said.index - 1)
+      )
+        return undefined;
       return draft('task', said, {}, firstWord(said));
     },
   },

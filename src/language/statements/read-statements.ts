@@ -26,6 +26,7 @@ import { CORRECTION_RULES, PROMISE_RULES } from './promises.ts';
 import { refine } from './refiners.ts';
 import { TASK_RULES } from './tasks.ts';
 import { TASKS_BY_GRAMMAR } from './tasks-by-grammar.ts';
+import { INTENDED_RULES } from './tasks-intended.ts';
 import { PLANNED_RULES } from './tasks-planned.ts';
 import { findUnreal } from './unreal.ts';
 import { type Said, wordClauses } from './words.ts';
@@ -40,7 +41,7 @@ export interface StatementReading {
 /** Every kind's rules; within a kind the first that reads a clause has it. */
 const RULES: readonly (readonly StatementRule[])[] = [
   PROMISE_RULES,
-  [...JOB_RULES, ...TASK_RULES, ...PLANNED_RULES, ...TASKS_BY_GRAMMAR],
+  [...JOB_RULES, ...TASK_RULES, ...PLANNED_RULES, ...TASKS_BY_GRAMMAR, ...INTENDED_RULES],
   DECISION_RULES,
   ARRIVAL_RULES,
   PROBLEM_RULES,

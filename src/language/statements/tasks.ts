@@ -117,7 +117,7 @@ function isTaskVerb(verb: Word | undefined, next: Word | undefined): boolean {
 }
 
 const REST_ONLY =
-  / (?:drink|holiday|beer|brew|cup|nap|hand|minute|moment|break|bath|lie|hug|life|word|haircut|tea|coffee|sit|rest|day|week|pint|hammer-not|sandwich|lottery|wash|shower-not)\//;
+  / (?:rain|sun|weather|luck|help|money|back|knee|knees|hands|arms|brain|body|patience|time|sleep|drink|holiday|beer|brew|cup|nap|hand|minute|moment|break|bath|lie|hug|life|word|haircut|tea|coffee|sit|rest|day|week|pint|hammer-not|sandwich|lottery|wash|shower-not)\//;
 
 /** Nouns that name a piece of work to be had: "wants a coat of oil". */
 const SERVICE =
@@ -165,7 +165,8 @@ export const TASK_RULES: readonly StatementRule[] = [
       const [verb] = found.part('verb');
       const who = subjectOf(found);
       const should = found.words.some(({ lower }) => lower === 'should');
-      if (who === 'viewer' || has(found.words.slice(0, 6), 'N')) return false;
+      if (who === 'viewer' || has(found.words.slice(0, 6), 'N') || has(found.part('subject'), 'V'))
+        return false;
       if (who === 'thing') return !should && isDoneToThing(verb, found.part('object'), said, scene);
       if (who === 'person' && !hasDay(said, scene)) return false;
       return !/^(?:have|be|get)$/.test(verb?.lower ?? '') || (verb?.lower === 'get' && !should)
