@@ -13,6 +13,7 @@ import type {
 } from '../notes.ts';
 import type { Sentence } from '../sentences.ts';
 import { ARRIVAL_RULES } from './arrivals.ts';
+import { ARRIVALS_TOLD } from './arrivals-told.ts';
 import { DECISION_RULES } from './decisions.ts';
 import { DONE_RULES } from './done.ts';
 import { GRAMMAR_RULES } from './done-by-grammar.ts';
@@ -43,7 +44,7 @@ const RULES: readonly (readonly StatementRule[])[] = [
   PROMISE_RULES,
   [...JOB_RULES, ...TASK_RULES, ...PLANNED_RULES, ...TASKS_BY_GRAMMAR, ...INTENDED_RULES],
   DECISION_RULES,
-  ARRIVAL_RULES,
+  [...ARRIVAL_RULES, ...ARRIVALS_TOLD],
   PROBLEM_RULES,
   [...FINISHED_RULES, ...DONE_RULES, ...GRAMMAR_RULES],
   CORRECTION_RULES,
