@@ -262,7 +262,7 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
 const PARTICLES = new Set('in on up down off out through over back away together done here'.split(' '));
 /** Verb forms that need a subject of their own. */
 const NEEDS_SUBJECT =
-  /^(?:is|are|was|were|has|have|had|will|can|must|needs?|wants?|gets|goes|comes|came|went|takes|sits|stays|arrived|landed|turned|made|got|took|fits|leaves|holds|weighs|reads|says|said|makes|gives|looks|runs|measures|hangs|shows|leaks|isn't|aren't|hasn't|haven't|won't|can't|doesn't|don't|didn't)$|(?:'s|'re|'ve|'ll|'d|'m)$/;
+  /^(?:is|are|was|were|has|have|had|will|can|must|needs?|wants?|gets|goes|comes|came|went|takes|sits|stays|arrived|landed|turned|made|got|took|fits|leaves|holds|weighs|reads|says|said|makes|gives|looks|runs|measures|hangs|shows|leaks|isn't|aren't|hasn't|haven't|won't|can't|doesn't|don't|didn't|im|ive|weve|theyve|theyre|dont|didnt|isnt|arent|hasnt|havent|wont|cant)$|(?:'s|'re|'ve|'ll|'d|'m)$/;
 /** Words that no plain subject reaches back over. */
 const STOPS = new Set(
   (

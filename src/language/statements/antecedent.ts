@@ -1,4 +1,5 @@
 /** What "it", "those" and "a new one" stand for: the thing last spoken of that fits in number and weight. */
+import { isTradeNoun } from '../lexicon/trade-nouns.ts';
 import type { Scene } from './draft.ts';
 import type { Said, Word } from './words.ts';
 
@@ -101,7 +102,10 @@ const isPlural = (words: readonly Word[]) => {
 
 function isCandidate({ words }: Chunk): boolean {
   const head = words.at(-1) as Word;
+  // A bare word is a thing only where it is known as one: "it's lighter", "I'm pleased", "knocked together".
+  const known = OPENS.test(words[0]?.lower ?? '') || isTradeNoun(head.lower);
   return (
+    known &&
     !NO_THING.test(head.lower) &&
     head.lower.length > 2 &&
     !/[b]/.test(head.classes.replace(/[Bb]+P?/, (letters) => (letters.includes('B') ? '' : letters)))

@@ -59,7 +59,12 @@ const GOODS: readonly NounKind[] = [
   'part',
 ];
 
-const isGoods = (words: readonly Word[]) =>
+/** "a day with a breaker bar": the thing is named before its first preposition. */
+const headOf = (words: readonly Word[]) => {
+  const at = words.findIndex((word, k) => k > 0 && /^(?:with|for|from|at|by|in)$/.test(word.lower));
+  return at < 0 ? words : words.slice(0, at);
+};
+const isGoods = (phraseWords: readonly Word[], words: readonly Word[] = headOf(phraseWords)) =>
   words.length > 0 &&
   !NO_GOODS.test(lastOf(words)) &&
   !words.some((word) => /[JE]/.test(word.classes) && !CARRIER.test(word.lower));
@@ -133,7 +138,7 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
   arrival(
     '<thing> due <day>',
     'awaited',
-    "^<lead>* (?<goods> <plain>{1,6}? ) (?: (?: is | are | 's | 're ) (?: <adverb> )* )? (?: due | to follow | following | coming | promised | expected | booked | back | ready | landing | arriving | to come | to be here | to be delivered | in ) (?<when> <any>{0,7} )$",
+    "^<lead>* (?<goods> <plain>{1,6}? ) (?: (?<be> is | are | 's | 're ) (?: <adverb> )* )? (?<verb> due | to follow | following | coming | promised | expected | back | ready | landing | arriving | to come | to be here | to be delivered | in ) (?<when> <any>{0,7} )$",
     (found, said, scene) => {
       const when = found.part('when');
       if (!isGoods(found.part('goods')) || has(found.words, 'N') || has(found.part('goods'), 'P'))
@@ -144,8 +149,15 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
         )
       )
         return false;
+      const [verb] = found.part('verb');
+      if (
+        found.part('be').length === 0 &&
+        /^(?:in|back|ready)$/.test(verb?.lower ?? '') &&
+        neighbour(scene, said, -1)
+      )
+        return false;
       const follows = / (?:follow|following)\//.test(code(found.words));
-      const booked = / (?:booked|back|ready|in)\//.test(
+      const booked = / (?:back|ready|in)\//.test(
         code(found.words.slice(0, found.words.length - when.length).slice(-1)),
       );
       if (
@@ -225,9 +237,8 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
     '<supplier> cannot before <day>',
     'awaited',
     "^<lead>* (?<subject> <plain>{1,6}? ) (?: can | could | will | would | 'll ) not (?: <any>{0,4} ) $",
-    (found, _, scene) => {
-      const next =
-        scene.said[(scene.said.find(({ words }) => words.includes(found.words[0] as Word))?.index ?? -9) + 1];
+    (found, said, scene) => {
+      const next = scene.said[said.index + 1];
       const man =
         has(found.part('subject'), 'J') ||
         /^(?:yard|foundry|mill|sawmill|shop|merchant|merchants|works|glazier|supplier|factory|makers?)$/.test(
@@ -321,6 +332,7 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
     read: (said, scene) => {
       if (scene.unreal.has(said.index) || scene.listed.has(said.index) || said.asks || isSubordinate(said))
         return undefined;
+      if (said.words.length > 8) return undefined;
       const topic = neighbour(scene, said, -1);
       const isDayOnly =
         said.words.length <= 4 &&
@@ -328,8 +340,6 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
           (word) => /[DTARQL]/.test(word.classes) || word.lower === 'next' || word.lower === 'still',
         );
       if (isDayOnly && (!topic || topic.opener)) return undefined;
-      const day = dayIn(said, scene);
-      if (day === undefined || day <= scene.dates.recordedAt.slice(0, 10)) return undefined;
       if (
         said.words.some((word) =>
           /[SHMVNEGbP]/.test(word.classes.replace(/B?bP$/, (all) => (/B/.test(all) ? '' : all))),
@@ -361,6 +371,12 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
           ))
       )
         return undefined;
+      const day = dayIn(said, scene);
+      if (day === undefined || day <= scene.dates.recordedAt.slice(0, 10)) return undefined;
+      // "On order, stainless, Friday": the same delivery goes on.
+      for (let k = said.index - 1; scene.said[k]?.sentence === said.sentence; k--)
+        if (k !== topic?.index || !isDayOnly)
+          if (OF_DELIVERY.test(scene.said[k]?.code ?? '')) return undefined;
       const from = isDayOnly && topic ? topic : said;
       return {
         kind: 'arrival',

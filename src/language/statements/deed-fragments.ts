@@ -66,7 +66,8 @@ export function isFragment(grammar: Grammar, said: Said, scene: Scene): boolean 
   if (has(words, 'E') || IDLE_THINGS.test(code(thing.slice(-1))) || has(thing.slice(-1), 'D')) return false;
   if (isNoThing(thing) || isHowItWasDone(said, scene) || !opensTalk(said, scene)) return false;
   // "then fully welded, flood tested": the last strokes at what was told just before.
-  if (thing.length === 1 && has(thing, 'B') && neighbour(scene, said, -1)) return false;
+  if (thing.length === 1 && has(thing, 'B') && !PLACED.test(result.lower) && neighbour(scene, said, -1))
+    return false;
   if (has(thing.slice(-1), 'F') || has(thing.slice(-1), 'x')) return false;
   if (PLACED.test(result.lower) || ENDED.test(result.lower))
     return (

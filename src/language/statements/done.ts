@@ -488,7 +488,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     '<off> came <thing>',
-    '^<lead>* (?<verb> off | out | in | up | down | on | back | over | away ) (?: came | went ) (?<subject> (?: <det> | all ) <any>+ )',
+    '^<lead>* (?<verb> off | out | in | up | down | on | back | over | away ) (?: came | went | goes | go ) (?<subject> (?: <det> | all ) <any>+ )',
     (found) => !has(found.part('subject'), 'J') && !isOne(found.part('subject'), CARRIERS) && { sure: true },
   ),
   report(

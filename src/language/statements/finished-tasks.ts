@@ -20,6 +20,7 @@ import type { Said, Word } from './words.ts';
 export interface OpenWork {
   readonly verbs: ReadonlySet<string>;
   readonly things: ReadonlySet<string>;
+  readonly gist: string;
 }
 
 /** Errands that one verb opens and another ends: what was to be bought may be ordered. */
@@ -53,7 +54,7 @@ export function openWork(gist: string): OpenWork {
     if (base && verbs.size === 0) verbs.add(base);
     else if (isContent(word)) things.add(thingKey(word));
   });
-  return { verbs, things };
+  return { verbs, things, gist };
 }
 
 const sameErrand = (done: string, open: ReadonlySet<string>) =>
@@ -193,7 +194,59 @@ function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly Op
   }
 }
 
+const TO_ORDER = new Set([
+  'order',
+  'buy',
+  'get',
+  'source',
+  'find',
+  'choose',
+  'pick',
+  'need',
+  'price',
+  'replace',
+  'send',
+  'hire',
+  'rent',
+  'book',
+]);
+const ORDERED = / (?:ordered|bought|purchased|rented|hired|booked)\/| on\/\w* (?:back\/\w* )?order\//;
+/** Words that name no thing of their own: "the new one's ordered", "that's ordered", "ordered it". */
+const NAMELESS =
+  /^(?:new|one|ones|it|that|those|them|they|this|other|third|second|first|last|another|pair|lot|rest|stuff|bits|well|too|all|ordered|bought|order|paid|back)$/;
+
+/** "The springs are ordered", "ordered it": with something to order open, that thing or one left unnamed. */
+function ordersWhatWasOwed(said: Said, scene: Scene): boolean {
+  if (!ORDERED.test(said.code) || said.words.some(({ classes }) => /[NMK]/.test(classes))) return false;
+  const owed = scene.open.filter(
+    ({ verbs, gist }) =>
+      [...verbs].some((verb) => TO_ORDER.has(verb)) || /\b(?:order|buy|get|price|quote)\b/i.test(gist),
+  );
+  if (owed.length === 0) return false;
+  const things = [...contentOf(said.words)].filter(
+    (thing) =>
+      !NAMELESS.test(thing) &&
+      !/^(?:quid|dollar|pound|euro|rand|week|day|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/.test(
+        thing,
+      ),
+  );
+  return things.length === 0 || owed.some((work) => things.some((thing) => names(work.things, thing)));
+}
+
 export const FINISHED_RULES: readonly StatementRule[] = [
+  {
+    name: 'what was to be ordered is ordered',
+    read: (said: Said, scene: Scene) =>
+      scene.open.length > 0 &&
+      !said.asks &&
+      !scene.unreal.has(said.index) &&
+      !scene.listed.has(said.index) &&
+      !isSubordinate(said) &&
+      !isDuty(said) &&
+      ordersWhatWasOwed(said, scene)
+        ? draft('done', said, { finishes: true }, firstWord(said))
+        : undefined,
+  },
   {
     name: 'an open task is done',
     read: (said: Said, scene: Scene) => {

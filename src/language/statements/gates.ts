@@ -111,6 +111,16 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
     return undefined;
   }
   if (SEEING.test(main.code) || / (?:until|was|were|had|did)\//.test(main.code)) return undefined;
+  // "The toerail's held up till July", "the glass man can't before the end of July": goods and other people's time.
+  if (
+    isOnlyDay(gate, scene) &&
+    (/ (?:held|delayed|pushed|backordered)\//.test(main.code) ||
+      main.words.some(
+        (word, k) =>
+          word.classes.includes('J') && k < 4 && !/N/.test(word.classes) && !/^(?:they|he)$/.test(word.lower),
+      ))
+  )
+    return undefined;
   const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
   const aside = waits.length > 0 ? [gate.index] : [];
   const work = neighbour(scene, main, -1);
@@ -144,7 +154,7 @@ function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   if (VIEWERS.test(main.code) || scene.unreal.has(main.index)) return undefined;
   if (
     /\bwhen\b/.test(gate.opener) &&
-    !/ (?:comes|arrives|here|back|lands|turns|up|in|done|dry|round|cured|hard|set|warm|warmer|cold|cool|free|gone|finished|ready|treated|skinned)\//.test(
+    !/ (?:comes|come|arrives|arrive|here|back|lands|land|turns|turn|dries|cures|sets|warms|stops|gets|clears|up|in|done|dry|round|cured|hard|set|warm|warmer|cold|cool|free|gone|finished|ready|treated|skinned)\//.test(
       gate.code,
     )
   )

@@ -39,8 +39,13 @@ function withSubject(words: string, draft: Draft, scene: Scene): string {
 function ownWords(draft: Draft, scene: Scene): string {
   const cut = draft.aside?.filter((k) => k > draft.from).map((k) => scene.said[k]?.start ?? draft.end) ?? [];
   const end = Math.min(draft.end, ...cut);
+  // "Once the resin has cured I need to sand": what it waits for stands before the work.
+  const after =
+    draft.aside?.includes(draft.from) && draft.to > draft.from ? scene.said[draft.from + 1] : undefined;
+  const start = after && after.start < end ? after.start : draft.start;
   const words = scene.text
-    .slice(draft.start, end)
+    .slice(start, end)
+    .replace(/[,;]?\s+but not (?:before|until|till)\b.*$/is, '')
     .replace(
       /[,;\s]+(?:but|and)?\s*(?:(?:i )?can't|not|only)?\s*(?:until|till|before|once|unless|soon as|as soon as|after|when)?\s*$/i,
       '',

@@ -1,5 +1,5 @@
 /** Jobs told as a list, as an order to oneself, or as bare things under a heading. */
-import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
+import { draft, firstWord, isSubordinate, neighbour, type Scene, type StatementRule } from './draft.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
 import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
@@ -127,6 +127,8 @@ export const JOB_RULES: readonly StatementRule[] = [
     name: 'order to oneself',
     read: (said, scene) => {
       if (scene.listed.has(said.index) || scene.unreal.has(said.index) || said.asks) return undefined;
+      // "Before I glue the tiles" tells when, and is no order.
+      if (isSubordinate(said) && /^(?:i|we|you)$/.test(said.words[0]?.lower ?? '')) return undefined;
       const found = find(IMPERATIVE, said);
       if (!found || !isOrder(found, said, scene)) return undefined;
       const verb = found.part('verb')[0] as Word;

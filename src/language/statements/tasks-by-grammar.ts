@@ -111,7 +111,11 @@ export const TASKS_BY_GRAMMAR: readonly StatementRule[] = [
       if (who === 'speaker' || who === 'viewer' || who === 'person' || has(found.words, 'N')) return false;
       const object = code(found.part('object'));
       if (/ awaits?\//.test(said.code)) return true;
-      return / (?:coats?|goes|passes|rubs?|undercoats?|washes|lifts|skims|courses)\//.test(object);
+      return (
+        /^ [\w-]+\/(?: \w+\/){0,2} (?:coats?|goes|passes|rubs?|undercoats?|washes|lifts|skims|courses)\//.test(
+          object,
+        ) && !/ (?:between|hours?|days?|minutes?)\//.test(object)
+      );
     },
   ),
   // "The keep needs let in", "the handle needs put on"

@@ -43,7 +43,15 @@ export function dayIn(said: Said, scene: Scene): string | undefined {
 /** A day in the next clause, when that is only a scrap ("..., tomorrow ideally"). */
 export function dayAfter(said: Said, scene: Scene): string | undefined {
   const next = neighbour(scene, said, 1);
-  if (!next || next.opener || next.words.length > 8 || has(next.words, 'S') || has(next.words, 'H')) {
+  // "... before Sunday": a conjunction that only leads a day in.
+  const leadsDay = /^(?:before|by|till|until)$/.test(next?.opener ?? '') && (next?.words.length ?? 9) <= 3;
+  if (
+    !next ||
+    (next.opener && !leadsDay) ||
+    next.words.length > 8 ||
+    has(next.words, 'S') ||
+    has(next.words, 'H')
+  ) {
     return undefined;
   }
   return dayIn(next, scene);
@@ -213,7 +221,7 @@ export const TASK_RULES: readonly StatementRule[] = [
   ),
   task(
     'I need <thing>',
-    "^<lead>* (?<subject> i | we ) (?: 'll | will | shall | 'm going to | 're going to )? <adverb>* need (?: to get )? (?: a | an | some | more | another | new | two | three | four | the ) (?<object> <any>+ )",
+    "^<lead>* (?<subject> i | we ) (?: 'll | will | shall | 'm going to | 're going to )? <adverb>* need (?: to get )? (?: (?: a | an | some | more | another | new | two | three | four | the ) | (?= (?: photos | pictures | prices | quotes | samples | measurements | permission ) ) ) (?<object> <any>+ )",
     (found, said) => {
       const object = found.part('object');
       if (
@@ -398,7 +406,11 @@ export const TASK_RULES: readonly StatementRule[] = [
         isReason(said)
       )
         return false;
-      if (/^(?:show|film|post|filming|posting|showing|publish|upload|see|tell|share)$/.test(verb))
+      if (
+        /^(?:show|film|post|filming|posting|showing|publish|upload|see|tell|share|expecting|hoping|waiting)$/.test(
+          verb,
+        )
+      )
         return false;
       if (
         /^(?:do|doing)$/.test(verb) &&
