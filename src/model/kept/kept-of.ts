@@ -1,6 +1,5 @@
 /** What is on record of a day, for next steps, and for a question. */
 import { nameStems } from '../names.ts';
-import { openTaskViews } from '../project-views.ts';
 import type { ProjectRows } from '../rows.ts';
 import type { MemoView, TaskView } from '../views.ts';
 import { behindWork, type Spoken } from './behind-work.ts';
@@ -62,19 +61,15 @@ export function keptAnswer(rows: ProjectRows, question: string, telling: readonl
   };
 }
 
-/** Tasks are put in order only where one of them has a word of the question. */
+/** Sizes missing for open tasks that have a word of the question, whether they wait or not: it was asked for. */
 function missingFor(
   rows: ProjectRows,
   names: (name: string) => boolean,
   asked: ReadonlySet<string>,
 ): KeptAnswer['missingSizes'] {
-  const near = new Set(
-    rows
-      .openTasks()
-      .filter(({ gist }) => nameStems(gist).some((stem) => asked.has(stem)))
-      .map(({ id }) => id),
-  );
-  if (near.size === 0) return [];
-  const tasks = openTaskViews(rows, '1970-01-01').filter(({ id }) => near.has(id));
-  return missingSizes(rows, tasks).filter(({ thing }) => names(thing));
+  const near = rows
+    .openTasks()
+    .filter(({ gist }) => nameStems(gist).some((stem) => asked.has(stem)))
+    .map(({ id, gist, source }) => ({ id, gist, source, status: 'ready' as const }));
+  return missingSizes(rows, near).filter(({ thing }) => names(thing));
 }

@@ -8,7 +8,10 @@ import type { TaskView } from '../views.ts';
 import type { MissingSizes } from './kept-views.ts';
 
 /** For each ready task that makes a thing, the sizes it needs and lacks; tasks that lack none are left out. */
-export function missingSizes(rows: ProjectRows, tasks: readonly TaskView[]): readonly MissingSizes[] {
+export function missingSizes(
+  rows: ProjectRows,
+  tasks: readonly Pick<TaskView, 'id' | 'gist' | 'status' | 'source'>[],
+): readonly MissingSizes[] {
   return tasks
     .filter(({ status }) => status === 'ready')
     .flatMap((task) => {
