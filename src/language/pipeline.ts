@@ -42,7 +42,7 @@ function withoutHands(done: readonly DoneNote[], records: readonly RecordNote[])
   const hands = records.filter(({ kind }) => kind === 'hand');
   return done.filter(
     ({ quote, span }) =>
-      !/\b(?:handed|mirrored)$/i.test(quote) ||
+      !/(?:is|are|'s|'re) (?:all |both )?(?:handed|mirrored)\b/i.test(quote) ||
       !hands.some((hand) => span.start >= hand.span.start && span.end <= hand.span.end),
   );
 }

@@ -142,7 +142,7 @@ function noteOf(
   if (!strong && !WALLS.has(place.head)) return undefined;
   if (FAULTY.test(line.words)) return undefined;
   const service = serviceBeside(scene, line, phrases, place);
-  if (!service) return undefined;
+  if (!service) return strong ? toldNext(scene, line, place) : undefined;
   const [phrase, kind] = service;
   if (!strong && kind !== 'cable' && kind !== 'pipe') return undefined;
   // "I dropped a screw behind the panel" fixes nothing.
@@ -169,6 +169,41 @@ function noteOf(
       .map((one) => whatIsThere(scene, line, one, place))
       .join(' and '),
     service: kind,
+    ...(shot ? { shot } : {}),
+  };
+}
+
+/** "... behind the galley panel. There is the feed for the pump": a recogniser put a full stop in the middle. */
+function toldNext(scene: RecordScene, line: Line, place: PanelPlace): HiddenNote | undefined {
+  const next = scene.lines[line.index + 1];
+  const isLast = tagAt(scene.parse, place.last + 1) === 'stop';
+  if (
+    !next ||
+    next.asks ||
+    !isLast ||
+    !/^ (?:there 's|there is|there are|there 're|theres) /.test(next.words)
+  )
+    return undefined;
+  const phrases = phrasesOf(scene, next);
+  const [phrase] = phrases.filter(({ name }) => name.length > 0);
+  const service = phrase && !isLedTo(scene, phrase) ? serviceOf(phrase) : undefined;
+  if (!phrase || !service || FAULTY.test(next.words) || !isReported(scene, next, phrase.first))
+    return undefined;
+  // "There is a switch I need to order" is about something else.
+  if (!/^(?:stop|preposition|comma)$/.test(tagAt(scene.parse, phrase.last + 1) ?? 'stop')) return undefined;
+  if (!isReported(scene, line, place.at)) return undefined;
+  const span = {
+    start: scene.parse.words[place.at]?.span.start ?? line.start,
+    end: endOfDetails(scene, next),
+  };
+  const shot = shotIn(scene, next);
+  return {
+    kind: 'hidden',
+    quote: scene.text.slice(span.start, span.end),
+    span,
+    panel: place.panel,
+    what: whatIsThere(scene, next, phrase, place),
+    service,
     ...(shot ? { shot } : {}),
   };
 }

@@ -48,7 +48,7 @@ test.each([
 });
 
 test('that parts are handed is no work done', () => {
-  const { done } = readMemo('The knees are handed, one of each. The knees are cut.', {
+  const { done } = readMemo('The knees are handed one of each. The knees are cut.', {
     units: 'metric',
     recordedAt: '2026-03-02T18:00:00+00:00',
   }).notes;

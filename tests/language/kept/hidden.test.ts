@@ -45,6 +45,10 @@ test.each([
   ["Galley panel. Behind the panel there's the mains feed.", 'galley panel: mains feed (cable)'],
   ['The hot water pipe runs under the tiles.', 'tiles: hot water pipe (pipe)'],
   ["Don't drill there, the ring main's behind that wall.", 'wall: ring main (cable)'],
+  [
+    'I ordered eight boards behind the galley panel. There is the feed for the bilge pump. I took a photo of it.',
+    'galley panel: feed for the bilge pump (cable) took a photo of it',
+  ],
 ])('"%s" tells what is hidden', (said, expected) => {
   expect(hidden(said).map(shown)).toEqual([expected]);
 });
@@ -67,6 +71,8 @@ test.each([
   'I pulled the old cable out from behind the lining.',
   'There used to be a pipe in that wall.',
   'The pump is in the locker.',
+  'I swept behind the galley panel. There is a switch I need to order.',
+
   "There's a joist behind every board.",
   'We need a stud behind the wall there.',
   'There should be a noggin behind the board.',
