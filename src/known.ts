@@ -1,5 +1,5 @@
 /** What the project knows that helps to read a memo's words: the things it may name, their figures, the open tasks. */
-import type { KnownFigure, ReadContext } from './language/notes.ts';
+import { DIMENSIONS, type KnownFigure, type KnownLimit, type ReadContext } from './language/notes.ts';
 import { nameStems } from './model/names.ts';
 import type { ClaimRow, ProjectRows } from './model/rows.ts';
 
@@ -13,11 +13,12 @@ const MOST_KNOWN_ITEMS = 400;
 export function whatIsKnown(
   rows: ProjectRows,
   text: string,
-): Required<Pick<ReadContext, 'knownItems' | 'knownFigures' | 'openTasks'>> {
+): Required<Pick<ReadContext, 'knownItems' | 'knownFigures' | 'knownLimits' | 'openTasks'>> {
   const items = rows.itemsNear(nameStems(text), MOST_KNOWN_ITEMS);
   return {
     knownItems: items.flatMap((item) => [item.name, ...item.aliases]),
     knownFigures: knownFrom(items.flatMap((item) => rows.claimsOf(item.id))),
+    knownLimits: limitsKnown(rows),
     openTasks: rows.openTasks().map((task) => task.gist),
   };
 }
@@ -28,4 +29,18 @@ function knownFrom(claims: readonly ClaimRow[]): readonly KnownFigure[] {
     .filter((claim) => claim.status !== 'rejected')
     .sort((a, b) => Date.parse(a.source.recordedAt) - Date.parse(b.source.recordedAt))
     .map(({ said, attribute, value, unit }) => ({ item: said, attribute, value, unit }));
+}
+
+/** Limits that stand, of every dimension. */
+export function limitsKnown(rows: Pick<ProjectRows, 'limitsIn'>): readonly KnownLimit[] {
+  return DIMENSIONS.flatMap((dimension) => rows.limitsIn(dimension)).map(
+    ({ said, attribute, dimension, bound, value, unit }) => ({
+      item: said,
+      attribute,
+      dimension,
+      bound,
+      value,
+      unit,
+    }),
+  );
 }

@@ -341,6 +341,15 @@ export interface KnownFigure extends Quantity {
   readonly attribute: Attribute;
 }
 
+/** A limit that stands: what must not be passed, as it was said. */
+export interface KnownLimit extends Quantity {
+  readonly item: string;
+  readonly attribute: Attribute;
+  readonly dimension: Dimension;
+  /** `at-least` or `at-most`; others bind nothing. */
+  readonly bound: Bound;
+}
+
 /** What the reader may lean on beside the text. */
 export interface ReadContext {
   readonly units: HouseUnits;
@@ -354,6 +363,8 @@ export interface ReadContext {
   readonly openTasks?: readonly string[];
   /** Figures that stand, oldest first. Helps only to settle which thing a short mention means. */
   readonly knownFigures?: readonly KnownFigure[];
+  /** Limits that stand. Helps only to hear that a figure of this memo is told as breaking one. */
+  readonly knownLimits?: readonly KnownLimit[];
   /** Also trace the rules that fit the same words and came later in the order. Slower; changes no note. */
   readonly explain?: boolean;
 }

@@ -28,7 +28,12 @@ function readWords(text: string, context: ReadContext): Reading {
   // Quantities first: items hang on them, and statements may lean on figures.
   const { quantities, trace: quantityTrace } = readQuantities(text, tokens, context);
   const { figures, trace: itemTrace } = readItems(text, quantities, context);
-  const { notes: statements, trace: statementTrace } = readStatements(text, splitSentences(text), context);
+  const { notes: statements, trace: statementTrace } = readStatements(
+    text,
+    splitSentences(text),
+    context,
+    figures,
+  );
   // Last: what is kept on record leans on figures and on what has come.
   const { records, trace: recordTrace } = readRecords(text, figures, statements.arrivals);
   return {

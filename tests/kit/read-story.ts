@@ -1,4 +1,5 @@
-import type { FigureNote, KnownFigure, MemoNotes, Span } from '../../src/language/notes.ts';
+import { limitsKnown } from '../../src/known.ts';
+import type { FigureNote, KnownFigure, KnownLimit, MemoNotes, Span } from '../../src/language/notes.ts';
 import { readMemo } from '../../src/language/pipeline.ts';
 import { MemoryProject } from '../../src/model/memory.ts';
 import { closings, findingViews, memoView, taskViews } from '../../src/model/project-views.ts';
@@ -22,17 +23,19 @@ export function readGoldNotes(story: Story): StoryReading {
 /** What the memos before have left. */
 interface Before {
   readonly known: readonly KnownFigure[];
+  readonly knownLimits: readonly KnownLimit[];
   readonly openTasks: readonly string[];
 }
 
 /** Reads one memo with what the memos before it left: it settles short names and tells what is done. */
-function readOne(story: Story, memo: GoldMemo, { known, openTasks }: Before): MemoNotes {
+function readOne(story: Story, memo: GoldMemo, { known, knownLimits, openTasks }: Before): MemoNotes {
   return readMemo(memo.text, {
     units: story.units,
     ...(story.region ? { region: story.region } : {}),
     recordedAt: memo.recordedAt,
     knownItems: [...new Set(known.map((figure) => figure.item))],
     knownFigures: known,
+    knownLimits,
     openTasks,
   }).notes;
 }
@@ -48,7 +51,7 @@ function tell(story: Story, notesOf: (memo: GoldMemo, before: Before) => MemoNot
     const openTasks = taskViews(project.rows, memo.recordedAt)
       .filter((task) => task.status !== 'done')
       .map((task) => task.gist);
-    const notes = notesOf(memo, { known: [...known], openTasks });
+    const notes = notesOf(memo, { known: [...known], knownLimits: limitsKnown(project.rows), openTasks });
     for (const { item, attribute, value, unit, limit } of notes.figures)
       if (!limit?.about) known.push({ item, attribute, value, unit });
     const source = { name: `${memoId}.txt`, kind: 'text', sha256: memoId, bytes: text.length } as const;

@@ -34,6 +34,11 @@ const CLASS: Readonly<Record<string, string>> = {
   done: 'P',
   doing: 'G',
   does: 'g',
+  harmer: 'w',
+  ruler: 'r',
+  size: 'z',
+  ill: 'i',
+  mishap: 't',
 };
 
 /** A phrase ready to be looked for. */
@@ -144,7 +149,7 @@ export function featuresOf(words: readonly Word[]): ReadonlySet<string> {
   const features = new Set<string>();
   for (const word of words) {
     features.add(word.lower);
-    for (const letter of word.classes) features.add(`<${letter}`);
+    for (const letter of word.classes + word.meanings) features.add(`<${letter}`);
   }
   return features;
 }

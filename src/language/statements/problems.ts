@@ -1,7 +1,12 @@
+import { LIMIT_RULES } from './broken-limits.ts';
 import { neighbour, type StatementRule } from './draft.ts';
+import { HARM_RULES } from './harm-done.ts';
+import { MADE_IN_VAIN_RULES } from './made-in-vain.ts';
 import { MISFIT_RULES } from './misfits.ts';
 import { MISHAP_RULES } from './mishaps.ts';
 import { matches, phrase } from './phrase.ts';
+import { REFUSAL_RULES } from './refusals.ts';
+import { SCRAP_RULES } from './scraps-of-trouble.ts';
 import { has, isNothingOfOurs, problem, subjectIsThing } from './snag.ts';
 import type { Said } from './words.ts';
 
@@ -441,4 +446,13 @@ const FAULT_RULES: readonly StatementRule[] = [
 ];
 
 /** Plain faults first: the looser readings of sizes and mishaps come after. */
-export const PROBLEM_RULES: readonly StatementRule[] = [...FAULT_RULES, ...MISFIT_RULES, ...MISHAP_RULES];
+export const PROBLEM_RULES: readonly StatementRule[] = [
+  ...FAULT_RULES,
+  ...MISFIT_RULES,
+  ...MISHAP_RULES,
+  ...LIMIT_RULES,
+  ...MADE_IN_VAIN_RULES,
+  ...REFUSAL_RULES,
+  ...HARM_RULES,
+  ...SCRAP_RULES,
+];

@@ -4,6 +4,7 @@ import type {
   CorrectionNote,
   DecisionNote,
   DoneNote,
+  FigureNote,
   MemoNotes,
   ProblemNote,
   PromiseNote,
@@ -14,6 +15,7 @@ import type {
 import type { Sentence } from '../sentences.ts';
 import { ARRIVAL_RULES } from './arrivals.ts';
 import { ARRIVALS_TOLD } from './arrivals-told.ts';
+import { readBreaches } from './breaches.ts';
 import { DECISION_RULES } from './decisions.ts';
 import { DONE_RULES } from './done.ts';
 import { GRAMMAR_RULES } from './done-by-grammar.ts';
@@ -58,6 +60,7 @@ export function readStatements(
   text: string,
   sentences: readonly Sentence[],
   context: ReadContext,
+  figures: readonly FigureNote[] = [],
 ): StatementReading {
   const said = wordClauses(text, sentences);
   const scene: Scene = {
@@ -70,6 +73,8 @@ export function readStatements(
   };
   const trace: TraceStep[] = [];
   const found: Draft[] = [...readGates(scene), ...said.flatMap((clause) => readClause(clause, scene))];
+  const problems = found.filter((each) => each.kind === 'problem');
+  found.push(...readBreaches(scene, figures, context.knownLimits ?? [], problems));
   const drafts = refine(found, scene, trace);
   for (const each of drafts) {
     trace.push({

@@ -6,6 +6,7 @@ import {
   FAULT_NOUNS,
   FAULT_VERBS,
 } from '../lexicon/fault-words.ts';
+import { HARMERS, ILLS, MISHAPS, RULERS, SIZES } from '../lexicon/harm-words.ts';
 import { workBase, workIng, workParticiple, workPast, workThird } from '../lexicon/work-verbs.ts';
 
 const set = (words: string) => new Set(words.trim().split(/\s+/));
@@ -167,3 +168,19 @@ export function classesOf(word: string): string {
   if (classes === '' && /[a-z]{3}ing$/.test(word) && !NO_GERUNDS.has(word)) classes = 'G';
   return classes;
 }
+
+/** Classes of meaning beside those of grammar: a word may have one of these and still be a plain noun. */
+const MEANINGS: readonly (readonly [string, ReadonlySet<string>])[] = [
+  ['w', HARMERS],
+  ['r', RULERS],
+  ['z', SIZES],
+  ['i', ILLS],
+  ['t', MISHAPS],
+];
+const meaningsOfWord = new Map<string, string>();
+for (const [letter, words] of MEANINGS) {
+  for (const word of words) meaningsOfWord.set(word, (meaningsOfWord.get(word) ?? '') + letter);
+}
+
+/** The letters of the classes of meaning that the word belongs to; empty for most. */
+export const meaningsOf = (word: string): string => meaningsOfWord.get(word) ?? '';

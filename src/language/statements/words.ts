@@ -2,13 +2,15 @@ import type { Span } from '../notes.ts';
 import type { Clause, Sentence } from '../sentences.ts';
 import { wordTable } from '../word-table.ts';
 import { featuresOf } from './phrase.ts';
-import { classesOf } from './vocabulary.ts';
+import { classesOf, meaningsOf } from './vocabulary.ts';
 
 /** A word as the rules see it: contractions are taken apart ("can't" is "can" and "not"), small letters only. */
 export interface Word extends Span {
   readonly lower: string;
   /** Letters of the classes in vocabulary.ts. */
   readonly classes: string;
+  /** Letters of its classes of meaning. */
+  readonly meanings: string;
 }
 
 /** A clause with its words; `code` is what phrases are matched against. */
@@ -18,7 +20,7 @@ export interface Said extends Span {
   readonly opener: string;
   readonly afterPause: boolean;
   readonly words: readonly Word[];
-  /** Every word as " word/CLASSES". */
+  /** Every word as " word/CLASSES", its classes of meaning behind those of grammar. */
   readonly code: string;
   /** The words and classes in it. */
   readonly features: ReadonlySet<string>;
@@ -107,7 +109,13 @@ function wordsIn(text: string, from: number, to: number): readonly Word[] {
     // "holdin'" is "holding".
     const lower = dropped ? `${bare}g` : bare;
     for (const part of parts(lower)) {
-      words.push({ start, end: start + token.length, lower: part, classes: classesOf(part) });
+      words.push({
+        start,
+        end: start + token.length,
+        lower: part,
+        classes: classesOf(part),
+        meanings: meaningsOf(part),
+      });
     }
   }
   return words;
@@ -199,7 +207,7 @@ function saidOf(
   let code = '';
   for (const word of words) {
     codeStarts.push(code.length);
-    code += ` ${word.lower}/${word.classes}`;
+    code += ` ${word.lower}/${word.classes}${word.meanings}`;
   }
   return {
     ...place,
