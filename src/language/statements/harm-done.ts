@@ -11,7 +11,7 @@ export const HARM_RULES: readonly StatementRule[] = [
   problem(
     '<weather or beast> <did> <thing>',
     phrase(
-      "^<lead>* (?: <day> | <adverb> | last night | overnight | this morning | in the night )* (?<subject> (?: a | an | the | some | that | those | <adverb> | last <any> )? <plain>{0,2}? <harmer> ) (?: 's | has | have | 've | had )? (?: <adverb> | gone and | been and | been )* (?<verb> !<prep> !<det> <plain> ) (?<rest> <any>+ )",
+      `(?: ^<lead>* | ^<day>? <lead>* | and | , | overnight | yesterday | night | morning )? (?<subject> (?: a | an | the | some | that | those | last <any> )+ <plain>{0,2}? <harmer> | ^<lead>* (?: <plain> )? <harmer> ) (?: 's | has | have | 've | had )? (?: <adverb> | gone and | been and | been )* (?<verb> !<prep> !<det> !<pronoun> (?: <plain> | did | got | took | came ) ) (?<rest> <any>+ )`,
     ),
     (found, said) => {
       const verb = found.part('verb')[0]?.lower ?? '';
@@ -26,7 +26,7 @@ export const HARM_RULES: readonly StatementRule[] = [
         )
       )
         return false;
-      return !/^(?:and|or|for|proof|guard|screen|is|are|was|stopped|held|watched|followed|sat|looked|came|comes|went|goes|eased|out|up|on|in|at|keeps|stays|kept|helped|left|shone|dried|said|weighs|does|house|box|shed|barn|run|wire|mesh|frame)$/.test(
+      return !/^(?:and|or|for|proof|guard|screen|is|are|was|stopped|held|remains|lives|waits|says|sings|[a-z]{3,}[^s]s|watched|followed|sat|looked|came|comes|went|goes|eased|out|up|on|in|at|keeps|stays|kept|helped|left|shone|dried|said|weighs|does|house|box|shed|barn|run|wire|mesh|frame)$/.test(
         verb,
       );
     },
@@ -48,7 +48,7 @@ export const HARM_RULES: readonly StatementRule[] = [
   problem(
     '<somebody> stands in the way',
     phrase(
-      "^<lead>* (?<subject> <any>{1,5}? ) (?: (?: will not | would not | 'll not | does not | did not ) (?: have | allow | let | hear of | sign | pass | wear | come | deliver | sell | touch | insure | lift | approve | accept | take | cut | weld | do ) | says no | said no | say no | has said no | refused | refuses | have refused | has refused | was not happy | is not happy | 's not happy | were not happy | knocked (?: us | me | it ) back | turned (?: us | me | it ) down | shook (?: his | her | their ) head | shakes (?: his | her | their ) head | let (?: me | us ) down | 's let me down | has let me down | cancelled | canceled | never showed | never turned up | did not show | did not turn up | pulled out | went bust | 's gone bust | has gone bust | has shut | have shut | 's shut | shut down | have closed | has closed | went under | put the price up | wants double | is off sick | 's off sick | can not make it | can not come | stopped the job | red tagged | failed (?: me | us | it | the ) | has failed | condemned ) (?<rest> <any>* )",
+      "^<lead>* (?<subject> <any>{1,5}? ) (?: (?: will not | would not | 'll not | does not | did not ) (?: have | allow | let | hear of | sign | pass | wear | come | deliver | sell | touch | insure | lift | approve | accept | take | cut | weld | do ) | says no (?: $ | to ) | said no (?: $ | to ) | say no (?: $ | to ) | has said no | refused | refuses | have refused | has refused | was not happy | is not happy | 's not happy | were not happy | knocked (?: us | me | it ) back | turned (?: us | me | it ) down | shook (?: his | her | their ) head | shakes (?: his | her | their ) head | let (?: me | us ) down | 's let me down | has let me down | cancelled | canceled | never showed | never turned up | did not show | did not turn up | pulled out | went bust | 's gone bust | has gone bust | has shut | have shut | 's shut | shut down | have closed | has closed | went under | put the price up | wants double | is off sick | 's off sick | can not make it | can not come | stopped the job | red tagged | failed (?: me | us | it | the ) | has failed | condemned ) (?<rest> <any>* )",
     ),
     (found, said) => {
       const subject = found.part('subject');
@@ -67,11 +67,56 @@ export const HARM_RULES: readonly StatementRule[] = [
   ),
   problem(
     '<goods> are not to be had',
-    '(?: back ordered | backordered | on back order | out of stock | sold out | discontinued | lost in the (?: post | mail ) | gone astray | went astray | lost in transit | not to be had | stuck in customs | stuck at customs | stuck in port | held up (?: at | in | by ) | nowhere to be (?: found | had ) | not in stock | none (?: till | until | left | to be had | anywhere ) | got none | have none | has none | no longer made | stopped making | do not make <any>{1,4}? any more | no sign of | not a sign of | no word from | never arrived | never turned up | never came | has not turned up | have not turned up | has not shown up | gone missing | went missing | did not arrive | did not turn up | did not come | short delivered | a (?: day | week | month | fortnight ) late | weeks late | days late | late again | went up (?: in price )? by | gone up to | doubled in price )',
+    '(?: back ordered | backordered | on back order | out of stock | sold out | discontinued | lost in the (?: post | mail ) | gone astray | went astray | lost in transit | not to be had | stuck in customs | stuck at customs | stuck in port | held up (?: at | in | by ) | nowhere to be (?: found | had ) | not in stock | none (?: till | until | left | to be had | anywhere ) | got none | have none | has none | no longer made | stopped making | do not make <any>{1,4}? any more | no sign of | not a sign of | no word from | never arrived | never turned up | never came | has not turned up | have not turned up | has not shown up | gone missing | went missing | did not arrive | did not turn up | did not come | short delivered | late again | went up (?: in price )? by | gone up to | doubled in price )',
     (found, said) =>
-      !/ (?:rust|rot|leaks?|damp|water|trouble|cracks?|life|wear|movement|worm|mould|moisture|strangers?|him|her|kids)\//.test(
+      !/ (?:seeing|rust|rot|leaks?|damp|water|trouble|cracks?|life|wear|movement|worm|mould|moisture|strangers?|him|her|kids)\//.test(
         said.code.slice(said.codeStarts[Math.min(found.to, said.words.length - 1)] ?? 0),
       ) && !/ (?:now|finally|last)\/\w* (?:here|arrived)\//.test(said.code),
+  ),
+  problem(
+    '<thing> went in the wrong way round',
+    phrase(
+      `(?: 's | is | are | was | were | been | put | hung | fitted | went | gone | goes | sits | mounted | installed | wired | glued | came | laid | screwed | bolted ) (?: <any> ){0,3}? (?: upside down | back to front | inside out | backwards | the wrong way | wrong way round | arse about face | handed wrong | mirrored )`,
+    ),
+    (found, said) =>
+      !has(found.words, 'N') &&
+      !/ (?:turn|turned|flip|flipped|lie|lay|lying|worked|hanging\/\w* upside|my\/\w* head)\//.test(
+        said.code,
+      ),
+  ),
+  problem(
+    'there is <ill> at <thing>',
+    phrase(
+      `there (?: 's | is | are | was | were ) (?: <adverb> | still | a | an | some | the | more | this | <number> | wet | damp | little | big | great | slight | small | bit of | whole )* (?: <plain> )? <ill> (?: in | at | on | under | behind | along | across | from | all | everywhere | round | around | between | through | by | down | somewhere | inside | again | where | near | off ) `,
+    ),
+    (found, said) =>
+      !has(found.words, 'N') &&
+      !WELL.test(said.code) &&
+      !/ (?:no|for|enough|mil|mm|inch|drilled)\/\w* (?:holes?|water|draughts?|air)?/.test(said.code),
+  ),
+  problem(
+    'it lets <water> in',
+    phrase(
+      `^<lead>* (?<subject> <plain>{1,6}? ) (?: 's | is | are | has | have | keeps )? (?: let | lets | letting ) (?: in | water in | the rain in | the water in | the wet in | rain in | the wind in | the weather in | the damp in | a <any>{1,3} in | go )`,
+    ),
+    (found, said) =>
+      subjectIsThing(found) && !has(found.words, 'N') && !/ (?:light|sun|air|fresh)\//.test(said.code),
+  ),
+  problem(
+    'I hit <rock>',
+    phrase(
+      `^<lead>* (?: (?: i | we | he | they | the <plain>{1,2}? ) (?: 've | have | 's | has )? )? <adverb>* (?: hit | struck | ran into | found | met | went through ) (?: <adverb> | a | an | the | solid | old | some | more | big | live )* (?: rock | bedrock | ledge | clay | groundwater | water | roots | root | boulder | boulders | pipe | cable | drain | gas main | water main | nail | nails | knot | shake | crossmember | rebar | slab | footing | asbestos | lead paint | dry rot | wet rot | rot | woodworm )`,
+    ),
+    (found, said) =>
+      !has(found.words, 'N') &&
+      !WELL.test(said.code) &&
+      !/ (?:found|met)\/\w* (?:a|the|an)\/\w* (?:pipe|cable|nail|nails|water|slab|drain)/.test(said.code),
+  ),
+  problem(
+    'the <label> lies',
+    phrase(
+      `(?: sheet | label | book | drawing | drawings | plate | advert | listing | tape | plan | plans | gauge | dial | template | spec | box | manual | packet | scales | website | invoice ) (?: lies | lied | lying | is lying | 's lying | was lying | is wrong | was wrong | were wrong | are wrong | 's wrong | is out | is telling lies )`,
+    ),
   ),
   problem(
     'they sent <other goods>',
@@ -131,7 +176,7 @@ export const HARM_RULES: readonly StatementRule[] = [
       )
         return false;
       if (
-        /^(?:finished|gone off|walked|shot|stuffed|lying|let go|came off|come off|cut out|gone through|gone hard|had it|fried|painted in|came away|come away|fell over)$/.test(
+        /^(?:finished|cuts out|gone off|walked|shot|stuffed|lying|let go|came off|come off|cut out|gone through|gone hard|had it|fried|painted in|came away|come away|fell over)$/.test(
           verb,
         )
       ) {
@@ -144,6 +189,7 @@ export const HARM_RULES: readonly StatementRule[] = [
         if (verb === 'came off' || verb === 'come off' || verb === 'came away' || verb === 'come away')
           return / (?:in\/\w* my|with\/\w* it|on\/\w* me|again)\//.test(said.code);
         if (verb === 'had it') return / (?:'s|has|have)\/\w* (?:\S+ )?had\/\w* it\/\w*$/.test(said.code);
+        if (/^cuts? out$/.test(verb) && / (?:and|at)\/\w* \S+\/\w*[PQ]/.test(said.code)) return false;
         if (verb === 'cut out')
           return (
             !/ (?:the|a|with|of|for)\//.test(

@@ -14,9 +14,12 @@ export const MADE_IN_VAIN_RULES: readonly StatementRule[] = [
   problem(
     'so much for <thing>',
     phrase(
-      `^<lead>* (?: so much for | there goes | there go | that does for | that did for | that puts paid to | that 's done for | that 's put paid to | that 's the end of | that finishes | that kills | that sinks | that scuppers | bang goes | bye bye | back to square one with | back to the drawing board for ) (?: the | my | our | all | those | that | his | her | both ) (?<object> <any>+ )`,
+      `^<lead>* <adverb>* (?: so much for | much for | there goes | there go | that does for | that did for | that puts paid to | that 's done for | that 's put paid to | that 's the end of | that finishes | that kills | that sinks | that scuppers | bang goes | bye bye | back to square one with | back to the drawing board for ) (?: the | my | our | all | those | that | his | her | both ) (?<object> <any>+ )`,
     ),
-    (found, said) => !has(found.words, 'N') && !/ (?:plan|idea|dream|peace|quiet|rumour)\//.test(said.code),
+    (found, said) =>
+      (found.words[0]?.lower !== 'much' || said.opener === 'so') &&
+      !has(found.words, 'N') &&
+      !/ (?:plan|idea|dream|peace|quiet|rumour)\//.test(said.code),
   ),
   problem(
     'makes scrap of <thing>',
@@ -59,8 +62,7 @@ export const MADE_IN_VAIN_RULES: readonly StatementRule[] = [
       "^(?: <lead> )* (?<subject> (?: the | my | all the | every | those | both | each | <det> ) (?: <plain> ){1,5}? | (?: they | it ) ) (?: 's | is | are | 're | will be | 'll be ) (?: now )? (?: <adverb> | every one | all | each )* (?: <number> | <unit> | a | an | half | and )+ (?: too )? (?: long | short | wide | narrow | tall | high | low | deep | shallow | thick | thin | fat | over | under | out | proud | shy | adrift | skinny ) (?: now | too | again )* $",
     ),
     (found, said) =>
-      (/\b(?:so|now)\b/.test(said.opener) ||
-        / (?:now|so|fat|adrift|short|out|low|skinny|shy)\//.test(said.code)) &&
+      (/\bnow\b/.test(said.opener) || / (?:now|fat|adrift|short|out|low|skinny|shy)\//.test(said.code)) &&
       !/ (?:i|we)\//.test(said.code) &&
       !WELL.test(said.code) &&
       !has(found.words, 'N'),

@@ -12,7 +12,7 @@ import type { Said } from './words.ts';
 
 /** A judgement that makes a snag of the words before it. */
 const VERDICT = phrase(
-  "^<lead>* (?: (?: that | which | it | this ) (?: 's | is ) (?: <adverb> | right )* (?: a | an | the )? (?: problem | snag | no good | not good | no use | trouble | nuisance | disaster | mess | pain | bummer | right mess | bit of a problem | miles out | not right | not great | not ideal | not on | not enough | not going to work ) | (?: that | it | which ) (?: will not | is not going to ) (?: do | work | wash ) | no good | over | nope | not good | not good enough (?: by <any>{1,4} | for <any>{1,4} )? | (?: too | way too | far too ) <any> | it 's (?: thin | short | tight | shy | narrow | undersize | proud | slack | loose ) | not enough | not even close | she 'd scrape | it 'd scrape | that 'll never <any> ) (?: at all | is it | then | either | now )* $",
+  "^<lead>* (?: (?: that | which | it | this )? (?: 's | is ) (?: <adverb> | right )* (?: a | an | the )? (?: problem | snag | no good | not good | no use | trouble | nuisance | disaster | mess | pain | bummer | right mess | bit of a problem | miles out | not right | not great | not ideal | not on | not enough | not going to work ) | (?: that | it | which ) (?: will not | is not going to ) (?: do | work | wash ) | no good | over | nope | not good | not good enough (?: by <any>{1,4} | for <any>{1,4} )? | (?: too | way too | far too ) <any> | it 's (?: thin | short | tight | shy | narrow | undersize | proud | slack | loose ) | not enough | not even close | she 'd scrape | it 'd scrape | that 'll never <any> ) (?: at all | is it | then | either | now )* $",
 );
 
 const TOO = `(?: fat | wide | narrow | tall | short | long | high | low | heavy | light | tight | thick | thin | big | small | deep
@@ -424,7 +424,10 @@ const FAULT_RULES: readonly StatementRule[] = [
     phrase(
       "^<lead>* (?<subject> <number> <any>{0,5}? | <any>{1,6}? (?: 's | is | are | comes out | came out ) <number> <any>{0,4}? ) (?: too much | over | short | shy | under | adrift | out ) $",
     ),
-    (_, said) => / (?:short|adrift|too)\//.test(said.code) && !/ (?:call|say)\//.test(said.code),
+    (_, said) =>
+      / (?:short|adrift|too|'s|is)\//.test(said.code) &&
+      !/ (?:(?:'s|is)\/\w* out|left\/\w* over)\//.test(said.code) &&
+      !/ (?:call|say)\//.test(said.code),
   ),
   problem(
     'it fouls <thing>',

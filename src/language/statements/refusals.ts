@@ -57,7 +57,13 @@ export const REFUSAL_RULES: readonly StatementRule[] = [
         )
       )
         return false;
-      if (has(subject, 'J') || has(subject, 'E') || /^(?:not|so)$/.test(first)) return false;
+      if (
+        subject.every(({ classes }) => /[AL]/.test(classes)) ||
+        has(subject, 'J') ||
+        has(subject, 'E') ||
+        /^(?:not|so)$/.test(first)
+      )
+        return false;
       const verb = found.part('verb')[0];
       const base = (verb?.lower ?? '').replace(/ing$|ed$|s$/, '');
       const after = found.part('rest')[0]?.lower ?? '';
@@ -108,6 +114,20 @@ export const REFUSAL_RULES: readonly StatementRule[] = [
           )
         : true;
     },
+  ),
+  problem(
+    'and it would not',
+    phrase(
+      `^<lead>* (?: it | they | she | <det> <plain>{1,3}? ) (?: would | will | did | does | could | can ) (?: not | never ) (?: <adverb> | have it | budge | go | play | play ball | have any of it | shift )* $`,
+    ),
+    (_, said, scene) =>
+      neighbour(scene, said, -1) !== undefined && !/\b(?:if|so|unless|until)\b/.test(said.opener),
+  ),
+  problem(
+    'would it heck',
+    phrase(
+      `(?: would | will | does | did | can | could ) (?: it | they | she | i ) (?: heck | hell | buggery | bother | thump | 'eck )`,
+    ),
   ),
   problem(
     '<thing> does not like <it>',

@@ -24,6 +24,9 @@ export const SCRAP_RULES: readonly StatementRule[] = [
       !has(found.words, 'N') &&
       !WELL.test(said.code) &&
       !said.words.some(({ classes }) => /[bG]/.test(classes) && !/[FfXx]/.test(classes)) &&
+      !/ (?:my|your|me|his)\/\w* (?:hair|hands|eyes|head|back|ears|tea|boots|lungs|nose|neck|socks)\/| (?:mil|mill|mm|inch)\/\w* holes?\//.test(
+        said.code,
+      ) &&
       !/^(?:for|with|to|in|on|the|no|put|cut|drill|drilled|i|we|past|down|out|off)$/.test(first)
     );
   }),
@@ -66,6 +69,12 @@ export const SCRAP_RULES: readonly StatementRule[] = [
         rest.length > 0
       )
         return false;
+      if (
+        /ing$/.test(verb) &&
+        !/^(?:dripping|leaking|weeping|seeping|sopping|soaking|rubbing|binding|slipping)$/.test(verb)
+      )
+        return false;
+      if (/^(?:bent|split)$/.test(verb) && next?.lower === 'in') return false;
       if (/^(?:short|loose|proud|hollow|soft|rough|scrap)$/.test(verb)) return false;
       if (/ (?:not|no)\/\w*/.test(said.code) && !/enough|humming/.test(said.code)) return false;
       if (

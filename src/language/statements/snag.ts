@@ -37,7 +37,7 @@ export const problem = (name: string, pattern: Phrase | string, guard: Guard = (
     return { ...(fields === true ? {} : fields), ...(cause ? { cause } : {}) };
   });
 
-const SUPPOSED = / (?:would|could|might|may|used|never)\//;
+const SUPPOSED = / (?:would|could|might|may|used|never)\/(?!\w* not\/\w*$)/;
 
 /** "..., because there's an earth fault", "..., I reckon it's the bearing": what the speaker suspects. */
 function causeOf(said: Said, scene: Scene): string | undefined {
