@@ -6,7 +6,7 @@ const set = (words: string) => new Set(words.trim().split(/\s+/));
 
 /** Weather, beasts and thieves: what they do to a build is harm. */
 export const HARMERS = set(`
-frost rain wind gale gales storm storms snow hail lightning flood floods tide surge sun heat damp salt mouse mice rat rats squirrel
+frost rain wind gale gales storm storms snow hail lightning flood floods tide surge sun damp salt mouse mice rat rats squirrel
 squirrels bird birds pigeon pigeons swallow swallows jackdaw jackdaws starlings wasp wasps bees hornets ant ants termite termites
 beetle beetles worm moths bats fox foxes badger badgers deer rabbit rabbits goat goats sheep cow cows horse bear bears raccoon
 raccoons possum possums baboons monkeys gophers groundhog woodchuck woodpecker skunk thief thieves vandals burglars stone branch tree

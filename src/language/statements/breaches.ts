@@ -1,5 +1,5 @@
 /** Figures that break a limit said before, where the talk around them owns up to it: "And what did the man say?" */
-import type { Attribute, FigureNote, KnownLimit } from '../notes.ts';
+import type { Attribute, FigureNote, KnownLimit, ReadContext } from '../notes.ts';
 import { wordTable } from '../word-table.ts';
 import { type Draft, firstWord, type Scene } from './draft.ts';
 import type { Said } from './words.ts';
@@ -72,7 +72,7 @@ const REACH: ReadonlySet<Attribute> = new Set<Attribute>([
 export function readBreaches(
   scene: Scene,
   figures: readonly FigureNote[],
-  limits: readonly KnownLimit[],
+  { knownLimits: limits = [], knownFigures: known = [] }: Pick<ReadContext, 'knownLimits' | 'knownFigures'>,
   told: readonly Draft[],
 ): readonly Draft[] {
   const here = figures.filter((figure) => isSided(figure.bound)) as readonly (FigureNote & KnownLimit)[];
@@ -82,6 +82,8 @@ export function readBreaches(
   for (const figure of figures) {
     if (isSided(figure.bound) || figure.bound === 'between' || figure.limit || READINGS.has(figure.dimension))
       continue;
+    // Said before and said again: it was no news then.
+    if (known.some(({ value, unit }) => value === figure.value && unit === figure.unit)) continue;
     const clause = clauseAt(scene, figure.span.start);
     if (!clause || scene.unreal.has(clause.index)) continue;
     if ([clause.index, clause.index + 1, clause.index - 1].some((index) => taken.has(index))) continue;
@@ -120,12 +122,25 @@ function clauseAt(scene: Scene, offset: number): Said | undefined {
   return clause && clause.start <= offset ? clause : undefined;
 }
 
-function breaks(figure: FigureNote, limit: KnownLimit): boolean {
-  if (limit.dimension !== figure.dimension || limit === (figure as unknown)) return false;
+/** Whether a figure is so little past a limit that it can hardly be of another thing. */
+function isClose(figure: FigureNote, limit: KnownLimit): boolean {
+  const share = shareOf(figure, limit);
+  return share !== undefined && share > 0.9 && share < 1.1;
+}
+
+/** How much of a limit a figure is; undefined for units that do not compare. */
+function shareOf(figure: FigureNote, limit: KnownLimit): number | undefined {
   const one = PLAIN[figure.unit];
   const other = PLAIN[limit.unit];
-  if (one === undefined || other === undefined || limit.value === 0) return false;
-  const share = (figure.value * one) / (limit.value * other);
+  return one === undefined || other === undefined || limit.value === 0
+    ? undefined
+    : (figure.value * one) / (limit.value * other);
+}
+
+function breaks(figure: FigureNote, limit: KnownLimit): boolean {
+  if (limit.dimension !== figure.dimension || limit === (figure as unknown)) return false;
+  const share = shareOf(figure, limit);
+  if (share === undefined) return false;
   return limit.bound === 'at-most' ? share > 1.002 && share < NEAR.over : share < 0.998 && share > NEAR.under;
 }
 
@@ -137,7 +152,7 @@ function isOwnedUp(scene: Scene, clause: Said, figure: FigureNote, limit: KnownL
   const after = restOf(scene, clause);
   if (CONTENT.test(clause.code) || after.some((next) => CONTENT.test(next.code))) return false;
   const alludes = after.some((next) => ALLUDES.test(next.code)) || alludesAfter(clause, figure);
-  if (!same && !kin) return alludes;
+  if (!same && !kin && !alludes && !isClose(figure, limit)) return false;
   const regrets = after.some((next) => REGRETS.test(next.code)) || REGRETS.test(clause.code);
   const draws = after.some((next) => FOLLOWS.test(next.opener));
   return alludes || regrets || draws;

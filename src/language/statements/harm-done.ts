@@ -11,7 +11,7 @@ export const HARM_RULES: readonly StatementRule[] = [
   problem(
     '<weather or beast> <did> <thing>',
     phrase(
-      `(?: ^<lead>* | ^<day>? <lead>* | and | , | overnight | yesterday | night | morning )? (?<subject> (?: a | an | the | some | that | those | last <any> )+ <plain>{0,2}? <harmer> | ^<lead>* (?: <plain> )? <harmer> ) (?: 's | has | have | 've | had )? (?: <adverb> | gone and | been and | been )* (?<verb> !<prep> !<det> !<pronoun> (?: <plain> | did | got | took | came ) ) (?<rest> <any>+ )`,
+      `(?: ^<lead>* | ^<day>? <lead>* | and | , | overnight | yesterday | night | morning )? (?<subject> (?: a | an | the | some | that | those | last <any> )+ <plain>{0,2}? <harmer> | ^<lead>* (?: <plain> )? <harmer> ) (?: 's | has | have | 've | had )? (?: <adverb> | gone and | been and | been )* (?<verb> <did> | <done> | <fails> | did | got | took | came | threw | ate | bit | dug | blew | bored | made | shat | peed | nested | at | eaten | gnawed | chewed | stolen | ruined | wrecked | found | left | lifted | knocked | brought | wore | worn | gone ) (?<rest> <any>+ )`,
     ),
     (found, said) => {
       const verb = found.part('verb')[0]?.lower ?? '';
@@ -100,7 +100,9 @@ export const HARM_RULES: readonly StatementRule[] = [
       `^<lead>* (?<subject> <plain>{1,6}? ) (?: 's | is | are | has | have | keeps )? (?: let | lets | letting ) (?: in | water in | the rain in | the water in | the wet in | rain in | the wind in | the weather in | the damp in | a <any>{1,3} in | go )`,
     ),
     (found, said) =>
-      subjectIsThing(found) && !has(found.words, 'N') && !/ (?:light|sun|air|fresh)\//.test(said.code),
+      subjectIsThing(found) &&
+      !has(found.words, 'N') &&
+      !/ (?:light|sun|air|fresh|finally|go\/\w* (?:after|of))\//.test(said.code),
   ),
   problem(
     'I hit <rock>',
@@ -121,7 +123,7 @@ export const HARM_RULES: readonly StatementRule[] = [
   problem(
     'they sent <other goods>',
     phrase(
-      `(?: sent | supplied | delivered | shipped | posted | brought | sold | gave | cut | arrived | came | turned up | come | comes ) (?: me | us | in | as | out | through )? (?: <adverb> | all | two | <number> | in )* (?: metric | imperial | left handed | left-handed | right handed | right-handed | one short | two short | half the | half of | two left | two right | the wrong | interior | untreated | warped | wet | bent | chipped | cracked | broken | short | in bits | in pieces | two different | different <any> | odd <any> | without | with no | with (?: a | one | two )? <plain>{0,3}? (?: missing | dent | crack | chip | scratch | hole | broken | cracked | bent ) )`,
+      `(?: sent | supplied | delivered | shipped | posted | brought | sold | gave | cut | arrived | came | turned up | come | comes ) (?: me | us | in | as | out | through )? (?: <adverb> | all | two | <number> | in )* (?: metric | imperial | left handed | left-handed | right handed | right-handed | one short | two short | half the | half of | two left | two right | the wrong | interior | untreated | warped | wet | chipped | in bits | in pieces | two different | different <any> | odd <any> | without | with no | with (?: a | one | two )? <plain>{0,3}? (?: missing | dent | crack | chip | scratch | hole | broken | cracked | bent ) )`,
     ),
     (found, said) =>
       !has(found.words, 'N') && !/ (?:i|we)\/\w* (?:cut|brought|sold|gave|supplied)\//.test(said.code),
@@ -187,9 +189,13 @@ export const HARM_RULES: readonly StatementRule[] = [
             ) && !/ (?:now|nearly|almost)\//.test(said.code)
           );
         if (verb === 'came off' || verb === 'come off' || verb === 'came away' || verb === 'come away')
-          return / (?:in\/\w* my|with\/\w* it|on\/\w* me|again)\//.test(said.code);
+          return / (?:in\/\w* my\/\w* hands?|with\/\w* it|on\/\w* me|again)\//.test(said.code);
         if (verb === 'had it') return / (?:'s|has|have)\/\w* (?:\S+ )?had\/\w* it\/\w*$/.test(said.code);
-        if (/^cuts? out$/.test(verb) && / (?:and|at)\/\w* \S+\/\w*[PQ]/.test(said.code)) return false;
+        if (
+          /^cuts? out$/.test(verb) &&
+          / (?:and|at)\/\w* \S+\/\w*[PQ]|out\/\w* now\/| all\/\w* cut\//.test(said.code)
+        )
+          return false;
         if (verb === 'cut out')
           return (
             !/ (?:the|a|with|of|for)\//.test(

@@ -65,7 +65,7 @@ export const MISFIT_RULES: readonly StatementRule[] = [
   ),
   problem(
     '<much> of <play>',
-    '(?<much> <number> <plain>{0,3}? <unit>? ) of (?: <adverb> | a | some )* (?: hollow | wear | play | slop | twist | bow | runout | run-out | rust | lift | sag | wind | backlash | flex | crown | belly | movement | float | slack | droop | lean | error | wobble | rock | daylight | misalignment | drop | hump | cup | dip )',
+    '(?<much> <number> <plain>{0,3}? <unit>? ) of (?: <adverb> | a | some )* (?: hollow | wear | play | slop | twist | bow | runout | run-out | rust | sag | wind | backlash | flex | crown | belly | movement | float | slack | droop | lean | error | wobble | rock | misalignment | drop | hump | cup | dip )',
     (found, said) =>
       has(found.part('much'), 'Q') &&
       !saying(
@@ -178,7 +178,12 @@ export const MISFIT_RULES: readonly StatementRule[] = [
     "(?: leaves | leave | left | only got | 've only <any>? | has only | have only | there 's only | there are only | is only | 's only ) (?: me | us )? (?: only )? <number>",
     (_, said, scene) => {
       const next = following(said, scene);
-      return next !== undefined && matches(WANTS_MORE, next) && !/\b(?:so|because|if)\b/.test(next.opener);
+      return (
+        next !== undefined &&
+        matches(WANTS_MORE, next) &&
+        (has(next.words, 'Q') || saying(next, / (?:enough|more|least|twice|double)\//)) &&
+        !/\b(?:so|because|if)\b/.test(next.opener)
+      );
     },
   ),
   problem(
@@ -267,7 +272,13 @@ export const MISFIT_RULES: readonly StatementRule[] = [
         return { kind: 'problem', from: said.index, to: found.index, start: said.start, end: found.end };
       const turns =
         /^(?:but|and|when|only)$/.test(next.opener) || next.sentence !== said.sentence || next.afterPause;
-      if (!turns || !matches(TURNS_OUT, next)) return undefined;
+      if (
+        !turns ||
+        !matches(TURNS_OUT, next) ||
+        /\bso\b/.test(next.opener) ||
+        saying(next, / to\/\w* \S+\/\w*B/)
+      )
+        return undefined;
       const differs =
         /^(?:but|when|only)$/.test(next.opener) ||
         (has(said.words, 'Q') && has(next.words, 'Q')) ||
@@ -299,7 +310,15 @@ export const MISFIT_RULES: readonly StatementRule[] = [
   {
     name: 'the rule says <this>',
     read: (said, scene) => {
-      if (scene.unreal.has(said.index) || !matches(RULE_SAYS, said)) return undefined;
+      // "The book wants at least eighteen" lays a rule down; "the book says eighteen" holds a size against it.
+      if (
+        scene.unreal.has(said.index) ||
+        !matches(RULE_SAYS, said) ||
+        saying(said, / (?:at\/\w* (?:least|most)|minimum|maximum)\//)
+      )
+        return undefined;
+      const after = neighbour(scene, said, 1);
+      if (after && has(after.words, 'Q') && saying(said, / what\/\w* (?:did|do)\//)) return undefined;
       const before = scene.said[said.index - 1];
       if (!before || before.sentence < said.sentence - 1 || scene.unreal.has(before.index)) return undefined;
       const sized = [before, scene.said[said.index - 2]].some(

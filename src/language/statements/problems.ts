@@ -97,7 +97,10 @@ const FAULT_RULES: readonly StatementRule[] = [
     ),
     (found, said, scene) => {
       const subject = found.part('subject');
-      if (!isNothingOfOurs(subject) || has(subject.slice(-1), 'Q')) return false;
+      // "Three eighths won't hold a screw": a size weighed, and no thing that fails.
+      const weighed = has(subject.slice(0, 1), 'Q') && has(subject.slice(-1), 'U');
+      if (!isNothingOfOurs(subject) || has(subject.slice(-1), 'Q') || weighed) return false;
+      if (/ (?:without|close\/\w*$|when)\/?/.test(said.code)) return false;
       // "can't work in metres": people, unless a thing is named.
       const scrap = scene.said[said.index - 1];
       const named =
@@ -279,13 +282,20 @@ const FAULT_RULES: readonly StatementRule[] = [
   ),
   problem(
     '<thing> slopes <away>',
-    '^<lead>* (?<subject> <plain>{1,6}? ) <adverb>* (?: slopes | leans | tilts | bows | dips | rocks | sits proud | sits low | sits high | bellies | runs off | runs out | wanders | drops away | pulls to | falls away | tapers | bulges | gapes ) (?<rest> <any>* )',
-    (found) => subjectIsThing(found) && !has(found.words, 'N') && found.part('rest').length < 6,
+    '^<lead>* (?<subject> <plain>{1,6}? ) <adverb>* (?: slopes | leans | tilts | bows | dips | rocks | sits proud | bellies | runs off | runs out | wanders | drops away | pulls to | falls away | tapers | bulges | gapes ) (?<rest> <any>* )',
+    (found) =>
+      subjectIsThing(found) &&
+      !has(found.words, 'N') &&
+      found.part('rest').length < 6 &&
+      found.part('subject')[0]?.lower !== 'it',
   ),
   problem(
     '<thing> <fails> over time',
     "^<lead>* (?<subject> <plain>{1,6}? ) (?: 's | is | are | has | have | 've )? <adverb>* (?: opened up | opening up | came apart | coming apart | fell apart | falling apart | gave out | gave up | packed up | packed in | conked out | died on me | let me down | backing up | taking on water | letting in | letting water | letting rain | coming away | come away | coming loose | come loose | come adrift | worked loose | working loose | burning | blowing | eating | chewing | losing | dropping out | cutting out | playing up | acting up | on its last legs | past saving | beyond saving | had it $ | seen better days | in bits | in pieces | in tatters | falling to bits | rock hard | like rock | mush | like mush | punky | pulp | mashed | condemned | ruined | a mess | like a banana | nowhere near | all over the place | all over the shop | not happy | not having it | grinding | squealing | knocking | banging | hunting | racing | overheating | fogging | sweating )",
-    (found) => subjectIsThing(found) && !has(found.words, 'N'),
+    (found, said) =>
+      subjectIsThing(found) &&
+      !has(found.words, 'N') &&
+      !/ (?:me|us)\/\w* (?:alive|up)\/| up\/\w* to\/\w* \S+\/\w*Q| nearly\//.test(said.code),
   ),
   problem(
     '<thing> went off in <pot>',
@@ -308,6 +318,7 @@ const FAULT_RULES: readonly StatementRule[] = [
         return undefined;
       const before = scene.said[said.index - 1];
       if (!before || scene.unreal.has(before.index)) return undefined;
+      if (/^(?: \S+\/\w*L\w*)* nope\//.test(said.code) && !has(before.words, 'Q')) return undefined;
       const first = scene.said.find((clause) => clause.sentence === before.sentence) as Said;
       const from =
         before.sentence === said.sentence ? before : before.index - first.index <= 2 ? first : before;

@@ -74,7 +74,7 @@ export function readStatements(
   const trace: TraceStep[] = [];
   const found: Draft[] = [...readGates(scene), ...said.flatMap((clause) => readClause(clause, scene))];
   const problems = found.filter((each) => each.kind === 'problem');
-  found.push(...readBreaches(scene, figures, context.knownLimits ?? [], problems));
+  found.push(...readBreaches(scene, figures, context, problems));
   const drafts = refine(found, scene, trace);
   for (const each of drafts) {
     trace.push({

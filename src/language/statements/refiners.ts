@@ -313,6 +313,33 @@ const oneChoice: Refiner = {
   },
 };
 
+/** "It won't come off, the coupling's frozen solid": one snag, told in two clauses that follow on. */
+const oneSnag: Refiner = {
+  name: 'one snag told twice',
+  refine: (drafts, scene, drop) => {
+    const snags = drafts.filter(isKind('problem')).sort((a, b) => a.start - b.start);
+    const gone = new Set<Draft>();
+    const grown = new Map<Draft, Draft>();
+    for (let k = 1; k < snags.length; k++) {
+      const second = snags[k] as Draft;
+      const original = snags[k - 1] as Draft;
+      const first = grown.get(original) ?? original;
+      const [here, next] = [scene.said[first.to], scene.said[second.from]];
+      if (!here || !next || here.sentence !== next.sentence || second.from - first.to > 1) continue;
+      // "and the pump leaks": a snag of its own.
+      if (
+        /\b(?:and|but)\b/.test(next.opener) &&
+        !/^(?:it|they|that|this|she|he)$/.test(next.words[0]?.lower ?? '')
+      )
+        continue;
+      gone.add(original);
+      grown.set(second, mergeInto({ ...second, start: first.start, from: first.from }, first));
+      drop(original, 'the next words go on with the same snag', true);
+    }
+    return drafts.filter((each) => !gone.has(each)).map((each) => grown.get(each) ?? each);
+  },
+};
+
 /** In this order: gates and vows settle what a clause is before the looser readings are weighed. */
 const REFINERS: readonly Refiner[] = [
   leaningGate,
@@ -325,6 +352,7 @@ const REFINERS: readonly Refiner[] = [
   intention,
   oneDelivery,
   oneChoice,
+  oneSnag,
 ];
 
 export function refine(drafts: readonly Draft[], scene: Scene, trace: TraceStep[]): readonly Draft[] {

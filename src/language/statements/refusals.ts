@@ -75,11 +75,12 @@ export const REFUSAL_RULES: readonly StatementRule[] = [
       if (next && /\b(?:until|till|unless|before|once|if)\b/.test(next.opener)) return false;
       if (
         /\b(?:so|because|since|which|as)\b/.test(said.opener) &&
-        / (?:it|they|she|water|rain)\//.test(` ${first}/`)
+        (/^(?:it|they|she|water|rain)$/.test(first) ||
+          / (?:water|rain|damp|wind|frost|snow|mice|nobody|dust)\//.test(said.code))
       )
         return false;
       if (
-        / (?:yet|until|till|before|so|today|tomorrow|any\/\w* more\/\w* trouble|any\/\w* bother)\//.test(
+        / (?:yet|until|till|before|so|today|tomorrow|below|without|any\/\w* more\/\w* trouble|any\/\w* bother)\//.test(
           said.code,
         )
       )
@@ -114,6 +115,12 @@ export const REFUSAL_RULES: readonly StatementRule[] = [
           )
         : true;
     },
+  ),
+  problem(
+    'she is <leaking>',
+    phrase(
+      `^<lead>* she (?: 's | is | was ) <adverb>* (?: <plain>{0,2}? ) (?: leaking | sinking | listing | smoking | misfiring | overheating | making water | taking on | rotten | rusty | rusted | seized | out of | down by the | not <any>{0,2}? (?: square | level | plumb | straight | true | right | happy | running | starting | firing | charging | floating | sitting ) | too <size> )`,
+    ),
   ),
   problem(
     'and it would not',

@@ -23,6 +23,7 @@ export const problem = (name: string, pattern: Phrase | string, guard: Guard = (
   phraseRule('problem', name, pattern, (found, said, scene) => {
     if (
       silent(said, scene) ||
+      PAST_DOING.test(said.code) ||
       SUPPOSED.test(
         found.words
           .slice(0, found.words.length - found.part('rest').length)
@@ -37,7 +38,9 @@ export const problem = (name: string, pattern: Phrase | string, guard: Guard = (
     return { ...(fields === true ? {} : fields), ...(cause ? { cause } : {}) };
   });
 
-const SUPPOSED = / (?:would|could|might|may|used|never)\/(?!\w* not\/\w*$)/;
+/** "Tape was sagging": how it was, before or while something was done about it. */
+const PAST_DOING = / (?:was|were)\/\w* (?:\S+\/\w*A\w* )*\S+ing\//;
+const SUPPOSED = /(?<! you\/\w*) (?:would|could|might|may|used)\/(?!\w* not\/\w*$)/;
 
 /** "..., because there's an earth fault", "..., I reckon it's the bearing": what the speaker suspects. */
 function causeOf(said: Said, scene: Scene): string | undefined {
@@ -60,10 +63,18 @@ function ownWords(subject: readonly Word[]): readonly Word[] {
   return at > 0 ? subject.slice(0, at) : subject;
 }
 
+/** Of a person's life and body, and no part of the build. */
+const OF_LIFE =
+  /^(?:wrist|wrists|thumb|hair|boots|trousers|jumper|gloves|phone|kettle|telly|sofa|dinner|lunch|tea|laptop|camera|tripod|memo|weekend|mosquitoes|midges|skeeters|flies|weather)$/;
+
 /** Whether the words name a thing and no person, nobody and no day of the speaker's life. */
 export const isNothingOfOurs = (subject: readonly Word[]): boolean => {
   const own = ownWords(subject);
-  return !own.some((word) => NOT_MINE.test(word.lower)) && !has(own, 'N') && !has(own, 'J');
+  return (
+    !own.some((word) => NOT_MINE.test(word.lower) || OF_LIFE.test(word.lower)) &&
+    !has(own, 'N') &&
+    !has(own, 'J')
+  );
 };
 
 export const subjectIsThing = (found: Found) => {
