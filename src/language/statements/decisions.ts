@@ -1,74 +1,10 @@
-import {
-  type Draft,
-  draft,
-  firstWord,
-  isReason,
-  isSubordinate,
-  neighbour,
-  phraseRule,
-  type Scene,
-  type StatementRule,
-} from './draft.ts';
-import { type Found, matches, type Phrase, phrase } from './phrase.ts';
+import { CHOICE_RULES } from './choices.ts';
+import { chosen, chosenHere as decision, silent } from './decision-rule.ts';
+import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
+import { type Found, matches, phrase } from './phrase.ts';
 import { supportOf } from './support.ts';
 import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
-
-type Fields = Partial<Omit<Draft, 'kind' | 'rule'>>;
-
-const silent = (said: Said, scene: Scene) =>
-  scene.unreal.has(said.index) ||
-  said.asks ||
-  isSubordinate(said) ||
-  isReason(said) ||
-  /\bwhich\b/.test(said.opener);
-
-/** The choice with its reason in one quote. */
-function chosen(said: Said, scene: Scene): Fields {
-  const { reason, turnedDown, last } = supportOf(said, scene);
-  return {
-    end: last.end,
-    to: last.index,
-    ...(reason ? { reason } : {}),
-    ...(turnedDown ? { turnedDown } : {}),
-  };
-}
-
-/** Says only that something is settled; what, is said just before or just after. */
-const ANNOUNCES = phrase(
-  "^<lead>* (?: (?: i | we ) (?: 've | have )? <adverb>* (?: decided | changed my mind <any>{0,6}? | made up my mind | made my mind up | come round to it | come around to it | said yes | settled | been talked down | backed down ) | final answer | final | change of plan | decision made | that 's (?: decided | settled | final ) | executive decision | new plan | decided on the spot | it 's settled | no more emails | my back voted | end of discussion | vote is in ) (?: then | now | so )* $",
-);
-
-/** Widens a bare announcement over the clauses that say what was settled. */
-function announced(said: Said, scene: Scene): Fields {
-  if (!matches(ANNOUNCES, said)) return {};
-  const before = neighbour(scene, said, -1);
-  const after = neighbour(scene, said, 1);
-  const named =
-    before && before.words.length > 2 && !before.words.every((word) => word.classes.includes('L'));
-  if (named && !/ mind\/| plan\/| answer\//.test(said.code)) {
-    const further = before.words.length < 5 ? neighbour(scene, before, -1) : undefined;
-    const from = further && !further.words.every((word) => word.classes.includes('L')) ? further : before;
-    return { from: from.index, start: from.words[firstWord(from)]?.start ?? from.start };
-  }
-  if (!after) return {};
-  const last = neighbour(scene, after, 1) ?? after;
-  return { to: last.index, end: last.end };
-}
-
-const decision = (
-  name: string,
-  pattern: Phrase | string,
-  guard: (found: Found, said: Said, scene: Scene) => boolean,
-): StatementRule =>
-  phraseRule(
-    'decision',
-    name,
-    pattern,
-    (found, said, scene) =>
-      !silent(said, scene) &&
-      guard(found, said, scene) && { ...chosen(said, scene), ...announced(said, scene) },
-  );
 
 const set = (words: string) => new Set(words.trim().split(/\s+/));
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
@@ -127,7 +63,9 @@ export const DECISION_RULES: readonly StatementRule[] = [
   decision(
     "I've decided",
     "(?: i | we ) (?: 've | have | had )? (?: <adverb> | as good as )* (?: decided | settled on | settled for | settle on | settle for | plumped for | opted | chosen | chose | picked (?! up | out | <any>{1,4} up ) | resolved to | landed on | come down on | come round to | come around to | came round to | gone for | gone with | gone up to | gone down to | gone over to | gone back to | gone off | gone to | went for | went with | went up to | went down to | changed my mind | made up my mind | made my mind up | said yes | said no to | agreed to | agreed on | agreed | ruled out | committed to | switched to | switched over to | swapped to | swapped over to | changed to | changed over to | moved to | stuck with | ended up with | dropped the idea | ditched | binned off | scrapped | abandoned | shelved | backed off on | given up on | talked myself | been talked | let myself be talked | backed down )",
-    (found) => !has(found.words, 'N'),
+    (found, said) =>
+      !has(found.words, 'N') &&
+      !/ for\/\w* (?:a|the|an|my)\/\w* (?:\S+ ){0,2}?\S+\/\w*d\w*(?: |$)/.test(said.code),
   ),
   decision(
     'went with <thing>',
@@ -162,6 +100,8 @@ export const DECISION_RULES: readonly StatementRule[] = [
       if (has(found.words, 'E') || negated(found) || !/ing$/.test(verb)) return false;
       const { strong } = supportOf(said, scene);
       if (verb === 'going') {
+        // "going to town for bolts"
+        if (next === 'to' && object.slice(1, 4).some(({ meanings }) => meanings.includes('d'))) return false;
         const to = object[1];
         // "going to fit" is a plan, "going to metal siding" and "going up to 960" are choices.
         if (next === 'to' && to && to.classes.includes('B') && !/[TQ]/.test(to.classes)) return strong;
@@ -175,6 +115,11 @@ export const DECISION_RULES: readonly StatementRule[] = [
           return strong;
         return next !== '' && !notYet(said, scene);
       }
+      if (
+        /^(?:having|making|keeping|going|moving|leaving|taking|getting)$/.test(verb) &&
+        object.slice(0, 4).some(({ meanings }) => meanings.includes('d'))
+      )
+        return false;
       if (NO_CHOICE.has(verb))
         return strong && /^(?:getting|doing|running|pulling)$/.test(verb) && !notYet(said, scene);
       if (notYet(said, scene)) return false;
@@ -189,12 +134,12 @@ export const DECISION_RULES: readonly StatementRule[] = [
   ),
   decision(
     "I'm not doing <this>, I'm doing <that>",
-    "^<lead>* (?: i | we ) (?: 'm | 're | am | are ) not (?<verb> <any> ) (?<object> <any>+ )",
+    "^<lead>* (?: i | we ) (?: 'm | 're | am | are | is ) not (?: about to | going to | <adverb> )* (?<verb> <any> ) (?<object> <any>+ )",
     (found, said, scene) => {
       const verb = found.part('verb')[0]?.lower ?? '';
       const next = neighbour(scene, said, 1);
       return (
-        /ing$/.test(verb) &&
+        (/ing$/.test(verb) || / (?:going|about)\/\w* to\//.test(said.code)) &&
         next !== undefined &&
         !/because|since/.test(next.opener) &&
         / (?:i|we|it)\/\w* (?:'m|'re|'ve|am|have|'s|went|'ll|will)\//.test(next.code)
@@ -209,6 +154,13 @@ export const DECISION_RULES: readonly StatementRule[] = [
       const verb = found.part('verb')[0]?.lower ?? '';
       const next = object[0];
       if (!isThing(found) || negated(found)) return false;
+      if (
+        object.slice(0, 3).some(({ meanings }) => meanings.includes('d')) ||
+        has(found.part('subject'), 'J')
+      )
+        return false;
+      if (verb === 'going' && / (?:nicely|lovely|well|fine|great|sweet|slowly)\//.test(said.code))
+        return false;
       const { reason, turnedDown, strong } = supportOf(said, scene);
       if (reason !== undefined || turnedDown !== undefined) return true;
       if (notYet(said, scene) || has(object, 'E')) return false;
@@ -226,6 +178,7 @@ export const DECISION_RULES: readonly StatementRule[] = [
         case 'moving':
           return true;
         case 'going':
+          if (next?.meanings.includes('m')) return true;
           if (next?.lower === 'to')
             return strong && has(object.slice(1, 2), 'B') === false && object[1]?.lower !== 'be';
           return /^(?:in|on|under|over|behind|across|by|ahead|up|down|against|between|inside|outside|beside|next|athwart|along|above|below|at|into|where|aft|forward|port|starboard|left|right|back)$/.test(
@@ -392,7 +345,7 @@ export const DECISION_RULES: readonly StatementRule[] = [
   ),
   decision(
     'not <doing> <thing>',
-    "^<lead>* (?: (?: i | we ) (?: 'm | 're | am | are | will | 'll ) )? not (?: going to | be | gonna | about to )* (?<verb> doing | having | fitting | putting | using | building | making | painting | buying | bothering | bother | touching | spending | adding | keeping | paying | risking | wasting | messing | welding | gluing | cutting | replacing | ordering | running | hanging | laying | learn | fit | paint | use | put | build | buy | have | do | add | repair | repairing | mending ) (?<object> <any>+ )",
+    "^<lead>* (?: (?: i | we ) (?: 'm | 're | am | are | is | will | 'll ) )? not (?: going to | be | gonna | about to )* (?<verb> doing | having | fitting | putting | using | building | making | painting | buying | bothering | bother | touching | spending | adding | keeping | paying | risking | wasting | messing | welding | gluing | cutting | replacing | ordering | running | hanging | laying | learn | fit | paint | use | put | build | buy | have | do | add | repair | repairing | mending ) (?<object> <any>+ )",
     (found, said, scene) =>
       !notYet(said, scene) &&
       !/^(?:it|that|this|anything|much|well|any|too|badly|for|on|there|home|to)$/.test(
@@ -401,7 +354,9 @@ export const DECISION_RULES: readonly StatementRule[] = [
       !/ (?:today|tonight|yet|until|till|mad|crazy|anywhere|getting|any\/\w* more|sure|great|enough|fun|power)\//.test(
         said.code,
       ) &&
-      (/ (?:i|we)\//.test(said.code) || / (?:bother|bothering)\//.test(said.code)),
+      (/ (?:i|we)\//.test(said.code) ||
+        / (?:bother|bothering)\//.test(said.code) ||
+        / (?:i|we)\/\w* (?:'ll|'m|'re)\//.test(neighbour(scene, said, 1)?.code ?? '')),
   ),
   decision(
     'there will be no <thing>',
@@ -590,4 +545,5 @@ export const DECISION_RULES: readonly StatementRule[] = [
       return draft('decision', said, { ...chosen(said, scene), weak: !why.turnedDown }, firstWord(said));
     },
   },
+  ...CHOICE_RULES,
 ];

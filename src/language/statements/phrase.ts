@@ -39,6 +39,8 @@ const CLASS: Readonly<Record<string, string>> = {
   size: 'z',
   ill: 'i',
   mishap: 't',
+  material: 'm',
+  daily: 'd',
 };
 
 /** A phrase ready to be looked for. */

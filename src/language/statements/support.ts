@@ -11,7 +11,7 @@ const WITHIN = phrase(
   '(?: rather than | instead of | in place of | as opposed to | and not <any> | not (?! quite | bad | sure | yet | much | too | so | very | really | even | going | to | been ) (?: the | a | an | in | on | with | <plain> ) )',
 );
 const STARTS = phrase(
-  '^<lead>* (?: not (?! a scratch | a drop | a bubble | a moment | bad | sure | yet | too | quite | even | one | really | much | <number> | to mention | that | literally | exactly | pretty | gorgeous | going | my | the <any>{0,2} <number> | been | an inch | a mark | <adverb> ) <any> | rather than | instead of | no longer | over <any> | no more <any> | never mind )',
+  '^<lead>* (?: not (?! a scratch | a drop | a bubble | a moment | bad | sure | yet | too | quite | even | one | really | much | <number> | to mention | that | literally | exactly | pretty | gorgeous | going | my | the <any>{0,2} <number> | been | an inch | a mark | <adverb> ) <any> | rather than | instead of | no longer | no <material> | over <any> | no more <any> | never mind )',
 );
 const PURPOSE = phrase(
   '(?: to (?: keep | save | get | make | stop | let | clear | give | allow | avoid | match | suit | miss | fit | leave | take | free | stiffen | lighten | trim | lower | balance | carry | hold | spread | shed | drain | cut | reduce | help | bring | win | gain | protect | hide | cover | catch ) | so (?: the | it | that | they | i | we | there | you | my | nobody ) | for (?: the | more | extra | better | less | my ) (?: extra | <plain> )* (?: strength | stiffness | headroom | clearance | room | view | weight | look | looks | sake | support | access | light | back | knees | money ) | that way | because of | on account of | which (?: beats | saves | means | keeps | gives ) )',
@@ -19,6 +19,10 @@ const PURPOSE = phrase(
 /** "..., so the flue goes straight up": a purpose. "..., so 39 and a half", "so I need ...": only what follows. */
 const SO_PURPOSE = phrase(
   "^<lead>* (?: (?: i | you | we | he | she | anyone | water | nobody ) (?: can | do not | does not | will not | never | could | 'll | 'm not | gets | have not ) | (?: it | that | they | the <any>{1,3}? | nobody | nothing | my <plain> ) (?: does not | do not | will not | can not | can | 'll | 's less | 's no | 's not | 's off | stays | stay | sits | sit | drains | carries | carry | fits | clears | keeps | gets | goes | go | falls | slides | slide | runs | charges | charge | lands | matches | lasts | breathes | closes | opens | comes | works | is not | are not | has | sheds | misses | never ) | nobody | there 's | water | everything )",
+);
+/** "..., that evens them out", "it saves a weld": what comes of the choice. */
+const DOES_GOOD = phrase(
+  "^<lead>* (?: that | it | they | this | which ) (?: <adverb> | 'll | will )* (?: evens | even | gives | give | saves | save | leaves | keeps | keep | makes (?: it | the | for | room ) | lets | let | gets | puts | clears | clear | buys | spreads | frees | suits | suit | beats | stops | stiffens | lightens | balances | spares | weighs less | costs less | looks better | looks right | drains | sheds | breathes | lasts | matches )",
 );
 const NOT_PURPOSE = / (?:need|have|got|'ve|must|want|going|gotta|order)\//;
 
@@ -72,6 +76,7 @@ export function supportOf(said: Said, scene: Scene): Support {
 
 function givesReason(next: Said, step: number): boolean {
   if (matches(GIVES_REASON, next)) return true;
+  if (next.opener === '' && step === 1 && matches(DOES_GOOD, next)) return true;
   if (/\bwhich\b/.test(next.opener)) return / (?:beats|saves|spares)\//.test(next.code);
   return (
     next.opener === 'so' &&

@@ -1,4 +1,6 @@
 /** Classes of words that the statement rules speak of, one letter each. A word may belong to several. */
+
+import { DAILY, MATERIALS } from '../lexicon/choice-words.ts';
 import {
   FAULT_ADJECTIVES,
   FAULT_BASES,
@@ -176,6 +178,8 @@ const MEANINGS: readonly (readonly [string, ReadonlySet<string>])[] = [
   ['z', SIZES],
   ['i', ILLS],
   ['t', MISHAPS],
+  ['m', MATERIALS],
+  ['d', DAILY],
 ];
 const meaningsOfWord = new Map<string, string>();
 for (const [letter, words] of MEANINGS) {

@@ -32,6 +32,7 @@ export interface Said extends Span {
 const SPLIT = wordTable<readonly string[]>({
   gotta: ['got', 'to'],
   gonna: ['going', 'to'],
+  imma: ['i', "'m", 'going', 'to'],
   wanna: ['want', 'to'],
   hafta: ['have', 'to'],
   lemme: ['let', 'me'],
@@ -180,7 +181,7 @@ function settleWords(words: readonly Word[]): readonly Word[] {
 /** "the sheep's wool came": an owner's mark stands before a plain noun that has a verb of its own. */
 function isPossessive(words: readonly Word[], k: number): boolean {
   const next = words[k + 1];
-  if (!next || k === 0 || /[PCATNQDGFOJRSHMLZ]/.test(next.classes)) return false;
+  if (!next || k === 0 || next.lower === 'going' || /[PCATNQDGFOJRSHMLZ]/.test(next.classes)) return false;
   if (/[OE]/.test(words[k - 1]?.classes ?? '')) return false;
   return words
     .slice(k + 2, k + 5)
