@@ -1,15 +1,7 @@
-import {
-  type Draft,
-  draft,
-  firstWord,
-  isReason,
-  isSubordinate,
-  neighbour,
-  phraseRule,
-  type Scene,
-  type StatementRule,
-} from './draft.ts';
-import { type Found, find, matches, type Phrase, phrase } from './phrase.ts';
+import { draft, firstWord, neighbour, type StatementRule } from './draft.ts';
+import { type Found, find, matches, phrase } from './phrase.ts';
+import { KEPT, forViewers as promise } from './promise-rule.ts';
+import { SHOWN_RULES } from './promises-shown.ts';
 import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
@@ -19,28 +11,20 @@ const has = (words: readonly Word[], letter: string) => words.some((word) => wor
 const VOW = phrase(
   "(?: i promise | we promise | 's a promise | is a promise | you (?: 've | have ) (?: got )? my word | my word on it | mark my words | cross my heart | i swear (?: on | to ) <any>{1,3} $ | my hand to <any> | hand on heart | hand on my heart | pinky swear | pinky promise | scout 's hono | scout 's honour | scout 's honor | scouts honour | on my life | i swear | swear (?: on | to ) <any> | hold me to (?: it | that )? | you can hold me | i give you my word | word of honour | word of honor | promise $ | promise you | my hand to | swear down | blood oath | on my mother | on my honour | no word of a lie | not going to forget | on pain of | you heard it here | that 's a deal | no excuses | i guarantee )",
 );
-const KEPT = / (?:as|like)\/\w* (?:i\/\w* )?promised\//;
-
 /** Whether the clause is nothing but the vow: then what is promised was said just before. */
 const isBare = (said: Said, found: Found) =>
   said.words.length - (found.to - found.from) <= 2 && !(found.from === 0 && found.to < said.words.length - 2);
-
-const promise = (
-  name: string,
-  pattern: Phrase | string,
-  guard: (found: Found, said: Said, scene: Scene) => boolean | Partial<Omit<Draft, 'kind' | 'rule'>>,
-): StatementRule =>
-  phraseRule('promise', name, pattern, (found, said, scene) => {
-    if (scene.unreal.has(said.index) || isSubordinate(said) || isReason(said)) return false;
-    if (has(found.words, 'N') || KEPT.test(said.code)) return false;
-    return guard(found, said, scene);
-  });
 
 const AHEAD = / (?:'ll|will|going|coming|soon|next|tomorrow|tonight|up|gets|get|this|'s|is|on|out|goes|go)\//;
 
 /** Who or where the viewers are: "show you", "on camera", "in the next one", "everyone who asked". */
 const FOR_VIEWERS =
   / (?:you|ye|yous|yez|viewers|everyone|everybody|folks|anyone|channel|description|website|site|blog|comments|questions)\/| on\/\w* (?:camera|film|screen)\/| (?:next|own|separate|another|later|following|whole|full|second)\/\w* \S+\/\w*E| (?:next|following|later)\/\w* (?:time|week|one)\/| (?:a|the|its|this)\/\w* (?:\S+ )?\S+\/\w*E| at\/\w* the\/\w* end\/| for\/\w* (?:those|people|whoever)\/| part\/\w* \S+\/\w*Q/;
+/** Viewers named, or the film. */
+const TO_VIEWERS =
+  / (?:you|ye|yous|yez|viewers|everyone|everybody|folks|channel|description|website|site|blog|comments|questions|camera|film|screen)\/(?!\w* out\/)| \S+\/\w*E\w*(?: |$)| part\/\w* \S+\/\w*Q| for\/\w* (?:those|people|whoever)\//;
+const SHOWS =
+  / (?:film|filming|show|showing|tell|telling|explain|answer|share|post|upload|publish|reveal|prove|demonstrate|talk|owe|report|stream|cover)\//;
 const SLOT =
   / (?:next|coming|following|this|later|sunday's|friday's)\/\w* (?:\S+ )?(?:\S+\/\w*E|time\/|week\/|one\/|month\/|sunday\/|saturday\/|friday\/)| at\/\w* the\/\w* end\/| part\/\w* \S+\/\w*Q|'s_\/\w* \S+\/\w*E|\S+\/\w*D\w* 's\S*\/\w* \S+\/\w*E/;
 /** Telling and showing, as the verb of a promise. */
@@ -85,9 +69,14 @@ export const PROMISE_RULES: readonly StatementRule[] = [
     phrase(
       "^<lead>* (?: i | we ) (?: 'll | will | 'm going to | 're going to ) (?: <adverb> | be )* (?<verb> film | filming | post | posting | upload | publish | show | showing | share | link | put up | put out | do you | give you | make you | record | vlog | explain | answer ) (?<object> <any>* )",
     ),
-    (found) => {
+    (found, said) => {
       const verb = found.part('verb')[0]?.lower ?? '';
       const object = found.part('object');
+      if (
+        has(object.slice(0, 4), 'J') ||
+        / (?:show\/\w* up|you\/\w* (?:that|this|credit|what)\/\w*(?: it|$)|phone|door)/.test(said.code)
+      )
+        return false;
       if (
         / (?:inspector|plumber|sparky|electrician|surveyor|engineer|wife|neighbour|council|parcel|letter|key|keys|box)\//.test(
           found.words.map((word) => ` ${word.lower}/`).join(''),
@@ -127,6 +116,8 @@ export const PROMISE_RULES: readonly StatementRule[] = [
       const verb = found.part('verb')[0]?.lower ?? '';
       const code = ` ${verb}/ ${said.code}`;
       if (ASIDE.test(said.code) || !FOR_VIEWERS.test(said.code)) return false;
+      // "I'll run the cable next week": only a day, and nothing of viewers.
+      if (!TO_VIEWERS.test(said.code) && !SHOWS.test(` ${verb}/`)) return false;
       if (/ owe\//.test(said.code)) return / you\//.test(said.code);
       return TELLS.test(code);
     },
@@ -220,7 +211,7 @@ export const PROMISE_RULES: readonly StatementRule[] = [
   promise(
     "I'll let you know",
     "(?: i | we ) (?: 'll | will ) (?: <adverb> )* (?: let you know | keep you posted | report back | tell you (?: how | what | all | next | the | more ) | get back to you )",
-    (_, said) => !/ (?:now|straight)\//.test(said.code),
+    (_, said) => !/ (?:now|straight)\/|you\/\w* what\/\w*$/.test(said.code),
   ),
   promise(
     '<thing> is in the next <video>',
@@ -232,6 +223,12 @@ export const PROMISE_RULES: readonly StatementRule[] = [
     "^<lead>* next (?: time | week | one | episode | video | up | film ) (?: we | i | it 's | is | you | 'll | <media> )* <any>*",
     (found, said, scene) => {
       if (/ next\/\w* up\//.test(said.code) || has(found.words, 'N')) return false;
+      if (
+        /^(?: \S+\/\w*L\w*)* next\/\w* (?:time|one)\/\w* (?:i\/\w* 'll\/\w* (?:use|buy|get|know|make|cut|leave|do|put)|'s\/\w* the)\//.test(
+          said.code,
+        )
+      )
+        return false;
       if (/ next\/\w* (?:time|one|episode|video|film)\//.test(said.code))
         return / (?:'s|is|we|'ll|will|i)\//.test(said.code);
       return (
@@ -252,6 +249,7 @@ export const PROMISE_RULES: readonly StatementRule[] = [
     "^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | is | are | 're | 'll | will | should )* (?: be )? (?: going out | going up | goes out | goes up | goes live | going live | go out | go up | go live | drops | airs | filmed | out | up | live | online | on the channel | go online | goes online ) (?<rest> <any>* )",
     (found, said, scene) => {
       const verb = found.words[found.words.length - found.part('rest').length - 1]?.lower ?? '';
+      if (/ (?:i|we)\/\w* (?:\S+ )?filmed\//.test(said.code)) return false;
       if (has(found.words, 'N') || / (?:was|were)\//.test(said.code)) return false;
       if (!dayIn(said, scene) && !dayAfter(said, scene) && !/ (?:next|soon)\//.test(said.code)) return false;
       if (/^(?:out|up|drops)$/.test(verb))
@@ -333,6 +331,7 @@ export const PROMISE_RULES: readonly StatementRule[] = [
         : false;
     },
   ),
+  ...SHOWN_RULES,
 ];
 
 /** Words in which the speaker mends what viewers were told. */

@@ -313,28 +313,27 @@ const oneChoice: Refiner = {
   },
 };
 
-/** "It won't come off, the coupling's frozen solid": one snag, told in two clauses that follow on. */
-const oneSnag: Refiner = {
-  name: 'one snag told twice',
+/** "It won't come off, the coupling's frozen solid", "I'm filming it, out Thursday": one note, told in two clauses. */
+const toldTwice: Refiner = {
+  name: 'one note told twice',
   refine: (drafts, scene, drop) => {
-    const snags = drafts.filter(isKind('problem')).sort((a, b) => a.start - b.start);
     const gone = new Set<Draft>();
     const grown = new Map<Draft, Draft>();
-    for (let k = 1; k < snags.length; k++) {
-      const second = snags[k] as Draft;
-      const original = snags[k - 1] as Draft;
-      const first = grown.get(original) ?? original;
-      const [here, next] = [scene.said[first.to], scene.said[second.from]];
-      if (!here || !next || here.sentence !== next.sentence || second.from - first.to > 1) continue;
-      // "and the pump leaks": a snag of its own.
-      if (
-        /\b(?:and|but)\b/.test(next.opener) &&
-        !/^(?:it|they|that|this|she|he)$/.test(next.words[0]?.lower ?? '')
-      )
-        continue;
-      gone.add(original);
-      grown.set(second, mergeInto({ ...second, start: first.start, from: first.from }, first));
-      drop(original, 'the next words go on with the same snag', true);
+    for (const kind of ['problem', 'promise'] as const) {
+      const notes = drafts.filter(isKind(kind)).sort((a, b) => a.start - b.start);
+      for (let k = 1; k < notes.length; k++) {
+        const second = notes[k] as Draft;
+        const original = notes[k - 1] as Draft;
+        const first = grown.get(original) ?? original;
+        const [here, next] = [scene.said[first.to], scene.said[second.from]];
+        if (!here || !next || here.sentence !== next.sentence || second.from - first.to > 1) continue;
+        // "and the pump leaks": a note of its own.
+        const joins = /\b(?:and|but)\b/.test(next.opener);
+        if (joins && !/^(?:it|they|that|this|she|he|you)$/.test(next.words[0]?.lower ?? '')) continue;
+        gone.add(original);
+        grown.set(second, mergeInto({ ...second, start: first.start, from: first.from }, first));
+        drop(original, 'the next words go on with the same', true);
+      }
     }
     return drafts.filter((each) => !gone.has(each)).map((each) => grown.get(each) ?? each);
   },
@@ -352,7 +351,7 @@ const REFINERS: readonly Refiner[] = [
   intention,
   oneDelivery,
   oneChoice,
-  oneSnag,
+  toldTwice,
 ];
 
 export function refine(drafts: readonly Draft[], scene: Scene, trace: TraceStep[]): readonly Draft[] {
