@@ -31,6 +31,14 @@ function wholeWords(triggers: readonly string[]): RegExp {
   return new RegExp(`(?<![\\p{L}\\p{N}])(?:${phrases.join('|')})(?![\\p{L}\\p{N}])`, 'iu');
 }
 
+const PIECE = /[\p{L}\p{N}]+/gu;
+const piecesOf = (text: string) => text.toLowerCase().match(PIECE) ?? [];
+
+/** First words of an entry's triggers; a text without any of them holds none, which is quicker told than by a pattern. */
+function firstWords({ triggers: all }: CautionEntry): readonly string[] {
+  return all.map((trigger) => piecesOf(trigger)[0] ?? '');
+}
+
 /** Made at first use: most calls ask for no cautions. */
 const triggers = new Map<string, RegExp>();
 
@@ -45,7 +53,9 @@ function triggerOf(entry: CautionEntry): RegExp {
  * Matches whole words: "mains" does not fire on "remains".
  */
 export function cautionsFor(texts: readonly string[]): readonly Caution[] {
+  const said = new Set(texts.flatMap(piecesOf));
   return CAUTIONS.filter((entry) => {
+    if (!firstWords(entry).some((word) => word === '' || said.has(word))) return false;
     const trigger = triggerOf(entry);
     return texts.some((text) => trigger.test(text));
   }).map(({ id, caution, defer, source }) => ({ id, caution, defer, source }));

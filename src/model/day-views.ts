@@ -9,6 +9,7 @@ import {
   openTaskViews,
   promiseViews,
   taskViews,
+  viewOfFinding,
 } from './project-views.ts';
 import type { ClaimRow, ProjectRows } from './rows.ts';
 import { convert, difference } from './units.ts';
@@ -115,17 +116,6 @@ function claimBefore(rows: ProjectRows, claimId: string): ClaimRow | undefined {
 /** Questions a day: more would not be answered. Common practice, no source. */
 const MOST_QUESTIONS = 5;
 
-/** Clashes worth asking about: what was changed on purpose is one only when something was done on the old value. */
-function questionsOf(rows: ProjectRows): readonly FindingView[] {
-  return findingViews(rows, { status: 'open' })
-    .filter(
-      ({ kind, consequences }) =>
-        (kind !== 'decided' && kind !== 'remeasured') || consequences.some(({ act }) => act !== 'derived'),
-    )
-    .sort((a, b) => b.cost - a.cost)
-    .slice(0, MOST_QUESTIONS);
-}
-
 function nextOf(rows: ProjectRows, date: string, open: readonly TaskView[]): NextView {
   const kept = keptForNext(rows, open);
   return {
@@ -134,7 +124,7 @@ function nextOf(rows: ProjectRows, date: string, open: readonly TaskView[]): Nex
     waiting: open.filter((task) => task.status === 'waiting'),
     arrivals: expectedArrivalViews(rows),
     promises: rows.openPromises(),
-    questions: questionsOf(rows),
+    questions: rows.questions(MOST_QUESTIONS).map(viewOfFinding),
     kept,
     cautions: cautionsFor([
       ...open.map((task) => `${task.gist}\n${task.source.quote}`),

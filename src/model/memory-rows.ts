@@ -2,6 +2,7 @@ import type { Dimension } from '../language/notes.ts';
 import { namesAtLeast } from './acts.ts';
 import { ItemIndex } from './item-index.ts';
 import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
+import { isQuestion } from './questions.ts';
 import { type Entry, RowIndex } from './row-index.ts';
 import type {
   ActRow,
@@ -85,6 +86,10 @@ export class MemoryRows implements ProjectRows {
   }
   where<T extends keyof AskedBy>(table: T, column: AskedBy[T], value: string): readonly ModelRows[T][] {
     return this.all(table).filter((row) => (row as unknown as Record<string, unknown>)[column] === value);
+  }
+  questions(limit: number): readonly FindingRow[] {
+    const asked = this.all('findings').filter(isQuestion);
+    return asked.sort((a, b) => b.cost - a.cost).slice(0, limit);
   }
   nameRule(key: string): NameRow | undefined {
     if (!this.#asked.has(key)) this.#asked.set(key, this.#seq);

@@ -81,7 +81,8 @@ function findingRows(rows: ProjectRows, { status, memoId, slot }: FindingFilter)
   return status === undefined ? rows.all('findings') : rows.where('findings', 'status', status);
 }
 
-function viewOfFinding({ slot: _slot, ...view }: FindingRow): FindingView {
+/** A finding without what only the model keeps of it. */
+export function viewOfFinding({ slot: _slot, ...view }: FindingRow): FindingView {
   return view;
 }
 

@@ -291,6 +291,8 @@ export interface AskedBy {
 export interface ProjectRows extends ModelReader {
   /** Rows whose column holds this value, in order of first writing. */
   where<T extends keyof AskedBy>(table: T, column: AskedBy[T], value: string): readonly ModelRows[T][];
+  /** The open findings that are dearest to get wrong, of those worth asking about: see `isQuestion`. */
+  questions(limit: number): readonly FindingRow[];
   all<T extends TableName>(table: T): readonly ModelRows[T][];
   get<T extends TableName>(table: T, key: string): ModelRows[T] | undefined;
 }

@@ -57,7 +57,7 @@ export function openDatabase(file: string): Database {
     if (id !== APPLICATION_ID) throw notAProject(file);
     if (format > FORMAT) throw tooNew(file, format);
     settle(db);
-    db.prepare('SELECT count(*) FROM log').get();
+    db.prepare('SELECT seq FROM log ORDER BY seq DESC LIMIT 1').get();
     chmodSync(file, 0o600);
     return db;
   } catch (error) {

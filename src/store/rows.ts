@@ -1,8 +1,9 @@
 import type { Database, Statement } from 'better-sqlite3';
 import type { Dimension } from '../language/notes.ts';
-import { ItemIndex } from '../model/item-index.ts';
-import { itemStems } from '../model/items.ts';
+import { type Holder, ItemIndex } from '../model/item-index.ts';
+import { itemStems, leastShared } from '../model/items.ts';
 import type { RecordKind, RecordOf } from '../model/kept/record-rows.ts';
+import { isQuestion } from '../model/questions.ts';
 import type {
   ActRow,
   ArrivalRow,
@@ -36,7 +37,10 @@ interface Body {
 export class SqliteRows implements ProjectRows {
   readonly #db: Database;
   /** Items as they were last read: naming asks for the same few hundred with every figure. */
-  readonly #items = new ItemIndex((word) => this.#sharing('items', 'item_words', [word]));
+  readonly #items = new ItemIndex({
+    row: (id) => this.get('items', id),
+    holders: (word) => this.#lines<Holder>('SELECT key AS id, least FROM item_words WHERE word = ?', word),
+  });
   #version: number | undefined;
   /** Place in the log of the event whose changes are put; undefined while none is. */
   #seq: number | undefined;
@@ -90,17 +94,18 @@ export class SqliteRows implements ProjectRows {
     return this.#rows(`SELECT body FROM ${table} WHERE ${column} = ? ORDER BY ord`, value);
   }
 
+  questions(limit: number): readonly FindingRow[] {
+    const sql = 'SELECT body FROM findings WHERE asks IS NOT NULL ORDER BY asks DESC, ord LIMIT ?';
+    return this.#bodies(sql, limit).map((body) => JSON.parse(body) as FindingRow);
+  }
+
   nameRule(key: string): NameRow | undefined {
     if (this.#seq !== undefined)
       this.#statement('INSERT OR IGNORE INTO asked (key, seq) VALUES (?, ?)').run(key, this.#seq);
     return this.get('names', key);
   }
   item(id: string): ItemRow | undefined {
-    const known = this.#known().row(id);
-    if (known) return known;
-    const row = this.get('items', id);
-    if (row) this.#items.keep(row);
-    return row;
+    return this.#known().row(id);
   }
   itemsSharing(stems: readonly string[]): readonly ItemRow[] {
     return this.#known().sharing(stems);
@@ -195,11 +200,18 @@ export class SqliteRows implements ProjectRows {
     const values = columns.map((column) => columnOf(column, row));
     this.#statement(writing(known(table))).run(ord ?? null, key, since, ...values, JSON.stringify(row));
     if (change.table === 'items') {
-      this.#index('item_words', key, itemStems(change.row));
+      this.#indexItem(change.row);
       this.#items.put(change.row);
     }
     if (change.table === 'acts') this.#index('act_words', key, change.row.words);
     if (change.table === 'formulas') this.#index('formula_inputs', key, change.row.inputs);
+  }
+
+  #indexItem(item: ItemRow): void {
+    const least = leastShared(item);
+    this.#statement('DELETE FROM item_words WHERE key = ?').run(item.id);
+    const insert = this.#statement('INSERT INTO item_words (word, key, least) VALUES (?, ?, ?)');
+    for (const word of itemStems(item)) insert.run(word, item.id, least);
   }
 
   #index(table: Words, key: string, words: readonly string[]): void {
@@ -231,8 +243,12 @@ export class SqliteRows implements ProjectRows {
   }
 
   #bodies(sql: string, ...bound: readonly (string | number)[]): readonly string[] {
+    return this.#lines<Body>(sql, ...bound).map(({ body }) => body);
+  }
+
+  #lines<L>(sql: string, ...bound: readonly (string | number)[]): readonly L[] {
     try {
-      return (this.#statement(sql).all(...bound) as Body[]).map(({ body }) => body);
+      return this.#statement(sql).all(...bound) as L[];
     } catch (error) {
       throw asProblem(error, this.#db.name);
     }
@@ -268,7 +284,13 @@ function known(table: TableName): TableName {
 }
 
 function columnOf(column: string, row: ModelRows[TableName]): string | null {
+  if (column === 'asks') return rankOf(row as FindingRow);
   if (column === 'sha256') return (row as ModelRows['memos']).source.sha256;
   const value = (row as unknown as Record<string, unknown>)[column];
   return value === undefined || value === null ? null : String(value);
+}
+
+/** The cost of a finding that is worth asking about, as text that sorts like the number. */
+function rankOf(finding: FindingRow): string | null {
+  return isQuestion(finding) ? finding.cost.toFixed(3).padStart(16, '0') : null;
 }

@@ -4,7 +4,7 @@ import type { TableName } from '../model/rows.ts';
 /** Marks the file as ours: "Hear" in ASCII. */
 export const APPLICATION_ID = 0x48656172;
 /** Raised whenever older programs could no longer read the file rightly. */
-export const FORMAT = 3;
+export const FORMAT = 4;
 
 /** The log may only grow: SQLite itself refuses to change or delete what is in it. */
 const LOG = `
@@ -37,7 +37,7 @@ export const SEARCHED = {
   arrivals: ['status'],
   acts: [],
   closings: [],
-  findings: ['slot', 'status', 'memoId'],
+  findings: ['slot', 'status', 'memoId', 'asks'],
   records: ['kind'],
 } as const satisfies Readonly<Record<TableName, readonly string[]>>;
 export const TABLES = Object.keys(SEARCHED) as readonly TableName[];
@@ -62,9 +62,11 @@ ${indexes}`;
 }
 
 function wordTable(name: string): string {
+  // Of items also how many words a longer name must share with each: it tells likely ones without reading them.
+  const least = name === 'item_words' ? '\n  least INTEGER NOT NULL,' : '';
   return `CREATE TABLE ${name} (
   word TEXT NOT NULL,
-  key  TEXT NOT NULL,
+  key  TEXT NOT NULL,${least}
   PRIMARY KEY (word, key)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX ${name}_by_key ON ${name} (key);`;
