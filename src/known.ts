@@ -25,10 +25,11 @@ export function whatIsKnown(
 
 /** Figures said so far by the name they were said under, oldest first. */
 function knownFrom(claims: readonly ClaimRow[]): readonly KnownFigure[] {
-  return [...claims]
+  return claims
     .filter((claim) => claim.status !== 'rejected')
-    .sort((a, b) => Date.parse(a.source.recordedAt) - Date.parse(b.source.recordedAt))
-    .map(({ said, attribute, value, unit }) => ({ item: said, attribute, value, unit }));
+    .map((claim) => ({ claim, at: Date.parse(claim.source.recordedAt) }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ claim: { said, attribute, value, unit } }) => ({ item: said, attribute, value, unit }));
 }
 
 /** Limits that stand, of every dimension. */

@@ -171,18 +171,20 @@ export class KnownThings {
   }
 
   say(item: string, attribute?: Attribute): void {
-    const name = item.split(/\s+/).filter(Boolean);
+    const lastSaid = ++this.#clock;
     const known = this.#things.get(item);
-    const attributes = new Set(known?.attributes ?? []);
-    if (attribute) attributes.add(attribute);
-    const head = headOf(plainKey(name));
-    this.#things.set(item, {
-      name,
-      key: new Set(plainKey(name)),
-      head,
-      attributes,
-      lastSaid: ++this.#clock,
-    });
+    if (known) {
+      // A thing with many figures is said once for each of them: its words stay as they are.
+      const isOfIt = attribute === undefined || known.attributes.has(attribute);
+      const attributes = isOfIt ? known.attributes : new Set([...known.attributes, attribute]);
+      this.#things.set(item, { ...known, attributes, lastSaid });
+      return;
+    }
+    const name = item.split(/\s+/).filter(Boolean);
+    const key = plainKey(name);
+    const head = headOf(key);
+    const attributes = new Set(attribute ? [attribute] : []);
+    this.#things.set(item, { name, key: new Set(key), head, attributes, lastSaid });
     const same = this.#byHead.get(head);
     if (same) same.add(item);
     else this.#byHead.set(head, new Set([item]));
