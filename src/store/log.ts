@@ -1,6 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import type { NewEvent, ProjectEvent } from '../model/events.ts';
 import { prepared } from './prepared.ts';
+import { BY_HAND } from './schema.ts';
 
 interface LogLine {
   readonly seq: number;
@@ -29,13 +30,7 @@ export function readLog(db: Database, from = 1): readonly ProjectEvent[] {
 
 /** Everything in the log but memos and what was read from them: what people did by hand. */
 export function readHandLog(db: Database): readonly ProjectEvent[] {
-  return events(
-    db
-      .prepare(
-        "SELECT seq, at, kind, body FROM log WHERE kind NOT IN ('recording-kept', 'transcript-made', 'notes-read') ORDER BY seq",
-      )
-      .all(),
-  );
+  return events(db.prepare(`SELECT seq, at, kind, body FROM log WHERE ${BY_HAND} ORDER BY seq`).all());
 }
 
 /** One event by its place. */

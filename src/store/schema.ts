@@ -18,6 +18,11 @@ CREATE TRIGGER log_is_kept BEFORE DELETE ON log BEGIN SELECT RAISE(ABORT, 'the l
 CREATE TRIGGER log_stands BEFORE UPDATE ON log BEGIN SELECT RAISE(ABORT, 'the log is never changed'); END;
 `;
 
+/** What people did by hand: all of the log but memos and what was read from them. */
+export const BY_HAND = "kind NOT IN ('recording-kept', 'transcript-made', 'notes-read')";
+/** Undo asks for what was done by hand; without it the whole log would be gone through. */
+const LOG_INDEX = `CREATE INDEX IF NOT EXISTS log_by_hand ON log (seq) WHERE ${BY_HAND};`;
+
 /**
  * Columns that a projection is searched by. A row's whole shape is its `body`, owned by the types in
  * src/model/rows.ts; these are copies of parts of it.
@@ -101,11 +106,13 @@ CREATE TABLE asked (
   key TEXT PRIMARY KEY,
   seq INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
+CREATE INDEX asked_by_seq ON asked (seq);
 `;
 
 /** Lays out an empty database. Call inside a transaction. */
 export function layOut(db: Database): void {
   db.exec(LOG);
+  db.exec(LOG_INDEX);
   layOutProjections(db);
 }
 
@@ -120,6 +127,7 @@ function layOutProjections(db: Database): void {
 export function layOutAnew(db: Database): void {
   for (const name of ['said_words', 'said', 'journal', 'asked', ...WORD_TABLES, ...TABLES])
     db.exec(`DROP TABLE IF EXISTS ${name}`);
+  db.exec(LOG_INDEX);
   layOutProjections(db);
 }
 
