@@ -7,6 +7,9 @@ import { saidBefore, saidOfAnything } from '../units/said-before.ts';
 /** Fewest numbers that a list of parts has. */
 const FEWEST = 3;
 
+/** Most numbers and counts that are looked at for one sum: longer lists are no weighing up. */
+const MOST = 40;
+
 /** "Cabin, 410." "Stove 92,": a bare number that closes its part of the sentence. */
 function listed(room: Room, amount: Amount | undefined): amount is Amount {
   if (!amount || amount.unit || amount.group || amount.number.fraction) return false;
@@ -46,7 +49,7 @@ export const weighUps: Refiner = {
     const out = [...amounts];
     for (let start = 0; start < out.length; start++) {
       const run: { readonly amount: Amount; readonly at: number }[] = [];
-      for (let index = start; index < out.length; index++) {
+      for (let index = start; index < Math.min(out.length, start + MOST); index++) {
         const amount = out[index];
         const last = run[run.length - 1]?.amount;
         // "Four bodies": how many they are is no part of the sum.

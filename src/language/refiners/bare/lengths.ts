@@ -36,8 +36,8 @@ const INCHES_TO_IN_AMERICA = 150;
 /** Figures looked back over for the unit that was spoken last. */
 const LOOK_BACK = 12;
 
-/** Amounts before this one in the memo; they stand in the order of speech. */
-function placeOf(amounts: readonly Amount[], from: number): number {
+/** How many amounts stand before this one in the memo; they are in the order of speech. */
+export function placeOf(amounts: readonly Amount[], from: number): number {
   let [low, high] = [0, amounts.length];
   while (low < high) {
     const middle = (low + high) >> 1;

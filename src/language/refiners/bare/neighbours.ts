@@ -3,7 +3,7 @@ import type { Amount, Room } from '../../rules/rule.ts';
 import { wordAt } from '../../rules/rule.ts';
 import { kindOf } from '../../units/spoken-of.ts';
 import { namedAfterPause } from './contrast.ts';
-import type { Meaning } from './lengths.ts';
+import { type Meaning, placeOf } from './lengths.ts';
 
 /** How many figures back are looked at: further off nothing is leaned on, and a long memo stays quick. */
 export const REMEMBERED = 200;
@@ -15,7 +15,7 @@ export function lastWithUnit(
   amount: Amount,
   sentences: number,
 ): Amount | undefined {
-  for (let index = out.length - 1; index >= 0; index--) {
+  for (let index = out.length - 1; index >= Math.max(0, out.length - REMEMBERED); index--) {
     const candidate = out[index];
     if (!candidate?.unit || candidate.role === 'count') continue;
     const apart = (room.tokens[amount.from]?.sentence ?? 0) - (room.tokens[candidate.from]?.sentence ?? 0);
@@ -112,7 +112,7 @@ function leftOut(room: Room, amount: Amount): boolean {
 export function unitBehind(room: Room, amount: Amount, all: readonly Amount[]): Meaning | undefined {
   const preposition = wordAt(room, amount.from - 1);
   if (!/^(?:at|to|in|on|from|with)$/.test(preposition) || amount.number.fraction) return undefined;
-  const next = all[all.indexOf(amount) + 1];
+  const next = all[placeOf(all, amount.from) + 1];
   if (
     !next?.unit ||
     !next.dimension ||
