@@ -31,6 +31,21 @@ test.each([
   ['The table is [18] in ply.', 'thickness'],
   ['The table is [740].', 'height'],
   ['The slats are the width less [20].', 'offset'],
+  ['Cowl to water, [3340].', 'height'],
+  ['It is [3100] to the roof.', 'height'],
+  ['The beam is [2200] to the underside.', 'height'],
+  ['The step is [210] up from the ground.', 'height'],
+  ['The wheelhouse comes down to [1700].', 'height'],
+  ['Keep [450] off the woodwork.', 'clearance'],
+  ['The lintel bears [150].', 'length'],
+  ['The handles are [96] hole to hole.', 'other'],
+  ['There is [40] of a belly in the wall.', 'offset'],
+  ['The arch sticks in [230].', 'offset'],
+  ['The flagpole has [500] in the ground.', 'depth'],
+  ['The rafters run [4200] from plate to ridge.', 'length'],
+  ['The planks are [40].', 'thickness'],
+  ['The slab is [150].', 'thickness'],
+  ['The walkway is [660].', 'width'],
 ])('"%s" tells of the %s', (said, wanted) => {
   expect(attributes(said)).toBe(wanted);
 });
@@ -45,6 +60,11 @@ test.each([
   ['The bore is [300] deep.', 'depth'],
   ['The pipe runs [100] through the deck.', 'diameter'],
   ['The level is [600] long.', 'length'],
+  ['The stick is [900] long.', 'length'],
+  ['The hinge is [120] down from the top.', 'offset'],
+  ['The planks are [4000].', 'length'],
+  ['The rail stands [1100] above the deck.', 'height'],
+  ['I keep the plank, [3000] long.', 'length'],
 ])('"%s" still tells of the %s', (said, wanted) => {
   expect(attributes(said)).toBe(wanted);
 });

@@ -166,6 +166,8 @@ const USUAL_SIZE: readonly (readonly [NounKind, Attribute, number?, Attribute?, 
 /** Own usual size of heads whose kind would say otherwise. */
 const USUAL_OF_HEAD = wordTable<Attribute>({
   leg: 'length',
+  upright: 'length',
+  stump: 'length',
   tiller: 'length',
   oar: 'length',
   spar: 'length',
@@ -279,6 +281,23 @@ const USUAL_OF_HEAD = wordTable<Attribute>({
   landing: 'width',
   aisle: 'width',
   path: 'width',
+  walkway: 'width',
+  corridor: 'width',
+  passage: 'width',
+  shutter: 'width',
+  'crawl space': 'clearance',
+  crawlspace: 'clearance',
+  'knee space': 'clearance',
+  headspace: 'clearance',
+  strap: 'width',
+  slab: 'thickness',
+  kickboard: 'height',
+  faceplate: 'diameter',
+  swing: 'diameter',
+  dwang: 'other',
+  cornice: 'height',
+  skirting: 'height',
+  pane: 'thickness',
   well: 'width',
   bush: 'diameter',
   bushing: 'diameter',
@@ -304,6 +323,10 @@ const USUAL_OF_HEAD = wordTable<Attribute>({
 /** Things of wood and metal that are never as low or short as this: so small a bare size is a thickness. */
 const THIN = 30;
 const MADE_UP: readonly NounKind[] = ['assembly', 'sheet', 'timber', 'space', 'vessel'];
+
+/** Boards are thin or long. */
+const BOARDS = new Set(['plank', 'board', 'planking', 'decking', 'slat', 'batten', 'floorboard', 'strake']);
+const BOARD_THICKNESS_TO = 65;
 
 /** Plates and slabs, whose long sizes are lengths. */
 const THICK_WHEN_SMALL = new Set([
@@ -333,6 +356,7 @@ export function usualSize(
 ): Attribute | undefined {
   const pair = name.length > 1 ? USUAL_OF_HEAD[`${name.at(-2)} ${singularHead}`] : undefined;
   if (!pair && THICK_WHEN_SMALL.has(singularHead) && millimetres <= 65) return 'thickness';
+  if (!pair && BOARDS.has(singularHead) && millimetres <= BOARD_THICKNESS_TO) return 'thickness';
   const own = pair ?? USUAL_OF_HEAD[singularHead];
   if (singularHead === 'door' || singularHead === 'doorway')
     return millimetres > 1800 && millimetres < 2350 ? 'height' : 'width';

@@ -42,6 +42,11 @@ export const SIZE_RULES: readonly SizeRule[] = [
   },
   { name: 'of air', attribute: 'gap', after: /^of (?:clear )?(?:air|daylight)\b/ },
   {
+    name: 'hole to hole',
+    attribute: 'other',
+    after: /^(?:hole(?: to |-to-)hole|screw(?: to |-to-)screw|bolt(?: to |-to-)bolt|pin(?: to |-to-)pin)\b/,
+  },
+  {
     name: 'hole',
     attribute: 'diameter',
     after:
@@ -71,6 +76,24 @@ export const SIZE_RULES: readonly SizeRule[] = [
     before: /\b(?:closer|nearer) than$/,
   },
   {
+    name: 'keep off',
+    attribute: 'clearance',
+    before: /\b(?:keeps?|kept|stays?)(?: it| them| anything| everything)?(?: at least| a good)?$/,
+    after: /^(?:off|from|away|clear|between)\b/,
+    both: true,
+  },
+  {
+    name: 'to the roof',
+    attribute: 'height',
+    after:
+      /^(?:to the roof|out of the water|from (?:the )?(?:water|floor|ground|deck|road|slab|sole)(?: up)? to)\b/,
+  },
+  {
+    name: 'below the water',
+    attribute: 'depth',
+    after: /^below (?:the )?(?:water|waterline|ground|surface)\b/,
+  },
+  {
     name: 'up from the ground',
     attribute: 'height',
     after: /^up from (?:the )?(?:ground|floor|deck|water|waterline|sole|slab|road|pavement|flags)\b/,
@@ -87,11 +110,6 @@ export const SIZE_RULES: readonly SizeRule[] = [
     after: /^(?:\w+ )?in(?:to)? the (?:ground|clay|earth|rock|concrete|soil|sand)\b/,
   },
   { name: 'bears', attribute: 'length', before: /\b(?:bears|bear|bearing)(?: on)?$/ },
-  {
-    name: 'hole to hole',
-    attribute: 'other',
-    after: /^(?:hole(?: to |-to-)hole|screw(?: to |-to-)screw|bolt(?: to |-to-)bolt|pin(?: to |-to-)pin)\b/,
-  },
   {
     name: 'hump',
     attribute: 'offset',

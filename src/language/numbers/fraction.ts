@@ -106,7 +106,7 @@ export function readFractionAfterWhole(tokens: readonly Token[], at: number): Fr
   const token = tokens[at];
   if (!token) return undefined;
   if (token.word === 'and' || token.word === '&') {
-    return readFraction(tokens, at + 1) ?? readBareHalf(tokens, at + 1);
+    return readFraction(tokens, at + 1) ?? readBareHalf(tokens, at + 1) ?? readStrokeless(tokens, at + 1);
   }
   if (token.word === '-') {
     const next = tokens[at + 1];
@@ -125,6 +125,16 @@ function readHyphened(tokens: readonly Token[], at: number): FractionReading | u
     return { to: denominator.to, value: 1 / denominator.value, denominator: denominator.value };
   }
   return readFraction(tokens, at) ?? readBareHalf(tokens, at);
+}
+
+/** "24 and 3 8": a recogniser lost the stroke. Only parts of an inch tape, behind a whole number and "and". */
+function readStrokeless(tokens: readonly Token[], at: number): FractionReading | undefined {
+  const [over, under, before] = [tokens[at], tokens[at + 1], tokens[at - 2]];
+  if (before?.kind !== 'number' || !over?.spaced || !under?.spaced) return undefined;
+  if (!/^\d{1,2}$/.test(over.text) || !/^(?:4|8|16|32)$/.test(under.text)) return undefined;
+  const [top, bottom] = [Number(over.text), Number(under.text)];
+  if (top % 2 === 0 || top >= bottom) return undefined;
+  return { to: at + 2, value: top / bottom, denominator: bottom };
 }
 
 /** "two and half". */

@@ -135,7 +135,14 @@ function readWhole(tokens: readonly Token[], from: number, decimalComma: boolean
   const { value, decimals, alternatives } = written;
   const next = tokens[from + 1];
   const scale = scaleAt(tokens, from + 1);
-  if (scale) return { to: from + 2, value: value * scale, form: 'digits' };
+  if (scale) {
+    // "17 thousand 2 40": hundreds said in groups behind it.
+    const rest = scale === 1000 && decimals === 0 ? readRun(tokens, from + 2) : undefined;
+    const grouped = rest?.splitAfter === 1 && rest.value >= 100 && rest.value < 1000;
+    return grouped
+      ? { to: rest.to, value: value * scale + rest.value, form: 'digits' }
+      : { to: from + 2, value: value * scale, form: 'digits' };
+  }
   if (next && !next.spaced && next.word === 'k') return { to: from + 2, value: value * 1000, form: 'digits' };
   // "9 oh 5", as a recogniser may write "nine oh five".
   if (next && /^(?:oh|o)$/.test(next.word) && decimals === 0 && value < 100) {

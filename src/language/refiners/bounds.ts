@@ -269,10 +269,23 @@ function warmthAskedFor(room: Room, amount: Amount): boolean {
   return warmth && /^(?:needs|need|wants|want|requires|require)$/.test(wordAt(room, verb));
 }
 
+/** "keep eighteen inches off the woodwork": what is kept free may be more, never less. */
+function keptOff(room: Room, amount: Amount): boolean {
+  const verb = backOverFillers(room.tokens, amount.quoteFrom) - 1;
+  const it = /^(?:it|them|him|her|anything|everything)$/.test(wordAt(room, verb)) ? verb - 1 : verb;
+  return (
+    /^(?:keep|keeps|kept|stay|stays)$/.test(wordAt(room, it)) &&
+    /^(?:off|from|away|clear|between)$/.test(wordAt(room, amount.to))
+  );
+}
+
 /** A bound that a whole way of speaking gives, where no word beside the number does. */
 function boundInPassing(room: Room, amount: Amount, limit: number): Bound {
   if (allItCarries(room, amount, limit)) return 'at-most';
-  return clearanceAskedFor(room, amount) || clearsBy(room, amount) || warmthAskedFor(room, amount)
+  return clearanceAskedFor(room, amount) ||
+    clearsBy(room, amount) ||
+    keptOff(room, amount) ||
+    warmthAskedFor(room, amount)
     ? 'at-least'
     : 'exact';
 }

@@ -10,7 +10,7 @@ const ODD_PLURALS =
 /** Adjectives that may stand before the thing counted. */
 const ADJECTIVE =
   /^(?:new|old|more|other|extra|different|good|bad|spare|big|small|little|whole|full|empty|separate|loose|odd|fresh|long|short|wide|thin|thick|flat|heavy|light|stainless|steel|brass|wooden|oak|pine|ply|plywood|black|white|red|green|blue|grey|gray|bare|broken|cracked|rotten|rusty|lovely|lousy|bloody|damn|tiny|great|last|first|final|outside|inside|bottom|top|barrow|bent|dead|solid|wet|dry|cut|half|massive|decent)$/;
-const OF_THEM = /^(?:them|these|those|us|you)$/;
+const OF_THEM = /^(?:them|em|'em|these|those|us|you)$/;
 
 const SIZE_ADJECTIVE = /^(?:long|wide|deep|thick|tall|high|short|narrow)$/;
 

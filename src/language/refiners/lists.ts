@@ -28,6 +28,9 @@ export function withUnitOf(amount: Amount, from: Amount): Amount {
     // "4.1 metres by three sixty five" is 3.65 m.
     return { ...base, value: tidy(amount.value / 100), alternatives: [{ value: amount.value, unit: 'mm' }] };
   }
+  // "eleven point four metres by nine two" is 9.2 m.
+  const tenths = from.number.decimals && amount.number.splitAfter === 1 && amount.value < 100;
+  if (tenths && amount.number.form === 'words') return { ...base, value: tidy(amount.value / 10) };
   // "2.4 metres by twelve twenty": nobody says a length of kilometres so.
   if (amount.value >= 100) return { ...base, unit: 'mm' };
   return base;

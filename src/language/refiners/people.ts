@@ -8,13 +8,24 @@ const BE = /^(?:'m|am|'s|is|was|'re|are|turned|turning|turns|weigh|weighs|weighe
 
 /** Words behind a number that make it a distance or a shortfall of the work: "I'm 40 mil short". */
 const OF_THE_WORK =
-  /^(?:short|off|out|over|under|away|shy|down|up|above|below|into|from|too|proud|past|inside|on)$/;
+  /^(?:short|longer|shorter|wider|narrower|taller|lower|higher|deeper|heavier|lighter|thicker|thinner|bigger|smaller|off|out|over|under|away|shy|down|up|above|below|into|from|too|proud|past|inside|on)$/;
 
 /** Words that may stand between the person and the number: "I'm about five eleven". */
 const BETWEEN =
-  /^(?:about|only|just|around|nearly|almost|,|like|what|er|um|over|under|exactly|still|now|barely|not|no|a)$/;
+  /^(?:about|already|only|just|around|nearly|almost|,|like|what|er|um|over|under|exactly|still|now|barely|not|no|a)$/;
+
+/** "my son at fifteen is already one eighty three", "the boy at nineteen": how old somebody is. */
+function atAnAge(room: Room, amount: Amount): boolean {
+  const young =
+    Number.isInteger(amount.value) && amount.value <= 99 && !amount.unit && !amount.number.fraction;
+  return young && wordAt(room, amount.from - 1) === 'at' && KIN.test(wordAt(room, amount.from - 2));
+}
+const KIN =
+  /^(?:wife|husband|brother|sister|dad|mum|mom|son|daughter|kid|girlfriend|boyfriend|aunt|auntie|uncle|cousin|niece|nephew|mother|father|grandad|granddad|grandma|nan|gran|lad|girl|boy|child)$/;
 
 function personBefore(room: Room, amount: Amount): boolean {
+  // A fraction of an inch is no age and no height of a body: "she's thirty three and a quarter".
+  if (amount.number.fraction && (amount.number.denominator ?? 0) >= 4 && !amount.unit) return false;
   let at = amount.from - 1;
   for (let steps = 0; steps < 3 && BETWEEN.test(wordAt(room, at)); steps++) at--;
   if (!BE.test(wordAt(room, at))) return false;
@@ -53,6 +64,7 @@ function personal(room: Room, amount: Amount): string | undefined {
   if (/^(?:year|month)$/.test(amount.unit ?? '')) return 'years and months are no working times';
   const after = wordAt(room, amount.to);
   if (after === 'old' || (after === '-' && wordAt(room, amount.to + 1) === 'old')) return 'an age';
+  if (atAnAge(room, amount)) return 'an age';
   if (!personBefore(room, amount) || OF_THE_WORK.test(after)) return undefined;
   if (SIZE_AFTER.startingAt(room.tokens, amount.to) && after !== 'tall') return undefined;
   const length =

@@ -7,7 +7,7 @@ import { SIZE_AFTER } from '../rules/size-words.ts';
 const TURNED_DOWN = new PhraseTable<string>([
   ...each(
     'turned down',
-    "not, not the, not a, not an, not that, no longer, no longer the, never, and not, and not the, isn't, wasn't, aren't, weren't, ain't, is not, was not, ain't no, isn't no, wasn't no, never no",
+    "scratch the, forget the, forget about the, never mind the, not, not the, not a, not an, not that, no longer, no longer the, never, and not, and not the, isn't, wasn't, aren't, weren't, ain't, is not, was not, ain't no, isn't no, wasn't no, never no",
   ),
   ...each(
     'given up for another',
@@ -33,7 +33,27 @@ function notGoingTo(room: Room, amount: Amount): string | undefined {
   return denied && /ing$/.test(wordAt(room, verb)) ? 'turned down' : undefined;
 }
 
+const INTENDED = new PhraseTable<true>(
+  each(
+    true,
+    'was going to, were going to, was gonna, were gonna, was thinking, were thinking, was minded to, had meant to, meant to',
+  ),
+);
+
+/** "I was going to give her forty horsepower, but", "I was thinking 100 gallon but it won't fit". */
+function thenBut(room: Room, amount: Amount): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  const intended = [0, 1, 2, 3, 4, 5].some(
+    (back) =>
+      room.tokens[amount.from - back - 1]?.sentence === sentence &&
+      INTENDED.endingAt(room.tokens, amount.from - back),
+  );
+  const at = wordAt(room, amount.to) === ',' ? amount.to + 1 : amount.to;
+  return intended && wordAt(room, at) === 'but';
+}
+
 function turnedDown(room: Room, amount: Amount): string | undefined {
+  if (thenBut(room, amount)) return 'meant once, and not done';
   return TURNED_DOWN.endingAt(room.tokens, amount.from)?.meaning ?? notGoingTo(room, amount);
 }
 

@@ -84,7 +84,9 @@ function comesAt(room: Room, at: number, number: NumberReading): boolean {
   const hour = number.value >= 1 && number.value <= 12;
   const minutes = number.splitAfter !== undefined && number.value % 100 < 60 && number.value % 5 === 0;
   const past = minutes && number.value >= 100 && number.value < 1300;
-  if (!came || (!hour && !past)) return false;
+  // "Inspector's booked, Friday at ten."
+  const onADay = /^(?:mon|tues|wednes|thurs|fri|satur|sun)day$|^(?:tomorrow|tonight|today)$/.test(verb);
+  if (!(came || onADay) || (!hour && !past)) return false;
   return !readUnit(room.tokens, number.to) && !SIZED.test(wordAt(room, number.to));
 }
 

@@ -35,7 +35,7 @@ export const sayings: AmountRule = {
 };
 
 const TIMES = /^(?:times|time|x)$/;
-const PARTITIVE = /^(?:the|my|our|his|her|their|its|it|them|these|those|us|you|that|this|what)$/;
+const PARTITIVE = /^(?:em|the|my|our|his|her|their|its|it|them|these|those|us|you|that|this|what)$/;
 
 /** "three times", "two thirds of the wall", "five of the nine joists", "half the boards". */
 export const partsAndTimes: AmountRule = {

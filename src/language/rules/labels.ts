@@ -13,7 +13,7 @@ const NUMBERED = new Set(
 );
 /** Things that are numbered when a small number stands directly behind them: "frame six", "coat two". */
 const NUMBERED_THINGS = new Set(
-  'frame bay rib station bulkhead joist rafter stud panel board plank door window room house coat layer row circuit cylinder wall leg post bolt bench job item task unit tank side section pass'.split(
+  'pile pier stump frame bay rib station bulkhead joist rafter stud panel board plank door window room house coat layer row circuit cylinder wall leg post bolt bench job item task unit tank side section pass'.split(
     ' ',
   ),
 );

@@ -32,9 +32,13 @@ export const hundredOfUnit: AmountRule = {
   read(room, at) {
     const value = ({ hundred: 100, thousand: 1000 } as Record<string, number>)[wordAt(room, at)];
     if (!value || /^(?:few|several|many|odd|some)$/.test(wordAt(room, at - 1))) return undefined;
-    const unit = readUnit(room.tokens, at + 1);
-    if (!unit) return undefined;
     const number = { from: at, to: at + 1, value, form: 'words' as const };
+    const unit = readUnit(room.tokens, at + 1);
+    // "The bearers are hundred by seventy five."
+    const section = wordAt(room, at + 1) === 'by' && readNumber(room.tokens, at + 2) !== undefined;
+    if (!unit && section && !/^(?:a|by)$/.test(wordAt(room, at - 1)) && !readNumber(room.tokens, at - 1))
+      return { amount: amountOf(this.name, number, { from: at, to: at + 1 }, value) };
+    if (!unit) return undefined;
     return { amount: amountOf(this.name, number, { from: at, to: unit.to }, value, unit) };
   },
 };

@@ -92,7 +92,9 @@ export const slopes: AmountRule = {
     if (!/^(?:in|over|on)$/.test(over)) return undefined;
     const run = readNumber(room.tokens, rise.to + 1);
     if (!run || !(run.value > rise.value) || readUnit(room.tokens, run.to)) return undefined;
-    if (!slopeNear(room, at, run.to)) return undefined;
+    // "It wants redoing at one in forty."
+    const oneIn = rise.value === 1 && run.value >= 8 && /^(?:at|to)$/.test(wordAt(room, at - 1));
+    if (!oneIn && !slopeNear(room, at, run.to)) return undefined;
     const read = ratio(this.name, rise, at, run.to, rise.value / run.value);
     return read;
   },

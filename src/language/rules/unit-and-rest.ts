@@ -95,13 +95,35 @@ export const metresAndRest: AmountRule = {
     if (head?.unit.key !== 'm' || head.number.decimals || head.number.fraction) return undefined;
     const short = room.tokens[head.unit.from]?.word === 'm';
     if (short && room.tokens[head.unit.to]?.spaced !== false) return undefined;
-    const rest = restOfMetre(room, head);
+    const rest = restOfMetre(room, head) ?? (room.decimalComma ? joinedRest(room, head.unit.to) : undefined);
     if (!rest || (head.number.to === at && rest.metres < 0.1)) return undefined;
     const value = tidy(head.number.value + rest.metres);
     const number = { ...head.number, to: rest.to, value };
     return { amount: amountOf(this.name, number, { from: at, to: rest.to }, value, head.unit) };
   },
 };
+
+/** "four metres and twenty", "one metre and eight": hundredths, as speakers of Italian, French and Spanish join them. */
+function joinedRest(room: Room, at: number): { readonly to: number; readonly metres: number } | undefined {
+  if (wordAt(room, at) !== 'and') return undefined;
+  const rest = readNumber(room.tokens, at + 1);
+  if (
+    !rest ||
+    !Number.isInteger(rest.value) ||
+    rest.value < 1 ||
+    rest.value > 99 ||
+    rest.fraction ||
+    rest.loose
+  )
+    return undefined;
+  const unit = readUnit(room.tokens, rest.to);
+  if (
+    unit ||
+    !/^(?:|[.,;:!?]|of|wide|high|long|deep|from|at|in|and|because|so|but)$/.test(wordAt(room, rest.to))
+  )
+    return undefined;
+  return { to: rest.to, metres: rest.value / 100 };
+}
 
 /** "four pound fifty", "twelve euro fifty": the rest is hundredths. Pounds with a rest are money. */
 export const moneyAndRest: AmountRule = {

@@ -25,6 +25,13 @@ test.each([
   'The two long sill logs are down.',
   'I was on site at half seven and packed in at twenty to five.',
   'I settled on a third one.',
+  'My son at fifteen does the sanding.',
+  'The inspector is booked, Friday at ten.',
+  'It is in the way of pile twenty six.',
+  'I was going to give her forty horsepower, but no.',
+  'I was thinking 100 gallon but it would not fit.',
+  'So scratch the 18.',
+  'Seats are out, 26 of em.',
 ])('"%s" states no size', (said) => {
   expect(figuresSaid(said)).toBe('none');
 });
@@ -74,6 +81,43 @@ test.each([
   ["The cradle's plated for fourteen tonne.", '14 t at-most'],
   ['My brother-in-law says sixty.', '60 mm'],
   ["Forty tonne he's good for.", '40 t at-most'],
+])('"%s": %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ['The door is one metre and eight, because I took it high.', 'IT', '1.08 m'],
+  ['The vault has two metres and sixty five of height.', 'IT', '2.65 m'],
+  ['Two metres and sixty mil of packing.', 'IT', '2.06 m'],
+  ['It is one metre and the lid is 40 mm.', 'IT', '1 m; 40 mm'],
+  ['She measures eleven point four metres by nine two.', 'NZ', '11.4 m; 9.2 m'],
+  ['The bearers are hundred by seventy five.', 'NZ', '100 mm; 75 mm'],
+  ['The floor is at zero point seven above the water.', 'IN', '0.7 m'],
+])('"%s" in %s: %s', (said, region, figures) => {
+  expect(figuresSaid(said, 'metric', region)).toBe(figures);
+});
+
+test.each([
+  ['With the hinges its 24 and 3 8', '24.375 in'],
+  ['The bus weighs 17 thousand 2 40', '17240 lb'],
+  ["She's thirty three and a quarter the narrow way", '33.25 in'],
+  ["She's thirty three, my sister", 'none'],
+])('"%s" in inches: %s', (said, figures) => {
+  expect(figuresSaid(said, 'us', 'US')).toBe(figures);
+});
+
+test.each([
+  ['Keep eighteen inches off the woodwork.', '18 in at-least'],
+  ['I keep a ruler 300 long.', '300 mm'],
+  ["don't spray under 12 degrees", '12 degC at-least'],
+  ['dont spray under 12 degrees', '12 degC at-least'],
+  ['The jacks are rated ten tonnes.', '10 t at-most'],
+  ['Eleven is too many.', 'none'],
+  ['The spacing in the lounge is thirteen hundred.', '1300 mm'],
+  ['The gap behind the stove is six.', '6 mm'],
+  ['The gap is bad and there were six.', 'none'],
+  ['Tonight its 8.', '8 degC'],
+  ['It has to sit seven days before the load.', '7 d'],
 ])('"%s": %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });

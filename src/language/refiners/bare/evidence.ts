@@ -173,6 +173,8 @@ function evidenceBefore(room: Room, amount: Amount): Evidence | undefined {
   if (said && ends(room, amount.to))
     return { grade: 'sure', why: `"${wordAt(room, at - 1)}" before it`, attribute: said };
   if (faceToFace(room, at - 3)) return { grade: 'sure', why: 'between two places' };
+  const measure = measureOf(room, at);
+  if (measure) return { grade: 'sure', why: `"${measure.word}" before it`, attribute: measure.attribute };
   let best: Grade = 'none';
   for (let steps = 0; steps < 5; steps++) {
     const noun = SIZE_NOUNS.get(wordAt(room, at - 1));
@@ -190,6 +192,27 @@ function evidenceBefore(room: Room, amount: Amount): Evidence | undefined {
     at = backOverFillers(room.tokens, step.from);
   }
   return best === 'likely' ? { grade: 'likely', why: 'in the place of a value' } : undefined;
+}
+
+/** "the spacing in the lounge is", "the gap behind the stove is": a measure, where it is, and the verb. */
+function measureOf(
+  room: Room,
+  at: number,
+): { readonly word: string; readonly attribute: Attribute } | undefined {
+  const only = /^(?:only|now|just|still|about|only just|exactly)$/.test(wordAt(room, at - 1)) ? at - 1 : at;
+  if (!/^(?:'s|is|was|are|were)$/.test(wordAt(room, only - 1))) return undefined;
+  for (let index = only - 3; index >= only - 7; index--) {
+    const word = wordAt(room, index);
+    if (room.tokens[index]?.kind !== 'word' || /^(?:and|but|so|is|was|are|'s|which|that)$/.test(word))
+      return undefined;
+    const attribute = SIZE_NOUNS.get(word);
+    const placed =
+      /^(?:of|in|at|under|over|behind|between|above|below|round|around|beside|from|for|inside)$/.test(
+        wordAt(room, index + 1),
+      );
+    if (attribute && word !== 'run' && word !== 'clear') return placed ? { word, attribute } : undefined;
+  }
+  return undefined;
 }
 
 /** "that leaves five": so many of them; "that leaves 1,837 to stand in" measures. */

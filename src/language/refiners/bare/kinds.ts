@@ -55,11 +55,13 @@ function asHeat(room: Room, amount: Amount): Meaning | undefined {
   return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
 }
 
+const WHERE_AND_WHEN =
+  'in here,in there,out here,outside,inside,in the shed,in the shop,in the workshop,in the garage,in the barn,tonight,this morning,this evening,last night,yesterday,at dawn,overnight,right now,today'.split(
+    ',',
+  );
+const SAID_OF_AIR = "it 's,its,it is,is it,it was,it got to,it hit,we had,we got,we 're at".split(',');
 const INSIDE = new PhraseTable<true>(
-  each(
-    true,
-    "in here it 's, in here is it, in here it is, in here it was, out here it 's, outside it 's, outside is it, outside it was, inside it 's, in there it 's, in the shed it 's, in the workshop it 's, in the shop it 's",
-  ),
+  WHERE_AND_WHEN.flatMap((place) => SAID_OF_AIR.map((said) => [`${place} ${said}`, true] as const)),
 );
 /** "In here it's eight": said of the air before the number. */
 function asked(room: Room, amount: Amount): boolean {

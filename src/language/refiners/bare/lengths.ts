@@ -139,7 +139,7 @@ function metres(
   if (decimals === 0 && wordAt(room, amount.to) === 'square') return false;
   if (decimals === 1)
     return (
-      amount.value >= 1 &&
+      amount.value >= (farPlace(room, amount) ? 0.3 : 1) &&
       amount.value < (attribute ? 13 : 10) &&
       !EACH_AFTER.startingAt(room.tokens, amount.to)
     );
@@ -171,7 +171,10 @@ export function asLength(
   amounts: readonly Amount[],
   attribute: Attribute | undefined,
 ): Meaning {
-  const house = houseUnit(room, amounts, amount);
+  // A thickness is told in millimetres, whatever the rooms are told in.
+  const thin =
+    attribute === 'thickness' && room.house === 'metric' && !room.decimalComma && amount.value <= 100;
+  const house = thin ? 'mm' : houseUnit(room, amounts, amount);
   const inches = house !== 'in' && amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
   if (inches) return length(amount, 'in', 'a fraction of a kind that only inches have');
   if (house === 'mm' && metres(room, amount, attribute, amounts)) {

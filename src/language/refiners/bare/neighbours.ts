@@ -95,7 +95,7 @@ const CHANGES =
  * "400 grams of resin to 80 of hardener", ", return".
  */
 function leftOut(room: Room, amount: Amount): boolean {
-  const [first, second, third] = [1, 2, 3].map((back) => wordAt(room, amount.from - back));
+  const [first, second] = [1, 2].map((back) => wordAt(room, amount.from - back));
   if (
     BE.test(first ?? '') &&
     (OWN.test(second ?? '') || CHANGES.test(second ?? '') || /^(?:should|must)$/.test(second ?? ''))
@@ -105,7 +105,7 @@ function leftOut(room: Room, amount: Amount): boolean {
   if (/^(?:with|at)$/.test(first ?? '') && second === 'live') return true;
   if (/^(?:me|us|by)$/.test(first ?? '') && /^(?:gives|gave|giving|leaves|leaving|put)$/.test(second ?? ''))
     return true;
-  return second === ',' && /^\p{L}{3,}$/u.test(first ?? '') && !BE.test(first ?? '') && third !== ',';
+  return namedAfterPause(room, amount) !== undefined;
 }
 
 /** "I watched her come on at thirty and cut out at fifteen psi": the unit is said once, at the end. */
