@@ -10,6 +10,7 @@ import type {
   MemoSummary,
   MemoView,
   NextView,
+  ProblemView,
   ProjectInfo,
   PromiseView,
   SpanView,
@@ -57,8 +58,13 @@ export type HandChange = WithoutPlace<
         | 'task-added'
         | 'task-closed'
         | 'task-reopened'
-        | 'tolerance-set'
-        | 'record-kept';
+        | 'record-kept'
+        | 'task-due-set'
+        | 'task-waits-set'
+        | 'task-placed'
+        | 'problem-solved'
+        | 'problem-reopened'
+        | 'tolerance-set';
     }
   >
 >;
@@ -87,6 +93,7 @@ export interface ProjectApi {
   figures(item?: string): readonly StandingFigure[];
   limits(): readonly LimitView[];
   tasks(now: string): readonly TaskView[];
+  problems(): readonly ProblemView[];
   promises(): readonly PromiseView[];
   /** Batches of resin, paint, glue, concrete, oldest first. */
   batches(): readonly BatchView[];

@@ -13,12 +13,13 @@ import {
   limitViews,
   memoView,
   memoViews,
+  problemViews,
   projectInfo,
   promiseViews,
   standingFigures,
-  taskViews,
 } from './model/project-views.ts';
 import { wordsOfFinding } from './model/settling.ts';
+import { taskViews } from './model/task-views.ts';
 import type { ProjectInfo } from './model/views.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type {
@@ -188,6 +189,9 @@ class Project implements ProjectApi {
   }
   tasks(at: string) {
     return taskViews(this.#store.rows, at);
+  }
+  problems() {
+    return problemViews(this.#store.rows);
   }
   promises() {
     return promiseViews(this.#store.rows);

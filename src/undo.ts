@@ -41,6 +41,16 @@ function wordsFor(event: ProjectEvent): string {
       return `closing task ${event.taskId}`;
     case 'task-reopened':
       return `reopening task ${event.taskId}`;
+    case 'task-due-set':
+      return `the date of task ${event.taskId}`;
+    case 'task-waits-set':
+      return `what task ${event.taskId} waits for`;
+    case 'task-placed':
+      return `task ${event.taskId} before ${event.before}`;
+    case 'problem-solved':
+      return `problem ${event.problemId} as put right`;
+    case 'problem-reopened':
+      return `problem ${event.problemId} as open`;
     case 'tolerance-set':
       return `the tolerance on ${event.dimension}`;
     case 'record-kept':

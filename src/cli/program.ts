@@ -3,8 +3,10 @@ import { Command } from 'commander';
 import { VERSION } from '../version.ts';
 import { askCommand } from './commands/ask.ts';
 import { batchesCommand } from './commands/batches.ts';
+import { beforeCommand } from './commands/before.ts';
 import { behindCommand } from './commands/behind.ts';
 import { closeCommand } from './commands/close.ts';
+import { dueCommand } from './commands/due.ts';
 import { episodeCommand } from './commands/episode.ts';
 import { exportCommand } from './commands/export.ts';
 import { figuresCommand } from './commands/figures.ts';
@@ -32,6 +34,7 @@ import { todoCommand } from './commands/todo.ts';
 import { toleranceCommand } from './commands/tolerance.ts';
 import { undoCommand } from './commands/undo.ts';
 import { verifyCommand } from './commands/verify.ts';
+import { waitCommand } from './commands/wait.ts';
 import { withdrawCommand } from './commands/withdraw.ts';
 
 /** In the order of a project's life: this is the order of the help page. */
@@ -55,6 +58,9 @@ const COMMANDS = [
   todoCommand,
   closeCommand,
   reopenCommand,
+  dueCommand,
+  waitCommand,
+  beforeCommand,
   withdrawCommand,
   undoCommand,
   figuresCommand,

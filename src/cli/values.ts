@@ -54,6 +54,13 @@ export function oneOf<T extends string>(what: string, words: readonly T[], value
   return found;
 }
 
+/** A number of hours above nothing: "24", "1.5". */
+export function hoursValue(what: string, value: string): number {
+  const hours = /^\d+(?:\.\d+)?$/.test(value) ? Number(value) : 0;
+  if (hours > 0) return hours;
+  throw invalid(what, 'a number of hours such as 24', value);
+}
+
 /** A calendar day: YYYY-MM-DD. */
 export function dayValue(what: string, value: string): string {
   const real =

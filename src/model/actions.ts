@@ -13,6 +13,7 @@ const GROUPS: Readonly<Record<string, string>> = {
   coat: 'paint prime oil varnish coat stain seal lacquer epoxy wax skim render plaster primer undercoat preservative galvanise caulk fill',
   measure: 'measure tape weigh check survey mark template',
   test: 'test try commission run inspect pressure',
+  join: 'weld glue stick bolt screw rivet solder braze nail bond clamp assemble dowel peg peen laminate scarf splice join',
   mend: 'fix repair mend plug patch replace straighten adjust reset sort rewire resolve',
   send: 'send return ship post deliver drop back',
   think: 'work figure decide design draw plan sketch choose find think price quote cost research',
@@ -37,6 +38,8 @@ for (const [group, verbs] of Object.entries(GROUPS)) {
 
 /** The ways of doing that a word may name. */
 export function actionsOf(stem: string): ReadonlySet<string> {
-  return GROUPS_OF.get(stem) ?? NONE;
+  return (
+    GROUPS_OF.get(stem) ?? (/^re[a-z]{3,}/.test(stem) ? GROUPS_OF.get(stem.slice(2)) : undefined) ?? NONE
+  );
 }
 const NONE: ReadonlySet<string> = new Set();

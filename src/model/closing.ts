@@ -1,36 +1,10 @@
 /** Which open task a `done` note closes: by the things they share, the way of doing, and how rare the words are. */
 import { actionsOf } from './actions.ts';
+import { answersGate, type GateWords, gateWords } from './gate-words.ts';
 import { wordsOf } from './names.ts';
 import type { TaskRow } from './rows.ts';
 import { stemOf } from './stems.ts';
-
-/** Words that say nothing about which task is meant. */
-const EMPTY = new Set(
-  `a an the this that these those it its i i'm i've we you he she they them him her my our your his their and or but so
-  to of for in on at by with from into onto up down is are was were be been being am do did done does have has had having
-  get got gotten getting gotta go goes going gone went will would can could should must need needs needed want wants
-  wanted not no till until before after once when while as if then than there here now today tomorrow yesterday morning
-  tonight night week day days monday tuesday wednesday thursday friday saturday sunday just only also too all both each
-  one two some any bit lot thing things stuff really actually finally already yet still ever never next last new more
-  much very quite well right okay yeah oh s t re ll ve d m whole every who what which where how why because since though
-  about over under again back off out somebody someone anybody everybody nobody time first second third job jobs`
-    .split(/\s+/)
-    .map(stemOf),
-);
-
-/** Words of rank and side: when both sides have one of a set, it must be the same. */
-const RIVALS: readonly (readonly string[])[] = [
-  ['first', 'second', 'third', 'fourth', 'final', 'last'],
-  ['east', 'west', 'north', 'south'],
-  ['left', 'right'],
-  ['port', 'starboard'],
-  ['front', 'back', 'rear'],
-  ['upper', 'lower'],
-  ['top', 'bottom'],
-  ['inner', 'outer'],
-  ['inside', 'outside'],
-  ['hot', 'cold'],
-];
+import { areRivalWords, EMPTY, isCompound, sharesRank } from './telling-words.ts';
 
 /** Stems of a text with what they weigh. */
 type Weights = ReadonlyMap<string, number>;
@@ -39,11 +13,16 @@ export interface Described {
   readonly weights: Weights;
   readonly words: ReadonlySet<string>;
   readonly actions: ReadonlySet<string>;
+  /** Stems that name things, also words for doing that stand for one ("the frame"). */
+  readonly named: ReadonlySet<string>;
+  /** The things that its quote names for certain; none where it points with a word such as "it" or "those". */
+  readonly things: ReadonlySet<string>;
 }
 
 const GIST = 1;
 const QUOTE = 0.9;
 const AROUND = 0.35;
+const AMOUNT = 0.2;
 
 /** After these stands where a deed was done, and not what was done: "the second coat is on the floor". */
 const PLACE = new Set(
@@ -74,19 +53,78 @@ export function describe(gist: string, quote: string, around: string): Described
   const put = (text: string, weight: number) => {
     for (const word of wordsOf(text)) {
       const stem = stemOf(word);
-      if (EMPTY.has(stem) && !PARTICLES.has(word)) continue;
-      weights.set(stem, Math.max(weights.get(stem) ?? 0, weight));
+      if (EMPTY.has(stem)) continue;
+      weights.set(stem, Math.max(weights.get(stem) ?? 0, isNumber(stem) ? Math.min(weight, AMOUNT) : weight));
     }
   };
   put(around, AROUND);
   put(quote, QUOTE);
   put(gist, GIST);
-  const own = wordsOf(`${gist} ${quote}`);
-  const actions = new Set(own.flatMap((word) => [...actionsOf(stemOf(word))]));
-  return { weights, words: new Set(own), actions };
+  const uses = [...usesOf(gist), ...usesOf(quote)];
+  const actions = new Set(uses.flatMap(({ ways, isThing }) => (isThing ? ways.filter(isCoat) : ways)));
+  const telling = uses.filter(({ stem }) => !EMPTY.has(stem) && !isNumber(stem));
+  const named = new Set(
+    telling.filter(({ ways, isThing }) => isThing || ways.length === 0).map(({ stem }) => stem),
+  );
+  const said = new Set(wordsOf(quote).map(stemOf));
+  const things = isPointing(quote)
+    ? []
+    : telling.filter(({ stem, ways }) => ways.length === 0 && said.has(stem)).map(({ stem }) => stem);
+  const words = new Set(wordsOf(`${gist} ${quote}`));
+  return { weights, words, actions, named, things: new Set(things) };
 }
 
-const PARTICLES: ReadonlySet<string> = new Set();
+/** Words that point at a thing which was named elsewhere. */
+const POINTING = /^(?:it|its|them|em|they|he|him|she|her|one|ones|pair|lot|same)$/;
+/** These point unless the thing stands behind them: "those", "those boards". */
+const POINTING_ALONE = /^(?:that|this|those|these|both|all|each|every|another)$/;
+
+function isPointing(quote: string): boolean {
+  const words = wordsOf(quote);
+  return words.some((word, index) => {
+    if (POINTING.test(word)) return true;
+    if (!POINTING_ALONE.test(word)) return false;
+    const next = stemOf(words[index + 1] ?? '');
+    return next === '' || EMPTY.has(next) || actionsOf(next).size > 0;
+  });
+}
+
+interface Use {
+  readonly stem: string;
+  readonly ways: readonly string[];
+  /** Whether a word for doing stands for a thing. */
+  readonly isThing: boolean;
+}
+
+/** Words before a name. */
+const BEFORE_NAMES = new Set(
+  'the a an my our his her their your its this these those some any no both all each every new old first second third last other two three four of'.split(
+    ' ',
+  ),
+);
+
+/** "The frames", "a new saw": a word for doing after an article, or in the plural at the head, is a thing. */
+function usesOf(text: string): readonly Use[] {
+  const words = wordsOf(text);
+  return words.map((word, index) => {
+    const stem = stemOf(word);
+    const ways = [...actionsOf(stem)];
+    const isPlural = /[^s]s$/.test(word) && index === 0;
+    const isThing = isPlural || (BEFORE_NAMES.has(words[index - 1] ?? '') && !word.endsWith('ing'));
+    return { stem, ways, isThing: ways.length > 0 && isThing };
+  });
+}
+
+/** A coat of paint is named after the painting. */
+const isCoat = (way: string) => way === 'coat';
+
+const NUMBERS = new Set(
+  'two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand half quarter'.split(
+    ' ',
+  ),
+);
+/** Amounts say little of which task is meant. */
+const isNumber = (stem: string) => /^[\d.,/]+$/.test(stem) || NUMBERS.has(stem);
 
 /** Over how many open tasks each stem is spread: rare words say more. */
 export function holdersOf(open: readonly Described[]): ReadonlyMap<string, number> {
@@ -100,53 +138,60 @@ export function holdersOf(open: readonly Described[]): ReadonlyMap<string, numbe
 
 /** How well a deed answers a task: about 1 or more is a match. Rare words among the open tasks count for more. */
 export function answers(deed: Described, task: Described, holders: ReadonlyMap<string, number>): number {
-  if (RIVALS.some((group) => areRivals(group, deed.words, task.words))) return 0;
+  if (areRivalWords(deed.words, task.words)) return 0;
   let things = 0;
+  let nearby = 0;
   let acts = 0;
+  let isAnchored = false;
   for (const [stem, weight] of deed.weights) {
     const [other, held] = found(task.weights, stem);
     if (other === undefined || held === undefined) continue;
     const worth = (weight * other) / Math.sqrt(Math.max(1, holders.get(held) ?? 0));
-    if (actionsOf(stem).size > 0) acts += worth * 0.6;
-    else things += worth;
+    const isAct = actionsOf(stem).size > 0 && !deed.named.has(stem) && !task.named.has(held);
+    if (isAct) acts += worth * 0.6;
+    else if (weight >= PLACED && other >= QUOTE) things += worth;
+    else nearby += worth;
+    if (deed.named.has(stem) || task.named.has(held)) isAnchored = true;
   }
-  if (sharesRank(deed.words, task.words) && things > 0) things += SAME_RANK;
-  if (things === 0 && acts < 0.55) return 0;
+  const sameRank = sharesRank(deed.words, task.words);
+  if (sameRank && things + nearby + acts > 0) things += SAME_RANK;
+  if (things + nearby === 0 && acts < 0.55) return 0;
+  // Both name their things, and none of them is the same: words of the talk around, or the way of doing, are no tie.
+  if (!isAnchored && !sameRank && deed.things.size > 0 && task.things.size > 0) return 0;
   const common = [...deed.actions].filter((action) => task.actions.has(action)).length;
-  const clash = common === 0 && deed.actions.size > 0 && task.actions.size > 0;
-  return things + acts + (common > 0 ? 0.45 : 0) - (clash ? 0.45 : 0);
+  const clash = common === 0 && !isGot(deed, task) && deed.actions.size > 0 && task.actions.size > 0;
+  // Other work: what the talk around shares says little then.
+  return clash ? things + nearby / 2 + acts - 0.45 : things + nearby + acts + (common > 0 ? 0.45 : 0);
 }
+
+/** Ways of doing that end when the goods are there. */
+const GETTING: ReadonlySet<string> = new Set(['buy', 'fetch', 'ask', 'pay']);
+const isGetting = ({ actions }: Described) => [...actions].some((action) => GETTING.has(action));
+/** What was to be bought is done when it was fetched. */
+const isGot = (deed: Described, task: Described) =>
+  isGetting(task) && [...deed.actions].some((action) => action === 'buy' || action === 'fetch');
 
 /** "Do the second tomorrow", "second coat's on": the same one of a row. */
 const SAME_RANK = 0.45;
-const RANKS = new Set(RIVALS[0]);
-const sharesRank = (a: ReadonlySet<string>, b: ReadonlySet<string>) =>
-  [...RANKS].some((rank) => a.has(rank) && b.has(rank));
-
-/** Shortest part by which a compound is known: the "mill" of "sawmill". */
-const PART = 4;
 
 /** The weight of a stem, or of a compound that ends in it or that it ends in. */
 function found(weights: Weights, stem: string): readonly [number | undefined, string | undefined] {
   const exact = weights.get(stem);
   if (exact !== undefined) return [exact, stem];
-  if (stem.length < PART) return NONE;
   for (const [other, weight] of weights) {
-    if (other.length < PART || other.length === stem.length) continue;
-    if (other.endsWith(stem) || stem.endsWith(other)) return [weight * COMPOUND, other];
+    if (isCompound(stem, other))
+      return [weight * (other.startsWith(stem) || stem.startsWith(other) ? ROOT : COMPOUND), other];
   }
   return NONE;
 }
 const NONE = [undefined, undefined] as const;
 const COMPOUND = 0.8;
-
-function areRivals(group: readonly string[], a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
-  const [left, right] = [group.filter((word) => a.has(word)), group.filter((word) => b.has(word))];
-  return left.length > 0 && right.length > 0 && !left.some((word) => right.includes(word));
-}
+const ROOT = 0.9;
 
 /** Enough for a deed to close a task. */
 const CLOSES = 0.85;
+/** Enough for a deed to close a task although it also answers what the task waits for. */
+const SURE = 1.2;
 
 const NUMBER = '(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\d+)';
 /** "Three of the four posts", "half of the sheets", "the first dozen panes": the rest is still to do. */
@@ -160,9 +205,31 @@ const WHOLE = /\ball (?:of|the)\b|\bevery (?:one|last|single)\b|\bother\b/i;
 
 export const isPartly = (quote: string): boolean => PARTLY.test(quote) && !WHOLE.test(quote);
 
+const ALL_BUT = /^[\s,;:]*(?:bar|except|excepting|apart from|all but|save|minus|short of)\b/i;
+/** "The deck's down, bar two boards". */
+function isAllBut({ around, quote }: Deed): boolean {
+  const at = around.indexOf(quote);
+  return at >= 0 && ALL_BUT.test(around.slice(at + quote.length));
+}
+
 function without(text: string, part: string): string {
   const at = text.toLowerCase().indexOf(part.toLowerCase());
   return at < 0 ? text : text.slice(0, at) + text.slice(at + part.length);
+}
+
+const ON_ITS_WAY = /\b(?:ship(?:ped|ping)|on (?:its|their|the) way|sent|post(?:ed)?|gone back|going back)\b/i;
+function isDoneByGoods({ goods, quote }: Deed, task: Described): boolean {
+  if (goods === 'received') return isGetting(task);
+  return task.actions.has(ON_ITS_WAY.test(quote) && task.actions.has('send') ? 'send' : 'buy');
+}
+
+/** Where what is waited for begins in the words of a task. */
+const GATE_BEGINS =
+  /\b(?:until|till|til|before|once|as soon as|soon as|when|after|unless|but not|ahead of|waiting (?:on|for))\b/i;
+
+function withoutGate({ quote, waitsFor }: TaskRow): string {
+  const at = waitsFor.length > 0 ? quote.search(GATE_BEGINS) : -1;
+  return at > 0 ? quote.slice(0, at) : quote;
 }
 
 /** A task as far as matching goes: what it waits for is other work, so those words say nothing of it. */
@@ -177,7 +244,7 @@ function describeTask(task: TaskRow): Described {
 const describedTasks = new WeakMap<TaskRow, Described>();
 
 function describeAnew(task: TaskRow): Described {
-  const described = describe(task.gist, task.quote, task.around);
+  const described = describe(task.gist, withoutGate(task), task.around);
   if (task.waitsFor.length === 0) return described;
   const ownGist = task.waitsFor.reduce((gist, wait) => without(gist, wait), task.gist);
   const own = new Set(wordsOf(ownGist).map(stemOf));
@@ -185,7 +252,8 @@ function describeAnew(task: TaskRow): Described {
   const gateWords = task.waitsFor.flatMap((wait) => wordsOf(wait).map(stemOf));
   for (const stem of gateWords) if (!own.has(stem)) weights.delete(stem);
   const actions = new Set(wordsOf(ownGist).flatMap((word) => [...actionsOf(stemOf(word))]));
-  return { ...described, weights, actions: actions.size > 0 ? actions : described.actions };
+  const things = new Set([...described.things].filter((stem) => weights.has(stem)));
+  return { ...described, weights, things, actions: actions.size > 0 ? actions : described.actions };
 }
 
 export interface Deed {
@@ -193,6 +261,11 @@ export interface Deed {
   readonly quote: string;
   /** The sentence that it was said in. */
   readonly around: string;
+  /**
+   * Goods: received ones close the task of getting them, expected ones that of ordering them (or of sending them, where
+   * they are on their way); no other work on them is done by that.
+   */
+  readonly goods?: 'received' | 'expected';
 }
 
 /**
@@ -205,21 +278,25 @@ export function closedBy(
 ): readonly (TaskRow | undefined)[] {
   const described = tasks.map(describeTask);
   const holders = holdersOf(described);
-  const waits = tasks.map((task) => task.waitsFor.map((wait) => describe(wait, wait, '')));
+  const getting = holdersOf(described.filter(isGetting));
+  const waits = tasks.map((task) => task.waitsFor.map(gateWords));
   const pairs = deeds.flatMap((deed, at) => {
     const told = describeDeed(deed.gist, deed.quote, deed.around);
-    const partly = isPartly(deed.quote);
+    const said = gateWords(`${deed.gist} ${deed.quote}`);
+    const partly = isPartly(deed.quote) || isAllBut(deed);
     return tasks.flatMap((task, index) => {
       if (partly && !BEGINS.test(task.quote)) return [];
-      const score = answers(told, described[index] as Described, holders);
+      if (deed.goods && !isDoneByGoods(deed, described[index] as Described)) return [];
+      const score = answers(told, described[index] as Described, deed.goods ? getting : holders);
       // "The bench has had its oil" ends the waiting of "fix the vice once the bench is oiled", and not that task.
-      const gates = (waits[index] as readonly Described[]).some(
-        (wait) => answers(told, wait, holders) > score,
-      );
+      const gates =
+        (waits[index] as readonly GateWords[]).some((wait) => answersGate(said, wait)) && score < SURE;
       return score >= CLOSES && !gates ? [{ at, index, score }] : [];
     });
   });
-  pairs.sort((a, b) => b.score - a.score || a.at - b.at || b.index - a.index);
+  // What a person says is done comes before what follows from goods that came.
+  const isGoods = ({ at }: { readonly at: number }) => (deeds[at]?.goods ? 1 : 0);
+  pairs.sort((a, b) => isGoods(a) - isGoods(b) || b.score - a.score || a.at - b.at || b.index - a.index);
   const closed = new Map<number, TaskRow>();
   const taken = new Set<number>();
   for (const { at, index } of pairs) {

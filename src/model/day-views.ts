@@ -6,14 +6,24 @@ import {
   expectedArrivalViews,
   findingViews,
   memoView,
-  openTaskViews,
+  openProblemViews,
+  problemViews,
   promiseViews,
-  taskViews,
   viewOfFinding,
 } from './project-views.ts';
 import type { ClaimRow, ProjectRows } from './rows.ts';
+import { openTaskViews, tasksAsOf } from './task-views.ts';
 import { convert, difference } from './units.ts';
-import type { DayView, FigureChange, FindingView, MemoView, NextView, SpanView, TaskView } from './views.ts';
+import type {
+  DayView,
+  FigureChange,
+  FindingView,
+  MemoView,
+  NextView,
+  ProblemView,
+  SpanView,
+  TaskView,
+} from './views.ts';
 
 const dayOf = (instant: string) => instant.slice(0, 10);
 
@@ -29,17 +39,6 @@ function memosOf(rows: ProjectRows, date: string): readonly MemoView[] {
     .filter((memo) => dayOf(memo.recordedAt) === date)
     .sort((a, b) => Date.parse(a.recordedAt) - Date.parse(b.recordedAt))
     .flatMap((memo) => memoView(rows, memo.id) ?? []);
-}
-
-/** Tasks as they stood at the end of a date: what was said later is left out, what was closed later is open. */
-function tasksAsOf(rows: ProjectRows, date: string): readonly TaskView[] {
-  return taskViews(rows, date)
-    .filter((task) => dayOf(task.source.recordedAt) <= date)
-    .map((task) => {
-      if (task.status !== 'done' || !task.closedBy || dayOf(task.closedBy.recordedAt) <= date) return task;
-      const { closedBy: _later, ...open } = task;
-      return { ...open, status: task.waitsFor.length > 0 ? 'waiting' : 'ready' };
-    });
 }
 
 /** One day of talk; nothing when no memo is of that date. */
@@ -116,12 +115,28 @@ function claimBefore(rows: ProjectRows, claimId: string): ClaimRow | undefined {
 /** Questions a day: more would not be answered. Common practice, no source. */
 const MOST_QUESTIONS = 5;
 
-function nextOf(rows: ProjectRows, date: string, open: readonly TaskView[]): NextView {
+/** Snags that were open at the end of a date, latest first: one that was put right later was open then. */
+function problemsAsOf(rows: ProjectRows, date: string): readonly ProblemView[] {
+  return problemViews(rows)
+    .filter(({ source, solvedBy, status }) => {
+      if (dayOf(source.recordedAt) > date) return false;
+      return status === 'open' || (solvedBy !== undefined && dayOf(solvedBy.recordedAt) > date);
+    })
+    .reverse();
+}
+
+function nextOf(
+  rows: ProjectRows,
+  date: string,
+  open: readonly TaskView[],
+  problems: readonly ProblemView[],
+): NextView {
   const kept = keptForNext(rows, open);
   return {
     date,
     ready: open.filter((task) => task.status === 'ready'),
     waiting: open.filter((task) => task.status === 'waiting'),
+    problems,
     arrivals: expectedArrivalViews(rows),
     promises: rows.openPromises(),
     questions: rows.questions(MOST_QUESTIONS).map(viewOfFinding),
@@ -136,7 +151,7 @@ function nextOf(rows: ProjectRows, date: string, open: readonly TaskView[]): Nex
 
 /** What is open now. `now` is an ISO 8601 day or instant: days are counted to it. */
 export function nextView(rows: ProjectRows, now: string): NextView {
-  return nextOf(rows, dayOf(now), openTaskViews(rows, now));
+  return nextOf(rows, dayOf(now), openTaskViews(rows, now), openProblemViews(rows));
 }
 
 /** The days from `from` to `to`, both included, and what was open at the end of them. */
@@ -148,6 +163,11 @@ export function spanView(rows: ProjectRows, from: string, to: string): SpanView 
       .filter((date) => date >= from && date <= to)
       .flatMap((date) => dayView(rows, date) ?? []),
     promises: promiseViews(rows).filter((promise) => dayOf(promise.source.recordedAt) <= to),
-    next: nextOf(rows, to, tasksAsOf(rows, to)),
+    next: nextOf(
+      rows,
+      to,
+      tasksAsOf(rows, to).filter((task) => task.status !== 'done'),
+      problemsAsOf(rows, to),
+    ),
   };
 }

@@ -14,6 +14,7 @@ import type {
   ModelReader,
   ModelRows,
   NameRow,
+  ProblemRow,
   PromiseRow,
   Slot,
   StandingRow,
@@ -100,6 +101,9 @@ export class Draft implements ModelReader {
   }
   openTasks(): readonly TaskRow[] {
     return this.#many('tasks', this.#base.openTasks(), (task) => task.status === 'open');
+  }
+  openProblems(): readonly ProblemRow[] {
+    return this.#many('problems', this.#base.openProblems(), (problem) => problem.status === 'open');
   }
   openPromises(): readonly PromiseRow[] {
     return this.#many('promises', this.#base.openPromises(), (promise) => promise.status === 'open');

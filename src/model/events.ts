@@ -129,6 +129,51 @@ export interface TaskReopened extends EventBase {
   readonly taskId: string;
 }
 
+/** By when a task is to be done; without a date it is due no more. */
+export interface TaskDueSet extends EventBase {
+  readonly kind: 'task-due-set';
+  readonly taskId: string;
+  readonly due?: string;
+}
+
+/** Something more that a task waits for; with nothing given it waits for nothing any more. */
+export interface TaskWaitsSet extends EventBase {
+  readonly kind: 'task-waits-set';
+  readonly taskId: string;
+  readonly waits: readonly HandWait[];
+}
+
+/** What a person says that a task waits for, by its kind. */
+export interface HandWait {
+  /** What must come first, in words. */
+  readonly words: string;
+  /** Another task, by its id. */
+  readonly taskId?: string;
+  /** Ready from that day on, YYYY-MM-DD. */
+  readonly until?: string;
+  /** From the moment that this is said. */
+  readonly hours?: number;
+  readonly reading?: Quantity & { readonly bound: 'at-least' | 'at-most' };
+}
+
+/** A task comes before another one in the working order. */
+export interface TaskPlaced extends EventBase {
+  readonly kind: 'task-placed';
+  readonly taskId: string;
+  readonly before: string;
+}
+
+/** A snag is put right. */
+export interface ProblemSolved extends EventBase {
+  readonly kind: 'problem-solved';
+  readonly problemId: string;
+}
+
+export interface ProblemReopened extends EventBase {
+  readonly kind: 'problem-reopened';
+  readonly problemId: string;
+}
+
 export interface FindingSettled extends EventBase {
   readonly kind: 'finding-settled';
   readonly findingId: string;
@@ -179,6 +224,11 @@ export type ProjectEvent =
   | TaskAdded
   | TaskClosed
   | TaskReopened
+  | TaskDueSet
+  | TaskWaitsSet
+  | TaskPlaced
+  | ProblemSolved
+  | ProblemReopened
   | FindingSettled
   | ToleranceSet
   | RecordKept

@@ -9,9 +9,9 @@ import {
   memoViews,
   projectInfo,
   standingFigures,
-  taskViews,
 } from './project-views.ts';
 import type { ProjectRows } from './rows.ts';
+import { taskViews } from './task-views.ts';
 import type { FindingView, Kept, MemoView } from './views.ts';
 
 /** Number of the document's format; it grows when a reader of the old one would be misled. */
@@ -122,6 +122,12 @@ export function memoObject(memo: {
   };
 }
 
+/** When the latest memo was recorded: what the document says holds at that time, on whatever day it is printed. */
+function lastHeard(rows: ProjectRows): string {
+  const times = rows.all('memos').map((memo) => memo.recordedAt);
+  return times.reduce((last, at) => (Date.parse(at) > Date.parse(last) ? at : last), '1970-01-01T00:00:00Z');
+}
+
 /** The project as the document that `export --json` prints. */
 export function exportDocument(rows: ProjectRows): unknown {
   const { name, units, region, tolerances } = projectInfo(rows);
@@ -137,8 +143,7 @@ export function exportDocument(rows: ProjectRows): unknown {
     behind: hiddenViews(rows),
     hands: pairViews(rows),
     orders: orderViews(rows),
-    // The date counts only for the days a task was carried, which are not part of the document.
-    open: taskViews(rows, '1970-01-01')
+    open: taskViews(rows, lastHeard(rows))
       .filter((task) => task.status !== 'done')
       .map((task) => task.id),
   };

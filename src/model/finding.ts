@@ -18,6 +18,8 @@ export interface Clash {
   readonly tolerance?: Tolerance;
   readonly likeness?: string;
   readonly why: string;
+  /** Of tasks that wait for each other: see `FindingView`. */
+  readonly path?: readonly string[];
 }
 
 const NEXT: Readonly<Record<FindingKind, string>> = {
@@ -31,6 +33,7 @@ const NEXT: Readonly<Record<FindingKind, string>> = {
   'not-run': 'say the missing figure',
   received: 'claim it from the supplier, or make what hangs on it to what came',
   hand: 'say whether the other side is to be changed as well',
+  'task-cycle': 'say which of them can be done first, or take away what one waits for',
 };
 
 /** How dear each kind is to get wrong, before what hangs on it is counted. */
@@ -43,6 +46,7 @@ const COST: Readonly<Record<FindingKind, number>> = {
   'not-run': 2,
   received: 5,
   hand: 4,
+  'task-cycle': 3,
   remeasured: 2,
   decided: 1,
 };
@@ -68,8 +72,8 @@ export function findingOf(
   region?: string,
 ): FindingRow {
   const { itemId: _itemId, ...shown } = clash;
-  // What is wrong with a formula changes no figure: nothing differs, and nothing hangs on it.
-  const isOfFormula = FORMULA_KINDS.has(clash.kind);
+  // What is wrong with a formula or an order changes no figure: nothing differs, and nothing hangs on it.
+  const isOfFormula = FORMULA_KINDS.has(clash.kind) || clash.kind === 'task-cycle';
   const consequences = isOfFormula ? [] : consequencesOf(draft, clash, region);
   const apart = isOfFormula ? undefined : difference(clash.now, clash.was);
   const hangs = consequences.some((one) => one.act !== 'derived');

@@ -16,6 +16,7 @@ import type {
   ModelChange,
   ModelRows,
   NameRow,
+  ProblemRow,
   ProjectRows,
   PromiseRow,
   Slot,
@@ -46,6 +47,7 @@ export class MemoryRows implements ProjectRows {
   readonly #limits = new RowIndex<LimitRow>(({ active, dimension }) => (active ? [dimension] : []));
   readonly #formulas = new RowIndex<FormulaRow>(({ inputs }) => [...new Set(inputs)]);
   readonly #tasks = new RowIndex<TaskRow>(({ status }) => [status]);
+  readonly #problems = new RowIndex<ProblemRow>(({ status }) => [status]);
   readonly #promises = new RowIndex<PromiseRow>(({ status }) => [status]);
   readonly #arrivals = new RowIndex<ArrivalRow>(({ status }) => [status]);
   readonly #acts = new RowIndex<ActRow>(({ words }) => [...new Set(words)]);
@@ -59,6 +61,7 @@ export class MemoryRows implements ProjectRows {
     limits: [this.#limits],
     formulas: [this.#formulas],
     tasks: [this.#tasks],
+    problems: [this.#problems],
     promises: [this.#promises],
     arrivals: [this.#arrivals],
     acts: [this.#acts],
@@ -136,6 +139,9 @@ export class MemoryRows implements ProjectRows {
   }
   openTasks(): readonly TaskRow[] {
     return this.#tasks.find('open');
+  }
+  openProblems(): readonly ProblemRow[] {
+    return this.#problems.find('open');
   }
   openPromises(): readonly PromiseRow[] {
     return this.#promises.find('open');

@@ -3,7 +3,7 @@ import { NO_NOTES } from '../language/notes.ts';
 import { keepNotes } from './keep-notes.ts';
 import { nameStems } from './names.ts';
 import { reviewsOf } from './replay.ts';
-import type { ClaimRow, FindingRow, MemoRow, ProjectRows, Slot, StandingRow, TaskRow } from './rows.ts';
+import type { ClaimRow, FindingRow, MemoRow, ProblemRow, ProjectRows, Slot, StandingRow } from './rows.ts';
 import type {
   ClaimView,
   ExpectedArrival,
@@ -11,12 +11,11 @@ import type {
   LimitView,
   MemoSummary,
   MemoView,
+  ProblemView,
   ProjectInfo,
   PromiseView,
   StandingFigure,
-  TaskView,
 } from './views.ts';
-import { workingOrder } from './working-order.ts';
 
 export function projectInfo(rows: ProjectRows): ProjectInfo {
   const row = rows.get('project', 'project');
@@ -159,38 +158,18 @@ export function limitViews(rows: ProjectRows): readonly LimitView[] {
     }));
 }
 
-/** Open tasks in working order, then the done ones. `now` is an ISO instant with the zone to count days in. */
-export function taskViews(rows: ProjectRows, now: string): readonly TaskView[] {
-  const done = rows.where('tasks', 'status', 'done');
-  return [...openTaskViews(rows, now), ...done.map((task) => taskView(task, false, now))];
+/** Snags in the order in which they were said. */
+export function problemViews(rows: ProjectRows): readonly ProblemView[] {
+  return rows.all('problems').map(problemView);
 }
 
-/** Open tasks alone, in working order. */
-export function openTaskViews(rows: ProjectRows, now: string): readonly TaskView[] {
-  const { order, waiting } = workingOrder(rows.openTasks());
-  return order.map((task) => taskView(task, waiting.has(task.id), now));
+/** Open snags alone, latest first. */
+export function openProblemViews(rows: ProjectRows): readonly ProblemView[] {
+  return rows.openProblems().map(problemView).reverse();
 }
 
-function taskView(task: TaskRow, isWaiting: boolean, now: string): TaskView {
-  return {
-    id: task.id,
-    gist: task.gist,
-    status: task.status === 'done' ? 'done' : isWaiting ? 'waiting' : 'ready',
-    ...(task.due === undefined ? {} : { due: task.due }),
-    waitsFor: task.waitsFor,
-    source: task.source,
-    carriedDays: Math.max(0, daysBetween(task.source.recordedAt, now)),
-    ...(task.closedBy === undefined ? {} : { closedBy: task.closedBy }),
-  };
-}
-
-const MS_PER_DAY = 86_400_000;
-
-/** Whole days between the calendar dates of two instants, each in its own zone. */
-export function daysBetween(from: string, to: string): number {
-  return Math.round(
-    (Date.parse(`${to.slice(0, 10)}T00:00:00Z`) - Date.parse(`${from.slice(0, 10)}T00:00:00Z`)) / MS_PER_DAY,
-  );
+function problemView({ solvedById: _by, ...view }: ProblemRow): ProblemView {
+  return view;
 }
 
 export function promiseViews(rows: ProjectRows): readonly PromiseView[] {

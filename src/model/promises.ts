@@ -61,7 +61,8 @@ export function fileArrival(work: Working, note: Kept<ArrivalNote>): void {
   work.draft.put({ table: 'arrivals', row: { id: note.id, item, ...due, source, ...status } });
 }
 
-function isSameGoods(a: string, b: string): boolean {
+/** Whether two names of goods mean the same ones. */
+export function isSameGoods(a: string, b: string): boolean {
   const kin = kinship(a, b);
   if (kin === 'same' || kin === 'shorter' || kin === 'longer' || kin === 'sort') return true;
   const [left, right] = [a, b].map((name) => new Set(wordsOf(name).map(stemOf))) as [

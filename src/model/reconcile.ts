@@ -3,9 +3,12 @@ import { fileAct } from './acts.ts';
 import { Draft } from './draft.ts';
 import { fileFigure } from './figures.ts';
 import { type Filed, fileFormulas } from './formulas.ts';
+import { meetGates } from './gates-met.ts';
 import { fileRecords } from './kept/file-records.ts';
+import { openProblem, solveProblems } from './problems.ts';
 import { fileArrival, keepPromises, openPromise } from './promises.ts';
 import type { ModelChange, ModelReader } from './rows.ts';
+import { checkCircles } from './task-circles.ts';
 import { closeTasks, openTask } from './tasks.ts';
 import type { MemoView } from './views.ts';
 import { Working } from './working.ts';
@@ -34,8 +37,12 @@ export function reconcileMemo(
   const work = new Working(new Draft(reader), withoutRejected(memo), settings);
   const { notes } = work.memo;
   const openBefore = work.draft.openTasks();
-  closeTasks(work, notes.done, openBefore);
+  const closed = closeTasks(work, notes.done, notes.arrivals, openBefore);
   for (const note of notes.tasks) openTask(work, note);
+  meetGates(work, closed);
+  if (closed.length + notes.tasks.length > 0) checkCircles(work);
+  for (const note of notes.problems) openProblem(work, note);
+  solveProblems(work);
   // Acts and figures in order of speech: what was cut before a change was cut to the old figure.
   const inOrder = [...notes.done, ...notes.arrivals, ...notes.figures].sort(
     (a, b) => a.span.start - b.span.start,

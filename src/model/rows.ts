@@ -23,6 +23,7 @@ import type {
   Source,
   Tolerance,
   Utterance,
+  WaitKind,
 } from './views.ts';
 
 /** The project itself; its one row has the key `project`. */
@@ -160,6 +161,40 @@ export interface FormulaRow {
   readonly from: 'said' | 'arithmetic' | 'set';
 }
 
+/** Something that must come before a task, and what was heard of it. */
+export interface Gate {
+  readonly kind: WaitKind;
+  readonly words: string;
+  /** The task that is meant, where a person or the talk named it. */
+  readonly taskId?: string;
+  /** YYYY-MM-DD: ready from that day on. */
+  readonly date?: string;
+  readonly hours?: number;
+  /** Where the hours began. */
+  readonly since?: Source;
+  readonly reading?: {
+    readonly dimension: Dimension;
+    readonly bound: 'at-least' | 'at-most';
+    readonly value: number;
+    readonly unit: UnitName;
+    readonly latest?: Quantity & { readonly item: string; readonly source: Source };
+  };
+  /** Where it was said to have happened; with the task whose closing it was. */
+  readonly met?: Source & { readonly taskId?: string; readonly came?: boolean };
+}
+
+/** A snag. */
+export interface ProblemRow {
+  readonly id: string;
+  readonly gist: string;
+  readonly cause?: string;
+  readonly source: Source;
+  readonly status: 'open' | 'solved';
+  /** Id of the note that says it is put right, or `s<seq>` for a person's own word. */
+  readonly solvedById?: string;
+  readonly solvedBy?: Source;
+}
+
 export interface TaskRow {
   readonly id: string;
   readonly gist: string;
@@ -168,6 +203,16 @@ export interface TaskRow {
   readonly around: string;
   readonly due?: string;
   readonly waitsFor: readonly string[];
+  /** What it waits for, by kind, in the order of `waitsFor`. */
+  readonly gates?: readonly Gate[];
+  /** What must not be done until this is: "the wall is closed in". */
+  readonly before?: string;
+  /** Ids of tasks that a person put this one before. */
+  readonly ahead?: readonly string[];
+  /** Where the same task was said again. */
+  readonly again?: readonly (Source & { readonly noteId: string })[];
+  /** The circle of tasks that was found from here, as sorted ids: it is found once. */
+  readonly circle?: string;
   readonly source: Source;
   readonly status: 'open' | 'done';
   /** Id of the note that closed it, or `s<seq>` for a person's own word. */
@@ -227,6 +272,7 @@ export interface ModelRows {
   readonly limits: LimitRow;
   readonly formulas: FormulaRow;
   readonly tasks: TaskRow;
+  readonly problems: ProblemRow;
   readonly promises: PromiseRow;
   readonly arrivals: ArrivalRow;
   readonly acts: ActRow;
@@ -269,6 +315,7 @@ export interface ModelReader {
   formula(slot: Slot): FormulaRow | undefined;
   formulasReading(slot: Slot): readonly FormulaRow[];
   openTasks(): readonly TaskRow[];
+  openProblems(): readonly ProblemRow[];
   openPromises(): readonly PromiseRow[];
   expectedArrivals(): readonly ArrivalRow[];
   /** Acts whose words hold the stem of the thing itself, and at least so many of the stems of its name. */
@@ -283,6 +330,7 @@ export interface ModelReader {
 export interface AskedBy {
   readonly claims: 'memoId' | 'slot';
   readonly tasks: 'status';
+  readonly problems: 'status';
   readonly findings: 'slot' | 'status' | 'memoId';
   readonly records: 'kind';
 }

@@ -4,12 +4,12 @@ import type { FindingSettled, ProjectEvent } from './events.ts';
 import { setFigure } from './hand-figures.ts';
 import { setFormula } from './hand-formulas.ts';
 import { setLimit } from './hand-limits.ts';
+import { setProblem, setTask } from './hand-tasks.ts';
 import { fileByHand } from './kept/file-records.ts';
 import { nameKey } from './names.ts';
 import type { ModelSettings, ReconcilableMemo } from './reconcile.ts';
-import type { FindingRow, ModelChange, ProjectRows, TaskRow } from './rows.ts';
+import type { FindingRow, ModelChange, ProjectRows } from './rows.ts';
 import { settle } from './settling.ts';
-import type { Source } from './views.ts';
 import { Working } from './working.ts';
 
 /**
@@ -42,11 +42,16 @@ export function changesOfHand(
       break;
     case 'task-added':
     case 'task-closed':
-    case 'task-reopened': {
-      const row = taskAfter(rows, event);
-      if (row) work.draft.put({ table: 'tasks', row });
+    case 'task-reopened':
+    case 'task-due-set':
+    case 'task-waits-set':
+    case 'task-placed':
+      setTask(work, rows, event);
       break;
-    }
+    case 'problem-solved':
+    case 'problem-reopened':
+      setProblem(work, rows, event);
+      break;
   }
   return work.draft.changes();
 }
@@ -86,30 +91,4 @@ function wordlessMemo({ seq, at }: ProjectEvent): ReconcilableMemo {
     records: none,
   };
   return { id: `s${seq}`, recordedAt: at, text: '', notes };
-}
-
-type TaskEvent = Extract<ProjectEvent, { kind: 'task-added' | 'task-closed' | 'task-reopened' }>;
-
-function taskAfter(rows: ProjectRows, event: TaskEvent): TaskRow | undefined {
-  const id = `s${event.seq}`;
-  const source: Source = { memoId: id, recordedAt: event.at, quote: '' };
-  if (event.kind === 'task-added') {
-    const { gist, due, waitsFor = [] } = event;
-    return {
-      id,
-      gist,
-      quote: gist,
-      around: '',
-      ...(due === undefined ? {} : { due }),
-      waitsFor,
-      source,
-      status: 'open',
-    };
-  }
-  const task = rows.get('tasks', event.taskId);
-  if (!task) return undefined;
-  const { closedById: _id, closedBy: _by, ...open } = task;
-  return event.kind === 'task-reopened'
-    ? { ...open, status: 'open' }
-    : { ...open, status: 'done', closedById: id, closedBy: source };
 }

@@ -11,7 +11,7 @@ bind bound
 blow blew blown
 break broke broken
 bring brought
-build built rebuilt rebuild
+build built rebuilt rebuild rebuilding rebuilds
 buy bought
 catch caught
 choose chose chosen
@@ -32,6 +32,7 @@ fly flew flown
 freeze froze frozen
 get got gotten getting
 give gave given
+glue glued gluing
 go went gone
 grind ground
 grow grew grown
@@ -95,6 +96,8 @@ tear tore torn
 tell told
 think thought
 throw threw thrown
+try tried tries
+undercoat undercoated undercoating
 understand understood
 wear wore worn
 weave wove woven
@@ -124,11 +127,18 @@ BASE.set('found', 'find');
 
 const stems = new Map<string, string>();
 
+/** "Relaid" is "relay" as "laid" is "lay". */
+function againOf(word: string): string | undefined {
+  const rest =
+    word.startsWith('re') && word.length > 5 ? BASE.get(word.slice(2).replace(/^-/, '')) : undefined;
+  return rest && `re${rest}`;
+}
+
 /** Returns the stem that a word shares with its other forms: "ordered" and "order", "rang" and "ring". */
 export function stemOf(word: string): string {
   const known = stems.get(word);
   if (known !== undefined) return known;
-  const base = BASE.get(word) ?? word;
+  const base = BASE.get(word) ?? againOf(word) ?? word;
   const stem = /^[a-z]{3,}$/.test(base) ? porter.stem(base) : base;
   if (stems.size > 20_000) stems.clear();
   stems.set(word, stem);

@@ -1,6 +1,10 @@
-import type { DoneNote, Span, TaskNote } from '../language/notes.ts';
-import { closedBy } from './closing.ts';
-import type { TaskRow } from './rows.ts';
+import type { ArrivalNote, DoneNote, Span, TaskNote } from '../language/notes.ts';
+import { beforeWhat } from './before.ts';
+import { closedBy, type Deed } from './closing.ts';
+import { gateWords } from './gate-words.ts';
+import { dateGate, gateOf, isEarliest } from './gates.ts';
+import type { Gate, TaskRow } from './rows.ts';
+import { isSaidAgain } from './said-again.ts';
 import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
 
@@ -16,35 +20,85 @@ function sentenceAt(work: Working, span: Span): string {
   return work.memo.text.slice(Math.max(0, span.start - NEAR), span.end + NEAR / 2);
 }
 
-/** Opens a task. */
+/** Opens a task; one that is open already under nearly the same words is only noted as said again. */
 export function openTask(work: Working, note: Kept<TaskNote>): void {
-  const place = work.place(note.span);
-  work.draft.put({
-    table: 'tasks',
-    row: {
-      id: note.id,
-      gist: note.gist,
-      quote: note.quote,
-      around: `${place.before.slice(-LONGEST)} ${sentenceAt(work, note.span)}`.trim(),
-      ...(note.due === undefined ? {} : { due: note.due }),
-      waitsFor: note.waitsFor,
-      source: work.source(note),
-      status: 'open',
-    },
-  });
+  const task = taskOf(work, note);
+  const before = work.draft.openTasks().find((open) => isSaidAgain(task, open));
+  work.draft.put({ table: 'tasks', row: before ? withWordsOf(before, task) : task });
 }
 
-/** Closes the tasks that the memo's deeds answer. `open` are the tasks that were open before this memo. */
-export function closeTasks(work: Working, notes: readonly Kept<DoneNote>[], open: readonly TaskRow[]): void {
-  const deeds = notes.map(({ gist, quote, span }) => ({ gist, quote, around: sentenceAt(work, span) }));
-  closedBy(deeds, open).forEach((closed, at) => {
-    const note = notes[at];
-    if (!closed || !note) return;
-    const source = work.source(note);
-    work.draft.put({
-      table: 'tasks',
-      row: { ...closed, status: 'done', closedById: note.id, closedBy: source },
-    });
+function taskOf(work: Working, note: Kept<TaskNote>): TaskRow {
+  const place = work.place(note.span);
+  const sentence = sentenceAt(work, note.span);
+  const isNotBefore = note.due !== undefined && isEarliest(sentence);
+  const gates = [
+    ...note.waitsFor.map((words) => gateAt(work, note, words)),
+    ...(isNotBefore && note.due ? [dateGate(note.due)] : []),
+  ];
+  const before = beforeWhat(sentence, note);
+  return {
+    id: note.id,
+    gist: note.gist,
+    quote: note.quote,
+    around: `${place.before.slice(-LONGEST)} ${sentence}`.trim(),
+    ...(note.due === undefined || isNotBefore ? {} : { due: note.due }),
+    waitsFor: note.waitsFor,
+    ...(gates.length > 0 ? { gates } : {}),
+    ...(before === undefined ? {} : { before }),
+    source: work.source(note),
+    status: 'open',
+  };
+}
+
+/** A gate with the figures of its sentence; "once that's behind me" means the task said just before. */
+function gateAt(work: Working, note: Kept<TaskNote>, words: string): Gate {
+  const index = work.place(note.span).index;
+  const figures = work.memo.notes.figures.filter((figure) => work.place(figure.span).index === index);
+  const gate = gateOf(words, { recordedAt: work.memo.recordedAt, figures });
+  if (gate.kind !== 'event' || gateWords(words).words.length > 0) return gate;
+  const last = work.memo.notes.tasks.findLast((task) => task.span.start < note.span.start);
+  return last ? { ...gate, kind: 'task', taskId: last.id } : gate;
+}
+
+/** What a task said again adds to the one that is open. */
+function withWordsOf(open: TaskRow, said: TaskRow): TaskRow {
+  const more = (said.gates ?? []).filter((gate) => !open.gates?.some((one) => one.words === gate.words));
+  const waitsFor = [...new Set([...open.waitsFor, ...said.waitsFor])];
+  const due = said.due ?? open.due;
+  const before = said.before ?? open.before;
+  return {
+    ...open,
+    ...(due === undefined ? {} : { due }),
+    ...(before === undefined ? {} : { before }),
+    waitsFor,
+    ...(more.length > 0 ? { gates: [...(open.gates ?? []), ...more] } : {}),
+    again: [...(open.again ?? []), { ...said.source, noteId: said.id }],
+  };
+}
+
+/**
+ * Closes the tasks that the memo's deeds answer, and gives them back. `open` are the tasks that were open before this
+ * memo. Goods that came or are coming close the task of getting them.
+ */
+export function closeTasks(
+  work: Working,
+  notes: readonly Kept<DoneNote>[],
+  arrivals: readonly Kept<ArrivalNote>[],
+  open: readonly TaskRow[],
+): readonly TaskRow[] {
+  const deeds: readonly Deed[] = [
+    ...notes.map(({ gist, quote, span }) => ({ gist, quote, around: sentenceAt(work, span) })),
+    ...arrivals.map(({ item, quote, received }) => {
+      const goods = received ? ('received' as const) : ('expected' as const);
+      return { gist: item, quote, around: '', goods };
+    }),
+  ];
+  return closedBy(deeds, open).flatMap((closed, at) => {
+    const note = at < notes.length ? notes[at] : arrivals[at - notes.length];
+    if (!closed || !note) return [];
+    const row: TaskRow = { ...closed, status: 'done', closedById: note.id, closedBy: work.source(note) };
+    work.draft.put({ table: 'tasks', row });
     work.draft.put({ table: 'closings', row: { id: note.id, taskId: closed.id } });
+    return [row];
   });
 }

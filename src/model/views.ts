@@ -89,6 +89,7 @@ export const FINDING_KINDS = [
   'not-run',
   'received',
   'hand',
+  'task-cycle',
 ] as const;
 export type FindingKind = (typeof FINDING_KINDS)[number];
 
@@ -146,6 +147,8 @@ export interface FindingView {
   };
   /** Higher is dearer to get wrong: orders first, irreversible before reversible. */
   readonly cost: number;
+  /** Ids of tasks that wait for each other: each waits for the next, the last for the first. */
+  readonly path?: readonly string[];
 }
 
 export interface ClaimView extends SourcedQuantity {
@@ -193,16 +196,71 @@ export interface LimitView {
   readonly source: Source;
 }
 
+/** What a task can wait for: `event` is anything that has to be said to have happened. */
+export const WAIT_KINDS = ['task', 'arrival', 'date', 'reading', 'hours', 'event'] as const;
+export type WaitKind = (typeof WAIT_KINDS)[number];
+
+/** One thing that must come first, and whether it has. */
+export interface WaitView {
+  readonly kind: WaitKind;
+  /** In the speaker's words: "foam laid". */
+  readonly words: string;
+  readonly isMet: boolean;
+  /** What is known of it: "24 h since “glued the steps”", "expected 2026-05-06", "latest 12 °C". */
+  readonly why?: string;
+  /** Id of the task or arrival that it is linked to, or the name of what is read. */
+  readonly on?: string;
+  /** `date`: YYYY-MM-DD. `hours`: the instant at which they are over, once they run. */
+  readonly until?: string;
+  readonly hours?: number;
+  /** `reading`: what it must reach. */
+  readonly bound?: 'at-least' | 'at-most';
+  readonly reach?: Quantity;
+  /** `reading`: what was read last. */
+  readonly latest?: Quantity;
+  /** Where it was said to have happened, or was begun. */
+  readonly source?: Source;
+}
+
+/** A task that has to be done before another one covers it up. */
+export interface FirstTask {
+  readonly id: string;
+  readonly gist: string;
+  readonly isDone: boolean;
+  readonly source: Source;
+}
+
+/** A task is open until it is done: `waiting` while something it waits for has not happened, else `ready`. */
 export interface TaskView {
   readonly id: string;
   readonly gist: string;
   readonly status: 'ready' | 'waiting' | 'done';
   readonly due?: string;
   readonly waitsFor: readonly string[];
+  /** `waitsFor`, each with its kind and whether it has happened. */
+  readonly waits?: readonly WaitView[];
+  /** What must not be done until this is: "the wall is closed in". */
+  readonly before?: string;
+  /** Tasks of which that was said of this one, open ones first. */
+  readonly first?: readonly FirstTask[];
+  /** Why it stands where it does in the working order, most weighty first. */
+  readonly why?: readonly string[];
+  /** Where the same task was said again. */
+  readonly again?: readonly (Source & { readonly noteId: string })[];
   readonly source: Source;
   /** Whole days since it was opened, at the time asked about; 0 on its own day. */
   readonly carriedDays: number;
   readonly closedBy?: Source;
+}
+
+/** A snag: open until it is said to be put right, or a person says so. */
+export interface ProblemView {
+  readonly id: string;
+  readonly gist: string;
+  readonly cause?: string;
+  readonly status: 'open' | 'solved';
+  readonly source: Source;
+  readonly solvedBy?: Source;
 }
 
 export interface PromiseView {
@@ -258,6 +316,8 @@ export interface NextView {
   readonly date: string;
   readonly ready: readonly TaskView[];
   readonly waiting: readonly TaskView[];
+  /** Open snags, latest first. */
+  readonly problems?: readonly ProblemView[];
   readonly arrivals: readonly ExpectedArrival[];
   readonly promises: readonly PromiseView[];
   /** Open findings worth asking about today, dearest first, at most five. */

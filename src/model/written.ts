@@ -54,6 +54,19 @@ const SIDES: readonly (readonly [RegExp, LimitSet['bound']])[] = [
   [/\s+between\s+/i, 'between'],
 ];
 
+/** What a reading must reach: "workshop at least 15 degC". */
+export function readWrittenReading(
+  text: string,
+  region?: string,
+): Written<Quantity & { readonly bound: 'at-least' | 'at-most' }> {
+  const side = SIDES.find(([words, bound]) => bound !== 'between' && words.test(text));
+  const [words, bound] = side ?? [];
+  if (!words || !bound || bound === 'between')
+    return wrong('expected "at least" or "at most" before the amount');
+  const quantity = readWrittenQuantity((text.split(words)[1] ?? '').trim(), region);
+  return quantity.ok ? { ok: true, value: { ...quantity.value, bound } } : quantity;
+}
+
 /** A limit: "doorway width at most 740 mm", "gap height between 3 mm and 5 mm". `about` says what must respect it. */
 export function readWrittenLimit(text: string, about: string, region?: string): Written<Set<LimitSet>> {
   const side = SIDES.find(([words]) => words.test(text));

@@ -15,6 +15,7 @@ const HEADLINES: Readonly<Record<FindingKind, string>> = {
   'not-run': 'could not be checked',
   received: 'what came is not what was ordered',
   hand: 'its other hand has another size',
+  'task-cycle': 'tasks wait for each other',
 };
 
 /** What a finding says of its item, in a few words: "a slip is likely". */
@@ -136,8 +137,9 @@ export function findingText(finding: FindingView): string {
 
 /** One line: "heddle gap 50 mm → 15 mm: a slip is likely [f3]". */
 export function findingLine(finding: FindingView): string {
-  const change = `${quantityText(finding.was)} → ${quantityText(finding.now)}`;
-  return `${subjectOf(finding)} ${change}: ${HEADLINES[finding.kind]} [${oneLine(finding.id)}]`;
+  const change =
+    finding.was.unit === '' ? '' : ` ${quantityText(finding.was)} → ${quantityText(finding.now)}`;
+  return `${subjectOf(finding)}${change}: ${HEADLINES[finding.kind]} [${oneLine(finding.id)}]`;
 }
 
 /** All findings, open ones first and dearest first among them; a sentence when there are none. */

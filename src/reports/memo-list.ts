@@ -12,7 +12,7 @@ import type { MemoSummary, MemoView } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
 import { deliveryWords } from './kept-words.ts';
 import { boundedText } from './quantity-text.ts';
-import { counted, duration, memoName } from './source-text.ts';
+import { clock, counted, duration, memoName } from './source-text.ts';
 import { textTable } from './text-table.ts';
 import { oneLine } from './words.ts';
 
@@ -53,7 +53,7 @@ export function memoTable(memos: readonly MemoSummary[]): string {
   return textTable(
     memos.map((memo) => [
       memoName(memo.id),
-      memo.recordedAt,
+      clock(memo.recordedAt),
       memo.source.name,
       memo.source.durationSeconds === undefined ? 'text' : duration(memo.source.durationSeconds),
       memo.status === 'read' ? counted(memo.noteCount, 'note') : 'kept, not read yet',

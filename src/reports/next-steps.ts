@@ -9,10 +9,11 @@ import {
   NO_CAUTION_IS_NOT_SAFE,
   oldestFirst,
   promiseEntry,
+  snagEntry,
   statement,
   taskEntry,
 } from './page-notes.ts';
-import { dayName, daysBetween, placeOf } from './source-text.ts';
+import { counted, dayName, daysBetween, placeOf } from './source-text.ts';
 
 /** Questions a day: more would not be answered. Common practice, no source. */
 const MOST_QUESTIONS = 5;
@@ -49,6 +50,17 @@ function dates(next: NextView): string[] {
     });
 }
 
+/** So many snags are shown; older ones are counted. Common practice, no source. */
+const MOST_PROBLEMS = 12;
+
+function problems({ problems: open = [] }: NextView): readonly string[] {
+  const older = open.length - MOST_PROBLEMS;
+  return [
+    ...open.slice(0, MOST_PROBLEMS).map(snagEntry),
+    ...(older > 0 ? [bullet(`and ${counted(older, 'older one')}: see \`hearwright tasks\``)] : []),
+  ];
+}
+
 /** Returns the next steps as CommonMark; says so where nothing is open. */
 export function nextStepsPage(next: NextView, project: ProjectInfo): string {
   const open = next.promises.filter((promise) => promise.status === 'open');
@@ -57,6 +69,7 @@ export function nextStepsPage(next: NextView, project: ProjectInfo): string {
     ...section(2, 'Ready, in working order', numbered),
     ...keptNextSections(next.kept),
     ...section(2, 'Waiting', next.waiting.map(taskEntry)),
+    ...section(2, 'Problems still open', problems(next)),
     ...section(2, 'Dates', dates(next)),
     ...section(
       2,

@@ -6,6 +6,7 @@ import type {
   FigureChange,
   FindingView,
   MemoView,
+  ProblemView,
   PromiseView,
   Source,
   SourcedQuantity,
@@ -106,6 +107,14 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
     settledBy
       ? `settled on ${dayOf(settledBy.at)}: ${settledBy.choice}${settledBy.value ? ` ${amountText(settledBy.value)}` : ''}${settledBy.reason ? `, ${escapeMarkdown(settledBy.reason)}` : ''}`
       : `next: ${escapeMarkdown(finding.next)}`,
+  );
+}
+
+/** A snag that is open, with the day it was said and its cause. */
+export function snagEntry(problem: ProblemView): string {
+  return bullet(
+    `${statement(problem.gist, placeOf(problem.source))}, said on ${dayOf(problem.source.recordedAt)}`,
+    problem.cause && `cause: ${escapeMarkdown(problem.cause)}`,
   );
 }
 

@@ -49,6 +49,13 @@ export function dayName(date: string): string {
   return Number.isNaN(time) ? date : `${WEEKDAYS[new Date(time).getUTCDay()]} ${dayOf(date)}`;
 }
 
+/** An instant as a clock on the wall shows it, in its own zone: "2026-05-05 17:30"; in UTC it says so. */
+export function clock(instant: string): string {
+  const time = /T(\d\d:\d\d)/.exec(instant)?.[1];
+  if (time === undefined) return instant;
+  return `${dayOf(instant)} ${time}${instant.endsWith('Z') ? ' UTC' : ''}`;
+}
+
 /** A count with its noun: "1 figure", "3 figures". */
 export function counted(count: number, noun: string, plural = `${noun}s`): string {
   return `${count} ${count === 1 ? noun : plural}`;

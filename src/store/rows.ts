@@ -16,6 +16,7 @@ import type {
   ModelChange,
   ModelRows,
   NameRow,
+  ProblemRow,
   ProjectRows,
   PromiseRow,
   Slot,
@@ -155,6 +156,9 @@ export class SqliteRows implements ProjectRows {
   }
   openTasks(): readonly TaskRow[] {
     return this.#rows("SELECT body FROM tasks WHERE status = 'open' ORDER BY ord");
+  }
+  openProblems(): readonly ProblemRow[] {
+    return this.#rows("SELECT body FROM problems WHERE status = 'open' ORDER BY ord");
   }
   openPromises(): readonly PromiseRow[] {
     return this.#rows("SELECT body FROM promises WHERE status = 'open' ORDER BY ord");

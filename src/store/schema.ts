@@ -38,6 +38,7 @@ export const SEARCHED = {
   limits: ['dimension', 'active'],
   formulas: [],
   tasks: ['status'],
+  problems: ['status'],
   promises: ['status'],
   arrivals: ['status'],
   acts: [],

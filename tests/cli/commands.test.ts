@@ -67,7 +67,7 @@ test('a project from its making to its pages', () => {
       code: 0,
     });
     expect(home.call(['memos'])).toMatchObject({
-      out: 'memo 1  2026-02-02T17:30:00+01:00  monday.txt  text  0 notes\n',
+      out: 'memo 1  2026-02-02 17:30  monday.txt  text  0 notes\n',
       code: 0,
     });
     const journal = `# Monday 2026-02-02: Bakery wagon

@@ -2,7 +2,8 @@ import { limitsKnown } from '../../src/known.ts';
 import type { FigureNote, KnownFigure, KnownLimit, MemoNotes, Span } from '../../src/language/notes.ts';
 import { readMemo } from '../../src/language/pipeline.ts';
 import { MemoryProject } from '../../src/model/memory.ts';
-import { closings, findingViews, memoView, taskViews } from '../../src/model/project-views.ts';
+import { closings, findingViews, memoView } from '../../src/model/project-views.ts';
+import { taskViews } from '../../src/model/task-views.ts';
 import type { GoldConflict, GoldFigure, GoldMemo, Story, StoryReading } from './story.ts';
 
 const SCORED_KINDS: ReadonlySet<string> = new Set(['decided', 'remeasured', 'slip', 'stale', 'limit']);

@@ -4,7 +4,8 @@ import { readMemo } from '../../src/language/pipeline.ts';
 import type { NewEvent, ProjectEvent } from '../../src/model/events.ts';
 import { MemoryProject } from '../../src/model/memory.ts';
 import { findingViews, limitViews, standingFigures } from '../../src/model/project-views.ts';
-import type { FindingView } from '../../src/model/views.ts';
+import { taskViews } from '../../src/model/task-views.ts';
+import type { FindingView, TaskView } from '../../src/model/views.ts';
 
 export const AT = '2026-02-28T20:00:00+01:00';
 
@@ -66,6 +67,25 @@ export class ToldStory {
     const [finding] = open;
     if (open.length !== 1 || !finding) throw new Error(`not one open finding but ${open.length}`);
     return this.hand({ kind: 'finding-settled', findingId: finding.id, choice });
+  }
+
+  /** Tasks as of the evening of a day of February, in working order: `waiting Lay the floor [m1.t2]`. */
+  tasks(day: number): readonly string[] {
+    return this.tasksOn(day).map(({ id, gist, status }) => `${status} ${gist} [${id}]`);
+  }
+
+  tasksOn(day: number): readonly TaskView[] {
+    return taskViews(this.project.rows, `2026-02-${String(day).padStart(2, '0')}T20:00:00+01:00`);
+  }
+
+  /** What the task of this id waits for or waited for on that day, each with its kind. */
+  waits(id: string, day: number): readonly string[] {
+    const waits = this.tasksOn(day).find((task) => task.id === id)?.waits ?? [];
+    return waits.map(({ kind, words, isMet, why, on }) =>
+      [isMet ? 'met' : 'open', kind, words, ...(on ? [`on ${on}`] : []), ...(why ? [`(${why})`] : [])].join(
+        ' ',
+      ),
+    );
   }
 
   findings(): readonly FindingView[] {

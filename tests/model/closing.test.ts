@@ -32,6 +32,22 @@ test.each([
   ['Second coat of varnish is on the mast', ['Do the second', 'Do the rudder'], undefined],
   ['The second coat is on', ['Do the second coat', 'Oil the gate'], 'Do the second coat'],
   ['We sat by the river', ['Plane the door'], undefined],
+  // The same way of doing on another thing is other work.
+  ['I cut the treads on Thursday', ['Cut the gallery joists'], undefined],
+  ['The inspector rang', ['Ring the sawmill'], undefined],
+  ['I glued up the trough with resin', ['Sand the trough'], undefined],
+  // A word for doing may stand for a thing.
+  [
+    'The second coat went on the frames',
+    ['Frames are due their second tonight'],
+    'Frames are due their second tonight',
+  ],
+  ['The gravel got the compactor today', ['Get the gravel compacted'], 'Get the gravel compacted'],
+  ['I picked up a lens for the lamp', ['Buy a new lens'], 'Buy a new lens'],
+  ['The tiles are relaid', ['Relay the tiles'], 'Relay the tiles'],
+  ['All four legs are stuck together', ['Weld up the four legs'], 'Weld up the four legs'],
+  // An amount that both have is no tie.
+  ['It held two point eight bar', ['Set the sill two high'], undefined],
   ['The left hinge is on', ['Fit the right hinge'], undefined],
   ['Two of the five sash weights are cast', ['Cast the sash weights'], undefined],
 ])('"%s" among %j closes %s', (said, gists, closed) => {
@@ -62,6 +78,30 @@ test('what a task waits for does not close it', () => {
   ];
   expect(closes(["The fascia's painted"], tasks)).toEqual([undefined]);
   expect(closes(['The gutters are hung'], tasks)).toEqual(['Hang the gutters']);
+});
+
+test('what a deed leaves over is still to do', () => {
+  const tasks = [task('Lay the deck')];
+  const said = (around: string) => [{ gist: 'The deck is down', quote: 'the deck is down', around }];
+  expect(closedBy(said('So the deck is down, bar two boards.'), tasks)).toEqual([undefined]);
+  expect(closedBy(said('So the deck is down.'), tasks)[0]?.id).toBe('Lay the deck');
+});
+
+test('goods close the task of getting them and nothing else', () => {
+  const tasks = [
+    task('Order the roof glass'),
+    task('Fit the roof glass'),
+    task('Fetch the hinges'),
+    task('Hang the hinges'),
+  ];
+  const goods = (item: string, goods: 'received' | 'expected') => [
+    { gist: item, quote: item, around: '', goods },
+  ];
+  const closed = (item: string, how: 'received' | 'expected') => closedBy(goods(item, how), tasks)[0]?.id;
+  expect(closed('roof glass', 'received')).toBe('Order the roof glass');
+  expect(closed('roof glass', 'expected')).toBe('Order the roof glass');
+  expect(closed('hinges', 'received')).toBe('Fetch the hinges');
+  expect(closed('hinges', 'expected')).toBeUndefined();
 });
 
 describe('a part is not the whole', () => {

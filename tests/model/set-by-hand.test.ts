@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { readMemo } from '../../src/language/pipeline.ts';
 import type { NewEvent } from '../../src/model/events.ts';
 import { MemoryProject } from '../../src/model/memory.ts';
-import { findingViews, limitViews, standingFigures, taskViews } from '../../src/model/project-views.ts';
+import { findingViews, limitViews, standingFigures } from '../../src/model/project-views.ts';
+import { taskViews } from '../../src/model/task-views.ts';
 
 const AT = '2026-02-05T09:00:00+01:00';
 

@@ -121,7 +121,7 @@ Waiting
   seal the roof; waits for primer is dry; carried over 2 days  (memo 1, 00:27) [m1.t1]
 
 Done
-  fit the flue  (memo 1, 00:20) [m1.t2]
+  fit the flue  (memo 1, 00:20; done memo 2) [m1.t2]
 `,
   );
   expect(taskList([])).toBe('No task has been heard yet.\n');
@@ -161,8 +161,8 @@ test('memos, in a line and in a table', () => {
     'memo 1  wagon-1.m4a  2 min 14 s, no speech was heard in it',
   );
   expect(memoTable([MEMO_1, { ...MEMO_2, status: 'kept' }])).toBe(
-    `memo 1  2026-02-02T17:30:00+01:00  wagon-1.m4a    2 min 14 s  6 notes
-memo 2  2026-02-04T18:05:00+01:00  wednesday.txt  text        kept, not read yet  2 clashes
+    `memo 1  2026-02-02 17:30  wagon-1.m4a    2 min 14 s  6 notes
+memo 2  2026-02-04 18:05  wednesday.txt  text        kept, not read yet  2 clashes
 `,
   );
   expect(memoTable([])).toBe('No memo has been taken yet.\n');

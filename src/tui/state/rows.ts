@@ -69,7 +69,10 @@ export function memoLine(memo: MemoSummary): string {
 
 /** One line for a finding in the list. */
 export function findingRow(finding: FindingView): string {
-  return `${finding.kind.padEnd(10)} ${subjectOf(finding)}: ${quantityText(finding.was)} → ${quantityText(finding.now)}`;
+  // Tasks that wait for each other have no two sizes.
+  const change =
+    finding.was.unit === '' ? '' : `: ${quantityText(finding.was)} → ${quantityText(finding.now)}`;
+  return `${finding.kind.padEnd(10)} ${subjectOf(finding)}${change}`;
 }
 
 /** The next steps, one line each, with a word for the state. */
@@ -83,6 +86,7 @@ export function nextLines(next: NextView): readonly string[] {
     ...next.waiting.map(
       (task) => `waiting  ${task.gist}: ${task.waitsFor.join('; ')}${carried(task.carriedDays)}`,
     ),
+    ...(next.problems ?? []).map((problem) => `problem  ${problem.gist}`),
     ...next.arrivals
       .filter((arrival) => arrival.status === 'expected')
       .map((arrival) => `coming   ${arrival.item}${arrival.expected ? `, ${arrival.expected}` : ''}`),

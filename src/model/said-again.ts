@@ -1,0 +1,54 @@
+/** Whether a task is only said again: the same things, the same way of doing, no number or rank that differs. */
+import { actionsOf } from './actions.ts';
+import { wordsOf } from './names.ts';
+import type { TaskRow } from './rows.ts';
+import { stemOf } from './stems.ts';
+import { areRivalWords, EMPTY } from './telling-words.ts';
+
+interface Words {
+  readonly plain: ReadonlySet<string>;
+  readonly things: ReadonlySet<string>;
+  readonly ways: ReadonlySet<string>;
+}
+
+const known = new Map<string, Words>();
+
+function wordsOfTask({ gist, waitsFor }: TaskRow): Words {
+  const text = waitsFor.reduce((left, wait) => left.replace(wait, ' '), gist);
+  const before = known.get(text);
+  if (before) return before;
+  const plain = wordsOf(text);
+  const stems = [...new Set(plain.map(stemOf))].filter((stem) => !EMPTY.has(stem));
+  const taken = {
+    plain: new Set(plain),
+    things: new Set(stems.filter((stem) => actionsOf(stem).size === 0)),
+    ways: new Set(stems.flatMap((stem) => [...actionsOf(stem)])),
+  };
+  if (known.size > 20_000) known.clear();
+  known.set(text, taken);
+  return taken;
+}
+
+/** Words that say that it is another one, however alike the rest is. */
+const ANOTHER = /\b(?:another|other|more|again|second|next|extra|spare|rest)\b/i;
+
+/** Whether a task that was said now is one that is open already. */
+export function isSaidAgain(said: TaskRow, open: TaskRow): boolean {
+  if (ANOTHER.test(said.gist) !== ANOTHER.test(open.gist)) return false;
+  const [a, b] = [wordsOfTask(said), wordsOfTask(open)];
+  if (a.things.size === 0 || b.things.size === 0 || areRivalWords(a.plain, b.plain)) return false;
+  if (numbersOf(a.plain) !== numbersOf(b.plain)) return false;
+  if (a.ways.size > 0 !== b.ways.size > 0) return false;
+  if (a.ways.size > 0 && ![...a.ways].some((way) => b.ways.has(way))) return false;
+  const [less, more] = a.things.size <= b.things.size ? [a.things, b.things] : [b.things, a.things];
+  const shared = [...less].filter((stem) => more.has(stem)).length;
+  return shared === less.size && shared >= more.size * MOSTLY;
+}
+/** Of the fuller wording's things, how many must be in the shorter one. */
+const MOSTLY = 0.75;
+
+const numbersOf = (words: ReadonlySet<string>) =>
+  [...words]
+    .filter((word) => /\d/.test(word))
+    .sort()
+    .join(' ');
