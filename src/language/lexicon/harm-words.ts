@@ -26,7 +26,7 @@ oversize undersize oversized undersized adrift skinny wider narrower longer shor
 
 /** Found on or in a thing without being asked in. */
 export const ILLS = set(`
-mice rats wasps termites ants beetle worm woodworm moths flies bats squirrels nest nests bug bugs orange-peel pinholes runs sags
+borer mice rats wasps termites ants beetle worm woodworm moths flies bats squirrels nest nests bug bugs orange-peel pinholes runs sags
 noise noises smell stink smoke mildew mould mold damp rot rust corrosion leak leaks crack cracks hole holes scratch scratches dent
 dents patch puddle puddles pool daylight draught draughts condensation water moisture rattle squeak squeal knock wobble vibration fumes
 sparks stain stains rattles bulge bubble bubbles blister blisters splits split limescale algae slime mushrooms fungus toadstools grit swarf

@@ -154,8 +154,9 @@ function isOwnedUp(scene: Scene, clause: Said, figure: FigureNote, limit: KnownL
   const alludes = after.some((next) => ALLUDES.test(next.code)) || alludesAfter(clause, figure);
   if (!same && !kin && !alludes && !isClose(figure, limit)) return false;
   const regrets = after.some((next) => REGRETS.test(next.code)) || REGRETS.test(clause.code);
+  const gasps = after.some((next) => next.sentence > clause.sentence && isGasp(scene, next));
   const draws = after.some((next) => FOLLOWS.test(next.opener));
-  return alludes || regrets || draws;
+  return alludes || regrets || draws || gasps;
 }
 
 const alludesAfter = (clause: Said, figure: FigureNote) =>
@@ -178,6 +179,12 @@ function restOf(scene: Scene, clause: Said): readonly Said[] {
   }
   return after;
 }
+
+/** "Ach.", "Madonna!": a sentence of a word or two that is nothing but a reaction. */
+const isGasp = (scene: Scene, next: Said) =>
+  next.words.length <= 2 &&
+  scene.said[next.index + 1]?.sentence !== next.sentence &&
+  !next.words.some(({ classes }) => /[SHMVQUD]/.test(classes));
 
 const PLAIN_WORD =
   /^(?:the|a|an|of|my|our|its|for|in|on|at|with|from|to|any|every|all|new|old|whole|thing|anything|nothing)$/;

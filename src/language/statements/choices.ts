@@ -331,6 +331,47 @@ export const CHOICE_RULES: readonly StatementRule[] = [
     },
   ),
   decision(
+    "I'll go with <thing>",
+    phrase(
+      "(?: i | we ) (?: 'll | will | 'd best | 'd better ) (?: <adverb> )* (?: go with | go for | stick with | stay with | settle for | plump for | opt for | do without | make do with ) (?<object> <any>+ )",
+    ),
+    (found) => !has(found.words, 'N') && !daily(found),
+  ),
+  decision(
+    'there will be <this> instead of <that>',
+    phrase("^<lead>* there (?: 'll | will | 's | is | are ) (?: going to )? (?: be )? (?<object> <any>+ )"),
+    (found, said, scene) => {
+      const { turnedDown, reason } = supportOf(said, scene);
+      const going =
+        / (?:a|an|another|two|three|extra|\S+\/\w*Q)\/?\w* (?:\S+ ){0,4}going\/\w* (?:in|under|on|over|up|behind|across|between|round|there|down|where|along|through)\//.test(
+          said.code,
+        );
+      return (
+        (going && !has(found.words, 'N')) ||
+        (turnedDown !== undefined &&
+          / (?:'ll|will|going)\//.test(said.code) &&
+          / (?:instead|rather)\//.test(`${said.code} ${scene.said[said.index + 1]?.opener ?? ''}/`)) ||
+        (reason !== undefined &&
+          / (?:'ll|will)\//.test(said.code) &&
+          has(found.part('object').slice(0, 2), 'Q'))
+      );
+    },
+  ),
+  decision(
+    '<thing> becomes <this>',
+    phrase(
+      "^<lead>* (?<subject> (?: the | my | our | all | both | these | those | its | <plain> ) <plain>{0,5}? ) (?: becomes | become | will become | 'll become | turns into | turn into | 's becoming | is becoming | 's to be | is to be | are to be | 's tae be | is tae be ) (?: <adverb> )* (?<object> <any>+ )",
+    ),
+    (found, said, scene) =>
+      !has(found.words, 'N') &&
+      !has(found.part('subject'), 'J') &&
+      (grounded(said, scene) ||
+        found
+          .part('object')
+          .slice(0, 3)
+          .some(({ meanings, classes }) => meanings.includes('m') || classes.includes('Q'))),
+  ),
+  decision(
     'I went <heavier>',
     phrase(
       "^<lead>* (?: (?: i | we ) (?: 've | have )? (?: <adverb> )* )? (?: went | gone ) (?: up (?: to | a size | one ) | down (?: to | a size | one ) | a size | one size | heavier | bigger | thicker | thinner | lighter | smaller | wider | longer | shorter | deeper | higher | lower | stronger | the other way | over to | back to ) (?<object> <any>* )",
@@ -427,7 +468,11 @@ export const CHOICE_RULES: readonly StatementRule[] = [
     name: '<thing>, done',
     read: (said, scene) => {
       if (scene.unreal.has(said.index) || said.asks || said.words.length > 3) return undefined;
-      if (!/^(?: \S+\/\w*L\w*)* (?:done|final|settled|sold|decided|deal|sorted)\/\w*$/.test(said.code))
+      if (
+        !/^(?: \S+\/\w*L\w*)* (?:done|final|finished|finito|basta|settled|sold|decided|deal|sorted|stop|period)\/\w*$/.test(
+          said.code,
+        )
+      )
         return undefined;
       const before = scene.said[said.index - 1];
       if (!before || before.words.length > 5 || before.words.some(({ classes }) => /[SHMV]/.test(classes)))

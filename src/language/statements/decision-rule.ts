@@ -17,6 +17,7 @@ type Fields = Partial<Omit<Draft, 'kind' | 'rule'>>;
 
 export const silent = (said: Said, scene: Scene) =>
   scene.unreal.has(said.index) ||
+  / (?:maybe|perhaps|possibly|tempted|dunno)\//.test(said.code) ||
   said.asks ||
   isSubordinate(said) ||
   isReason(said) ||

@@ -291,7 +291,7 @@ export const DECISION_RULES: readonly StatementRule[] = [
     '<thing> it is',
     "^<lead>* (?: so )? (?<object> <plain>{1,7}? ) it (?: is | 'll be | will be ) (?: then )? $",
     (found) =>
-      !/^(?:what|how|like|that|as|where|whatever|whoever|which|and|here|there)$/.test(
+      !/^(?:what|how|like|that|as|where|wherever|whenever|however|whichever|whatever|whoever|which|and|here|there)$/.test(
         found.part('object').at(-1)?.lower ?? 'what',
       ) &&
       !/^(?:what|how|here|there|as)$/.test(found.part('object')[0]?.lower ?? '') &&

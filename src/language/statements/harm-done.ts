@@ -115,6 +115,60 @@ export const HARM_RULES: readonly StatementRule[] = [
       !/ (?:found|met)\/\w* (?:a|the|an)\/\w* (?:pipe|cable|nail|nails|water|slab|drain)/.test(said.code),
   ),
   problem(
+    '<thing> is like <cake>',
+    phrase(
+      `^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | is | are | 're | was | were | 's gone | has gone | have gone | feels | looks ) (?: <adverb> )* (?: like | just | nothing but ) (?: a | an | old | wet | soft | stale | damp | dry )* (?: cake | biscuit | porridge | sponge | butter | cheese | mush | weetabix | toast | cardboard | paper | soup | pudding | crisps | lace | swiss | sieve | colander | banana | crackers | cornflakes | rubble | dust | sawdust | powder | compost | mud | rust | chewing gum | jelly | treacle | rag | string | bread | clay | chalk | papier | honeycomb | skin | peat | tea bag | teabag | dishcloth )`,
+    ),
+    (found, said) =>
+      subjectIsThing(found) &&
+      !has(found.words, 'N') &&
+      !WELL.test(said.code) &&
+      !/ (?:mortar|mix|texture|consistency|paste|filler|slip)\//.test(said.code),
+  ),
+  problem(
+    'one with the <part> <broken>',
+    phrase(
+      `with (?: the | a | an | one | two | its | both | half | no )+ <plain>{1,3}? (?: broken | missing | cracked | bent | chipped | torn | smashed | split | snapped | dented | stripped | rusted | rotten | gone | off | stove in | hanging off )`,
+    ),
+    (found, said) =>
+      !/ (?:pull|work|drive|i|walk|managed|run|ran|runs)\//.test(
+        said.code.slice(0, said.codeStarts[found.from] ?? 0),
+      ),
+  ),
+  problem(
+    'it would <take> <thing> <off>',
+    phrase(
+      `^<lead>* (?<subject> <plain>{1,5}? ) (?: would | 'd | will | 'll ) (?: <adverb> )* (?: peel | tear | rip | knock | scrape | clip | snap | crush | sink | cook | melt | buckle | foul | tip over | flip | crack | blow | trip | drown | strip | shear | flood | smash | wreck | clout | swipe | have | take ) (?: it | the | them | my | her | him | those | every | off | over | out | me )`,
+    ),
+    (found, said) => {
+      const subject = found.part('subject').at(-1)?.lower ?? '';
+      if (
+        /^(?:i|we|you|he|what|who)$/.test(subject) ||
+        has(found.words, 'N') ||
+        /\b(?:if|so|unless|when|until|or)\b/.test(said.opener)
+      )
+        return false;
+      return !/ (?:have|take|blow|crack)\//.test(said.code) || / (?:off|over|clean|out)\//.test(said.code);
+    },
+  ),
+  problem(
+    '<thing> is fitted wrong',
+    phrase(
+      `^<lead>* (?<subject> <plain>{1,6}? ) (?: 's been | has been | have been | is | are | was | were | 's | 've been ) (?: <adverb> )* (?: run | fitted | laid | hung | wired | plumbed | bolted | nailed | screwed | welded | notched | drilled | cut | built | set | put ) (?: <any>{0,2}? ) (?: uphill | crooked | skew | backwards | short | through | on the skew | out of <any> | into fresh air | off centre | off center | on the piss | with a hammer | for a pipe | for the pipe | for a cable | too <any> )`,
+    ),
+    (found, said) =>
+      subjectIsThing(found) &&
+      !has(found.words, 'N') &&
+      !WELL.test(said.code) &&
+      !/ (?:purpose|so|tomorrow|drawing)\//.test(said.code),
+  ),
+  problem(
+    'I miss <much>',
+    phrase(
+      `^<lead>* (?: i | we ) (?: miss | lack | am missing | 'm missing | are missing | 're missing | am lacking ) (?: <number> | <det> <number> | a | some ) (?<rest> <any>{0,4} )$`,
+    ),
+  ),
+  problem(
     'the <label> lies',
     phrase(
       `(?: sheet | label | book | drawing | drawings | plate | advert | listing | tape | plan | plans | gauge | dial | template | spec | box | manual | packet | scales | website | invoice ) (?: lies | lied | lying | is lying | 's lying | was lying | is wrong | was wrong | were wrong | are wrong | 's wrong | is out | is telling lies )`,

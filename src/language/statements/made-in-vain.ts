@@ -88,7 +88,7 @@ export const MADE_IN_VAIN_RULES: readonly StatementRule[] = [
   problem(
     '<thing> is bigger than <its place>',
     phrase(
-      "^<lead>* (?<subject> (?: the | my | that | this | it | <det> ) <any>{0,7}? ) (?: 's | is | are | 're | was | were | came out | comes out ) (?: <adverb> | <number> | <unit> | a | bit )* (?: wider | taller | longer | thicker | deeper | bigger | fatter | higher | broader | shorter | narrower | smaller | thinner | shallower ) than (?: the | its | my | his | their | where | any | what ) (?: <plain> )* (?: hole | opening | doorway | door | gap | space | slot | frame | hatch | recess | bay | place | home | mortise | groove | aperture | goes | was | locker | tray | trailer | road | case | bed | one )",
+      "^<lead>* (?<subject> (?: the | my | that | this | it | <det> ) <any>{0,7}? ) (?: 's | is | are | 're | was | were | came out | comes out ) (?: <adverb> | <number> | <unit> | a | bit )* (?: wider | taller | longer | thicker | deeper | bigger | fatter | higher | broader | shorter | narrower | smaller | thinner | shallower ) than (?: it | she | he | they | the | its | my | his | their | where | any | what ) (?: <plain> )* (?: needs | need | should | ought | has any | wants | supposed | hole | opening | doorway | door | gap | space | slot | frame | hatch | recess | bay | place | home | mortise | groove | aperture | goes | was | locker | tray | trailer | road | case | bed | one )",
     ),
     (found, said) => !has(found.words, 'N') && !/ (?:before|last|purpose|so)\//.test(said.code),
   ),

@@ -65,7 +65,7 @@ export const MISFIT_RULES: readonly StatementRule[] = [
   ),
   problem(
     '<much> of <play>',
-    '(?<much> <number> <plain>{0,3}? <unit>? ) of (?: <adverb> | a | some )* (?: hollow | wear | play | slop | twist | bow | runout | run-out | rust | sag | wind | backlash | flex | crown | belly | movement | float | slack | droop | lean | error | wobble | rock | misalignment | drop | hump | cup | dip )',
+    '(?<much> <number> <plain>{0,3}? <unit>? ) of (?: <adverb> | a | some )* (?: hollow | wear | play | slop | twist | bow | runout | run-out | rust | sag | wind | backlash | flex | belly | movement | float | slack | droop | lean | error | wobble | rock | misalignment | drop | hump | cup | dip )',
     (found, said) =>
       has(found.part('much'), 'Q') &&
       !saying(

@@ -59,7 +59,7 @@ export const SHOWN_RULES: readonly StatementRule[] = [
   promise(
     'the camera will be there',
     phrase(
-      "(?: (?: 'll | will | going to | gonna | 'm | 're | shall | get | gets | goes ) (?: <any> ){0,9}? (?: the camera | a camera | camera out | cameras | on camera | on screen | on film | the tripod | for the camera | to camera | in shot | in the picture | in time lapse | in real time | in one take ) | (?: leave | leaving | get | getting | keep | keeping ) (?: the | a ) camera (?: out | running | rolling | on | up | going ) )",
+      "(?: (?: 'll | will | going to | gonna | 'm | 're | shall | get | gets | goes ) (?: <any> ){0,9}? (?: the camera | a camera | filmed | streamed | camera out | cameras | on camera | on screen | on film | the tripod | for the camera | to camera | in shot | in the picture | in time lapse | in real time | in one take ) | (?: leave | leaving | get | getting | keep | keeping ) (?: the | a ) camera (?: out | running | rolling | on | up | going ) )",
     ),
     (found, said) =>
       !has(found.words, 'N') &&
@@ -69,7 +69,7 @@ export const SHOWN_RULES: readonly StatementRule[] = [
   promise(
     'you get to <see> <when>',
     phrase(
-      "^<lead>* (?: <any> ){0,5}? (?: you | ye | y'all | you lot | you folks | everyone | folks | yous ) (?: <adverb> | all )* (?: can | will | 'll | get to | get | are going to | 're going to | gonna | shall | will be able to | 'll be able to ) (?: <adverb> | be able to | get to | all | folks )* (?<verb> watch | see | hear | have | get | be | find | know | judge | meet | ride ) (?<object> <any>* )",
+      "^<lead>* (?: <any> ){0,5}? (?: you | ye | y'all | you lot | you folks | everyone | folks | yous ) (?: <adverb> | all )* (?: can | will | 'll | get to | get | are going to | 're going to | gonna | shall | will be able to | 'll be able to ) (?: <adverb> | be able to | get to | all | folks )* (?<verb> watch | witness | see | hear | have | get | be | find | know | judge | meet | ride ) (?<object> <any>* )",
     ),
     (found, said, scene) => {
       const timed =
@@ -86,7 +86,7 @@ export const SHOWN_RULES: readonly StatementRule[] = [
         return false;
       return (
         timed ||
-        / (?:whole|full|every|penny|figures|numbers|proper|warts|first|bills?|tour|story|lesson|reveal)\//.test(
+        / (?:witness|all\/\w* (?:see|get|hear|witness)|whole|full|every|penny|figures|numbers|proper|warts|first|bills?|tour|story|lesson|reveal)\//.test(
           said.code,
         )
       );
@@ -159,7 +159,7 @@ export const SHOWN_RULES: readonly StatementRule[] = [
   promise(
     'the whole <thing>, <day>',
     phrase(
-      `^<lead>* (?: (?: this | next )? <day> (?: night | week )? | next week | next time )? (?: the | a | that | its | my | whole | full | all )* (?<thing> <plain>{1,5}? ) (?: (?: in full | full length | uncut | start to finish | to the penny | from start to finish | in one take | warts and all | live | with sound | and all | unedited | in real time | on here | in time lapse | every step | every penny | no cuts ) | (?<when> (?: this | on | next )? (?: <day> | tomorrow | next week | next time ) (?: night | week | evening | morning )? ) )+ $`,
+      `^<lead>* (?: (?: this | next )? <day> (?: night | week )? | next week | next time )? (?: the | a | that | its | my | whole | full | all | more | some )* (?<thing> <plain>{1,5}? ) (?: (?: in full | full length | uncut | start to finish | to the penny | from start to finish | in one take | warts and all | live | with sound | and all | unedited | in real time | on here | in time lapse | every step | every penny | no cuts ) | (?<when> (?: this | on | next )? (?: <day> | tomorrow | next week | next time ) (?: night | week | evening | morning )? ) )+ $`,
     ),
     (found, said, scene) => {
       if (has(said.words, 'N') || said.words.some(({ classes }) => /[SHMVb]/.test(classes))) return false;
@@ -284,7 +284,7 @@ export const SHOWN_RULES: readonly StatementRule[] = [
 
 /** Said of the film itself, and of nothing on the bench. */
 const FOR_SCREEN =
-  / (?:you|ye|yous|viewers|camera|screen|video|film|episode|channel|description|comments|notes|link|below|footage|series|livestream|live|books|part|you're)\/|\S+\/\w*E\w*(?: |$)/;
+  / (?:you|ye|yous|online|viewers|camera|screen|video|film|episode|channel|description|comments|notes|link|below|footage|series|livestream|live|books|part|you're)\/|\S+\/\w*E\w*(?: |$)/;
 /** In what manner a thing is shown. */
 const MANNER =
   / (?:full\/\w* length|uncut|start\/\w* to\/\w* finish|to\/\w* the\/\w* penny|in\/\w* full|one\/\w* take|live|real\/\w* time|unedited|warts|every\/\w* (?:penny|step)|on\/\w* here)/;

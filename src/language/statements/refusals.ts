@@ -7,7 +7,7 @@ import { has, problem } from './snag.ts';
 /** Denied of a thing, these are no loss, or say nothing of what it does. */
 const NO_LOSS = new Set(
   `be have need needs matter mean mind care look seem say know include show hurt harm bother cost weigh leak rattle squeak squeal
-  creak move slip drip rust rot crack split warp bend break snap tear burst fall fail drop wobble shake flex sag bounce swell shrink
+  creak move float slip drip rust rot crack split warp bend break snap tear burst fall fail drop wobble shake flex sag bounce swell shrink
   rub bind catch foul drag snag chafe scratch scrape stick jam seize smell stink smoke burn melt overheat trip wander twist bow cup
   sweat weep bleed crumble flake peel lift fade stain mark chip dent change want like get make give take let do see hear feel think
   belong exist happen come-with depend count differ involve require stop end last sink freeze corrode bite pinch blow vibrate hum

@@ -23,6 +23,7 @@ export const problem = (name: string, pattern: Phrase | string, guard: Guard = (
   phraseRule('problem', name, pattern, (found, said, scene) => {
     if (
       silent(said, scene) ||
+      OF_BODY.test(said.code) ||
       PAST_DOING.test(said.code) ||
       SUPPOSED.test(
         found.words
@@ -38,6 +39,9 @@ export const problem = (name: string, pattern: Phrase | string, guard: Guard = (
     return { ...(fields === true ? {} : fields), ...(cause ? { cause } : {}) };
   });
 
+/** "My back is shot": no part of the build. */
+const OF_BODY =
+  / (?:my|his|her|me|your)\/\w* (?:old\/\w* |poor\/\w* )?(?:back|knees|lungs|hands|feet|shoulders|neck|head|eyes|ears|nerves|temper|wrists|heart|brain|elbow|fingers|thumbs|teeth|hair|nose|throat|lungs|muscles)\//;
 /** "Tape was sagging": how it was, before or while something was done about it. */
 const PAST_DOING = / (?:was|were)\/\w* (?:\S+\/\w*A\w* )*\S+ing\//;
 const SUPPOSED = /(?<! you\/\w*) (?:would|could|might|may|used)\/(?!\w* not\/\w*$)/;

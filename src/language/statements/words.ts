@@ -160,6 +160,8 @@ function markPreamble(words: readonly Word[]): readonly Word[] {
 function settleWords(words: readonly Word[]): readonly Word[] {
   return words.map((word, k) => {
     const next = words[k + 1];
+    const lost = lostVerb(words, k);
+    if (lost) return lost;
     if (word.lower === "'s" && isPossessive(words, k)) return { ...word, lower: "'s_", classes: '' };
     // "I done cut the boards", "my back done voted"
     if (
@@ -176,6 +178,32 @@ function settleWords(words: readonly Word[]): readonly Word[] {
     }
     return word;
   });
+}
+
+/** Recognisers drop apostrophes: "its a 60 gallon tank", "so were going with foam". */
+function lostVerb(words: readonly Word[], k: number): Word | undefined {
+  const word = words[k] as Word;
+  const next = words[k + 1];
+  if (!next) return undefined;
+  const be = (lower: string): Word => ({ ...word, lower, classes: classesOf(lower), meanings: '' });
+  if (
+    word.lower === 'its' &&
+    (/^(?:a|an|the|gonna|going|not|been|too|only|just|now|getting|gone|got|like|all|my|our|no)$/.test(
+      next.lower,
+    ) ||
+      (/Q/.test(next.classes) && /Q|U/.test(words[k + 2]?.classes ?? 'U')))
+  )
+    return be("'s");
+  const opens =
+    k === 0 || /^(?:so|and|but|now|because|then|that|anyway|okay|ok)$/.test(words[k - 1]?.lower ?? '');
+  if (
+    word.lower === 'were' &&
+    opens &&
+    (/^(?:going|gonna|not|having|getting|doing|making|putting|keeping|at|all|over|still)$/.test(next.lower) ||
+      /G/.test(next.classes))
+  )
+    return be("'re");
+  return undefined;
 }
 
 /** "the sheep's wool came": an owner's mark stands before a plain noun that has a verb of its own. */
