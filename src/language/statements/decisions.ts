@@ -245,6 +245,18 @@ export const DECISION_RULES: readonly StatementRule[] = [
     (found, said, scene) => {
       const why = supportOf(said, scene);
       if (!isThing(found) || why.turnedDown === undefined || negated(found)) return false;
+      // "it's the wrong one, lead, not lithium", "there's a crack I don't like"
+      if (
+        found.words.some(
+          ({ lower, classes, meanings }) =>
+            lower === 'wrong' ||
+            lower === 'there' ||
+            lower === 'why' ||
+            /f/.test(classes) ||
+            meanings.includes('i'),
+        )
+      )
+        return false;
       const first = found.part('object')[0];
       // "it's 915, not 905" mends a number, "the ram, not the table, is" picks one out.
       if (has(found.part('object').slice(0, 2), 'Q') && why.reason === undefined) return false;

@@ -69,9 +69,11 @@ export const HARM_RULES: readonly StatementRule[] = [
     '<goods> are not to be had',
     '(?: back ordered | backordered | on back order | out of stock | sold out | discontinued | lost in the (?: post | mail ) | gone astray | went astray | lost in transit | not to be had | stuck in customs | stuck at customs | stuck in port | held up (?: at | in | by ) | nowhere to be (?: found | had ) | not in stock | none (?: till | until | left | to be had | anywhere ) | got none | have none | has none | no longer made | stopped making | do not make <any>{1,4}? any more | no sign of | not a sign of | no word from | never arrived | never turned up | never came | has not turned up | have not turned up | has not shown up | gone missing | went missing | did not arrive | did not turn up | did not come | short delivered | late again | went up (?: in price )? by | gone up to | doubled in price )',
     (found, said) =>
+      !has(said.words.slice(0, found.from), 'J') &&
       !/ (?:seeing|rust|rot|leaks?|damp|water|trouble|cracks?|life|wear|movement|worm|mould|moisture|strangers?|him|her|kids)\//.test(
         said.code.slice(said.codeStarts[Math.min(found.to, said.words.length - 1)] ?? 0),
-      ) && !/ (?:now|finally|last)\/\w* (?:here|arrived)\//.test(said.code),
+      ) &&
+      !/ (?:now|finally|last)\/\w* (?:here|arrived)\//.test(said.code),
   ),
   problem(
     '<thing> went in the wrong way round',
@@ -117,7 +119,7 @@ export const HARM_RULES: readonly StatementRule[] = [
   problem(
     '<thing> is like <cake>',
     phrase(
-      `^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | is | are | 're | was | were | 's gone | has gone | have gone | feels | looks ) (?: <adverb> )* (?: like | just | nothing but ) (?: a | an | old | wet | soft | stale | damp | dry )* (?: cake | biscuit | porridge | sponge | butter | cheese | mush | weetabix | toast | cardboard | paper | soup | pudding | crisps | lace | swiss | sieve | colander | banana | crackers | cornflakes | rubble | dust | sawdust | powder | compost | mud | rust | chewing gum | jelly | treacle | rag | string | bread | clay | chalk | papier | honeycomb | skin | peat | tea bag | teabag | dishcloth )`,
+      `^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | is | are | 're | was | were | 's gone | has gone | have gone | feels | looks ) (?: <adverb> )* (?: like | just | nothing but ) (?: a | an | old | wet | soft | stale | damp | dry )* (?: cake | biscuit | porridge | sponge | butter | cheese | mush | weetabix | toast | cardboard | paper | soup | pudding | crisps | lace | swiss | sieve | colander | banana | crackers | cornflakes | rubble | dust | sawdust | powder | compost | mud | rust | chewing gum | jelly | treacle | rag | string | biscuits | cakes | sponges | crisps | rags | pretzels | noodles | bread | clay | chalk | papier | honeycomb | skin | peat | tea bag | teabag | dishcloth )`,
     ),
     (found, said) =>
       subjectIsThing(found) &&
@@ -138,10 +140,12 @@ export const HARM_RULES: readonly StatementRule[] = [
   problem(
     'it would <take> <thing> <off>',
     phrase(
-      `^<lead>* (?<subject> <plain>{1,5}? ) (?: would | 'd | will | 'll ) (?: <adverb> )* (?: peel | tear | rip | knock | scrape | clip | snap | crush | sink | cook | melt | buckle | foul | tip over | flip | crack | blow | trip | drown | strip | shear | flood | smash | wreck | clout | swipe | have | take ) (?: it | the | them | my | her | him | those | every | off | over | out | me )`,
+      `^<lead>* (?<subject> <plain>{1,5}? ) (?: would | 'd | will | 'll ) (?: <adverb> )* (?: peel | tear | rip | knock | scrape | clip | snap | crush | sink | cook | melt | buckle | foul | tip over | flip | crack | blow | trip | drown | strip | shear | flood | smash | wreck | clout | swipe | have | take | smoke | leak | rattle | flood | scorch | stink ) (?: it | the | them | my | her | him | those | every | off | over | out | me | a | your | somebody's | $ )`,
     ),
     (found, said) => {
       const subject = found.part('subject').at(-1)?.lower ?? '';
+      // "That'd smoke": only as what would come of it, and not what people say will.
+      if (found.to === said.words.length && !/ (?:would|'d)\//.test(said.code)) return false;
       if (
         /^(?:i|we|you|he|what|who)$/.test(subject) ||
         has(found.words, 'N') ||

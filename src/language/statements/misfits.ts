@@ -232,6 +232,8 @@ export const MISFIT_RULES: readonly StatementRule[] = [
     "^<lead>* (?<subject> <plain>{1,10}? ) (?: 's | is | are | 're | will be | 'll be ) (?: now )? (?: <adverb> )* (?: <number> | <unit> | a | bit | touch | hair )* (?: too | undersize | oversize | overlong | the wrong (?: size | length | width | height | hand | way | thread | pitch | shape | colour | color ) ) (?<rest> <any>* )",
     (found, said) =>
       subjectIsThing(found) &&
+      !has(found.part('subject').slice(-1), 'Q') &&
+      said.words.at(-1)?.lower !== 'too' &&
       !has(found.words, 'N') &&
       !saying(said, / too\/\w* (?:good|late|bad|early|busy|tired|nice|pretty|lovely|right|kind|much)\//),
   ),

@@ -123,7 +123,7 @@ export const MISHAP_RULES: readonly StatementRule[] = [
     '<pest> got into <thing>',
     "^<lead>* (?<subject> (?: <det> )? (?: frost | rain | wind | gale | storm | sun | heat | damp | mice | mouse | rats | rat | squirrels | birds | wasps | ants | beetle | worm | moths | thieves | somebody | someone | kids | dog | cat | fox | damp | salt | lightning | hail | snow | kerf | router | blade | saw | drill | previous owner | last owner | old owner | last bloke | last fella | builder | builders | plumber | electrician | last chap | idiot <any>{0,3} | whoever <any>{0,4}? ) ) (?: 's | has | have | 've | had )? <adverb>* (?: got into | got in | got at | got behind | got under | took | ruined | wrecked | flattened | ripped | tore | lifted | blew | split | cracked | ate | eaten | chewed | nicked | stole | stolen | taken | smashed | bent | broke | burnt | snatched | bodged | botched | butchered | left | put | cut | drilled | screwed | nailed | forgot | buried | hidden | hid | siliconed | painted over | plastered over | wandered | grabbed | skipped | jumped ) (?<rest> <any>+ )",
     (found, said) => {
-      if (has(found.words, 'N')) return false;
+      if (has(found.words, 'N') || / (?:dog|cat)\//.test(said.code)) return false;
       // Trades people put and cut things all day: only done badly it is a snag.
       const work = says(said, / (?:left|put|cut|took|taken|drilled|screwed|nailed|lifted|buried)\//);
       return (

@@ -65,7 +65,7 @@ const FAULT_RULES: readonly StatementRule[] = [
       )
         return false;
       if (verb === 'stuck' && /^(on|to|down|up)$/.test(next?.lower ?? '')) return false;
-      if (verb === 'missing' && next?.lower === 'out') return false;
+      if (verb === 'missing' && next?.lower === 'out' && found.part('rest')[1]?.lower === 'on') return false;
       if (verb === 'proud') return false;
       return true;
     },
@@ -253,8 +253,10 @@ const FAULT_RULES: readonly StatementRule[] = [
   ),
   problem(
     '<thing> had a <fault>',
-    "(?: has | have | had | got | 's got | developed | sprung | picked up | found | with ) (?: a | an | some | another | this )? <adverb>* (?<kind> <plain>{0,2}? ) (?<verb> <fault> )",
+    "(?: has | have | had | got | 's got | developed | sprung | 's sprung | picked up | found ) (?: a | an | some | another | this )? <adverb>* (?<kind> <plain>{0,2}? ) (?<verb> <fault> )",
     (found, said) =>
+      !/^(?: \S+\/\w*L\w*)* (?:i|we|he|she)\//.test(said.code) &&
+      !has(said.words.slice(0, found.from), 'J') &&
       !has(found.words, 'N') &&
       !/ (?:no|not|without|fix|fixed|would|could)\//.test(said.code) &&
       !/^(?:hole|bow|short|mould|play|shake|rock|split|splits|tear|rip|chips|chip|noise|hump|ridge|twist|problem)$/.test(
@@ -304,7 +306,7 @@ const FAULT_RULES: readonly StatementRule[] = [
   problem(
     '<thing> does not sit <flat>',
     "(?<subject> <plain>{1,6}? ) (?: does not | do not | will not | did not | is not | are not | 's not | 're not ) <adverb>* (?: sit | sitting | lie | lying | hang | hanging | stand | run | running | be | quite | anywhere near | close to )* (?: flat | flush | square | level | plumb | straight | right | true | true to | parallel | tight | even | centred | centered | properly | happily | within ) ",
-    (found) => subjectIsThing(found),
+    (found, said) => subjectIsThing(found) && !/ close\/\w*$/.test(said.code),
   ),
   problem(
     'they sent me the <wrong> one',

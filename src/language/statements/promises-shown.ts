@@ -147,7 +147,7 @@ export const SHOWN_RULES: readonly StatementRule[] = [
   promise(
     'out on <day>',
     phrase(
-      `^<lead>* (?: (?: it | that | this | they | <det> <plain>{1,4}? ) (?: 's | is | goes | comes | 'll be | will be )? )? (?: out | up | live | online | on here | on the channel | goes up | going up | up here ) (?: on | this | next | by | for )? (?: <day> | tomorrow | tonight | the weekend )(?<rest> <any>{0,4} )$`,
+      `^<lead>* (?: (?: it | that | this | they | <det> <plain>{1,4}? ) (?: 's | is | goes | comes | 'll be | will be )? )? (?: out | up | live | online | on here | on here on | on the channel | goes up | going up | up here ) (?: on | this | next | by | for )? (?: <day> | tomorrow | tonight | the weekend )(?<rest> <any>{0,4} )$`,
     ),
     (found, said, scene) =>
       !has(found.words, 'N') &&

@@ -57,6 +57,7 @@ export const REFUSAL_RULES: readonly StatementRule[] = [
         )
       )
         return false;
+      if (has(subject.slice(0, 1), 'Q') && has(subject.slice(-1), 'U')) return false;
       if (
         subject.every(({ classes }) => /[AL]/.test(classes)) ||
         has(subject, 'J') ||
