@@ -1,4 +1,6 @@
 import { CHOICE_RULES } from './choices.ts';
+import { CHANGED_RULES } from './choices-changed.ts';
+import { SHORT_CHOICE_RULES } from './choices-short.ts';
 import { chosen, chosenHere as decision, silent } from './decision-rule.ts';
 import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
 import { type Found, matches, phrase } from './phrase.ts';
@@ -558,4 +560,6 @@ export const DECISION_RULES: readonly StatementRule[] = [
     },
   },
   ...CHOICE_RULES,
+  ...CHANGED_RULES,
+  ...SHORT_CHOICE_RULES,
 ];
