@@ -151,7 +151,9 @@ export function answers(deed: Described, task: Described, holders: ReadonlyMap<s
     if (isAct) acts += worth * 0.6;
     else if (weight >= PLACED && other >= QUOTE) things += worth;
     else nearby += worth;
-    if (deed.named.has(stem) || task.named.has(held)) isAnchored = true;
+    // In the own words of both: the talk around holds the things of other work.
+    const isOwn = weight > AROUND && other > AROUND;
+    if (isOwn && (deed.named.has(stem) || task.named.has(held))) isAnchored = true;
   }
   const sameRank = sharesRank(deed.words, task.words);
   if (sameRank && things + nearby + acts > 0) things += SAME_RANK;

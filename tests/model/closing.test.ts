@@ -80,6 +80,11 @@ test('what a task waits for does not close it', () => {
   expect(closes(['The gutters are hung'], tasks)).toEqual(['Hang the gutters']);
 });
 
+test('a snag told just before a task does not make a deed on the snag that task', () => {
+  const window = { ...task('Fit the window'), around: 'The roof leaks at the chimney. Fit the window.' };
+  expect(closes(['I fixed the leak at the chimney'], [window])).toEqual([undefined]);
+});
+
 test('what a deed leaves over is still to do', () => {
   const tasks = [task('Lay the deck')];
   const said = (around: string) => [{ gist: 'The deck is down', quote: 'the deck is down', around }];
