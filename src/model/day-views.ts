@@ -11,7 +11,7 @@ import {
   promiseViews,
   viewOfFinding,
 } from './project-views.ts';
-import type { ClaimRow, ProjectRows } from './rows.ts';
+import { type ClaimRow, dayOf, type ProjectRows } from './rows.ts';
 import { openTaskViews, tasksAsOf } from './task-views.ts';
 import { convert, difference } from './units.ts';
 import type {
@@ -25,18 +25,14 @@ import type {
   TaskView,
 } from './views.ts';
 
-const dayOf = (instant: string) => instant.slice(0, 10);
-
 /** Dates with talk, ascending, each in the zone of its own memos. */
 export function daysWithTalk(rows: ProjectRows): readonly string[] {
-  return [...new Set(rows.all('memos').map((memo) => dayOf(memo.recordedAt)))].sort();
+  return rows.daysWithTalk();
 }
 
 /** Memos of one date in the order in which they were recorded. */
 function memosOf(rows: ProjectRows, date: string): readonly MemoView[] {
-  return rows
-    .all('memos')
-    .filter((memo) => dayOf(memo.recordedAt) === date)
+  return [...rows.where('memos', 'day', date)]
     .sort((a, b) => Date.parse(a.recordedAt) - Date.parse(b.recordedAt))
     .flatMap((memo) => memoView(rows, memo.id) ?? []);
 }
@@ -45,13 +41,12 @@ function memosOf(rows: ProjectRows, date: string): readonly MemoView[] {
 export function dayView(rows: ProjectRows, date: string): DayView | undefined {
   const memos = memosOf(rows, date);
   if (memos.length === 0) return undefined;
-  const ids = new Set(memos.map((memo) => memo.id));
   const tasks = tasksAsOf(rows, date);
   const closedOn = (task: TaskView) => task.closedBy && dayOf(task.closedBy.recordedAt);
   return {
     date,
     memos,
-    findings: findingViews(rows).filter((finding) => ids.has(finding.memoId)),
+    findings: memos.flatMap(({ id }) => findingViews(rows, { memoId: id })),
     tasksOpened: tasks.filter((task) => dayOf(task.source.recordedAt) === date),
     tasksClosed: tasks.filter((task) => closedOn(task) === date),
     openTasksBefore: tasks.filter(

@@ -13,6 +13,7 @@ import type {
   FormulaRow,
   ItemRow,
   LimitRow,
+  MemoRow,
   ModelChange,
   ModelRows,
   NameRow,
@@ -24,7 +25,7 @@ import type {
   TableName,
   TaskRow,
 } from './rows.ts';
-import { keyOf } from './rows.ts';
+import { dayOf, keyOf } from './rows.ts';
 
 type AnyRow = ModelRows[TableName];
 
@@ -88,7 +89,10 @@ export class MemoryRows implements ProjectRows {
     return this.#table(table).get(key)?.row as ModelRows[T] | undefined;
   }
   where<T extends keyof AskedBy>(table: T, column: AskedBy[T], value: string): readonly ModelRows[T][] {
-    return this.all(table).filter((row) => (row as unknown as Record<string, unknown>)[column] === value);
+    return this.all(table).filter((row) => columnOf(row, column) === value);
+  }
+  daysWithTalk(): readonly string[] {
+    return [...new Set(this.all('memos').map(({ recordedAt }) => dayOf(recordedAt)))].sort();
   }
   questions(limit: number): readonly FindingRow[] {
     const asked = this.all('findings').filter(isQuestion);
@@ -226,4 +230,9 @@ export class MemoryRows implements ProjectRows {
     }
     return rows;
   }
+}
+
+function columnOf(row: AnyRow, column: string): unknown {
+  if (column === 'day') return dayOf((row as MemoRow).recordedAt);
+  return (row as unknown as Record<string, unknown>)[column];
 }

@@ -328,6 +328,7 @@ export interface ModelReader {
 
 /** Columns that rows can be asked for by, without reading the whole table. */
 export interface AskedBy {
+  readonly memos: 'day';
   readonly claims: 'memoId' | 'slot';
   readonly tasks: 'status';
   readonly problems: 'status';
@@ -339,6 +340,8 @@ export interface AskedBy {
 export interface ProjectRows extends ModelReader {
   /** Rows whose column holds this value, in order of first writing. */
   where<T extends keyof AskedBy>(table: T, column: AskedBy[T], value: string): readonly ModelRows[T][];
+  /** Dates of memos, ascending. */
+  daysWithTalk(): readonly string[];
   /** The open findings that are dearest to get wrong, of those worth asking about: see `isQuestion`. */
   questions(limit: number): readonly FindingRow[];
   all<T extends TableName>(table: T): readonly ModelRows[T][];
@@ -349,3 +352,6 @@ export interface ProjectRows extends ModelReader {
 export function slotOf(itemId: string, attribute: Attribute, dimension: Dimension): Slot {
   return `${itemId}|${attribute}|${dimension}`;
 }
+
+/** The date of an instant, in its own zone. */
+export const dayOf = (instant: string): string => instant.slice(0, 10);

@@ -24,7 +24,7 @@ import type {
   TableName,
   TaskRow,
 } from '../model/rows.ts';
-import { keyOf } from '../model/rows.ts';
+import { dayOf, keyOf } from '../model/rows.ts';
 import { asProblem } from './open.ts';
 import { prepared } from './prepared.ts';
 import { SEARCHED, TABLES, type WORD_TABLES } from './schema.ts';
@@ -95,6 +95,10 @@ export class SqliteRows implements ProjectRows {
     return this.#rows(`SELECT body FROM ${table} WHERE ${column} = ? ORDER BY ord`, value);
   }
 
+  daysWithTalk(): readonly string[] {
+    const days = this.#lines<{ day: string }>('SELECT DISTINCT day FROM memos ORDER BY day');
+    return days.map(({ day }) => day);
+  }
   questions(limit: number): readonly FindingRow[] {
     const sql = 'SELECT body FROM findings WHERE asks IS NOT NULL ORDER BY asks DESC, ord LIMIT ?';
     return this.#bodies(sql, limit).map((body) => JSON.parse(body) as FindingRow);
@@ -288,6 +292,7 @@ function known(table: TableName): TableName {
 }
 
 function columnOf(column: string, row: ModelRows[TableName]): string | null {
+  if (column === 'day') return dayOf((row as ModelRows['memos']).recordedAt);
   if (column === 'asks') return rankOf(row as FindingRow);
   if (column === 'sha256') return (row as ModelRows['memos']).source.sha256;
   const value = (row as unknown as Record<string, unknown>)[column];

@@ -4,7 +4,7 @@ import type { TableName } from '../model/rows.ts';
 /** Marks the file as ours: "Hear" in ASCII. */
 export const APPLICATION_ID = 0x48656172;
 /** Raised whenever older programs could no longer read the file rightly. */
-export const FORMAT = 4;
+export const FORMAT = 5;
 
 /** The log may only grow: SQLite itself refuses to change or delete what is in it. */
 const LOG = `
@@ -29,7 +29,7 @@ const LOG_INDEX = `CREATE INDEX IF NOT EXISTS log_by_hand ON log (seq) WHERE ${B
  */
 export const SEARCHED = {
   project: [],
-  memos: ['sha256'],
+  memos: ['sha256', 'day'],
   names: [],
   reviews: [],
   items: [],

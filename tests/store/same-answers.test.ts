@@ -70,3 +70,15 @@ test('the dearest questions come first, of equals the earlier one', () => {
   expect(disk.questions(6)).toEqual(asked.slice(0, 6));
   expect(held.questions(6)).toEqual(asked.slice(0, 6));
 });
+
+test('days with talk, and the memos of each', () => {
+  const days = [...new Set(held.all('memos').map(({ recordedAt }) => recordedAt.slice(0, 10)))].sort();
+  expect(days.length).toBeGreaterThan(50);
+  expect(disk.daysWithTalk()).toEqual(days);
+  expect(held.daysWithTalk()).toEqual(days);
+  const day = days[7] ?? '';
+  const memos = held.all('memos').filter(({ recordedAt }) => recordedAt.startsWith(day));
+  expect(memos.length).toBeGreaterThan(0);
+  expect(disk.where('memos', 'day', day)).toEqual(memos);
+  expect(held.where('memos', 'day', day)).toEqual(memos);
+});
