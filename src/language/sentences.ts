@@ -128,7 +128,7 @@ function wordsOf(text: string, from: number, to: number): readonly RawWord[] {
 
 /** Contractions as recognisers write them, without their apostrophe. */
 const BARE_CONTRACTION =
-  /^(?:im|ive|weve|youve|theyve|theyre|thats|theres|itll|theyll|youll|dont|doesnt|didnt|isnt|arent|wasnt|werent|hasnt|havent|cant|wont|couldnt|wouldnt)$/;
+  /^(?:im|ive|hes|shes|youre|heres|wheres|whos|weve|youve|theyve|theyre|thats|theres|itll|theyll|youll|dont|doesnt|didnt|isnt|arent|wasnt|werent|hasnt|havent|cant|wont|couldnt|wouldnt)$/;
 const hasVerb = (word: string) =>
   FINITE.has(word) || /(n't|'s|'re|'ve|'ll|'d|'m)$/.test(word) || BARE_CONTRACTION.test(word);
 
@@ -206,6 +206,18 @@ function goesOnPlanning(words: readonly RawWord[], i: number): boolean {
   return false;
 }
 
+/** "... so pick some up tomorrow": what follows from it is a job. */
+function goesOnOrdering(words: readonly RawWord[], i: number): boolean {
+  const [join, verb, object] = [words[i]?.lower, words[i + 1]?.lower, words[i + 2]];
+  if (join !== 'so' || i === 0 || !verb || !object || object.afterPause) return false;
+  return (
+    (workBase(verb) !== undefined || PLANNED.test(verb)) &&
+    /^(?:the|a|an|my|some|it|them|that|those|another|more|two|three|four|all|both|out|up|off|down)$/.test(
+      object.lower,
+    )
+  );
+}
+
 function opensAt(words: readonly RawWord[], i: number): boolean {
   const word = words[i] as RawWord;
   // "do it once, so", "I've done it before.": a time, with nothing after it to open.
@@ -225,7 +237,10 @@ function opensAt(words: readonly RawWord[], i: number): boolean {
   if (word.lower === 'as') return words[i + 1]?.lower === 'soon' && words[i + 2]?.lower === 'as';
   return (
     MAY_OPEN.has(word.lower) &&
-    (startsClause(words, i + 1) || goesOnTelling(words, i) || goesOnPlanning(words, i))
+    (goesOnOrdering(words, i) ||
+      startsClause(words, i + 1) ||
+      goesOnTelling(words, i) ||
+      goesOnPlanning(words, i))
   );
 }
 
@@ -237,7 +252,7 @@ const LEADS_ON = new Set(
 );
 /** Subjects that start a clause without a comma where a recogniser wrote none. */
 const FRESH =
-  /^(i'm|i've|i'll|we've|we're|we'll|it's|that's|there's|they're|they've|he's|she's|you've|i|we|there|he'll|she'll|they'll|it'll|that'll|im|ive|weve|thats|theres|theyre|theyve|itll|theyll)$/;
+  /^(i'm|i've|i'll|we've|we're|we'll|it's|that's|there's|they're|they've|he's|she's|you've|i|we|there|he'll|she'll|they'll|it'll|that'll|im|ive|hes|shes|weve|thats|theres|theyre|theyve|itll|theyll)$/;
 
 /** With commas about, only those that no relative clause starts with ("the one I've made"). */
 const FRESH_ANYWHERE = /^(it's|that's|there's|they're|we're|i'm)$/;
@@ -247,7 +262,12 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
   const word = words[i] as RawWord;
   const follows =
     !marked && /^(?:they|it|he|she|you|that|this)$/.test(word.lower) && hasVerb(words[i + 1]?.lower ?? '');
-  const fresh = (marked ? FRESH_ANYWHERE : FRESH).test(word.lower) || follows;
+  // "... on the can its 58": recognisers drop the apostrophe.
+  const its =
+    !marked &&
+    word.lower === 'its' &&
+    /^(?:\d|a$|an$|the$|not$|been$|in$|on$|gonna$|going$|too$)/.test(words[i + 1]?.lower ?? '');
+  const fresh = (marked ? FRESH_ANYWHERE : FRESH).test(word.lower) || follows || its;
   if (i - from < (marked ? 5 : 2) || !fresh) return false;
   const before = words[i - 1] as RawWord;
   // "the ridge is on I dropped a line": a particle after the verb ends its clause.
@@ -262,7 +282,7 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
 const PARTICLES = new Set('in on up down off out through over back away together done here'.split(' '));
 /** Verb forms that need a subject of their own. */
 const NEEDS_SUBJECT =
-  /^(?:is|are|was|were|has|have|had|will|can|must|needs?|wants?|gets|goes|comes|came|went|takes|sits|stays|arrived|landed|turned|made|got|took|fits|leaves|holds|weighs|reads|says|said|makes|gives|looks|runs|measures|hangs|shows|leaks|isn't|aren't|hasn't|haven't|won't|can't|doesn't|don't|didn't|im|ive|weve|theyve|theyre|dont|didnt|isnt|arent|hasnt|havent|wont|cant)$|(?:'s|'re|'ve|'ll|'d|'m)$/;
+  /^(?:is|are|was|were|has|have|had|will|can|must|needs?|wants?|gets|goes|comes|came|went|takes|sits|stays|arrived|landed|turned|made|got|took|fits|leaves|holds|weighs|reads|says|said|makes|gives|looks|runs|measures|hangs|shows|leaks|isn't|aren't|hasn't|haven't|won't|can't|doesn't|don't|didn't|im|ive|hes|shes|thats|theres|weve|theyve|theyre|showed|come|gotta|dont|didnt|isnt|arent|hasnt|havent|wont|cant)$|(?:'s|'re|'ve|'ll|'d|'m)$/;
 /** Words that no plain subject reaches back over. */
 const STOPS = new Set(
   (
@@ -302,8 +322,18 @@ function subjectStart(words: readonly RawWord[], from: number, v: number): numbe
   return k;
 }
 
-const opensWithPast = (words: readonly RawWord[], at: number) =>
-  workPast(words[/^(?:and|then)$/.test(words[at]?.lower ?? '') ? at + 1 : at]?.lower ?? '') !== undefined;
+function opensWithVerb(words: readonly RawWord[], start: number): boolean {
+  const at = /^(?:and|then|so|but)$/.test(words[start]?.lower ?? '') ? start + 1 : start;
+  const first = words[at]?.lower ?? '';
+  return workPast(first) !== undefined || /^(?:i|we|they|he|she)$/.test(first);
+}
+
+/** "16 gallons need to strap it", "9 amps gotta cut a hole": after an amount, a job with nobody named. */
+const startsDuty = (words: readonly RawWord[], v: number) =>
+  /^(?:gotta|need|hafta)$/.test(words[v]?.lower ?? '') &&
+  (words[v]?.lower !== 'need' || words[v + 1]?.lower === 'to') &&
+  (STOPS.has(words[v - 1]?.lower ?? '') || /^\d/.test(words[v - 1]?.lower ?? '')) &&
+  !PRONOUNS.has(words[v - 1]?.lower ?? '');
 
 /** "... with a shield sawed the posts": with no mark before it, a past verb with its object tells the next deed. */
 function startsDeed(words: readonly RawWord[], v: number): boolean {
@@ -328,12 +358,12 @@ function cutAtSubjects(
   starts.forEach((start, n) => {
     const end = starts[n + 1] ?? words.length;
     let from = start;
-    let verbs = opensWithPast(words, start) ? 1 : 0;
+    let verbs = opensWithVerb(words, start) ? 1 : 0;
     cuts.push(start);
     if (!wanted(start)) return;
     for (let v = start; v < end; v++) {
       const lower = (words[v] as RawWord).lower;
-      if (verbs > 0 && v > from + 1 && startsDeed(words, v)) {
+      if (v > from + 1 && ((verbs > 0 && startsDeed(words, v)) || startsDuty(words, v))) {
         cuts.push(v);
         from = v;
       }

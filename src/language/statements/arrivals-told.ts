@@ -320,6 +320,30 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
       !/ (?:since|ago|old|work|now|late|behind|early)\//.test(said.code) &&
       !/^(?:i|we|that)$/.test(lastOf(found.part('goods'))),
   ),
+  // "He'll cut it Friday and drop it off on the 24th"
+  arrival(
+    'and <bring> it <day>',
+    'awaited',
+    "^<lead>* (?: (?: they | he | she | <person> ) (?: 'll | will | 's going to )? )? (?: drop | bring | send | deliver | post | ship | haul ) (?<goods> it | them | the lot | (?: the | my ) <plain>{1,3}? )? (?: off | over | round | up | down )? (?: on | by | for )? (?<when> <any>{1,4} )$",
+    (found, said, scene) =>
+      (/^and/.test(said.opener) ||
+        !/^(?:drop|bring|send|deliver|post|ship|haul)$/.test(found.words[0]?.lower ?? '')) &&
+      dayIn(said, scene) !== undefined &&
+      !has(neighbour(scene, said, -1)?.words.slice(0, 2) ?? [], 'I'),
+  ),
+  arrival(
+    '<somebody> turned up with <thing>',
+    'come',
+    '^<lead>* (?<subject> he | she | they | <plain>{1,4}? ) <adverb>* (?: turned up | showed up | pulled up | rolled up | came | come | arrived | landed ) (?<rest> <any>{0,5}? ) with (?<goods> <any>+ )$',
+    (found) =>
+      isMerchandise(found.part('goods')) || / (?:lot|load|rest|stuff)\//.test(code(found.part('goods'))),
+  ),
+  arrival(
+    '<thing> is back',
+    'come',
+    "^<lead>* (?<goods> <plain>{1,4}? ) (?: 's | is | are ) (?: <adverb> )* back $",
+    (found) => isGoods(found.part('goods')) && isMerchandise(found.part('goods')),
+  ),
   arrival(
     'here comes <thing>',
     'come',

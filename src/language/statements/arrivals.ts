@@ -89,13 +89,24 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<thing> came',
     true,
     phrase(
-      "^<lead>* (?<subject> <plain>{1,8}?) (?: 's | has | have | 've )? (?: <adverb> | been )* (?: arrived | came | come | landed | showed up | turned up | rocked up | got here | made it here | made it <day> | was delivered | were delivered | was waiting | were waiting | rolled up | delivered | got delivered | showed ) (?<rest> <any>* )",
+      "^<lead>* (?<subject> <plain>{1,8}?) (?: 's | has | have | 've )? (?: <adverb> | been )* (?: arrived | reached | came | come | landed | showed up | turned up | rocked up | got here | made it here | made it <day> | was delivered | were delivered | was waiting | were waiting | rolled up | delivered | got delivered | showed ) (?<rest> <any>* )",
     ),
-    (found) => {
+    (found, said, scene) => {
       const verb = found.words[found.words.length - found.part('rest').length - 1]?.lower ?? '';
       const next = found.part('rest')[0]?.lower ?? '';
-      if (verb === 'come' && !found.words.some((word) => /^('s|has|have|'ve)$/.test(word.lower)))
-        return false;
+      // "The foam kit come too", "skin come on the truck": a past, where no day ahead is named.
+      if (verb === 'come' && !found.words.some((word) => /^('s|has|have|'ve)$/.test(word.lower))) {
+        const one =
+          !/s$/.test(found.part('subject').at(-1)?.lower ?? 's') ||
+          /^(?:today|yesterday|this|by|in)$/.test(next);
+        if (
+          !one ||
+          (found.part('rest').length > 0 &&
+            !/^(?:too|in|on|today|yesterday|this|by|with|at|early|late)$/.test(next))
+        )
+          return false;
+        if (dayIn(said, scene) !== undefined && !/ today\//.test(said.code)) return false;
+      }
       if (/^(came|come)$/.test(verb) && OTHER_END.test(next) && next !== 'with') return false;
       if (verb === 'came' && next === 'in' && !/^(the|this|a|on)$/.test(found.part('rest')[1]?.lower ?? ''))
         return false;
@@ -365,7 +376,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<supplier> says <day>',
     false,
     phrase(
-      "^<lead>* (?: (?: the | my | a )? (?: supplier | merchant | merchants | yard | shop | foundry | mill | sawmill | glazier | maker | makers | factory | depot | courier | tracking | fabricator | chandler | chandlery | manufacturer | warehouse | dealer | ironmonger | quarry | they | he | she ) (?: says | say | said | reckons | reckon | reckoned | rang | promised | promises | quoted | has <any>{1,3} ready | is getting | 's getting | delivers | deliver | can do | is posting | 's posting | posting | sending ) ) (?<object> <any>* )",
+      "^<lead>* (?: (?: the | my | a )? (?: supplier | merchant | merchants | yard | shop | foundry | mill | sawmill | glazier | maker | makers | factory | depot | courier | tracking | fabricator | chandler | chandlery | manufacturer | warehouse | dealer | ironmonger | quarry | they | he | she | boy | lad | fella | fellow | man | guy | lady ) (?: says | say | said | reckons | reckon | reckoned | rang | promised | promises | quoted | has <any>{1,3} ready | is getting | 's getting | delivers | deliver | can do | is posting | 's posting | posting | sending ) ) (?<object> <any>* )",
     ),
     (found, said, scene) => {
       const object = found.part('object');

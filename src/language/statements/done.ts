@@ -314,7 +314,13 @@ export const DONE_RULES: readonly StatementRule[] = [
         return false;
       if (!first || /^(to|an|no|my|its|their|up|there|out|talked|stuck)$/.test(first.lower)) return false;
       return (
-        !isOne(found.part('object'), set('to own')) && !has(found.part('object'), 'Y') && isPlacing(found)
+        !isOne(found.part('object'), set('to own')) &&
+        !has(found.part('object'), 'Y') &&
+        // "Got the floor patched with sheet": only a particle may name a mere place.
+        (isPlacing(found) ||
+          (/P/.test(found.part('verb')[0]?.classes ?? '') &&
+            !NO_RESULT.has(found.part('verb')[0]?.lower ?? '') &&
+            !/^(?:by|to)$/.test(found.part('rest')[0]?.lower ?? '')))
       );
     },
   ),
@@ -373,7 +379,11 @@ export const DONE_RULES: readonly StatementRule[] = [
       )
         return true;
       if (/ (?:own|wait|hour|hours|between)\//.test(said.code)) return false;
-      return verb === 'had' || COAT.test(said.code);
+      return (
+        verb === 'had' ||
+        COAT.test(said.code) ||
+        /^(?:every|each|all|both)$/.test(found.part('subject')[0]?.lower ?? '')
+      );
     },
   ),
   report(
@@ -685,7 +695,10 @@ function isResult(found: Found): boolean {
   if (!verb || verb.classes.includes('Z')) return false;
   const also = isJoined(found.part('rest'));
   // "is made", "stuck down", "bent and hung": what alone is a state or a fault is work with these beside it.
-  if (also || (verb.lower === 'made' && (next === '' || /^(?:up|already|now|again|too)$/.test(next))))
+  if (
+    also ||
+    (verb.lower === 'made' && (next === '' || /^(?:up|already|now|again|too|for|from|out|to)$/.test(next)))
+  )
     return true;
   if (verb.lower === 'stuck' && /^(?:together|down|on|back|in)$/.test(next)) return true;
   if (verb.lower === 'dropped' && !/^(?:in|back|into|off|down)$/.test(next)) return false;

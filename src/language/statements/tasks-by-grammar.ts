@@ -126,7 +126,7 @@ export const TASKS_BY_GRAMMAR: readonly StatementRule[] = [
   ),
   task(
     '<person> must be <rung>',
-    '^<lead>* (?<subject> (?: the | my | a )? <plain>{0,2}? <person> ) (?: must | has to | have to | needs to | need to | still has to ) (?: <adverb> | still )* be (?<verb> <done> | told | asked ) ',
+    '^<lead>* (?<subject> (?: the | my | a )? <plain>{0,2}? <person> ) (?: must | has to | have to | needs to | need to | still has to | is | are ) (?: to )? (?: <adverb> | still )* be (?<verb> <done> | told | asked | paid | given ) ',
     (found) => !has(found.words, 'N'),
   ),
   // "Fixing to deck it tomorrow", "planning to lift the engine Saturday"

@@ -150,7 +150,7 @@ export const PLANNED_RULES: readonly StatementRule[] = [
   ),
   task(
     '<person> wants <thing> by <day>',
-    "^<lead>* (?<subject> <plain>{1,6}? ) (?: want | wants | expects | expect | needs | need | is expecting | 's expecting | is after | 's after | is waiting for | wanting ) (?<object> (?: his | her | their | the | a | an | some | my | our | me to | us to | to see | it | that | them ) <any>{1,9} )$",
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: want | wants | expects | expect | needs | need | is expecting | 's expecting | is after | 's after | is waiting for | wanting ) (?<object> (?: photos | photographs | pictures | drawings | money | paying | his | her | their | the | a | an | some | my | our | me to | us to | to see | it | that | them ) <any>{1,9} )$",
     (found, said, scene) => {
       const who = subjectOf(found);
       if (
@@ -246,7 +246,7 @@ export const PLANNED_RULES: readonly StatementRule[] = [
   ),
   task(
     '<thing> wants its <part> <doing>',
-    '^<lead>* (?<subject> <plain>{1,7}? ) (?: want | wants | need | needs ) (?: its | their | her | his | the | all | some ) <plain>{1,4}? (?<verb> <doing> | <done> ) (?: out | off | up | down | in | again | <adverb> )* $',
+    "^<lead>* (?<subject> <plain>{1,7}? ) (?: want | wants | need | needs | is needing | 's needing | is wanting | 's wanting ) (?: its | their | her | his | the | all | some | a | an ) <plain>{1,4}? (?<verb> <doing> | <done> ) (?: out | off | up | down | in | again | to it | <adverb> )* $",
     (found) => subjectOf(found) === 'thing' && !has(found.words, 'N') && !has(found.words, 'J'),
   ),
   task(

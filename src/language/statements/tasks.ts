@@ -227,7 +227,7 @@ export const TASK_RULES: readonly StatementRule[] = [
       if (
         REST_ONLY.test(said.code) ||
         isReason(said) ||
-        has(object.slice(0, 1), 'Q') ||
+        (has(object.slice(0, 1), 'Q') && !(object.length === 1 && / another\//.test(said.code))) ||
         has(found.words, 'N')
       )
         return false;
