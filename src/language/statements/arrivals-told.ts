@@ -336,13 +336,10 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
     'come',
     '^<lead>* (?<subject> he | she | they | <plain>{1,4}? ) <adverb>* (?: turned up | showed up | pulled up | rolled up | came | come | arrived | landed ) (?<rest> <any>{0,5}? ) with (?<goods> <any>+ )$',
     (found) =>
-      isMerchandise(found.part('goods')) || / (?:lot|load|rest|stuff)\//.test(code(found.part('goods'))),
-  ),
-  arrival(
-    '<thing> is back',
-    'come',
-    "^<lead>* (?<goods> <plain>{1,4}? ) (?: 's | is | are ) (?: <adverb> )* back $",
-    (found) => isGoods(found.part('goods')) && isMerchandise(found.part('goods')),
+      (has(found.part('subject'), 'J') ||
+        /^(?:he|she|they|lorry|truck|van|courier|driver)$/.test(lastOf(found.part('subject')))) &&
+      !/^(?:off|out|up|down|apart|away|loose|along)$/.test(found.part('rest')[0]?.lower ?? '') &&
+      (isMerchandise(found.part('goods')) || / (?:lot|load|rest|stuff)\//.test(code(found.part('goods')))),
   ),
   arrival(
     'here comes <thing>',

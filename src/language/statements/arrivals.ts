@@ -1,3 +1,4 @@
+import { isTradeNoun } from '../lexicon/trade-nouns.ts';
 import {
   type Draft,
   firstWord,
@@ -73,6 +74,16 @@ const findsLead = (said: Said) => / (?:weeks?|fortnight|months?|days)\//.test(sa
 const OTHER_END =
   /^(off|out|down|up|apart|to|loose|round|undone|unstuck|away|away|along|from|in at|in handy|true|back|and|as|clean|free|across|together|under|over|with)$/;
 
+/** What somebody brings is goods with an article, or a thing of the trade: no scones, no smoke. */
+function isBrought(found: Found, part: string): boolean {
+  const words = found.part(part);
+  return (
+    words.length === 0 ||
+    /[TOQ]/.test(words[0]?.classes ?? '') ||
+    words.some(({ lower }) => isTradeNoun(lower))
+  );
+}
+
 export const ARRIVAL_RULES: readonly StatementRule[] = [
   arrival(
     '<thing> is here',
@@ -127,7 +138,9 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     phrase(
       "(?: they | he | she | <person> | courier | lorry | truck | postman | van | merchant ) (?: 've | 's | have | has )? <adverb>* (?: dropped (?<object> <any>{1,5}? ) off | dropped off (?<second> <any>+ ) | delivered (?<third> <any>+ ) | brought (?<fourth> <any>+ ) )",
     ),
-    (found) => !has(found.words, 'E'),
+    (found) =>
+      !has(found.words, 'E') &&
+      ['object', 'second', 'third', 'fourth'].every((name) => isBrought(found, name)),
   ),
   arrival(
     'I picked <thing> up',
@@ -233,7 +246,10 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     phrase(
       "(?: postie | postman | courier | lorry | truck | van | carrier | delivery man | delivery guy | mailman | ups | he | she | they | <person> ) (?: 's | 've | has | have )? <adverb>* (?: brought | delivered | dropped off | dropped round | unloaded ) (?: me | us | round )? (?<object> <any>+ )",
     ),
-    (found) => !has(found.words, 'E') && !/^(?:up|back to)$/.test(found.part('object')[0]?.lower ?? ''),
+    (found) =>
+      !has(found.words, 'E') &&
+      isBrought(found, 'object') &&
+      !/^(?:up|back to)$/.test(found.part('object')[0]?.lower ?? ''),
   ),
   arrival(
     '<thing> has come, collected',
@@ -464,6 +480,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     ),
     (found) =>
       !has(found.words, 'E') &&
+      isBrought(found, 'object') &&
       !/^(?:up|his|her|lunch|tea|coffee|cake|news|bad)$/.test(found.part('object')[0]?.lower ?? ''),
   ),
   arrival(

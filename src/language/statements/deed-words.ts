@@ -112,6 +112,22 @@ export function isWorkOn(verb: Word | undefined, object: readonly Word[]): boole
       return / know\//.test(rest) || /^ in\/ (?!on|for)/.test(rest);
     case 'hit':
       return / with\//.test(rest) && !/ with\/ (?:a|an|it|that|the)\//.test(rest);
+    case 'slid':
+    case 'squeezed':
+    case 'rolled':
+    case 'stepped':
+    case 'slipped':
+    case 'crawled':
+    case 'climbed':
+      // "I slid under the floor": the speaker moves.
+      return /[TOQ]/.test(object[0]?.classes ?? '') || object[0]?.classes === '';
+    case 'changed':
+      return !/ (?:idea|mind|tack|plan|plans|clothes)\//.test(rest);
+    case 'drove':
+    case 'driven':
+      return / (?:nails?|spikes?|screws?|wedges?|pins?|pegs?|trenails?|piles?|posts?|stakes?|home|in)\//.test(
+        rest,
+      );
     case 'taped':
       return / (?:over|up|off|down|round)\//.test(rest);
     case 'ran':

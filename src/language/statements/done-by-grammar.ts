@@ -79,6 +79,8 @@ export function goesOn(said: Said, scene: Scene): boolean {
   if (before.words.length <= 2 && before.words.at(-1)?.classes.includes('b')) return true;
   if (before.words.every((word) => /[LD]/.test(word.classes))) return true;
   if (grammar.negated) return false;
+  // "The gas man came at seven, capped it"
+  if (grammar.doer === 'person' && /^(?:came|come)$/.test(grammar.verb?.lower ?? '')) return true;
   if (!said.afterPause) {
     if (before.words.some((word) => word.classes.includes('I'))) return true;
     if (grammar.doer === 'person') return !/ (?:previous|former)\//.test(before.code);
@@ -104,7 +106,11 @@ const PERSONS_OWN =
 /** "The other four I've already puttied", "the rafters I cut on Monday": the thing first. */
 function isThingFirst({ form, doer, subject, verb, rest }: Grammar): boolean {
   if ((form !== 'past' && form !== 'perfect') || doer !== 'speaker' || !verb) return false;
-  const thing = subject.slice(0, -1);
+  // "The boom I already shaped"
+  const named = subject.filter(
+    ({ classes, lower }) => classes !== 'A' && !/^(?:already|just|now|also)$/.test(lower),
+  );
+  const thing = named.slice(0, -1);
   const [first] = thing;
   if (!first || thing.length > 6 || (!/[TQ]/.test(first.classes) && first.classes !== '')) return false;
   if (
@@ -113,7 +119,8 @@ function isThingFirst({ form, doer, subject, verb, rest }: Grammar): boolean {
   )
     return false;
   if (rest.some((word) => /[SHMV]/.test(word.classes))) return false;
-  return isWorkVerb(verb, rest) && isWorkOn(verb, rest.length > 0 ? rest : thing);
+  const makes = /^(?:made|built)$/.test(verb.lower) && rest.length === 0;
+  return (makes || isWorkVerb(verb, rest)) && isWorkOn(verb, rest.length > 0 ? rest : thing);
 }
 
 /** "The bench is ready", "the hull is bare": a state that only work brings about. */

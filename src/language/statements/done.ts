@@ -1,3 +1,4 @@
+import { isTradeNoun } from '../lexicon/trade-nouns.ts';
 import { grammarOf } from './clause-grammar.ts';
 import {
   has,
@@ -379,6 +380,15 @@ export const DONE_RULES: readonly StatementRule[] = [
       )
         return true;
       if (/ (?:own|wait|hour|hours|between)\//.test(said.code)) return false;
+      // "The sternpost's got its bolts", "the well has its grate": a part that it was to have.
+      const part = found.part('rest').map(({ lower }) => lower);
+      if (
+        / (?:its|their)\//.test(said.code) &&
+        part.length <= 3 &&
+        isTradeNoun(part.at(-1) ?? '') &&
+        !has(found.part('rest'), 'Q')
+      )
+        return true;
       return (
         verb === 'had' ||
         COAT.test(said.code) ||
@@ -513,7 +523,7 @@ export const DONE_RULES: readonly StatementRule[] = [
       const [verb] = found.part('verb');
       if (!verb || verb.classes.includes('B') || verb.classes.includes('X') || !isWork(found)) return false;
       if (
-        /^(?:it|that|they|this|these|those|which|who|he|she|you|what|engineer|inspector|spec|book|somebody|someone)$/.test(
+        /^(?:it|that|they|this|these|those|which|who|he|she|you|what|cat|dog|gull|mouse|mice|bees|hens|birds|bird|rat|rats|fox|cow|cows|sheep|horse|pony|engineer|inspector|spec|book|somebody|someone)$/.test(
           found.part('subject').at(-1)?.lower ?? '',
         )
       )

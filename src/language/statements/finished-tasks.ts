@@ -39,7 +39,10 @@ const STOP = new Set(
 
 /** One form for singular and plural. */
 const thingKey = (word: string) => word.replace(/['’]s$/, '').replace(/(?:([sxz]|[cs]h)es|s)$/, '$1');
-const isContent = (word: string) => word.length > 2 && !STOP.has(word) && /^[a-z]/.test(word);
+const NO_THING =
+  /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|today|tomorrow|tonight|yesterday|morning|week|weekend|day|days|you|me|him|her|better|worse|good|got|get|than|like|own|bit|lot|way|time)$/;
+const isContent = (word: string) =>
+  word.length > 2 && !STOP.has(word) && !NO_THING.test(word) && /^[a-z]/.test(word);
 
 /** Reads an open task's gist for what would end it. */
 export function openWork(gist: string): OpenWork {
@@ -152,6 +155,9 @@ const hasTwo = (things: ReadonlySet<string>, about: readonly OpenWork[]) =>
   // "Email the park": "the park got my email" has the deed as a thing.
   about.some((work) => [...work.things, ...work.verbs].filter((thing) => names(things, thing)).length > 1);
 
+const shareFirst = (rest: readonly Word[], about: readonly OpenWork[]) =>
+  about.some(({ things }) => rest.slice(0, 3).some(({ lower }) => names(things, thingKey(lower))));
+
 /** Whether the clause, that names a thing of an open task, tells of something brought to an end. */
 function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly OpenWork[]): boolean {
   const grammar = grammarOf(said);
@@ -162,6 +168,12 @@ function tellsTheEnd(said: Said, things: ReadonlySet<string>, about: readonly Op
   )
     return false;
   const { form, doer, subject, verb, rest } = grammar;
+  // "I told you", "we got greedy": nobody was to be told, nothing was got.
+  if (
+    rest[0]?.lower === 'you' ||
+    (verb.lower === 'got' && !/[TOQ]/.test(rest[0]?.classes ?? '') && !shareFirst(rest, about))
+  )
+    return false;
   const shares = (some: ReadonlySet<string>) =>
     about.some((work) => [...work.things].some((thing) => names(some, thing)));
   if (doer === 'speaker' || doer === 'none') {

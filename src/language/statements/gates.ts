@@ -174,6 +174,13 @@ function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   const plans = matches(PLANS, main) || / (?:by|be|being)\/\w* \w+\/\w*G/.test(main.code);
   const says = / (?:was|were|had|did|thought|said)\//.test(main.code) || PAST.test(main.code);
   if (!plans || says || main.words.length < 2) return undefined;
+  // "He comes when he comes"
+  if (
+    main.words.length === 2 &&
+    /^(?:he|she|they|it)$/.test(main.words[0]?.lower ?? '') &&
+    gate.words[0]?.lower === main.words[0]?.lower
+  )
+    return undefined;
   return { ...span('task', first, last), rule: '<work> once <gate>', waitsFor: waits, aside: [gate.index] };
 }
 

@@ -17,7 +17,7 @@ const STARTS_LIST = phrase(
 
 const ORDER = '(?<verb> <do> | get | go | find | ask | see | look | sort | have | grab | chase )';
 const IMPERATIVE = phrase(
-  `^ (?: <lead> | that 's | it 's | still | got to | next | please | maybe | first | second | third | one | two | three | four | finally | lastly | to | oh | also | i | need to )* ${ORDER} (?<object> <any>* )`,
+  `^ (?: <lead> | that 's | it 's | still | got to | next | please | maybe | first | second | third | one | two | three | four | finally | lastly | to | oh | also | need to )* ${ORDER} (?<object> <any>* )`,
 );
 
 /** Whether a clause may be an item of a list: an order, or a thing with no verb. */

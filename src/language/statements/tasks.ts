@@ -175,6 +175,9 @@ export const TASK_RULES: readonly StatementRule[] = [
       const should = found.words.some(({ lower }) => lower === 'should');
       if (who === 'viewer' || has(found.words.slice(0, 6), 'N') || has(found.part('subject'), 'V'))
         return false;
+      // "What I must do", "better than short", "I must make a confession"
+      if (found.part('subject')[0]?.lower === 'what' || verb?.lower === 'than') return false;
+      if (/ (?:confession|admission|point|note|complaint|apology)\//.test(said.code)) return false;
       if (who === 'thing') return !should && isDoneToThing(verb, found.part('object'), said, scene);
       if (who === 'person' && !hasDay(said, scene)) return false;
       return !/^(?:have|be|get)$/.test(verb?.lower ?? '') || (verb?.lower === 'get' && !should)

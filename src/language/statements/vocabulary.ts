@@ -21,7 +21,7 @@ seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninet
 const MEASURING_TOOLS = set(`
 tape tapes ruler rule caliper calipers callipers gauge gauges feeler feelers level meter multimeter micrometer mic
 thermometer scale scales straightedge laser plumb bob protractor probe bevel counter hygrometer clamp-meter
-depth-gauge dial indicator stopwatch calculator`);
+depth-gauge balance weighbridge dial indicator stopwatch calculator`);
 
 const PEOPLE = set(`
 plumber electrician sparky spark joiner carpenter chippy builder roofer plasterer plasterers engineer surveyor inspector
