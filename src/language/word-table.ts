@@ -5,3 +5,6 @@
 export function wordTable<T>(entries: Readonly<Record<string, T>>): Readonly<Record<string, T>> {
   return Object.assign(Object.create(null), entries);
 }
+
+/** The words of a list, parted by white space. */
+export const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).filter(Boolean));

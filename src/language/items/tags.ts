@@ -1,4 +1,5 @@
 /** Gives a word its part of speech, from the lists, its ending and its neighbours. */
+import { EVERYDAY_ADJECTIVES, EVERYDAY_ADVERBS } from '../lexicon/everyday-words.ts';
 import { isTradeNoun, singular } from '../lexicon/trade-nouns.ts';
 import type { Span } from '../notes.ts';
 import { isMeasureWord, type Raw } from './pieces.ts';
@@ -12,6 +13,7 @@ import {
   FILLERS,
   LIGHT_ADJECTIVES,
   MODALS,
+  NOUNS_OR_VERBS,
   NUMBER_WORDS,
   OTHER_ADJECTIVES,
   PAST_FORMS,
@@ -72,8 +74,9 @@ const takesVerb = (tag: Tag | undefined, lower: string): boolean =>
 
 function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefined): Tag {
   const before = previous?.tag;
-  const isVerb = VERBS.has(lower);
-  const isNoun = isTradeNoun(lower);
+  const isEither = NOUNS_OR_VERBS.has(lower);
+  const isVerb = isEither || VERBS.has(lower);
+  const isNoun = isEither || isTradeNoun(lower);
   if (lower === 'left' && (before === 'number' || before === 'auxiliary' || before === 'pronoun'))
     return 'participle';
   if (isVerb && before === 'noun' && isTradeNoun(`${previous?.lower} ${singular(lower)}`)) return 'noun';
@@ -112,7 +115,8 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
     (before === 'conjunction' || before === 'pronoun' || before === 'adverb')
   )
     return 'verb';
-  if (/ly$/.test(lower)) return 'adverb';
+  if (/ly$/.test(lower) || EVERYDAY_ADVERBS.has(lower)) return 'adverb';
+  if (EVERYDAY_ADJECTIVES.has(lower)) return 'adjective';
   if (NOUN_ENDING.test(lower)) return 'noun';
   if (ADJECTIVE_ENDING.test(lower) || /(?:i|g|k|d|t)est$/.test(lower)) return 'adjective';
   if (/ed$/.test(lower)) return opensNounPhrase(before) ? 'adjective' : 'participle';

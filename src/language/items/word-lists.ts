@@ -1,6 +1,8 @@
 /** Closed-class words, verbs and adjectives that the shallow parse leans on. */
+import { VERB_BASES as EVERYDAY_VERBS, NOUN_OR_VERB } from '../lexicon/everyday-words.ts';
+import { wordSet } from '../word-table.ts';
 
-const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).filter(Boolean));
+const set = wordSet;
 
 export const DETERMINERS =
   set(`the a an this that these those each every either neither both all any some no another
@@ -123,7 +125,7 @@ export const PAST_FORMS =
   wound wrote written undid undone rebuilt remade recut reset bound overlaid outgrown leaned leant burnt spilt
   learnt spelt dreamt been`);
 
-function inflect(base: string): string[] {
+export function inflect(base: string): string[] {
   const stem = base.endsWith('e') ? base.slice(0, -1) : base;
   const doubled = /[^aeiou][aeiou][bdgmnprt]$/.test(base) ? base + base.at(-1) : stem;
   const third = /(?:s|sh|ch|x|z|o)$/.test(base)
@@ -136,7 +138,18 @@ function inflect(base: string): string[] {
 }
 
 const verbForms = new Set(PAST_FORMS);
-for (const base of VERB_BASES.split(/\s+/)) for (const form of inflect(base)) verbForms.add(form);
+for (const base of [...wordSet(VERB_BASES), ...EVERYDAY_VERBS]) for (const form of inflect(base)) verbForms.add(form);
+/** Words that may be nouns as well, in the base form and with -s. */
+const eitherForms = new Set<string>();
+for (const base of NOUN_OR_VERB) {
+  const [plain, third, ...rest] = inflect(base) as [string, string, ...string[]];
+  if (!verbForms.has(plain)) eitherForms.add(plain);
+  if (!verbForms.has(third)) eitherForms.add(third);
+  for (const form of rest) verbForms.add(form);
+}
 
 /** Verb forms: the base, -s, -ed, -ing and irregular pasts of common workshop verbs. */
 export const VERBS: ReadonlySet<string> = verbForms;
+
+/** Everyday words that are nouns or verbs; workshop verbs that are nouns as well are in `VERBS`. */
+export const NOUNS_OR_VERBS: ReadonlySet<string> = eitherForms;

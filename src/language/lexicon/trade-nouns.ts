@@ -4,6 +4,7 @@
  * A word may be of several kinds; the first one listed below wins for its usual size.
  */
 import { wordTable } from '../word-table.ts';
+import { ABSTRACT, PEOPLE, TIMES } from './everyday-words.ts';
 
 export const NOUN_KINDS = [
   'hole',
@@ -358,7 +359,18 @@ function kindsOfEnding(words: readonly string[]): ReadonlySet<NounKind> {
   const pair = before
     ? (kinds.get(`${before} ${singular(last)}`) ?? kinds.get(`${before} ${last}`))
     : undefined;
-  return pair ?? kinds.get(last) ?? kinds.get(singular(last)) ?? NO_KIND;
+  return pair ?? kinds.get(last) ?? kinds.get(singular(last)) ?? everydayKind(singular(last));
+}
+
+const PERSON: ReadonlySet<NounKind> = new Set(['person']);
+const TIME: ReadonlySet<NounKind> = new Set(['time']);
+const MATTER: ReadonlySet<NounKind> = new Set(['abstract']);
+
+/** What an everyday word of no trade names, when that is no thing. */
+function everydayKind(noun: string): ReadonlySet<NounKind> {
+  if (PEOPLE.has(noun)) return PERSON;
+  if (TIMES.has(noun)) return TIME;
+  return ABSTRACT.has(noun) ? MATTER : NO_KIND;
 }
 
 /** How many nouns and phrases the list holds. */
