@@ -134,7 +134,11 @@ import { wordSet } from '../word-table.ts';
 
 ${list('VERB_BASES', 'Verbs that are no nouns, in their base form.', lists.verbs)}
 ${list('NOUN_OR_VERB', 'Words that are as well nouns as verbs: the place in the sentence tells.', lists.either)}
-${list('EVERYDAY_ADJECTIVES', 'Adjectives that are nothing else.', lists.adjectives.filter((word) => !forms.has(word)))}
+${list(
+  'EVERYDAY_ADJECTIVES',
+  'Adjectives that are nothing else.',
+  lists.adjectives.filter((word) => !forms.has(word)),
+)}
 ${list('EVERYDAY_ADVERBS', 'Adverbs that are nothing else, without those in -ly.', lists.adverbs)}
 ${list('PEOPLE', 'Nouns for people.', lists.person)}
 ${list('TIMES', 'Nouns for times.', lists.time)}

@@ -138,7 +138,8 @@ export function inflect(base: string): string[] {
 }
 
 const verbForms = new Set(PAST_FORMS);
-for (const base of [...wordSet(VERB_BASES), ...EVERYDAY_VERBS]) for (const form of inflect(base)) verbForms.add(form);
+for (const base of [...wordSet(VERB_BASES), ...EVERYDAY_VERBS])
+  for (const form of inflect(base)) verbForms.add(form);
 /** Words that may be nouns as well, in the base form and with -s. */
 const eitherForms = new Set<string>();
 for (const base of NOUN_OR_VERB) {
