@@ -45,12 +45,15 @@ const ALLUDES =
   / (?:say|says|said|told|tell|know|knows|remember|remembers|recall|mentioned|promised|swore|asked|wanted|regards|shakes|shook|law|plate|rule|rules|limit|book|papers|label|regs|code|inspector|council|county|allowed|allows|allow|sign|permit|rating|rated|stood|stands)\//;
 /** Talk that takes it as bad. */
 const REGRETS =
-  / (?:over|only|too|nope|scrape|scrapes|cook|sink|tip|bother|damn|blast|lap|trouble|marvellous|brilliant|great|typical|whoops|oops|ouch|yikes|hmm|mm|sorry|short|shy|problem)\//;
+  / (?:over|only|too|nope|scrape|scrapes|cook|sink|tip|bother|damn|blast|lap|trouble|marvellous|brilliant|great|typical|whoops|oops|ouch|yikes|hmm|sorry|short|shy|problem)\//;
 /** Talk that takes it as good. */
 const CONTENT =
   / (?:fine|well|proud|clears|plenty|like|lovely|perfect|happy|good|ok|okay|just|still|easy|easily|love|beauty|drawn)\//;
 /** What the speaker draws from it. */
 const FOLLOWS = /^(?:so|which|that means)\b/;
+
+/** How the item of a limit on all that passes begins. */
+const OF_ANYTHING = /^(?:anything|nothing|everything|any|all)\b/i;
 
 /** Measures that one limit may bind together: how far a thing reaches, however it is called. */
 const REACH: ReadonlySet<Attribute> = new Set<Attribute>([
@@ -147,7 +150,8 @@ function breaks(figure: FigureNote, limit: KnownLimit): boolean {
 /** How the talk around a figure ties it to the limit: the nearer the names, the less has to be said. */
 function isOwnedUp(scene: Scene, clause: Said, figure: FigureNote, limit: KnownLimit): boolean {
   const same = limit.attribute === figure.attribute;
-  const kin = shared(limit.item, figure.item);
+  // A limit on all that passes is of no one thing: the door itself shares its name and is not bound by it.
+  const kin = !OF_ANYTHING.test(limit.item) && shared(limit.item, figure.item);
   if (!same && !(REACH.has(limit.attribute) && REACH.has(figure.attribute))) return false;
   const after = restOf(scene, clause);
   if (CONTENT.test(clause.code) || after.some((next) => CONTENT.test(next.code))) return false;
@@ -155,7 +159,8 @@ function isOwnedUp(scene: Scene, clause: Said, figure: FigureNote, limit: KnownL
   if (!same && !kin && !alludes && !isClose(figure, limit)) return false;
   const regrets = after.some((next) => REGRETS.test(next.code)) || REGRETS.test(clause.code);
   const gasps = after.some((next) => next.sentence > clause.sentence && isGasp(scene, next));
-  const draws = after.some((next) => FOLLOWS.test(next.opener));
+  // Something follows from many a figure: alone that tells only of the limit's own size or thing.
+  const draws = (same || kin) && after.some((next) => FOLLOWS.test(next.opener));
   return alludes || regrets || draws || gasps;
 }
 

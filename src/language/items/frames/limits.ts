@@ -3,13 +3,27 @@ import type { Attribute } from '../../notes.ts';
 import { sentenceSubject } from '../anchor.ts';
 import { MEASURE_ATTRIBUTE } from '../attributes.ts';
 import { inMillimetres, isNoThing, usualSize } from '../fitness.ts';
-import { ahead, behind, phraseFrom, wordAt } from '../parse.ts';
+import { behind, phraseFrom, tagAt, wordAt } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
 
 const OVER =
   /\b(no|nothing|anything|not one|never)\b((?: (?!more |less )\w+){0,3}?)((?: (?:through|in|on|into) (?:\w+ ){0,3}\w+)?)(?: (?:'s|is|are|to|can|may|must|should|shall|'ll|will|be|carry|take|hold|weigh|go|goes|stand))* (?:over|wider|taller|longer|heavier|bigger|deeper|thicker|higher|larger|above|more)(?: than)?$/;
 const PASSES =
-  /^(?:(?:comes?|goes|going|fits?|gets?|passes|passing|coming|stood|stands|up|in|through|on|into|under|past|between|beneath|onto|over|out|down) ?)+(?:(?:it|that|this door|the \w+|here|there)\b)?/;
+  /^(?:comes?|goes|going|fits?|gets?|passes|passing|coming|stood|stands|up|in|through|on|into|under|past|between|beneath|onto|over|out|down)$/;
+
+/** What a thing does to meet the bound, and where: "comes in through the side hatch", "goes through that door". */
+function passage(site: Site, first: number): string {
+  const { parse } = site;
+  let k = first;
+  while (PASSES.test(wordAt(parse, k))) k++;
+  if (k === first) return '';
+  const way = phraseFrom(parse, k);
+  const place = way?.pronoun ?? way?.name.join(' ') ?? '';
+  const words = Array.from({ length: k - first }, (_, at) => wordAt(parse, first + at));
+  return [...words, place || (/^(?:here|there)$/.test(wordAt(parse, k)) ? wordAt(parse, k) : '')]
+    .join(' ')
+    .trim();
+}
 
 /** The thing that "it" means: the one this sentence began with, else what was spoken of before. */
 const said = (site: Site) => {
@@ -43,6 +57,8 @@ export const limitOnAnything: Frame = {
     ['nothing over [690] wide goes through the hatch', 'anything goes through hatch'],
     ['he says no machine over [400 kg]', 'any machine'],
     ["I don't want anything over [82 in] going through the door", 'anything going through door'],
+    ['nothing over [800] comes through that door', 'anything comes through door'],
+    ['nothing wider than [780] goes through the side hatch', 'anything goes through side hatch'],
     [
       'The side gate is 940 wide, so nothing over [900] comes in through it',
       'anything comes in through side gate',
@@ -56,8 +72,7 @@ export const limitOnAnything: Frame = {
     const any = match[1] === 'nothing' || match[1] === 'anything';
     const noun = any ? '' : (match[2] ?? '').trim();
     if (!any && (noun === '' || isNoThing(kindsOf(noun.split(' '))))) return undefined;
-    const after = ahead(parse, at + 1, 9).replace(/^(?:wide|high|tall|long|deep|thick|across) /, '');
-    const tail = PASSES.exec(after)?.[0] ?? '';
+    const tail = passage(site, tagAt(parse, at + 1) === 'dimension' ? at + 2 : at + 1);
     const place = (match[3] ?? '').trim().replace(/\b(?:any of )?(?:them|those|these)\b/, () => said(site));
     const where = (place || tail).replace(/\b(?:it|that)\b/, () => said(site));
     // "anything over 85 degrees and it skins": no place and no passing, so the talk is of one thing.
