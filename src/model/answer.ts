@@ -4,7 +4,7 @@ import { wordTable } from '../language/word-table.ts';
 import { keptAnswer } from './kept/kept-of.ts';
 import { nameStems, wordsOf } from './names.ts';
 import { findingViews, standingFigure } from './project-views.ts';
-import type { ProjectRows, StandingRow } from './rows.ts';
+import type { ItemRow, ProjectRows, StandingRow } from './rows.ts';
 import type { Answer } from './views.ts';
 
 /** Words that ask and name nothing. */
@@ -68,19 +68,42 @@ function likeness(name: string, stems: ReadonlySet<string>): number {
   return own.length === 0 ? 0 : shared / own.length;
 }
 
+/** Whether a name holds all that the question names: "the door" may be the chapel door opening. */
+function holdsAll(name: string, things: readonly string[]): boolean {
+  const own = nameStems(name);
+  return things.length > 0 && things.every((stem) => own.includes(stem));
+}
+
 /** A name that shares fewer than half of its words with the question is another thing. */
 const LEAST_LIKENESS = 0.5;
 
 function figuresFor(rows: ProjectRows, words: readonly string[]): readonly StandingRow[] {
   const stems = new Set(nameStems(words.join(' ')));
-  const rated = rows
-    .itemsSharing([...stems])
-    .map((item) => ({
+  const attributes = new Set(words.map((word) => ATTRIBUTE_WORDS[word]));
+  const things = nameStems(words.filter((word) => !ATTRIBUTE_WORDS[word]).join(' '));
+  const sharing = rows.itemsSharing([...stems]).map((item) => {
+    const names = [item.name, ...item.aliases];
+    return {
       item,
-      rate: Math.max(...[item.name, ...item.aliases].map((name) => likeness(name, stems))),
-    }))
-    .filter(({ rate }) => rate >= LEAST_LIKENESS)
-    .sort((a, b) => b.rate - a.rate);
+      rate: Math.max(...names.map((name) => likeness(name, stems))),
+      isShort: names.some((name) => holdsAll(name, things)),
+    };
+  });
+  const near = sharing.filter(({ rate }) => rate >= LEAST_LIKENESS).sort((a, b) => b.rate - a.rate);
+  if (near.some(({ item }) => rows.standingOf(item.id).length > 0))
+    return likestFigures(rows, near, attributes);
+  // Nothing goes by that name: what goes by a longer one, where it has the size asked for.
+  return sharing
+    .filter(({ isShort }) => isShort)
+    .flatMap(({ item }) => rows.standingOf(item.id))
+    .filter((figure) => attributes.has(figure.attribute));
+}
+
+function likestFigures(
+  rows: ProjectRows,
+  rated: readonly { readonly item: ItemRow; readonly rate: number }[],
+  attributes: ReadonlySet<Attribute | undefined>,
+): readonly StandingRow[] {
   const likest: StandingRow[] = [];
   let best = 0;
   for (const { item, rate } of rated) {
@@ -89,7 +112,6 @@ function figuresFor(rows: ProjectRows, words: readonly string[]): readonly Stand
     if (figures.length > 0) best = rate;
     likest.push(...figures);
   }
-  const attributes = new Set(words.map((word) => ATTRIBUTE_WORDS[word]));
   const asked = likest.filter((figure) => attributes.has(figure.attribute));
   return asked.length > 0 ? asked : likest;
 }

@@ -20,7 +20,7 @@ import {
   taskEntry,
   tells,
 } from './page-notes.ts';
-import { clipTime, counted, dayName, dayOf, duration, memoName, placeOf } from './source-text.ts';
+import { clipTime, clock, counted, dayName, dayOf, duration, memoName, placeOf } from './source-text.ts';
 import { sentence, shortLine } from './words.ts';
 
 /** Longer chapter titles are cut where viewers hover. From a platform's help pages, from memory. */
@@ -173,7 +173,7 @@ function chapterLines(beats: readonly Beat[]): string[] {
 
 function clipLines(span: SpanView): string[] {
   const memos = span.days.flatMap((day) => day.memos).filter((memo) => memo.source.kind === 'recording');
-  const clock = { given: 'as given', container: 'by the recorder', file: 'by the file' } as const;
+  const toldBy = { given: 'as given', container: 'by the recorder', file: 'by the file' } as const;
   return section(
     2,
     'Clips',
@@ -181,7 +181,7 @@ function clipLines(span: SpanView): string[] {
       const length = source.durationSeconds === undefined ? '' : `, ${duration(source.durationSeconds)}`;
       const silent = (droppedSpeech ?? []).map((stretch) => clipTime(stretch.startSeconds));
       return bullet(
-        `${escapeMarkdown(source.name)} (${escapeMarkdown(memoName(id))})${length}, recorded ${recordedAt} ${clock[recordedAtFrom]}`,
+        `${escapeMarkdown(source.name)} (${escapeMarkdown(memoName(id))})${length}, recorded ${clock(recordedAt)} ${toldBy[recordedAtFrom]}`,
         silent.length > 0 && `not heard clearly: ${escapeMarkdown(source.name)} at ${silent.join(', ')}`,
       );
     }),

@@ -14,7 +14,7 @@ import {
   statement,
   taskEntry,
 } from './page-notes.ts';
-import { clipTime, counted, dayName, duration, memoName, placeOf } from './source-text.ts';
+import { clipTime, clock, counted, dayName, duration, memoName, placeOf } from './source-text.ts';
 
 const ACTS = new Set(['made', 'ordered', 'received']);
 
@@ -52,7 +52,7 @@ function memoEntry(memo: MemoView): string {
     (stretch) => `${clipTime(stretch.startSeconds)} to ${clipTime(stretch.endSeconds)}`,
   );
   return bullet(
-    `${escapeMarkdown(memoName(memo.id))}: ${escapeMarkdown(source.name)}, ${memo.recordedAt}, ${length}, ${counted(memo.words, 'word')}${memo.status === 'kept' ? '; kept, not read yet' : ''}`,
+    `${escapeMarkdown(memoName(memo.id))}: ${escapeMarkdown(source.name)}, ${clock(memo.recordedAt)}, ${length}, ${counted(memo.words, 'word')}${memo.status === 'kept' ? '; kept, not read yet' : ''}`,
     dropped.length > 0 && `left out for want of speech: ${dropped.join(', ')}`,
   );
 }

@@ -71,7 +71,7 @@ export function batchGaps({ facts }: BatchView): string {
 
 /** What is there, and the photo or clip that shows it. */
 export function hiddenWords({ what, service, shot, clip }: HiddenView): string {
-  const kind = service === 'other' ? '' : ` (${service})`;
+  const kind = service === 'other' || what.toLowerCase().includes(service) ? '' : ` (${service})`;
   return `${oneLine(what)}${kind}${shot ? `; ${oneLine(shot)}` : ''}${clip ? `; clip ${oneLine(clip)}` : ''}`;
 }
 

@@ -25,14 +25,25 @@ const KINDS: readonly (readonly [keyof MemoNotes, string, string?])[] = [
   ['problems', 'problem'],
   ['promises', 'promise'],
   ['corrections', 'correction'],
-  ['records', 'record'],
+];
+
+/** What is kept on record goes by what it is: a person looks for the batch, not for a record. */
+const RECORDS: readonly (readonly [RecordNote['kind'], string, string?])[] = [
+  ['batch', 'batch', 'batches'],
+  ['hidden', 'thing behind a panel', 'things behind panels'],
+  ['hand', 'pair of hands', 'pairs of hands'],
+  ['delivery', 'delivery', 'deliveries'],
 ];
 
 /** "5 figures, 1 decision"; "nothing to note" when there is none. */
-export function noteCounts(notes: { readonly [K in keyof MemoNotes]: readonly unknown[] }): string {
-  const parts = KINDS.filter(([kind]) => notes[kind].length > 0).map(([kind, one, many]) =>
-    counted(notes[kind].length, one, many),
-  );
+export function noteCounts(notes: MemoNotes | MemoView['notes']): string {
+  const records: readonly RecordNote[] = notes.records;
+  const parts = [
+    ...KINDS.map(([kind, one, many]) => [notes[kind].length, one, many] as const),
+    ...RECORDS.map(
+      ([kind, one, many]) => [records.filter((note) => note.kind === kind).length, one, many] as const,
+    ),
+  ].flatMap(([count, one, many]) => (count > 0 ? [counted(count, one, many)] : []));
   return parts.length > 0 ? parts.join(', ') : 'nothing to note';
 }
 

@@ -15,7 +15,9 @@ function say(day: string, text: string): string {
 }
 
 test('what is behind a panel is told when it is drilled, and asked for by its name', () => {
-  say('02', "Behind the galley panel there's the twelve volt feed for the pump. I need to cut the shelf.");
+  expect(
+    say('02', "Behind the galley panel there's the twelve volt feed for the pump. I need to cut the shelf."),
+  ).toContain('1 task, 1 thing behind a panel\n');
   expect(say('03', "I've drilled two holes in the galley panel.")).toContain(
     'behind the galley panel: twelve volt feed for the pump (cable), memo 1',
   );

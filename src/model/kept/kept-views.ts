@@ -96,7 +96,15 @@ export function batchViews(rows: ProjectRows): readonly BatchView[] {
 export function hiddenViews(rows: ProjectRows, panel?: string): readonly HiddenView[] {
   const all = rows.records('hidden').map((row) => ({ ...bare(row), ...clipOf(rows, row) }));
   if (panel === undefined) return all;
-  return all.filter((one) => isAskedFor(panel, one.panel, all));
+  const named = all.filter((one) => isAskedFor(panel, one.panel, all));
+  // "the boards by the pantry": the panel goes by "boards", the place stands only in what was said.
+  return named.length > 0 ? named : all.filter(({ source }) => holdsAll(source.quote, panel));
+}
+
+function holdsAll(text: string, words: string): boolean {
+  const own = new Set(nameStems(text));
+  const asked = nameStems(words);
+  return asked.length > 0 && asked.every((stem) => own.has(stem));
 }
 
 function clipOf(rows: ProjectRows, { source }: HiddenRow): Pick<HiddenView, 'clip'> {

@@ -1,7 +1,7 @@
 /** Stories of what is kept on record: deliveries against orders, the other hand, what is behind panels, missing sizes. */
 import { describe, expect, test } from 'vitest';
 import { readMemo } from '../../../src/language/pipeline.ts';
-import { answerOf, tellingWords } from '../../../src/model/answer.ts';
+import { answerOf } from '../../../src/model/answer.ts';
 import { dayView, nextView } from '../../../src/model/day-views.ts';
 import { exportDocument } from '../../../src/model/export.ts';
 import { batchViews, hiddenViews, orderViews, pairViews } from '../../../src/model/kept/kept-views.ts';
@@ -10,8 +10,7 @@ import { AT, ToldStory } from '../../kit/told-story.ts';
 
 const ON = '2026-02-20';
 const next = (story: ToldStory) => nextView(story.project.rows, ON).kept;
-const ask = (story: ToldStory, question: string) =>
-  answerOf(story.project.rows, question, tellingWords(question).length > 0 ? [] : []).kept;
+const ask = (story: ToldStory, question: string) => answerOf(story.project.rows, question, []).kept;
 
 describe('what came is held against what was ordered', () => {
   test('fewer than ordered, with both quotes and what hangs on it', () => {
@@ -200,6 +199,14 @@ describe('what is behind a panel', () => {
     expect(dayView(story.project.rows, '2026-02-02')?.kept?.behindWork).toHaveLength(1);
     expect(ask(story, "what's behind the galley panel")?.hidden).toHaveLength(1);
     expect(hiddenViews(story.project.rows, 'galley')).toHaveLength(1);
+  });
+
+  test('is found by its place too, where no panel goes by that name', () => {
+    const story = new ToldStory().hear("Behind the boards by the pantry there's a cable.");
+    const found = (words: string) => hiddenViews(story.project.rows, words).map(({ what }) => what);
+    expect(found('pantry')).toEqual(['cable']);
+    expect(found('boards')).toEqual(['cable']);
+    expect(found('larder')).toEqual([]);
   });
 
   test.each([
