@@ -2,55 +2,55 @@
 import { VERB_BASES as EVERYDAY_VERBS, NOUN_OR_VERB } from '../lexicon/everyday-words.ts';
 import { wordSet } from '../word-table.ts';
 
-const set = wordSet;
-
 export const DETERMINERS =
-  set(`the a an this that these those each every either neither both all any some no another
+  wordSet(`the a an this that these those each every either neither both all any some no another
   which whichever what whatever half such most more enough other same`);
-export const POSSESSIVES = set('my your his her its our their whose');
+export const POSSESSIVES = wordSet('my your his her its our their whose');
 export const PRONOUNS =
-  set(`i you he she it we they me him us them myself yourself itself themselves who whom which that this
+  wordSet(`i you he she it we they me him us them myself yourself itself themselves who whom which that this
   these those one ones mine yours hers ours theirs there everything something anything nothing everybody nobody somebody
   someone anyone everyone whoever 'em em`);
 /** Subjects that act on a thing and are never the thing measured. */
-export const SPEAKERS = set(`i you he we me him us someone somebody anyone everybody nobody who everyone`);
+export const SPEAKERS = wordSet(
+  `i you he we me him us someone somebody anyone everybody nobody who everyone`,
+);
 export const PREPOSITIONS =
-  set(`of in on at to from off by for with without under over above below beneath beside between behind
+  wordSet(`of in on at to from off by for with without under over above below beneath beside between behind
   through across along around round into onto upon within inside outside up down out near past against per than
   since until till after before during via toward towards like except plus minus less as underneath opposite abaft
   aft forward atop beyond throughout`);
-export const CONJUNCTIONS = set(
+export const CONJUNCTIONS = wordSet(
   'and but or nor so because cause cos if when while though although whereas unless once then that where why how whether',
 );
-export const BE = set(`is are was were be been being am 's 're 'm isn't aren't wasn't weren't ain't`);
+export const BE = wordSet(`is are was were be been being am 's 're 'm isn't aren't wasn't weren't ain't`);
 export const AUXILIARIES =
-  set(`has have had having 've 'd do does did doing don't doesn't didn't hasn't haven't hadn't got gotten
+  wordSet(`has have had having 've 'd do does did doing don't doesn't didn't hasn't haven't hadn't got gotten
   get gets getting let lets`);
 export const MODALS =
-  set(`will would shall should can could may might must 'll won't wouldn't shan't shouldn't can't couldn't
+  wordSet(`will would shall should can could may might must 'll won't wouldn't shan't shouldn't can't couldn't
   mustn't needn't cannot gonna gotta wanna oughta ought`);
 export const ADVERBS =
-  set(`now then just only still already also too very really quite nearly almost about roughly around
+  wordSet(`now then just only still already also too very really quite nearly almost about roughly around
   again always never ever here there maybe perhaps probably actually basically literally luckily sadly exactly precisely
   even yet soon later ago away back together apart instead anyway anyhow today tomorrow yesterday tonight once twice
   well right straight dead bang clean pretty rather fairly further farther overall alone apiece though however
   otherwise somehow somewhere everywhere upstairs downstairs abroad indoors outdoors in out up down off on over not n't inside outside underneath overhead below overnight sideways longways lengthways crossways endways elsewhere upright ashore alongside throughout
   call say reckon ish odd plus give take or so-ish give-or-take max maximum min minimum tops`);
 export const FILLERS =
-  set(`um uh er erm ah oh ooh hmm mm yeah yes okay ok right well look listen see sorry hang lemme
+  wordSet(`um uh er erm ah oh ooh hmm mm yeah yes okay ok right well look listen see sorry hang lemme
   anyway hi hello hey bye thanks alright man boy ugh soooo sooo hm eh huh nope yep yup cheers`);
-export const NEGATIVES = set("not n't never no nor neither without nothing none");
+export const NEGATIVES = wordSet("not n't never no nor neither without nothing none");
 export const DIMENSION_WORDS =
-  set(`wide deep long high tall thick across clear wider deeper longer higher taller thicker narrower
+  wordSet(`wide deep long high tall thick across clear wider deeper longer higher taller thicker narrower
   shorter lower width depth length height thickness diameter radius clearance headroom diagonal diagonally square round`);
 
 export const NUMBER_WORDS =
-  set(`zero nought oh one two three four five six seven eight nine ten eleven twelve thirteen fourteen
+  wordSet(`zero nought oh one two three four five six seven eight nine ten eleven twelve thirteen fourteen
   fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand
   million dozen half third thirds quarter quarters eighth eighths sixteenth sixteenths thirty-second thirty-seconds
   seconds tenth tenths fifth fifths double triple treble point couple eighteens fours sixes eights twos threes twelves tens nineties`);
 export const UNIT_WORDS =
-  set(`mm cm m km mil mils mill millimetre millimetres millimeter millimeters centimetre centimetres
+  wordSet(`mm cm m km mil mils mill millimetre millimetres millimeter millimeters centimetre centimetres
   centimeter centimeters metre metres meter meters kilometre kilometres kilometer kilometers inch inches foot feet yard
   yards thou ft in thousandths degree degrees celsius fahrenheit centigrade c f gram grams kilo kilos kilogram
   kilograms kg g tonne tonnes ton tons pound pounds lb lbs ounce ounces oz stone litre litres liter liters l ml
@@ -62,7 +62,7 @@ export const UNIT_WORDS =
 
 /** Adjectives that name no particular thing and say nothing lasting about it: left out of names. */
 export const LIGHT_ADJECTIVES =
-  set(`little lovely nice big-old proper whole entire actual real own ugly gorgeous good bad great
+  wordSet(`little lovely nice big-old proper whole entire actual real own ugly gorgeous good bad great
   beautiful fine decent poor sad dear cheap expensive daft silly stupid bloody damn old-fashioned very own only
   single extra spare finished usual normal standard stock existing current original previous present next last
   remaining final fancy pretty massive tiny-little certain particular exact precise full total overall rotten rusty dirty
@@ -72,7 +72,7 @@ export const LIGHT_ADJECTIVES =
   secondhand reclaimed salvaged leftover`);
 /** Adjectives that tell one thing from its fellow: kept in names. */
 export const TELLING_ADJECTIVES =
-  set(`upper lower inner outer inboard outboard front rear back fore aft forward port starboard left
+  wordSet(`upper lower inner outer inboard outboard front rear back fore aft forward port starboard left
   right east west north south eastern western northern southern top bottom middle centre center first second third
   fourth fifth sixth seventh main mizzen tall low high short long wide narrow deep shallow thick thin big small large
   medium hot cold fresh grey gray black white red green blue rough sheltered external internal exterior interior
@@ -81,7 +81,7 @@ export const TELLING_ADJECTIVES =
   insulated galvanised galvanized stainless wooden plastic metal cast glazed armoured armored upstairs downstairs
   inside outside outdoor indoor end side corner`);
 export const OTHER_ADJECTIVES =
-  set(`good better best bad worse worst happy sad tired ready free sure true false able afraid alive
+  wordSet(`good better best bad worse worst happy sad tired ready free sure true false able afraid alive
   alone aware busy careful close closer closest dead different difficult done due early easy empty fair far fast glad
   gone hard heavy heavier lighter honest hungry impossible kind late light likely lucky mad near open possible quick
   quiet safe same serious sharp shut sick simple slow smart soft sorry sound special spongy stiff stiffer straight strange
@@ -116,7 +116,7 @@ const VERB_BASES = `add adjust agree align allow anchor answer apply arrive ask 
   stretch burn consume produce generate output hum spill flow spin lose gain shed stretch scale survey reckon recheck remeasure double halve raise reduce increase shorten lengthen widen narrow`;
 /** Irregular pasts and past participles. */
 export const PAST_FORMS =
-  set(`came bought brought built began bent bit bled blew broke caught chose cost cut dug did done drew drawn drove driven
+  wordSet(`came bought brought built began bent bit bled blew broke caught chose cost cut dug did done drew drawn drove driven
   drank ate eaten fell fallen fed felt fought found flew forgot forgotten froze frozen got gave given went gone ground
   grew grown hung heard hid hidden hit held hurt kept knew known laid led left lent let lay lain lit lost made meant met
   paid put quit read rode rang rung rose risen ran said saw seen sold sent set sewn shook shaken shone shot showed shown

@@ -6,31 +6,30 @@ import type { Phrase } from '../items/noun-phrases.ts';
 import { phraseAt, tagAt, wordAt } from '../items/parse.ts';
 import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { HiddenNote, Service } from '../notes.ts';
+import { wordSet } from '../word-table.ts';
 import { clauseEnd, isReported, type Line, phrasesOf, type RecordScene, textOfWords } from './scene.ts';
-
-const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).filter(Boolean));
 
 /** What closes things in. Singular heads; common practice, no source. */
 const PANELS =
-  set(`panel lining wall ceiling floor sole soleboard floorboard bulkhead boxing cladding plasterboard
+  wordSet(`panel lining wall ceiling floor sole soleboard floorboard bulkhead boxing cladding plasterboard
   drywall headlining headliner skirting baseboard splashback backsplash tile tiling panelling paneling dado partition
   soffit fascia kickboard plinth toe-kick dashboard board sheet ply liner cover backboard wainscot deck plate trim card
   lid hatch plank planking skin boarding beadboard wallboard moulding pelmet screed render plaster`);
 /** After these a thing is closed in only where the words say so. */
 const WALLS =
-  set(`wall ceiling floor sole bulkhead boxing lining headlining headliner partition soffit cladding deck
+  wordSet(`wall ceiling floor sole bulkhead boxing lining headlining headliner partition soffit cladding deck
   panelling paneling skirting plinth screed plaster dashboard panel floorboard plasterboard plank boarding tile tiling`);
 
 const SERVICE_HEADS: Readonly<Record<Exclude<Service, 'other'>, ReadonlySet<string>>> = {
   cable:
-    set(`cable wire wiring flex cord harness loom feed supply lead socket box isolator fuse junction connector main
+    wordSet(`cable wire wiring flex cord harness loom feed supply lead socket box isolator fuse junction connector main
     mains spur conductor switch light antenna coax ethernet earth bus-bar circuit`),
-  pipe: set(`pipe pipework hose duct ducting conduit waste drain flue valve stopcock union tee manifold tube tubing plumbing
+  pipe: wordSet(`pipe pipework hose duct ducting conduit waste drain flue valve stopcock union tee manifold tube tubing plumbing
     line vent seacock trap`),
-  fixing: set(
+  fixing: wordSet(
     'bolt screw nail fixing bracket anchor hinge plate backing-plate chainplate rivet strap clip hanger',
   ),
-  timber: set(
+  timber: wordSet(
     'stud batten noggin nogging noggins backing pad doubler blocking joist rafter frame stringer beam bearer rib dwang',
   ),
 };
@@ -42,10 +41,12 @@ const KIND_SERVICES: readonly (readonly [NounKind, Service])[] = [
   ['joist', 'timber'],
 ];
 /** Kept in, on their own, and no service. */
-const OTHERS = set(
+const OTHERS = wordSet(
   'tank pump insulation membrane heater regulator accumulator filter void cavity sensor antenna camera',
 );
-const NO_SERVICE = set('door window lamp speaker radio stereo battery charger step ladder ring stove fridge');
+const NO_SERVICE = wordSet(
+  'door window lamp speaker radio stereo battery charger step ladder ring stove fridge',
+);
 
 /** Verbs of being in a place. "Lives" and "goes" are said of cables as well. */
 const LOCATED =
@@ -56,6 +57,11 @@ const BURIED =
 /** What is wrong behind it is a problem and not a service; what is loose or left there is neither. */
 const FAULTY =
   / (?:leaking|leaks|leaked|mouse|mice|rot|rotten|mould|mold|damp|missing|schedule|lost|used to be|(?:pulled|took|taken|removed|ripped|cut|hauled|fished) (?:\S+ ){0,6}out) /;
+
+const OVERHEAD = wordSet('ceiling headlining headliner soffit');
+const UNDERFOOT = wordSet(
+  'floor sole soleboard floorboard deck plank planking boarding hatch cover lid screed',
+);
 
 const STRONG = /^(?:behind)$/;
 const WEAK = /^(?:under|underneath|beneath|inside|in|within|above|below)$/;
@@ -94,6 +100,7 @@ function placeAfter(scene: RecordScene, line: Line, at: number): PanelPlace | un
   const phrase = phraseAt(scene.parse, at + 1);
   if (phrase && phrase.first === at + 1 && phrase.pronoun === undefined && isPanel(phrase)) {
     if (/^(?:every|each|any|no|some|another)$/.test(phrase.determiner ?? '')) return undefined;
+    if (!closesIn(wordAt(scene.parse, at), singular(phrase.head))) return undefined;
     const known = fullerName(scene, line, phrase) ?? phrase;
     return { panel: known.name.join(' '), at, last: phrase.last, head: singular(phrase.head) };
   }
@@ -102,6 +109,10 @@ function placeAfter(scene: RecordScene, line: Line, at: number): PanelPlace | un
   const known = panelBefore(scene, line, at);
   return known && { panel: known.name.join(' '), at, last: at + 1, head: singular(known.head) };
 }
+
+/** What is above the floor or below the ceiling is in the room. */
+const closesIn = (side: string, head: string): boolean =>
+  side === 'above' ? OVERHEAD.has(head) : side === 'below' ? UNDERFOOT.has(head) : true;
 
 /** "Galley panel. Behind the panel there's ...": the panel that was just called by its full name. */
 function fullerName(scene: RecordScene, line: Line, phrase: Phrase): Phrase | undefined {

@@ -5,6 +5,7 @@
 import type { Phrase } from '../items/noun-phrases.ts';
 import { type Parse, parseMemo, phraseAt, tagAt, wordAt } from '../items/parse.ts';
 import { singular } from '../lexicon/trade-nouns.ts';
+import { wordSet } from '../word-table.ts';
 
 /** A size that is needed: any one of the attributes gives it. */
 export interface NeededSize {
@@ -21,20 +22,18 @@ export interface Making {
   readonly others: readonly NeededSize[];
 }
 
-const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).filter(Boolean));
-
 /** Own lists, common practice, no source. */
 const FLAT =
-  set(`lid panel door shelf board hatch top worktop benchtop tabletop countertop bulkhead plate front pane
+  wordSet(`lid panel door shelf board hatch top worktop benchtop tabletop countertop bulkhead plate front pane
   splashback washboard dropboard gusset shutter flap partition headboard kickboard backplate bench-top bunk-board soleboard
   doubler backboard fascia cover`);
 const LONG =
-  set(`batten rail beam post stud joist bearer rafter stringer leg brace slip tube pipe bar stanchion handrail
+  wordSet(`batten rail beam post stud joist bearer rafter stringer leg brace slip tube pipe bar stanchion handrail
   mullion stile rung tread purlin lintel noggin slat strip upright spacer sill capping moulding`);
-const BOX = set('box drawer cabinet tank tray carcass crate locker bin cupboard drawer-box battery-box');
-const ROUND = set('dowel peg pin shaft bush disc wheel roller spindle knob');
-const SOFT = set('cushion curtain blind mattress');
-const HOLE = set('hole cutout cut-out aperture mortise mortice slot recess notch opening');
+const BOX = wordSet('box drawer cabinet tank tray carcass crate locker bin cupboard drawer-box battery-box');
+const ROUND = wordSet('dowel peg pin shaft bush disc wheel roller spindle knob');
+const SOFT = wordSet('cushion curtain blind mattress');
+const HOLE = wordSet('hole cutout cut-out aperture mortise mortice slot recess notch opening');
 
 /** Verbs that make a thing to a size; with "drill" and "bore" only a hole is made. */
 const MAKING =
@@ -74,7 +73,7 @@ function objectOfMaking(parse: Parse): { readonly phrase: Phrase; readonly verb:
 }
 
 /** Stock that is cut to what the job wants, where no word tells which piece. */
-const STOCK = set('board plank beam batten post strip bar tube pipe plate strut rail');
+const STOCK = wordSet('board plank beam batten post strip bar tube pipe plate strut rail');
 
 /** "Cut a board out", "another board": what is there already, and stock without a name, need no size of their own. */
 function isNew(parse: Parse, phrase: Phrase): boolean {

@@ -1,12 +1,10 @@
 /** What is mixed and put on in batches. Our own list, common practice, no source. */
-import { wordTable } from '../word-table.ts';
+import { wordSet, wordTable } from '../word-table.ts';
 import { singular } from './trade-nouns.ts';
-
-const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).filter(Boolean));
 
 /** Heads that name a product, singular. */
 const PRODUCTS =
-  set(`resin epoxy polyester vinylester gelcoat flowcoat topcoat basecoat clearcoat glue adhesive pva
+  wordSet(`resin epoxy polyester vinylester gelcoat flowcoat topcoat basecoat clearcoat glue adhesive pva
   cascamite sealant caulk mastic silicone polyurethane putty filler bog compound paint primer undercoat enamel emulsion
   eggshell varnish lacquer shellac stain dye preservative antifoul antifouling bondcoat concrete cement mortar screed
   grout plaster render limewash whitewash thinset bitumen hardener catalyst microcement stucco daub cob slurry levelling-compound
@@ -16,7 +14,7 @@ const FINISHING_OIL =
   /^(?:danish|tung|linseed|teak|decking|deck|hard-?wax|hardwax|boiled|raw|finishing|wood|osmo|beeswax)$/;
 
 /** Words for a portion of a product: "a batch of epoxy", "the first coat of varnish". */
-export const PORTIONS = set(
+export const PORTIONS = wordSet(
   'batch mix pot brew coat layer tin bucket cup tub tube barrow barrowload load bag pour lot dollop wipe lick pass',
 );
 

@@ -70,10 +70,12 @@ export const MADE_IN_VAIN_RULES: readonly StatementRule[] = [
   problem(
     '<thing> is <off> by <much>',
     phrase(
-      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | is | are | 're | was | were | comes | came | sits | stands | hangs | leans | leaning | leans | runs | ended up | finished up ) (?: leaning | sitting | standing | hanging | running | <adverb> )* (?: out | over | too | up | down | off | in )* (?: wide | narrow | tall | short | long | high | low | deep | shallow | thick | thin | heavy | out | over | under | adrift | fat | leaning | off | proud | shy ) (?: at <any>{1,3}? )? by (?: a | an | about | nearly | <number> | half )",
+      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | is | are | 're | was | were | comes | came | sits | stands | hangs | leans | leaning | leans | runs | ended up | finished up ) (?: leaning | sitting | standing | hanging | running | <adverb> )* (?: out | over | too | up | down | off | in )* (?: wide | narrow | tall | short | long | high | low | deep | shallow | thick | thin | heavy | light | out | over | under | undersize | oversize | adrift | crooked | fat | leaning | off | proud | shy ) (?: at <any>{1,3}? )? by (?: a | an | about | nearly | <number> | half )",
     ),
     (found, said) =>
       (subjectIsThing(found) || /^(?:one|some|two)$/.test(found.part('subject')[0]?.lower ?? '')) &&
+      // "300 wide by 450 deep" is a pair of sizes.
+      !/ \S+\/\S*Q\S* (?:(?:wide|tall|long|high|deep|thick)\/\S* )?by\//.test(said.code) &&
       !has(found.words, 'N') &&
       !WELL.test(said.code) &&
       !/ proud\/\w* by\/.* (?:so|to|for)\//.test(said.code),

@@ -49,19 +49,15 @@ export const MISFIT_RULES: readonly StatementRule[] = [
     (found, said) => {
       if (!subjectIsThing(found) || has(found.words, 'N')) return false;
       // "it's six foot high" is a size and "six foot off" a place: only a small amount is a misfit that way.
-      const bare = /^(?:off|over|under|high|low|tight|slack|proud|out)$/.test(
-        found.words.at(-1)?.lower ?? '',
-      );
-      return (
-        !bare ||
-        (SMALL.test(said.code) && !saying(said, / (?:feet|foot|metre|metres|purpose|hundred|thousand)\//))
-      );
+      const last = found.words.at(-1)?.lower ?? '';
+      const isBare = /^(?:off|over|under|high|low|tight|slack|proud|out)$/.test(last);
+      const isSmall =
+        SMALL.test(said.code) &&
+        !saying(said, / (?:feet|foot|metre|metres|purpose|hundred|thousand|\d{3,})\//);
+      // What is high is a size as well: it must be said where it is high.
+      if (saying(said, / high\//)) return isSmall && !isBare;
+      return !isBare || isSmall;
     },
-  ),
-  problem(
-    '<thing> is <off> by <much>',
-    `^<lead>* (?<subject> <plain>{1,9}? ) ${IS} <adverb>* (?: out | over | under | short | shy | long | wide | narrow | high | low | deep | thick | thin | tall | proud | off | undersize | oversize | wrong | heavy | light | adrift | down | up | crooked | misses <any>{0,3} ) by <adverb>* (?: a | an | about | good | nearly | almost | over | full | <number> )`,
-    (found) => subjectIsThing(found) && !has(found.words, 'N'),
   ),
   problem(
     '<much> of <play>',
