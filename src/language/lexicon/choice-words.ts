@@ -1,8 +1,7 @@
 /** Words that a builder chooses among, and words after "having", "going", "making" that settle nothing. Common practice, no source. */
-const set = (words: string) => new Set(words.trim().split(/\s+/));
-
+import { wordSet } from '../word-table.ts';
 /** Materials, finishes, fixings and kinds of power: named alone they are a choice ("oak it is", "it's tin, not felt"). */
-export const MATERIALS = set(`
+export const MATERIALS = wordSet(`
 oak ash beech elm pine fir spruce larch cedar douglas teak iroko mahogany sapele walnut maple birch poplar cypress redwood hickory
 bamboo chestnut sycamore balsa jarrah spotted-gum merbau hardwood softwood timber wood ply plywood mdf osb chipboard blockboard
 plasterboard drywall steel stainless galvanised galvanized galv tin zinc copper brass bronze aluminium aluminum alloy iron lead
@@ -17,7 +16,7 @@ gravel sand pea-shingle rubber-mat tarmac decking tongue-and-groove matchboard w
 black white red blue green grey gray cream maroon yellow orange brown ochre silver bronze-green navy`);
 
 /** "Having lunch", "going to town", "making tea", "keeping an eye": daily life and no choice. */
-export const DAILY = set(`
+export const DAILY = wordSet(`
 lunch tea dinner coffee breakfast supper kip nap look go start progress eye warm town bed shop shops work brew break think moan swing
 chat rest walk headway sure note notes track mess noise point list good do word mind company quiet calm dry busy fit time fun day
 days week weekend morning afternoon cup bite pint beer beers smoke cigarette sandwich biscuit party house home fingers pace score

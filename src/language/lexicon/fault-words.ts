@@ -2,12 +2,12 @@
  * Words for what goes wrong with a thing, for any trade. Verbs are listed by their base, other forms are derived.
  * Written from general trade vocabulary: common practice, no source.
  */
+
+import { wordSet } from '../word-table.ts';
 import { ingOf, pastOf, thirdOf } from './work-verbs.ts';
 
-const set = (words: string) => new Set(words.trim().split(/\s+/));
-
 /** States that are a fault by themselves: "is warped", "came out blotchy". */
-export const FAULT_ADJECTIVES = set(`
+export const FAULT_ADJECTIVES = wordSet(`
 cracked rotten rotted rotting rusted rusty corroded seized frozen froze bent warped bowed twisted cupped buckled chipped
 scratched dented snapped sheared broken bust busted burst blown burnt-out perished frayed chafed delaminated delaminating
 blistered blistering punctured leaky leaking weeping dripping seeping split splitting torn worn jammed stuck blocked clogged
@@ -26,7 +26,7 @@ spalled spalling crazing cracking leaching chattering juddering wandering squeak
 stinking smelly musty clammy gummy stringy congealed curdled separated-out blunt gapped snagged tangled kinked pinched shattered splintered splintering fractured debonded disbonded adrift unseated dislodged mis-cut miscut condemned `);
 
 /** Things that are a fault by themselves: "there's a leak". */
-export const FAULT_NOUNS = set(`
+export const FAULT_NOUNS = wordSet(`
 leak leaks crack cracks rot split splits dent dents woodworm puncture short mould mold damp fault faults snag snags problem trouble
 issue mistake error mess disaster gap bodge drip drips delamination blister blisters void voids wobble rattle vibration noise knock squeal ridge hump bulge burr kink scratch scratches chip chips
 ding nick gouge tear rip pinhole pinholes hairline sag rung-gone clash interference shortage
@@ -45,16 +45,18 @@ unravel chafe seize clog foul catch rub drag clash reek pong shear stick peel li
 whistle wilt crumple crinkle wrinkle ripple curl pucker kink bulge bleed disintegrate deform distort detach debond sweat
 perforate rock slip bow twist misbehave malfunction overflow overheat lurch splutter sputter cough hesitate lag snag`;
 /** These are useful work with an object and a fault without one. */
-const FAULT_PAST = set(`
+const FAULT_PAST = wordSet(`
 leaked wept seeped stuck jammed slipped cracked snapped sheared split broke burst cupped warped bowed twisted
 overheated tripped stalled failed died popped shattered fell melted smoked blew scratched chipped dented tore ripped flickered bubbled
 collapsed buckled delaminated blistered peeled flaked rusted rotted perished seized stripped bent dropped-off
 corroded shorted foamed curdled clogged shrank swelled swole perforated crazed crumbled spalled frayed`);
-const FAULT_PRESENT = set(`dies fails cuts-out moves-about buzzes knocks melts drips grinds bubbles sinks`);
+const FAULT_PRESENT = wordSet(
+  `dies fails cuts-out moves-about buzzes knocks melts drips grinds bubbles sinks`,
+);
 
 /** Spelled like a fault and mostly something else. */
 const NO_FAULTS =
-  set(`cup cups rock rocks lift lifts lifted lifting bow bows bowed twist twists twisted catch caught catching
+  wordSet(`cup cups rock rocks lift lifts lifted lifting bow bows bowed twist twists twisted catch caught catching
   bled bleeds bleed bleeding dragged rubbed stick crunch lag lags lagging lagged snag curl curls bound whistle scraped scraping smoked cough rocking bulge sweat sweated
   sweating snapping cracking slipping slip slips bounced stuck peel peeling peeled slipped drag scrape flex clash trip cupped`);
 

@@ -1,4 +1,6 @@
 /** The grammar of one clause, as far as the rules of work need it: who, how (past, passive, verbless ...), which verb. */
+
+import { wordSet } from '../word-table.ts';
 import type { Said, Word } from './words.ts';
 
 /** Who or what the clause is about. `none` is a dropped subject ("Cut the legs this morning"). */
@@ -18,16 +20,15 @@ export interface Grammar {
   readonly negated: boolean;
 }
 
-const set = (words: string) => new Set(words.trim().split(/\s+/));
 const is = (word: Word | undefined, letters: RegExp) => word !== undefined && letters.test(word.classes);
 
-const LEAD_ADVERBS = set(
+const LEAD_ADVERBS = wordSet(
   'now already finally also just actually probably really still then eventually luckily meanwhile basically literally today yesterday tonight',
 );
-const MOMENTS = set(
+const MOMENTS = wordSet(
   'morning afternoon evening night week month weekend lunch tea breakfast dinner supper work dark that this meantime end monday tuesday wednesday thursday friday saturday sunday',
 );
-const TIME_PREPOSITIONS = set('this last on in before after over at by since');
+const TIME_PREPOSITIONS = wordSet('this last on in before after over at by since');
 
 /** Index of the first word that is no filler, adverb or time ("so", "this morning", "after lunch"). */
 export function leadLength(words: readonly Word[]): number {

@@ -1,3 +1,4 @@
+import { wordSet } from '../word-table.ts';
 import { CHOICE_RULES } from './choices.ts';
 import { CHANGED_RULES } from './choices-changed.ts';
 import { SHORT_CHOICE_RULES } from './choices-short.ts';
@@ -8,17 +9,16 @@ import { supportOf } from './support.ts';
 import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
-const set = (words: string) => new Set(words.trim().split(/\s+/));
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
 
 /** Doing these is choosing, even without a reason. */
 const CHOOSING =
-  set(`switching flipping dropping raising lowering swapping ditching scrapping stretching widening narrowing
+  wordSet(`switching flipping dropping raising lowering swapping ditching scrapping stretching widening narrowing
   upgrading downgrading sticking plumping opting skipping shrinking shortening lengthening thickening keeping having
   moving turning reversing binning abandoning doubling halving changing leaving blanking going`);
 /** Doing these is telling about oneself or the film. */
 const NO_CHOICE =
-  set(`filming recording talking sitting standing looking thinking saying telling trying wondering hoping
+  wordSet(`filming recording talking sitting standing looking thinking saying telling trying wondering hoping
   waiting kidding joking guessing starting getting losing living feeling wearing being doing calling reading asking
   showing working running fighting learning measuring checking hunting finding seeing hearing holding leaving-me
   drinking eating sweating freezing dreading enjoying loving winning aiming planning expecting getting-there pulling`);

@@ -1,6 +1,7 @@
 /** Which verbs tell of finished work, and the clauses in which none is told. */
 import { findDates } from '../dates.ts';
 import { workPast } from '../lexicon/work-verbs.ts';
+import { wordSet } from '../word-table.ts';
 import { isReason, isSubordinate, type Scene } from './draft.ts';
 import type { Said, Word } from './words.ts';
 
@@ -8,26 +9,24 @@ export const has = (words: readonly Word[], letter: string) =>
   words.some((word) => word.classes.includes(letter));
 export const isOne = (words: readonly Word[], list: ReadonlySet<string>) =>
   words.some((word) => list.has(word.lower));
-const set = (words: string) => new Set(words.trim().split(/\s+/));
-
 /** Participles that tell of a state, a plan or a feeling and not of finished work. */
 export const NO_RESULT =
-  set(`left found lost broken bent burnt burned torn blown given meant made called stood held hit met
+  wordSet(`left found lost broken bent burnt burned torn blown given meant made called stood held hit met
   stuck used planned drawn-to shown worn spoilt spoilt supported exposed separated told timed priced-in fired rounded
   related settled cursed pinned-down kept built-in allowed spoken seen spent concerned put hidden covered-in loved
   owed needed hoped sagged loaded pushed stretched squeezed sacked confused bothered brought worked figured costed
   priced wet counted stamped stiffened twitched earned got gotten had excepted squared`);
 /** Verbs that, said of oneself, tell of looking, losing or saying rather than of work. */
 export const NO_WORK =
-  set(`measured checked found lost left met hit stood showed gave given told used planned held kept spent
+  wordSet(`measured checked found lost left met hit stood showed gave given told used planned held kept spent
   paid called dropped got choose chose chosen reckoned guessed timed priced weighed bought ordered photographed modeled
   modelled costed ran leant stepped started stopped taped noticed figured read saw seen shown hoped drove driven
   pushed argued drank slept offered pictured sketched worked figured totted chewed counted carried earned wished mocked pitched`);
 /** With nobody named, the same tell of an errand: "spoke to the engineer", "found the spanner". */
 export const NO_ERRAND =
-  set(`left met hit stood showed gave given told used planned held kept spent paid called got choose chose
+  wordSet(`left met hit stood showed gave given told used planned held kept spent paid called got choose chose
   reckoned guessed leant stepped started stopped noticed read saw felt knew looked`);
-export const PERSONAL = set('i we you he who me us everybody everyone nobody somebody something nothing');
+export const PERSONAL = wordSet('i we you he who me us everybody everyone nobody somebody something nothing');
 
 /** Clauses in which no work is reported, whatever their verbs. */
 export function silent(said: Said, scene: Scene): boolean {
@@ -60,7 +59,7 @@ export function isLately(said: Said, scene: Scene): boolean {
   return findDates(scene.text.slice(said.start, said.end), back).length > 0;
 }
 
-const BARE_SUMS = set(
+const BARE_SUMS = wordSet(
   'math maths sum sums numbers arithmetic that it this calculation calculations dry-run dry run',
 );
 const TAKEN = / (?:off|out|down|up|apart|away|back)\//;

@@ -1,15 +1,14 @@
 /** Finished work read from the grammar of its clause, where no closer rule has read it. */
 
+import { wordSet } from '../word-table.ts';
 import { type Grammar, grammarOf } from './clause-grammar.ts';
 import { code, IDLE_THINGS, isBareParticiple, isFragment, isPutOn, PLACED } from './deed-fragments.ts';
 import { has, isLately, isWorkOn, isWorkVerb, NO_ERRAND, silent } from './deed-words.ts';
 import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
 import type { Said, Word } from './words.ts';
 
-const set = (words: string) => new Set(words.trim().split(/\s+/));
-
 /** States that a thing only has when the work on it is finished. */
-const FINISHED_STATES = set(
+const FINISHED_STATES = wordSet(
   'ready finished complete weathertight watertight airtight waterproof bare level plumb tight live empty clean usable roadworthy',
 );
 

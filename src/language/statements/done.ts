@@ -1,4 +1,5 @@
 import { isTradeNoun } from '../lexicon/trade-nouns.ts';
+import { wordSet } from '../word-table.ts';
 import { grammarOf } from './clause-grammar.ts';
 import {
   has,
@@ -27,12 +28,11 @@ import {
 import { type Found, find, matches, phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
 
-const set = (words: string) => new Set(words.trim().split(/\s+/));
 const isWork = (found: Found) => isWorkOn(found.part('verb')[0], found.part('object'));
 
 /** Parts of the speaker, the weather: their states are no work. */
 const NO_PIECES =
-  set(`knees back hands hand fingers feet arms eyes head hair wrist wrists shoulder shoulders voice battery-life rain sun wind snow
+  wordSet(`knees back hands hand fingers feet arms eyes head hair wrist wrists shoulder shoulders voice battery-life rain sun wind snow
   mosquitoes midges pigeons frost tide stars moon clouds weather forecast bugs stars birds tide kettle heating telly music dog radio`);
 /** "My knees are finished": the speaker wears out, and nothing is done. A boat's knees and a chair's back are work. */
 const BODY = /^(?:knees?|hands?|fingers?|feet|foot|arms?|eyes?|wrists?|shoulders?|back|head|voice)$/;
@@ -66,7 +66,7 @@ const report = (name: string, source: string, guard: Guard): StatementRule =>
     (found, said, scene) => !silent(said, scene) && !negated(found) && guard(found, said, scene),
   );
 
-const CARRIERS = set('van truck lorry courier sun rain moon dog cat post tide');
+const CARRIERS = wordSet('van truck lorry courier sun rain moon dog cat post tide');
 /** "On the twentieth", "on the 3rd". */
 const isDayOfMonth = (rest: readonly Word[]) =>
   rest[0]?.lower === 'the' &&
@@ -118,11 +118,11 @@ function isPlacing(found: Found): boolean {
     /^(and|there|here|where|at|em|position|place|too|bar|except|apart|so)$/.test(next.lower)
   );
 }
-const NO_MEASURE = set(
+const NO_MEASURE = wordSet(
   'task job challenge minute point limit neck eyeballs luck weather council driver customer',
 );
 const UNSETTLED =
-  set(`order way offer hold list own love post mail shop metric stock progress mind mess state trouble
+  wordSet(`order way offer hold list own love post mail shop metric stock progress mind mess state trouble
   danger two line square plumb true level centre center sale half-price truck van lorry backorder fire cards
   monday tuesday wednesday thursday friday saturday sunday tonight tomorrow tail estimation`);
 
@@ -191,7 +191,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<thing> is in its place',
     `^<lead>* ${THING} (?: <is> | was | were ) ${ADVERBS} (?: in | on | under | over | at | behind ) (?: its | their | her | his ) (?<rest> <any>* )`,
-    (found) => !saidOfPerson(found) && !isOne(found.part('rest'), set('own way tail')),
+    (found) => !saidOfPerson(found) && !isOne(found.part('rest'), wordSet('own way tail')),
   ),
   report(
     'I have <participle> <thing>',
@@ -315,7 +315,7 @@ export const DONE_RULES: readonly StatementRule[] = [
         return false;
       if (!first || /^(to|an|no|my|its|their|up|there|out|talked|stuck)$/.test(first.lower)) return false;
       return (
-        !isOne(found.part('object'), set('to own')) &&
+        !isOne(found.part('object'), wordSet('to own')) &&
         !has(found.part('object'), 'Y') &&
         // "Got the floor patched with sheet": only a particle may name a mere place.
         (isPlacing(found) ||
@@ -426,7 +426,7 @@ export const DONE_RULES: readonly StatementRule[] = [
         !verb ||
         NO_RESULT.has(verb.lower) ||
         /[FZ]/.test(verb.classes) ||
-        isOne(found.part('rest'), set('for top record')) ||
+        isOne(found.part('rest'), wordSet('for top record')) ||
         (first?.lower === 'me' && !/^(?:done|finished|through)$/.test(verb.lower)) ||
         has(found.part('rest'), 'D')
       )

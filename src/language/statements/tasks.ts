@@ -1,4 +1,5 @@
 import { findDates } from '../dates.ts';
+import { wordSet } from '../word-table.ts';
 import {
   type Draft,
   isReason,
@@ -11,19 +12,18 @@ import {
 import { type Found, phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
 
-const set = (words: string) => new Set(words.trim().split(/\s+/));
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
 
 /** Verbs after "need to" that are no work: talk, thought, rest and states. */
 const NO_TASK =
-  set(`be say admit know have keep think remember tell show wait live laugh like love feel hope thank
+  wordSet(`be say admit know have keep think remember tell show wait live laugh like love feel hope thank
   mention confess talk explain apologise apologize eat sleep sit stay stand understand believe see watch want lose
   worry care agree wonder imagine guess breathe drink die stress lie cry hurry share subscribe respect need cost
   come last look match suit reach own seem mean stop hand give take-note let smile brag boast grovel-not squint
   duck stoop use fit clear work`);
 /** Errands and thinking work that is a task although no work on a thing. */
 const ERRANDS =
-  set(`go get ask see find work look sort think decide come figure start begin try carry double-check
+  wordSet(`go get ask see find work look sort think decide come figure start begin try carry double-check
   research google visit speak chat talk learn practise practice choose pick ring call remember add chase grab nip pop
   make let have catch sweet-talk persuade convince beg`);
 

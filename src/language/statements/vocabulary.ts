@@ -10,20 +10,19 @@ import {
 } from '../lexicon/fault-words.ts';
 import { HARMERS, ILLS, MISHAPS, RULERS, SIZES } from '../lexicon/harm-words.ts';
 import { workBase, workIng, workParticiple, workPast, workThird } from '../lexicon/work-verbs.ts';
+import { wordSet } from '../word-table.ts';
 
-const set = (words: string) => new Set(words.trim().split(/\s+/));
-
-export const NUMBER_WORDS = set(`
+export const NUMBER_WORDS = wordSet(`
 zero oh nought one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen
 seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand half quarter`);
 
 /** Tools that only measure: putting one on a thing finishes no work. */
-const MEASURING_TOOLS = set(`
+const MEASURING_TOOLS = wordSet(`
 tape tapes ruler rule caliper calipers callipers gauge gauges feeler feelers level meter multimeter micrometer mic
 thermometer scale scales straightedge laser plumb bob protractor probe bevel counter hygrometer clamp-meter
 depth-gauge balance weighbridge dial indicator stopwatch calculator`);
 
-const PEOPLE = set(`
+const PEOPLE = wordSet(`
 plumber electrician sparky spark joiner carpenter chippy builder roofer plasterer plasterers engineer surveyor inspector
 welder fabricator machinist painter decorator glazier fitter mechanic rigger sailmaker shipwright boatbuilder upholsterer
 mason bricklayer brickie labourer driver courier merchant supplier neighbour neighbor neighbours neighbors brother sister
@@ -34,13 +33,13 @@ sons daughters apprentice apprentices carpenters electricians plumbers roofers w
 student students volunteers volunteer team gang nobody landlord architect officer council chandler blacksmith smith turner he`);
 
 /** Words for what is published to viewers. */
-const MEDIA = set(`
+const MEDIA = wordSet(`
 video videos episode episodes film films footage vlog tour livestream stream clip clips short shorts reel upload uploads
 part series channel q&a timelapse time-lapse montage recap walkthrough walk-through walkround before-and-after show
 rundown breakdown tour tutorial giveaway livestreams premiere how-to demo demonstration`);
 
 /** Words in "-ed" that are no finished work: feelings, talk, states, plain nouns. */
-const NO_VERBS = set(`
+const NO_VERBS = wordSet(`
 need needed wanted liked loved hated looked seemed happened walked talked asked tired indeed hundred shed sled speed seed
 feed bleed breed weed creed greed steed used supposed interested pleased worried scared excited impressed surprised amazed
 confused annoyed bored related limited aged naked wicked sacred rugged crooked beloved wretched required allowed involved
@@ -54,10 +53,10 @@ travelled traveled showed changed-mind turned dropped suffered struggled owed ow
 guaranteed complained admitted confessed swore sounded tasted smelled smelt cared rained snowed poured sweated
 left-handed right-handed one-sided double-sided so-called newfangled assumed figured doubted feared cursed
 wished puzzled stumped baffled floored-by based designed rated listed published advertised`);
-const NO_ADVERBS = set(
+const NO_ADVERBS = wordSet(
   'supply assembly family belly trolley reply gully bully dolly holly jelly folly italy july lily tally rally doily curly',
 );
-const NO_GERUNDS = set(`
+const NO_GERUNDS = wordSet(`
 thing something anything everything nothing morning evening during king ring string spring wing sling bring ceiling
 being going having saying thinking looking feeling knowing meaning waiting hoping talking wondering evening
 coming getting telling asking seeing hearing living sleeping eating drinking laughing joking kidding crying trying
@@ -66,20 +65,20 @@ opening wiring plumbing tubing piping roofing planking ducting building shilling
 interesting amazing boring annoying exciting`);
 
 /** Units as they are spoken after a number. */
-const UNITS = set(`
+const UNITS = wordSet(`
 mil mils mm millimetre millimetres millimeter millimeters cm centimetre centimetres centimeter centimeters metre metres
 meter meters inch inches foot feet ft thou eighth eighths sixteenth sixteenths thirty-second quarter quarters half degree
 degrees kilo kilos pound pounds litre litres gallon gallons amp amps volt volts watt watts bar psi percent hair fraction`);
 
 const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
-  ['S', set(`is are was were am 's 're 'm be been being ain't`)],
-  ['s', set(`is are 's 're am 'm`)],
-  ['H', set(`has have had 's 've 'd having`)],
-  ['h', set(`has have 's 've`)],
-  ['M', set(`will would can could shall should may might must 'll 'd`)],
+  ['S', wordSet(`is are was were am 's 're 'm be been being ain't`)],
+  ['s', wordSet(`is are 's 're am 'm`)],
+  ['H', wordSet(`has have had 's 've 'd having`)],
+  ['h', wordSet(`has have 's 've`)],
+  ['M', wordSet(`will would can could shall should may might must 'll 'd`)],
   [
     'V',
-    set(`do does did need needs want wants get gets got go goes went come comes came take takes took make makes made
+    wordSet(`do does did need needs want wants get gets got go goes went come comes came take takes took make makes made
     weighs sit sits stay stays says said thinks thought gives gave leaves holds measures turns turned arrived arrives
     lands know knows knew seem seems mean means meant keeps kept reckon reckons likes feel feels loves hates
     shows starts started happen happens happened tell tells told asks asked sees find finds found ought used puts
@@ -87,51 +86,51 @@ const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
   ],
   [
     'T',
-    set(`the a an my our your his her its their this that these those another every each both all some any no whichever
+    wordSet(`the a an my our your his her its their this that these those another every each both all some any no whichever
     new old them yon one two three four five six seven eight nine ten twelve couple dozen last first second third other`),
   ],
   [
     'O',
-    set(
+    wordSet(
       `i we you he she it they me us him her them this that these those one ones everything something nothing anything`,
     ),
   ],
-  ['I', set('i we')],
+  ['I', wordSet('i we')],
   [
     'R',
-    set(`of to for with by at from into onto over under through across along against around about between behind below above
+    wordSet(`of to for with by at from into onto over under through across along against around about between behind below above
     beside inside outside near past off on in out up down towards toward upon within without per`),
   ],
   [
     'C',
-    set(
+    wordSet(
       'in on up down off out through over back away together round around apart along home aboard ashore under',
     ),
   ],
   [
     'c',
-    set(
+    wordSet(
       'in on up down off out through away together apart home aboard gone done finished complete completed sorted fixed ready-to-go',
     ),
   ],
   [
     'A',
-    set(`now all already finally just also too both well fully properly nicely only even still actually probably really
+    wordSet(`now all already finally just also too both well fully properly nicely only even still actually probably really
     definitely currently first half part double dry pre hand rough today yesterday again at-last eventually luckily
     about basically literally more less as very pretty quite right clean then ever each mostly almost nearly obviously
     simply quickly slowly carefully safely freshly newly straight`),
   ],
-  ['K', set('half nearly almost mostly partly partially barely')],
-  ['N', set('not never no none nothing nobody neither nor hardly barely')],
+  ['K', wordSet('half nearly almost mostly partly partially barely')],
+  ['N', wordSet('not never no none nothing nobody neither nor hardly barely')],
   [
     'L',
-    set(
+    wordSet(
       'so and but then yeah yes no okay ok right well um uh er erm oh ah anyway also plus now luckily alright hey like hang look see plus hi hello good great sorry basically honestly',
     ),
   ],
   [
     'D',
-    set(
+    wordSet(
       'monday tuesday wednesday thursday friday saturday sunday today tomorrow tonight yesterday weekend week fortnight morning',
     ),
   ],
@@ -144,7 +143,7 @@ const CLASSES: readonly (readonly [string, ReadonlySet<string>])[] = [
   ['X', FAULT_VERBS],
   ['x', FAULT_BASES],
   ['Q', NUMBER_WORDS],
-  ['Z', set('bought ordered purchased requested reserved booked')],
+  ['Z', wordSet('bought ordered purchased requested reserved booked')],
 ];
 
 const classesOfWord = new Map<string, string>();
