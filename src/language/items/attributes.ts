@@ -226,7 +226,7 @@ export function filledInAttribute(
 }
 
 /** Sizes of the thing itself, as against where it stands. */
-const OWN_SIZES: ReadonlySet<Attribute> = new Set([
+export const OWN_SIZES: ReadonlySet<Attribute> = new Set([
   'height',
   'width',
   'length',

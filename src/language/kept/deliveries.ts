@@ -2,6 +2,7 @@
  * Reads what was ordered and what came of it: how many, of what size, and other goods than those ordered. Leans on the
  * arrivals that the statements found; no sentence without one, or right after one, is a delivery.
  */
+import { OWN_SIZES } from '../items/attributes.ts';
 import type { Phrase } from '../items/noun-phrases.ts';
 import { type Parse, tagAt, wordAt } from '../items/parse.ts';
 import { FAULT_ADJECTIVES } from '../lexicon/fault-words.ts';
@@ -21,14 +22,7 @@ import {
 
 /** Sizes that goods are ordered by. */
 const SIZES: ReadonlySet<Attribute> = new Set([
-  'height',
-  'width',
-  'length',
-  'depth',
-  'thickness',
-  'diameter',
-  'radius',
-  'size',
+  ...OWN_SIZES,
   'weight',
   'volume',
   'voltage',

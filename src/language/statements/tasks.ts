@@ -27,9 +27,13 @@ const ERRANDS =
   research google visit speak chat talk learn practise practice choose pick ring call remember add chase grab nip pop
   make let have catch sweet-talk persuade convince beg`);
 
+/** "I have to put something right": leads in a correction, which is made as it is said. */
+const SETS_RIGHT =
+  / (?:put|set|get|make)\/\S* (?:(?:some|any)thing|one\/\S* thing|a\/\S* thing|things|the\/\S* record)\/\S* (?:right|straight)\//;
+
 /** Clauses in which nothing is left to do, whatever their verbs. */
 function silent(said: Said, scene: Scene): boolean {
-  if (scene.unreal.has(said.index) || said.asks) return true;
+  if (scene.unreal.has(said.index) || said.asks || SETS_RIGHT.test(said.code)) return true;
   return isSubordinate(said) && !/^once|soon as/.test(said.opener);
 }
 
