@@ -196,10 +196,11 @@ function goesOnPlanning(words: readonly RawWord[], i: number): boolean {
   const [join, verb, object] = [words[i]?.lower, words[i + 1]?.lower, words[i + 2]];
   if (!verb || !object || (join !== 'and' && join !== 'then') || object.afterPause) return false;
   if (!(workBase(verb) || PLANNED.test(verb)) || !NEW_OBJECT.test(object.lower)) return false;
-  for (let k = i - 1; k > Math.max(0, i - 12); k--) {
+  for (let k = i - 1; k >= Math.max(0, i - 12); k--) {
     const word = words[k] as RawWord;
-    if (word.afterPause) break;
     const base = workBase(word.lower) !== undefined || PLANNED.test(word.lower);
+    // "Grout the tiles and paint the door": an order to oneself, and the next.
+    if (k === 0 || word.afterPause) return base && i - k > 2 && NEW_OBJECT.test(words[k + 1]?.lower ?? '');
     // "go and get the ladder" is one errand: the first job has a thing as well.
     if (base && i - k > 2 && /^(?:to|must|gotta|should)$/.test(words[k - 1]?.lower ?? '')) return true;
   }

@@ -67,6 +67,19 @@ test('a list of jobs is one task each', () => {
   ]);
 });
 
+test.each([
+  [
+    'I need to sand the lid, hang the door and paint the sill.',
+    ['I need to sand the lid', 'hang the door', 'paint the sill'],
+  ],
+  ['Still to do, grout the tiles and hang the pantry door.', ['grout the tiles', 'hang the pantry door']],
+  ['Strip the frame and prime it.', ['Strip the frame and prime it']],
+  ['I have to pull the sheaves and grease them.', ['I have to pull the sheaves and grease them']],
+  ['Hang on, I need to sand the lid.', ['I need to sand the lid']],
+])('"%s": a job with a thing of its own is a task of its own', (text, quotes) => {
+  expect(read(text).notes.tasks.map(({ quote }) => quote)).toEqual(quotes);
+});
+
 test('a choice keeps its reason and what was turned down', () => {
   const { notes } = read('The panes go in on putty, not the silicone, because it comes out again.');
   expect(notes.decisions).toMatchObject([

@@ -75,11 +75,16 @@ export function draft(
   };
 }
 
-/** Index of the first word that is no filler ("so, um, yeah"). */
+/** Index of the first word that is no filler ("so, um, yeah"). "Hang on" is one; "hang the door" is work. */
 export function firstWord(said: Said): number {
   let k = 0;
-  while (k < said.words.length - 1 && said.words[k]?.classes.includes('L')) k++;
+  while (k < said.words.length - 1 && leadsIn(said, k)) k++;
   return k;
+}
+
+function leadsIn({ words }: Said, k: number): boolean {
+  const classes = words[k]?.classes ?? '';
+  return classes.includes('L') && !(classes.includes('B') && words[k + 1]?.classes.includes('T'));
 }
 
 /** A rule that one phrase decides, with a guard over what it found. */

@@ -22,16 +22,9 @@ const IMPERATIVE = phrase(
 
 /** Whether a clause may be an item of a list: an order, or a thing with no verb. */
 function isItem(said: Said, open: boolean): boolean {
-  let k = 0;
-  while (
-    k < said.words.length - 1 &&
-    /[L]|^$/.test(said.words[k]?.classes ?? 'x') &&
-    said.words[k]?.classes.includes('L')
-  )
-    k++;
+  const k = firstWord(said);
   const first = said.words[k];
-  if (!first || /^(?:i|we|you|it|that|there|they|he|she|because|hang|give|let)$/.test(first.lower))
-    return false;
+  if (!first || /^(?:i|we|you|it|that|there|they|he|she|because|give|let)$/.test(first.lower)) return false;
   if (
     first.classes.includes('B') ||
     /^(?:get|go|find|ask|see|look|sort|do|have|grab|chase|finish|start)$/.test(first.lower)
