@@ -77,6 +77,10 @@ test.each([
   ['I changed my mind, so I am going up to [960] on the bench.', 'decided', 'decided'],
   ['The bench, call it [900].', 'assumed', undefined],
   ['The legs were cut to [890].', 'made', undefined],
+  ['The worktop is coming down to [880].', 'decided', 'decided'],
+  ['The shelf is [300] high now, I changed it.', 'decided', 'decided'],
+  ['The shelf is [300] high.', 'measured', undefined],
+  ['The water comes up to [300] in the tank.', 'measured', undefined],
 ])('"%s" tells what the speaker was doing', (said, state, change) => {
   const [figure] = figuresOf(said);
   expect([figure?.state, figure?.change]).toEqual([state, change]);

@@ -85,7 +85,9 @@ const STATE_RULES: readonly StateRule[] = [
     name: 'going with',
     state: 'decided',
     before:
-      /\b(?:going|gone|go|went|settled|decided|plumped|landed|sticking|stick|changed|switching|swapping|chosen|opted|taking|dropping|stretching|bringing|making)(?: \w+){0,3} ?(?:up|down|back|out)? ?(?:to|with|on|for|at|it|them)(?: a| about| \w+)?$|\b(?:i'm|we're) having(?: a| the)?$/,
+      /\b(?:going|gone|go|went|settled|decided|plumped|landed|sticking|stick|changed|switching|swapping|chosen|opted|taking|dropping|stretching|bringing|making)(?: \w+){0,3} ?(?:up|down|back|out)? ?(?:to|with|on|for|at|it|them)(?: a| about| \w+)?$|\b(?:i'm|we're) having(?: a| the)?$|\b(?:coming|moving|goes|moves|raising|lowering|lifting|shortening|widening)(?: \w+){0,2} (?:up|down|back|out|in|over) to(?: a| about)?$/,
+    after:
+      /^(?:(?:high|wide|long|deep|thick|tall|across) )?(?:now )?(?:, )?(?:because |since )?(?:i|we)(?:'ve)? (?:changed|dropped|raised|lowered|moved|lengthened|shortened) (?:it|them|that)\b/,
   },
   {
     name: 'cut at',
