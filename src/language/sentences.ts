@@ -258,6 +258,8 @@ const FRESH =
 /** With commas about, only those that no relative clause starts with ("the one I've made"). */
 const FRESH_ANYWHERE = /^(it's|that's|there's|they're|we're|i'm)$/;
 
+const DAY = /^(?:today|tomorrow|yesterday|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)day)$/;
+
 /** Whether a clause starts at word `i` although no mark or conjunction says so. */
 function startsUnmarked(words: readonly RawWord[], from: number, i: number, marked: boolean): boolean {
   const word = words[i] as RawWord;
@@ -268,6 +270,10 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
     !marked &&
     word.lower === 'its' &&
     /^(?:\d|a$|an$|the$|not$|been$|in$|on$|gonna$|going$|too$)/.test(words[i + 1]?.lower ?? '');
+  // "It's coming tomorrow I have to scrape the floor": a day ends its clause, whatever marks stand elsewhere.
+  const afterDay =
+    i - from > 2 && DAY.test(words[i - 1]?.lower ?? '') && FRESH.test(word.lower) && !words[i]?.afterPause;
+  if (afterDay && words.slice(from, i).some((each) => hasVerb(each.lower))) return true;
   const fresh = (marked ? FRESH_ANYWHERE : FRESH).test(word.lower) || follows || its;
   if (i - from < (marked ? 5 : 2) || !fresh) return false;
   const before = words[i - 1] as RawWord;

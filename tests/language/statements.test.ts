@@ -51,6 +51,8 @@ test.each([
   ["I've gotta bolt the plates down but I can't until the flashing's here.", ['flashing here']],
   ["I'll weld up the bracket, soon as I swap the bottle.", ['I swap the bottle']],
   ['Not one board goes up ahead of the inspection.', ['inspection']],
+  ["The lid is primed. I can't hang it till it's dry.", ['lid dry']],
+  ["I can't paint the sill until it stops raining.", ['it stops raining']],
   ["I'm going to plate the hole. Can't weld till the tank's out though.", ['tank out']],
 ])('"%s" waits for %j', (text, waitsFor) => {
   expect(read(text).notes.tasks.map((task) => task.waitsFor)).toEqual([waitsFor]);

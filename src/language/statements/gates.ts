@@ -1,4 +1,5 @@
 /** Work that something else holds up: "I can't close the walls until the wiring's signed off". */
+import { antecedentOf } from './antecedent.ts';
 import { type Draft, draft, firstWord, neighbour, type Scene } from './draft.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
 import { dayIn } from './tasks.ts';
@@ -192,9 +193,26 @@ function span(kind: 'task', first: Said, last: Said): Omit<Draft, 'rule'> {
   };
 }
 
-/** What must come first, as it was said and without the words that lead it in. */
+/** States of work, beside participles: "till it's dry". */
+const OF_THING = /^(?:dry|set|hard|cured|here|in|off|done|finished)$/;
+
+/** What must come first, as it was said and without the words that lead it in; "it" by its name where that is clear. */
 function textOfClause(said: Said, scene: Scene): string {
-  return wordsText(scene, said.words.slice(firstWord(said)));
+  const [first, ...rest] = said.words.slice(firstWord(said));
+  if (!first) return '';
+  // "until it stops raining", "till it's warmer": the weather has no name.
+  const isOfThing =
+    /^(?:it|they|that|this)$/.test(first.lower) &&
+    rest.slice(0, 3).some((word) => word.classes.includes('P') || OF_THING.test(word.lower));
+  const thing = isOfThing
+    ? antecedentOf(said.index, scene, first.lower === 'they')?.text.replace(
+        /^(?:the|a|an|my|our|that|this) /i,
+        '',
+      )
+    : undefined;
+  if (!thing) return wordsText(scene, [first, ...rest]);
+  // "it's" is one word in the text: its verb goes with it.
+  return `${thing} ${wordsText(scene, rest[0]?.lower === "'s" ? rest.slice(1) : rest)}`;
 }
 
 function readInside(said: Said, scene: Scene): Gated | undefined {
