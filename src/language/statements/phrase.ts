@@ -47,8 +47,8 @@ const CLASS: Readonly<Record<string, string>> = {
 export interface Phrase {
   /** Compiled when a clause first has all that it needs: most memos use a part of the phrases. */
   readonly pattern: () => RegExp;
-  /** Of each set at least one must stand in the clause: spares most clauses the pattern. */
-  readonly needs: readonly ReadonlySet<string>[];
+  /** What must stand in the clause, by the numbers of `needNumber`: spares most clauses the pattern. */
+  readonly needs: readonly number[];
 }
 
 /**
@@ -64,9 +64,7 @@ export function phrase(source: string): Phrase {
       made ??= new RegExp(parts.map(compiled).join(''), 'd');
       return made;
     },
-    needs: needsOf(parts)
-      .map((any) => new Set(any))
-      .sort((a, b) => commonness([...a]) - commonness([...b])),
+    needs: [...needsOf(parts)].sort((a, b) => commonness(a) - commonness(b)).map(needNumber),
   };
 }
 
@@ -156,13 +154,44 @@ export function featuresOf(words: readonly Word[]): ReadonlySet<string> {
   return features;
 }
 
-const mayMatch = ({ needs }: Phrase, said: Said) => needs.every((any) => meet(any, said.features));
+/** Numbers of all needs, and for each word or class the needs that it meets: a clause is held against all at once. */
+const NUMBERS = new Map<string, number>();
+const MEETS = new Map<string, number[]>();
 
-/** Whether two sets share a member; goes through the smaller one. */
-function meet(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
-  const [few, many] = a.size < b.size ? [a, b] : [b, a];
-  for (const each of few) if (many.has(each)) return true;
-  return false;
+/** The number of a need: any one of these words and classes. Phrases that need the same share it. */
+function needNumber(any: readonly string[]): number {
+  const members = [...new Set(any)].sort();
+  const key = members.join(' ');
+  const known = NUMBERS.get(key);
+  if (known !== undefined) return known;
+  const number = NUMBERS.size;
+  NUMBERS.set(key, number);
+  for (const member of members) {
+    const needs = MEETS.get(member);
+    if (needs) needs.push(number);
+    else MEETS.set(member, [number]);
+  }
+  return number;
+}
+
+const metBy = new WeakMap<ReadonlySet<string>, Uint8Array>();
+
+/** Which needs a clause meets, by number. A phrase made since the clause was last looked at counts as well. */
+function needsMet(features: ReadonlySet<string>): Uint8Array {
+  const known = metBy.get(features);
+  if (known?.length === NUMBERS.size) return known;
+  const met = new Uint8Array(NUMBERS.size);
+  for (const feature of features) for (const number of MEETS.get(feature) ?? NOTHING) met[number] = 1;
+  metBy.set(features, met);
+  return met;
+}
+
+const NOTHING: readonly number[] = [];
+
+function mayMatch({ needs }: Phrase, said: Said): boolean {
+  const met = needsMet(said.features);
+  for (const number of needs) if (met[number] === 0) return false;
+  return true;
 }
 
 /** Words of a clause that a phrase matched. */
