@@ -174,15 +174,19 @@ function needNumber(any: readonly string[]): number {
   return number;
 }
 
-const metBy = new WeakMap<ReadonlySet<string>, Uint8Array>();
+/** Rules look at a clause and its neighbours in turn: the last few are kept, and no more, however long the memo. */
+const KEPT = 8;
+const lately: { features: ReadonlySet<string>; met: Uint8Array }[] = [];
+let next = 0;
 
 /** Which needs a clause meets, by number. A phrase made since the clause was last looked at counts as well. */
 function needsMet(features: ReadonlySet<string>): Uint8Array {
-  const known = metBy.get(features);
-  if (known?.length === NUMBERS.size) return known;
+  for (const kept of lately)
+    if (kept.features === features && kept.met.length === NUMBERS.size) return kept.met;
   const met = new Uint8Array(NUMBERS.size);
   for (const feature of features) for (const number of MEETS.get(feature) ?? NOTHING) met[number] = 1;
-  metBy.set(features, met);
+  lately[next] = { features, met };
+  next = (next + 1) % KEPT;
   return met;
 }
 
