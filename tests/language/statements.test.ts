@@ -95,12 +95,14 @@ test('a choice keeps its reason and what was turned down', () => {
 
 test('an arrival is received, or expected on a day', () => {
   const { notes } = read(
-    "The glass is here. The hinges are ordered, coming Friday. The stove's on order, three weeks.",
+    "The glass is here. The hinges are ordered, coming Friday. The stove's on order, three weeks. The plywood is ordered. It's coming tomorrow. The paint is ordered. Tomorrow I rest.",
   );
   expect(notes.arrivals.map(({ item, received, expected }) => [item, received, expected])).toEqual([
     ['glass', true, undefined],
     ['hinges', false, '2026-06-12'],
     ['stove', false, '2026-07-01'],
+    ['plywood', false, '2026-06-11'],
+    ['paint', false, undefined],
   ]);
 });
 

@@ -200,11 +200,12 @@ function dayBefore(clause: number, scene: Scene): string | undefined {
 
 /** Expected day of a delivery: a day named beside it, else the end of its lead time. */
 function expectedOf(each: Draft, scene: Scene): string | undefined {
-  const sentence = scene.said[each.from]?.sentence;
+  const sentence = scene.said[each.to]?.sentence;
   for (let k = each.from; k <= each.to + 2; k++) {
     const clause = scene.said[k];
-    if (!clause || clause.sentence !== sentence) break;
-    if (k > each.to && clause.opener) break;
+    if (!clause) break;
+    // Past its own words: only what goes on in the same sentence.
+    if (k > each.to && (clause.opener || clause.sentence !== sentence)) break;
     const words = scene.text.slice(clause.start, clause.end);
     const day = findDates(words, scene.dates)[0]?.day ?? findLeadTime(words, scene.dates)?.day;
     if (day && day >= scene.dates.recordedAt.slice(0, 10)) return day;
