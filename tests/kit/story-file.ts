@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import { ATTRIBUTES, BOUNDS, DIMENSIONS } from '../../src/language/notes.ts';
+import { readMarkedTalk } from './marked-talk.ts';
 import type { Story } from './story.ts';
 
 const said = z.looseObject({ quote: z.string(), gist: z.string() });
@@ -50,7 +51,8 @@ const storyShape = z.looseObject({
 export function readStoryFile(file: string): Story {
   let json: unknown;
   try {
-    json = JSON.parse(readFileSync(file, 'utf8'));
+    const source = readFileSync(file, 'utf8');
+    json = file.endsWith('.talk') ? readMarkedTalk(source) : JSON.parse(source);
   } catch (error) {
     throw new Error(`${file} cannot be read as a story: ${(error as Error).message}`);
   }
