@@ -52,6 +52,14 @@ const TABLE: Readonly<Record<string, readonly Row[]>> = {
     ['cm2', '0.0001'],
     ['ft2', FOOT.mul(FOOT)],
     ['in2', new Fraction(INCH).mul(INCH)],
+    // A circle of one thousandth of an inch: pi/4 thou2, which is not rational. To 17 digits.
+    ['cmil', '0.00000000050670747909749772'],
+  ],
+  density: [
+    ['kg/m3', 1],
+    ['kg/L', 1000],
+    ['g/cm3', 1000],
+    ['lb/ft3', new Fraction(POUND).div(FOOT.mul(FOOT).mul(FOOT))],
   ],
   volume: [
     ['m3', 1],
@@ -61,6 +69,11 @@ const TABLE: Readonly<Record<string, readonly Row[]>> = {
     ['qt', new Fraction(US_GALLON).div(4)],
     ['pt', new Fraction(US_GALLON).div(8)],
     ['floz', new Fraction(US_GALLON).div(128)],
+    // Where both gallons stand side by side, whatever the region.
+    ['US gal', US_GALLON],
+    ['imp gal', IMPERIAL_GALLON],
+    ['ft3', FOOT.mul(FOOT).mul(FOOT)],
+    ['in3', new Fraction(INCH).mul(INCH).mul(INCH)],
   ],
   voltage: [
     ['V', 1],

@@ -2,7 +2,7 @@
 import type { Check, Given, Range, Say, Worked } from '../../src/model/checks/check.ts';
 import { rangeAbout } from '../../src/model/checks/ranges.ts';
 import { type NotRun, runCheck } from '../../src/model/checks/run-check.ts';
-import { exactQuantity } from '../../src/model/units.ts';
+import { exactly, exactQuantity, inUnit } from '../../src/model/units.ts';
 
 export type Written = string | Range | readonly (string | Range)[];
 
@@ -20,10 +20,14 @@ function baseOf(text: string): number {
   return exact.base.valueOf();
 }
 
-/** Lengths in millimetres, as a person in a metric shop reads them; other kinds as plain numbers. */
-export const sayPlain: Say = (base, kind) => {
-  const [scale, unit] = kind === 'length' ? ([1000, ' mm'] as const) : ([1, ''] as const);
-  return `${Math.round(base * scale * 10) / 10}${unit}`;
+/** Lengths in millimetres, as a person in a metric shop reads them; other kinds as plain numbers; a unit where asked. */
+export const sayPlain: Say = (base, kind, unit) => {
+  if (unit !== undefined) {
+    const value = inUnit({ kind, base: exactly(base) }, unit).valueOf();
+    return `${Math.round(value * 100) / 100}${unit === '1' ? '' : ` ${unit}`}`;
+  }
+  const [scale, suffix] = kind === 'length' ? ([1000, ' mm'] as const) : ([1, ''] as const);
+  return `${Math.round(base * scale * 10) / 10}${suffix}`;
 };
 
 export function given(

@@ -28,6 +28,8 @@ export interface CheckInput {
   readonly anySign?: boolean;
   /** Most that makes sense, in the base unit, where the usual most of the kind (sensible.ts) is not it. */
   readonly most?: number;
+  /** Unit to print in, where that is not the person's own for this kind: `1` for a count. */
+  readonly unit?: UnitName;
 }
 
 /** A choice between conventions: "there and back" or "one way". The first is taken where none was made. */
@@ -50,6 +52,7 @@ export interface Result {
 /**
  * What a check came to. `holds` and `broken` are judged at the worst of the ranges; `told` only gives numbers.
  * `refused`: an input makes no sense (nought, negative, absurd), with the sentence that says so and no number.
+ * `missing`: an input that only the chosen option or the other inputs ask for was not given; the check has not run.
  */
 export type Worked =
   | {
@@ -60,7 +63,8 @@ export type Worked =
       /** Conventions, constants and what was left out: "length is there and back", "fittings not counted". */
       readonly notes: readonly string[];
     }
-  | { readonly verdict: 'refused'; readonly why: string };
+  | { readonly verdict: 'refused'; readonly why: string }
+  | { readonly verdict: 'missing'; readonly why: string };
 
 /** Prints a quantity of a kind, given in its base unit, as the person reads it: `say(0.905, 'length')` is "905 mm". */
 export type Say = (base: number, kind: string, unit?: UnitName) => string;
@@ -70,6 +74,8 @@ export interface Given {
   readonly inputs: ReadonlyMap<string, readonly Range[]>;
   /** Choices by name, with the first convention where none was made. */
   readonly options: ReadonlyMap<string, string>;
+  /** Names of what stands behind the ranges of an input that takes many, in their order; absent where none are known. */
+  readonly labels?: ReadonlyMap<string, readonly string[]>;
   readonly say: Say;
 }
 

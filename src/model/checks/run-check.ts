@@ -9,12 +9,14 @@ export interface NotRun {
   readonly missing: readonly CheckInput[];
 }
 
+export type Ran = Exclude<Worked, { readonly verdict: 'missing' }> | NotRun;
+
 /** The inputs that a check needs and was not given. */
 export const missingInputs = (check: Check, given: Pick<Given, 'inputs'>): readonly CheckInput[] =>
   check.inputs.filter(({ name, optional }) => !optional && (given.inputs.get(name)?.length ?? 0) === 0);
 
 /** Runs a check. An input that was never given comes first, then one that makes no sense. Never throws on figures. */
-export function runCheck(check: Check, given: Given): Worked | NotRun {
+export function runCheck(check: Check, given: Given): Ran {
   const missing = missingInputs(check, given);
   if (missing.length > 0) {
     const names = missing.map(({ name, says }) => `${name} (${says})`).join(', ');
@@ -23,6 +25,7 @@ export function runCheck(check: Check, given: Given): Worked | NotRun {
   const why = firstNonsense(check, given);
   if (why !== undefined) return { verdict: 'refused', why };
   const worked = check.run(withOptions(check, given));
+  if (worked.verdict === 'missing') return { verdict: 'not-run', why: worked.why, missing: [] };
   return isWhole(worked) ? worked : { verdict: 'refused', why: 'these figures come to no number' };
 }
 
@@ -44,6 +47,6 @@ function withOptions(check: Check, given: Given): Given {
   return { ...given, options: new Map([...usual, ...given.options]) };
 }
 
-const isWhole = (worked: Worked): boolean =>
+const isWhole = (worked: Exclude<Worked, { readonly verdict: 'missing' }>): boolean =>
   worked.verdict === 'refused' ||
   worked.results.every(({ range }) => [range.low, range.mid, range.high].every(Number.isFinite));

@@ -14,6 +14,8 @@ const USUAL_MOST: Readonly<Record<string, number>> = {
   area: 2000,
   volume: 200,
   mass: 50_000,
+  // Lead is 11,340 kilograms to the cubic metre.
+  density: 12_000,
   voltage: 1000,
   current: 2000,
   charge: 5000,
@@ -40,18 +42,18 @@ export const mostOf = (input: CheckInput): number =>
 export function nonsense(input: CheckInput, range: Range, say: Say): string | undefined {
   const { low, mid, high } = range;
   if (![low, mid, high].every(Number.isFinite)) return 'that is no number';
-  const said = say(mid, input.kind);
+  const inWords = (base: number) => say(base, input.kind, input.unit);
+  const said = inWords(mid);
   if (input.kind === 'temperature' && low < COLDEST) return `${said} is colder than any place to work in`;
   if (!input.anySign) {
     if (mid === 0) return `${said} is nothing: give its size`;
-    if (mid < 0) return `${said} is less than nothing: ${say(-mid, input.kind)}?`;
+    if (mid < 0) return `${said} is less than nothing: ${inWords(-mid)}?`;
     if (low <= 0) return `${said} may be nothing at all: its tolerance is as large as itself`;
   }
   const most = mostOf(input);
   if (Math.abs(mid) <= most) return undefined;
-  const meant = offersFor(mid, most).map((offer) => say(offer, input.kind));
-  const than =
-    input.most === undefined ? 'anything in a build' : `the ${say(most, input.kind)} that makes sense`;
+  const meant = offersFor(mid, most).map(inWords);
+  const than = input.most === undefined ? 'anything in a build' : `the ${inWords(most)} that makes sense`;
   return `${said} is more than ${than}${meant.length > 0 ? `: ${orList(meant)}?` : ''}`;
 }
 

@@ -1,0 +1,62 @@
+import type Fraction from 'fraction.js';
+import { fractionText, nearest } from '../lengths.ts';
+import type { Check, Given, Result, Say, Worked } from './check.ts';
+import { exactSize } from './exact-size.ts';
+import { exactRange, one } from './ranges.ts';
+
+/** Metres in an inch, exact. */
+const INCH = 0.0254;
+/** Marks on a tape: sixteenths on most, thirty-seconds on good ones. */
+const MARKS = [16, 32] as const;
+
+/** A length as a tape in inches reads it, with how far the nearest mark is off. */
+export const LENGTH_IN_FRACTIONS: Check = {
+  name: 'length in fractions',
+  says: 'a length to the nearest sixteenth and thirty-second of an inch, and how far each is off',
+  formula: 'inches = length / 25.4 mm; nearest 1/16 is off by up to 0.794 mm, nearest 1/32 by up to 0.397 mm',
+  source: 'international yard and pound agreement, 1959: one inch is 25.4 mm exactly',
+  inputs: [{ name: 'length', kind: 'length', says: 'a length in any unit' }],
+  gives: 'nearest sixteenth',
+  run: inFractions,
+};
+
+function inFractions(given: Given): Worked {
+  const length = one(given, 'length');
+  const inches = exactSize(length.mid).div('0.0254');
+  const marks = MARKS.map((mark) => ({ mark, at: nearest(inches, mark) }));
+  return {
+    verdict: 'told',
+    why: marks.map(({ mark, at }) => sayMark(given.say, mark, at, inches)).join('; '),
+    results: marks.flatMap(({ mark, at }) => resultsOf(mark, at, inches)),
+    notes: [
+      'worked from the exact length; only the print is rounded',
+      ...(length.low === length.high ? [] : ['the length is a range: this is the figure as said']),
+    ],
+  };
+}
+
+/** `nearest 1/16: 48 1/16 in (4 ft 0 1/16 in), 0.79 mm over`. */
+function sayMark(say: Say, mark: number, at: Fraction, inches: Fraction): string {
+  const off = at.sub(inches).mul(INCH).valueOf();
+  const far = off === 0 ? 'exact' : `${say(Math.abs(off), 'length', 'mm')} ${off < 0 ? 'under' : 'over'}`;
+  const feet = at.compare(12) < 0 ? '' : ` (${feetAndInches(at)})`;
+  return `nearest 1/${mark}: ${fractionText(at)} in${feet}, ${far}`;
+}
+
+/** `4 ft 0 1/16 in` of inches that are not negative: the nought keeps a sixteenth of an inch from reading as one of a foot. */
+export function feetAndInches(inches: Fraction): string {
+  const feet = inches.div(12).floor();
+  const rest = fractionText(inches.sub(feet.mul(12)));
+  return `${feet.toString()} ft ${/^\d+\//.test(rest) ? `0 ${rest}` : rest} in`;
+}
+
+const WORDS = { 16: 'sixteenth', 32: 'thirty-second' } as const;
+
+function resultsOf(mark: (typeof MARKS)[number], at: Fraction, inches: Fraction): readonly Result[] {
+  const range = exactRange(at.mul(INCH).valueOf());
+  const off = exactRange(at.sub(inches).mul(INCH).valueOf());
+  return [
+    { name: `nearest ${WORDS[mark]}`, kind: 'length', range, unit: 'in' },
+    { name: `off at the ${WORDS[mark]}`, kind: 'length', range: off, unit: 'mm' },
+  ];
+}
