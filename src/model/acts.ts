@@ -1,4 +1,5 @@
 import type { ArrivalNote, DoneNote } from '../language/notes.ts';
+import type { Filed } from './formulas.ts';
 import { wordsOf } from './names.ts';
 import type { ActRow } from './rows.ts';
 import { stemOf } from './stems.ts';
@@ -19,8 +20,28 @@ const ACTS: readonly (readonly [ActRow['act'], RegExp])[] = [
   ],
 ];
 
-/** Keeps an act that figures may hang on: something ordered, made or closed in. */
-export function fileAct(work: Working, note: Kept<DoneNote> | Kept<ArrivalNote>): void {
+/** An act that points at sizes said just before it: "ordered the glass to those sizes", "cut the lining to suit". */
+const TO_SIZES =
+  /\b(?:to|at|off|from|for|on|in) (?:that|those|these|this|the same|them|exactly that|exactly those)(?: (?:size|sizes|figures?|dimensions?|measurements?|numbers?|height|width|length))?\b|\bto (?:suit|match|fit)\b|\baccordingly\b/i;
+
+/** Stems of what was measured in this sentence and the one before, for an act that points at it. */
+function pointedAt(work: Working, index: number, filed: readonly Filed[]): readonly string[] {
+  return filed
+    .filter(({ note }) => index - work.place(note.span).index <= 1)
+    .flatMap(({ claim, note }) =>
+      wordsOf(`${note.item} ${work.draft.item(claim.itemId)?.name ?? ''}`).map(stemOf),
+    );
+}
+
+/**
+ * Keeps an act that figures may hang on: something ordered, made or closed in. `filed` are the memo's figures said
+ * before it.
+ */
+export function fileAct(
+  work: Working,
+  note: Kept<DoneNote> | Kept<ArrivalNote>,
+  filed: readonly Filed[] = [],
+): void {
   const gist = note.kind === 'done' ? note.gist : note.item;
   const place = work.place(note.span);
   const said = `${note.quote} ${gist}`;
@@ -31,7 +52,9 @@ export function fileAct(work: Working, note: Kept<DoneNote> | Kept<ArrivalNote>)
         : 'ordered'
       : ACTS.find(([, verbs]) => verbs.test(said))?.[0];
   if (!act) return;
-  const words = [...new Set(wordsOf(`${said} ${place.clause}`).map(stemOf))].sort();
+  const own = wordsOf(`${said} ${place.clause}`).map(stemOf);
+  const pointed = TO_SIZES.test(`${said} ${place.clause}`) ? pointedAt(work, place.index, filed) : [];
+  const words = [...new Set([...own, ...pointed])].sort();
   work.draft.put({
     table: 'acts',
     row: { id: note.id, act, what: gist, words, itemIds: [], source: work.source(note) },

@@ -18,6 +18,10 @@ const NEEDED =
 const RESTATED =
   /\b(?:remember|for the record|same(?: as)?|still|as ever|as before|as i said|like i said|like .{1,20} says|that's the|no change|stays?|again|in case you|told you|for those|for whoever|whoever|somebody asked|someone asked|asked)\b/i;
 
+/** Plainly measured a second time, or owned up to, so that no likeness of digits makes it a slip. */
+const MEASURED_AGAIN =
+  /\b(?:re-?(?:measur|check|weigh|tap)\w+|(?:measur|check|weigh|tap|siz)\w* .{0,50}?\b(?:again|once more|a second time|twice|properly|over)\b|second (?:measurement|measure|look|reading|go with the tape)|(?:i|we)(?:'d| had|'ve| have)? (?:had|got|read|called|said|wrote|written|measured|marked) (?:it|that|this|them|those) (?:down )?wrong|(?:i was|was|were) wrong|my (?:mistake|bad|error|fault)|misread|mismeasured|misheard myself|(?:the )?(?:first|last) time (?:round|i measured|out)|what i was (?:doing|thinking|looking at|reading) (?:the )?(?:first|last|before)|(?:not sure|no idea|god knows|lord knows) (?:what|how|where) i .{0,30}(?:first|last|before|from))\b/i;
+
 export interface Cue {
   readonly change: ChangeCue | undefined;
   /** 0 to 6: how plainly it is said. */
@@ -30,14 +34,15 @@ export interface Cue {
 /** Reads the cues for one figure. The reader's own word comes first; a decision in the same sentence counts for it. */
 export function cueOf(note: Pick<FigureNote, 'change'>, place: Place, isInDecision: boolean): Cue {
   const isNeeded = NEEDED.test(place.clause);
-  const isRestated = RESTATED.test(place.clause);
+  const again = MEASURED_AGAIN.test(place.sentence) || MEASURED_AGAIN.test(`${place.before} `);
+  const isRestated = !again && RESTATED.test(place.clause);
   if (note.change) return { change: note.change, weight: 6, isNeeded, isRestated };
   const weigh = (words: RegExp) =>
     (words.test(place.clause) ? 3 : words.test(place.until) ? 2 : words.test(place.sentence) ? 1 : 0) +
     (words.test(place.before) ? 0.75 : 0) +
     (words.test(place.after) ? 0.25 : 0);
   const decided = weigh(DECIDED) + (isInDecision ? 2 : 0);
-  const remeasured = weigh(REMEASURED);
+  const remeasured = weigh(REMEASURED) + (again ? 3 : 0);
   if (decided === 0 && remeasured === 0) return { change: undefined, weight: 0, isNeeded, isRestated };
   return decided >= remeasured
     ? { change: 'decided', weight: decided, isNeeded, isRestated }

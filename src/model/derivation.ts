@@ -43,10 +43,19 @@ export interface Ingredient extends Quantity {
 /** A reason comes before its figure: "930, because the opening is 870" works out the 930 and not the 870. */
 const GIVEN_AS_REASON = /\b(?:because|'?cause|cos|since|given that|seeing that|seeing as)\b[^,;:]*$/i;
 
+/** What a figure allows for stands behind it: "cut to 860, because the top is 40 thick". */
+const REASON_BEHIND =
+  /^[^.;]{0,40}?\b(?:because|'?cause|cos|since|seeing as|given that|to allow for|allowing for|so as to leave|what with)\b/i;
+
+/** Whether a figure is followed by the reason that it was worked out from. */
+export function hasReasonBehind(place: Place): boolean {
+  return REASON_BEHIND.test(place.sentence.slice(place.until.length));
+}
+
 /** Whether a figure is said as worked out at all. */
 export function isWorkedOut(place: Place): boolean {
   if (GIVEN_AS_REASON.test(place.until)) return false;
-  return WORKED_OUT.test(place.sentence) || /^\s*so\b/i.test(place.after);
+  return WORKED_OUT.test(place.sentence) || hasReasonBehind(place) || /^\s*so\b/i.test(place.after);
 }
 
 interface Attempt {

@@ -4,6 +4,7 @@ import { LIMIT_MARK } from './counterpart.ts';
 import {
   derivationOf,
   formulaText,
+  hasReasonBehind,
   type Ingredient,
   ingredientOf,
   inputsOf,
@@ -62,15 +63,18 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
   const place = work.place(note.span);
   if (!isWorkedOut(place)) return undefined;
   const talk = `${place.sentence} ${note.item}`;
+  // "Cut to 860 because the top's forty thick": the sentence goes on with what it was worked out from.
+  const until = hasReasonBehind(place) ? note.span.start + 160 : note.span.start;
   const isAtHand = (row: StandingRow) =>
     !row.slot.includes(LIMIT_MARK) &&
     row.slot !== claim.slot &&
-    wasSaidBefore(work, row, note, filed) &&
+    wasSaidBefore(work, row, until, filed) &&
     circleOf(work.draft, claim.slot, [row.slot]) === undefined;
   const near = filed.flatMap(({ note: other, claim: part }): Ingredient[] => {
     const back = place.index - work.place(other.span).index;
     const row = work.draft.standing(part.slot);
-    if (part === claim || other.span.start > note.span.start || back > SENTENCES_BACK) return [];
+    if (part === claim || back > SENTENCES_BACK || back < 0) return [];
+    if (other.span.start > (back === 0 ? until : note.span.start)) return [];
     if (!row || !isAtHand(row)) return [];
     return [{ ...ingredientOf(row, part.said, talk, back), value: part.value, unit: part.unit }];
   });
@@ -87,16 +91,11 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
 }
 
 /** What a figure was worked out from was known before it: it stood in an earlier memo, or was said further up. */
-function wasSaidBefore(
-  work: Working,
-  row: StandingRow,
-  note: Kept<FigureNote>,
-  filed: readonly Filed[],
-): boolean {
+function wasSaidBefore(work: Working, row: StandingRow, until: number, filed: readonly Filed[]): boolean {
   const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
   if (claim?.memoId !== work.memo.id) return true;
   const said = filed.find((one) => one.claim.id === claim.id);
-  return said !== undefined && said.note.span.start < note.span.start;
+  return said !== undefined && said.note.span.start < until;
 }
 
 function dedupe(ingredients: readonly Ingredient[]): readonly Ingredient[] {

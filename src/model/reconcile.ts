@@ -50,7 +50,7 @@ export function reconcileMemo(
   const filed: Filed[] = [];
   for (const note of inOrder) {
     if (note.kind === 'figure') filed.push({ note, claim: fileFigure(work, note) });
-    else fileAct(work, note);
+    else fileAct(work, note, filed);
   }
   fileFormulas(work, filed);
   for (const note of notes.arrivals) fileArrival(work, note);

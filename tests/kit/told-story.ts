@@ -1,4 +1,5 @@
 /** A project that hears a story, one memo a day, and says in one line each what it found. */
+import { whatIsKnown } from '../../src/known.ts';
 import type { HouseUnits } from '../../src/language/notes.ts';
 import { readMemo } from '../../src/language/pipeline.ts';
 import type { NewEvent, ProjectEvent } from '../../src/model/events.ts';
@@ -34,7 +35,8 @@ export class ToldStory {
     const memoId = `m${this.#days}`;
     const recordedAt = `2026-02-${String(this.#days).padStart(2, '0')}T17:00:00+01:00`;
     const source = { name: `${memoId}.txt`, kind: 'text', sha256: memoId, bytes: text.length } as const;
-    const { notes } = readMemo(text, { units: this.#units, recordedAt });
+    const known = whatIsKnown(this.project.rows, text);
+    const { notes } = readMemo(text, { units: this.#units, recordedAt, ...known });
     this.hand(
       { kind: 'recording-kept', memoId, source, file: 'x', recordedAt, recordedAtFrom: 'given' },
       { kind: 'transcript-made', memoId, transcript: { text } },

@@ -282,7 +282,16 @@ export const SIZE_RULES: readonly SizeRule[] = [
   {
     name: 'left over',
     attribute: 'clearance',
-    after: /^(?:left|to spare|spare)(?: over)?(?: ,| and| at| on| each|$)/,
+    after:
+      /^(?:left|to spare|to play with|spare)(?: over)?(?: ,| and| at| on| each| above| below| behind| under| over|$)/,
+  },
+  {
+    name: 'has room',
+    attribute: 'clearance',
+    before:
+      /\b(?:got|have|has|had|there 's|there is|leaves?|leaving|gives?|giving)(?: it| them| me| us)?(?: only| just| barely| a good| about| maybe)*$/,
+    after: /^(?:clear |free |spare )?(?:behind|underneath|beneath|above|below|overhead|in front)\b/,
+    both: true,
   },
   { name: 'daylight', attribute: 'clearance', before: /\bdaylight(?: of| is| 's)?$/ },
   {

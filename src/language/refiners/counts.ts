@@ -42,6 +42,15 @@ function countsThings(room: Room, amount: Amount): string | undefined {
     return undefined;
   // "a 22 feeding cylinders": an article before the number makes it a size.
   if (/^an?$/.test(wordAt(room, amount.from - 1))) return undefined;
+  // "There's forty left above the door": room is left at a place, and nothing is counted.
+  if (
+    amount.value >= 10 &&
+    /^(?:left|spare)$/.test(word) &&
+    /^(?:above|below|behind|beneath|underneath|beside|between|either|each|both)$/.test(
+      wordAt(room, amount.to + 1),
+    )
+  )
+    return undefined;
   const next = ADJECTIVE.test(word) ? amount.to + 1 : amount.to;
   const second = ADJECTIVE.test(word) && ADJECTIVE.test(wordAt(room, next)) ? next + 1 : next;
   const noun = wordAt(room, second);

@@ -19,7 +19,7 @@ const TURNED_DOWN = new PhraseTable<string>([
   ),
   ...each(
     'a figure of speech',
-    "would ’ve been, would have been, would've been, could have been, could've been, might have been, should have been",
+    "would ’ve been, would have been, would've been, could have been, could've been, might have been",
   ),
 ]);
 

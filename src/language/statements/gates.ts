@@ -1,4 +1,5 @@
 /** Work that something else holds up: "I can't close the walls until the wiring's signed off". */
+import { workBase } from '../lexicon/work-verbs.ts';
 import { antecedentOf } from './antecedent.ts';
 import { type Draft, draft, firstWord, neighbour, type Scene } from './draft.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
@@ -20,6 +21,26 @@ const PRONOUN_FIRST = phrase('^<lead>* (?: it | that | this | they | those ) ');
 const LEANING = phrase(
   '^<lead>* (?: (?: i | we ) )? (?: can | could ) not <adverb>* <do>? (?: start | do | begin | touch | go | on | them | those | that | it | these | this )* $',
 );
+/** "Can't line it till ...": work on something that was named before. */
+const SAME_WORK = phrase(
+  '^<lead>* (?: i | we | you )? (?: can | could | will | must | should | dare | may ) not <adverb>* (?<verb> <any> ) (?: it | them | that | this | those ) (?: up | off | in | down | on | over | out | yet )* $',
+);
+const CLAUSES_BACK = 4;
+
+/** Whether a clause speaks once more of the work that a clause just before it names by the same verb. */
+function isSameWork(main: Said, scene: Scene): boolean {
+  const verb = find(SAME_WORK, main)?.part('verb')[0]?.lower;
+  if (!verb) return false;
+  const base = workBase(verb) ?? verb;
+  return scene.said
+    .slice(Math.max(0, main.index - CLAUSES_BACK), main.index)
+    .some(
+      (other) =>
+        other.sentence >= main.sentence - 1 &&
+        other.words.some(({ lower }) => lower === verb || workBase(lower) === base),
+    );
+}
+
 const VIEWERS = /(?: you| viewers| i\/\w* (?:do|does)\/\w* not\/\w* (?:know|think))\//;
 const SEEING =
   / (?:see|know|tell|believe|wait|sleep|rest|stop|remember|understand|hear|kick|cure|dry|set|weigh|say|bothered|realise|realize|notice)\//;
@@ -38,6 +59,11 @@ const CONDITION = phrase(
 );
 const GOES_IN = phrase(
   '(?: goes | go | gets | get | going | comes | come | touches | is | are | can | i | we )',
+);
+
+/** "But I need the fuse block first", "only the inspector has to come first": told of the work just before. */
+const FIRST_NEEDED = phrase(
+  "^<lead>* (?: (?: i | we ) (?: 'll | will | still | do )* (?: need | want | have got to have | must have ) (?<thing> <any>{1,6}? ) first $ | (?<other> <any>{1,6}? ) (?: has to | have to | must | needs to | need to | got to | wants to ) (?: be | come | go | get )? <any>{0,2}? first $ )",
 );
 
 /** Phrases inside a clause that gate it: "ahead of the inspection", "no order without a measurement". */
@@ -138,7 +164,7 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
         leans: true,
       };
   }
-  if (matches(LEANING, main) && !work) {
+  if ((matches(LEANING, main) && !work) || isSameWork(main, scene)) {
     return {
       ...span('task', main, gate),
       rule: '<work>, but not until <gate>',
@@ -244,10 +270,29 @@ function gated(said: Said, found: Found, scene: Scene, rule: string): Gated {
   };
 }
 
+/** What must come first, told after the work that waits for it. */
+function readFirst(said: Said, scene: Scene): Gated | undefined {
+  if (scene.unreal.has(said.index) || said.asks || !/\b(?:but|only|though|except)\b/.test(said.opener))
+    return undefined;
+  const found = find(FIRST_NEEDED, said);
+  if (!found) return undefined;
+  const thing = found.part('thing');
+  const gate = thing.length > 0 ? thing : found.part('other');
+  const waits =
+    thing.length > 0 ? wordsText(scene, gate) : wordsText(scene, said.words.slice(firstWord(said)));
+  return {
+    ...draft('task', said, {}, firstWord(said)),
+    rule: '<work>, but <gate> first',
+    waitsFor: [waits],
+    aside: [said.index],
+    leans: true,
+  };
+}
+
 /** All work in the memo that something holds up. */
 export function readGates(scene: Scene): readonly Draft[] {
   return scene.said.flatMap((said) => {
-    const read = readGate(said, scene) ?? readInside(said, scene);
+    const read = readGate(said, scene) ?? readInside(said, scene) ?? readFirst(said, scene);
     return read ? [read] : [];
   });
 }

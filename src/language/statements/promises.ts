@@ -2,6 +2,7 @@ import { draft, firstWord, neighbour, type StatementRule } from './draft.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
 import { KEPT, forViewers as promise } from './promise-rule.ts';
 import { SHOWN_RULES } from './promises-shown.ts';
+import { PROMISES_TOLD } from './promises-told.ts';
 import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
@@ -35,6 +36,7 @@ const ASIDE =
   / (?:tell|give|show)\/\w* (?:you|ye)\/\w* (?:what|this|straight|now|honestly|for)\/| (?:thank|bet|promise|if|as|when|can|could|may|might|believe|hear)\/\w* (?:you|ye)\/| (?:you|ye)\/\w* (?:can|could|know|see|'ve|have|may|might|think|said|asked|want|need|guessed|told)\/| (?:spare|remind|miss|lie|lying|telling|warn)\/\w* (?:you|ye)?\/?| (?:wife|inspector|plumber|sparky|surveyor|brother|neighbour|yard|son|daughter)\//;
 
 export const PROMISE_RULES: readonly StatementRule[] = [
+  ...PROMISES_TOLD,
   {
     name: 'a vow',
     read: (said, scene) => {

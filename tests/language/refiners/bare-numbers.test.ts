@@ -10,6 +10,11 @@ test.each([
   ['the felt is lapped a hundred and fifteen, like I said', '115 mm'],
   ["I'm cutting it back six hundred and fitting new oak", '600 mm'],
   ['the beam sits a hundred and eighty into the wall', '180 mm'],
+  ["I've only got 250 behind it", '250 mm'],
+  ["there's barely forty left above the door", '40 mm'],
+  ['we have 90 to play with', '90 mm'],
+  ['that leaves me thirty underneath', '30 mm'],
+  ['the rails should have been four hundred and twelve', '412 mm'],
 ])('"%s": a number said by itself is a size: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
@@ -21,6 +26,9 @@ test.each([
   ['page 212, if you want it'],
   ["Call it nine hundred, I've not had a tape on it"],
   ["there's fourteen of them"],
+  ["I've got two lifejackets left in the locker"],
+  ["there's forty left in the box of screws"],
+  ["I've got two hundred of them behind me"],
 ])('"%s" states no size', (said) => {
   expect(figuresSaid(said)).toBe('none');
 });

@@ -18,7 +18,7 @@ export interface Evidence {
 const STATES_VALUE = new PhraseTable<Grade>([
   ...each<Grade>(
     'sure',
-    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, drops, dropped, falls, fell, rises, rose, sags, sagged, bows, bowed, dips, dipped, leans, overhangs, projects, protrudes, sticks out, sticks in, sticks up, hangs over, hangs down, proud by, out by, short by, over by, under by, down by, up by, bigger by, smaller by, taken off, took off, take off, takes off, gives me, giving me, gives us, that gives, leaves us, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
+    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, should have been, should 've been, shoulda been, ought to have been, needed to be, wanted to be, meant to be, was meant to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, drops, dropped, falls, fell, rises, rose, sags, sagged, bows, bowed, dips, dipped, leans, overhangs, projects, protrudes, sticks out, sticks in, sticks up, hangs over, hangs down, proud by, out by, short by, over by, under by, down by, up by, bigger by, smaller by, taken off, took off, take off, takes off, gives me, giving me, gives us, that gives, leaves us, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
   ),
   ...each<Grade>(
     'likely',
@@ -129,8 +129,48 @@ export function evidenceAfter(room: Room, amount: Amount): Evidence | undefined 
   const flatOut = wordAt(room, at) === 'flat' && wordAt(room, at + 1) === 'out';
   if (!flatOut && DATUM_AFTER.startingAt(room.tokens, at))
     return { grade: 'sure', why: 'a place it is measured from' };
+  if (roomLeft(room, amount)) return { grade: 'sure', why: 'room at a place', attribute: 'clearance' };
   if (ofStuff(room, amount)) return { grade: 'sure', why: `of ${wordAt(room, amount.to + 1)}` };
   return undefined;
+}
+
+const PLACE_AFTER =
+  /^(?:behind|beneath|underneath|above|below|beside|between|beyond|before|round|around|overhead|either|each|both|on|at|in|over|under)$/;
+const PLACE_ENDS =
+  /^(?:it|them|that|this|those|these|him|her|the|a|an|my|our|each|either|both|side|end|top|front|back|there|here|)$/;
+
+/** Room that there is at a place: "I've only got 250 behind it", "there's 40 left above the door", "70 to spare". */
+function roomLeft(room: Room, amount: Amount): boolean {
+  // "Three behind me" and "two left": people and tins.
+  if (amount.value < 10 || !isHad(room, amount)) return false;
+  let at = amount.to;
+  const spare = /^(?:left|spare|free|clear|over)$/.test(wordAt(room, at));
+  if (wordAt(room, at) === 'to' && /^(?:spare|play)$/.test(wordAt(room, at + 1))) return true;
+  if (/^(?:left|spare|free|clear)$/.test(wordAt(room, at))) at++;
+  const place = wordAt(room, at);
+  if (/^(?:behind|beneath|underneath|overhead|above|below)$/.test(place) && ends(room, at + 1)) return true;
+  if (!PLACE_AFTER.test(place) || !PLACE_ENDS.test(wordAt(room, at + 1))) return false;
+  return spare || !/^(?:on|at|in|over|under|before|round|around)$/.test(place);
+}
+
+/** Whether it is something had: "I've got", "there's only", "leaves us". */
+function isHad(room: Room, amount: Amount): boolean {
+  for (let back = 1; back <= 5; back++) {
+    const word = wordAt(room, amount.from - back);
+    if (
+      /^(?:got|have|has|had|having|'ve|'s|is|leaves|leave|leaving|left|gives|give|giving|find|found)$/.test(
+        word,
+      )
+    )
+      return true;
+    if (
+      !/^(?:only|just|about|maybe|barely|bare|a|good|around|roughly|still|me|us|you|exactly|now|like)$/.test(
+        word,
+      )
+    )
+      return false;
+  }
+  return false;
 }
 
 /** "We buried the duct 450 down". */
