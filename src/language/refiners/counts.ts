@@ -30,7 +30,9 @@ function goesOnCounting(room: Room, amount: Amount, before: Amount | undefined):
     return true;
   if (before?.role !== 'count' || !/^(?:|[.,;!?]|so)$/.test(wordAt(room, amount.to))) return false;
   if (room.tokens[before.from]?.sentence !== room.tokens[amount.from]?.sentence) return false;
-  const wants = /^(?:want|wants|need|needs|wanted|needed)$/.test(wordAt(room, amount.from - 1));
+  const wants =
+    /^(?:want|wants|need|needs|wanted|needed)$/.test(wordAt(room, amount.from - 1)) ||
+    (wordAt(room, amount.from - 1) === 'been' && wordAt(room, amount.from - 2) === 'have');
   return wants && amount.value / before.value < 3 && before.value / amount.value < 3;
 }
 
