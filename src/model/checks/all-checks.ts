@@ -1,15 +1,25 @@
 /** Every check there is, by name. */
+
+import { BATTERY } from './battery.ts';
 import type { Check } from './check.ts';
 import { CLEARANCE } from './clearance.ts';
+import { CONDUIT_FILL } from './conduit-fill.ts';
+import { CURE_TIME } from './cure-time.ts';
+import { DEW_POINT } from './dew-point-check.ts';
 import { FRACTIONS_TO_MILLIMETRES } from './fractions-to-millimetres.ts';
 import { LENGTH_IN_FRACTIONS } from './length-in-fractions.ts';
+import { LOAD_SUM } from './load-sum.ts';
 import { PIECES_FROM_STOCK } from './pieces-from-stock.ts';
+import { POT_LIFE } from './pot-life.ts';
 import { PRISMOIDAL_TANK } from './prismoidal-tank.ts';
+import { PRODUCT_TEMPERATURE } from './product-temperature.ts';
+import { RECOAT_WINDOW } from './recoat-window.ts';
 import { RUNNING_MASS } from './running-mass.ts';
 import { SHEET_MASS } from './sheet-mass.ts';
 import { SHEETS_FOR_PIECES } from './sheets-for-pieces.ts';
 import { TANK_CONTENTS_MASS } from './tank-contents-mass.ts';
 import { TANK_VOLUME } from './tank-volume.ts';
+import { VOLTAGE_DROP } from './voltage-drop.ts';
 
 export const CHECKS: readonly Check[] = [
   CLEARANCE,
@@ -22,6 +32,15 @@ export const CHECKS: readonly Check[] = [
   FRACTIONS_TO_MILLIMETRES,
   PIECES_FROM_STOCK,
   SHEETS_FOR_PIECES,
+  CURE_TIME,
+  RECOAT_WINDOW,
+  POT_LIFE,
+  PRODUCT_TEMPERATURE,
+  DEW_POINT,
+  VOLTAGE_DROP,
+  BATTERY,
+  LOAD_SUM,
+  CONDUIT_FILL,
 ];
 
 /** A check by its name, in any case; undefined when there is none. */

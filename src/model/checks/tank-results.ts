@@ -40,4 +40,5 @@ export const USABLE_SHARE = {
   says: 'share of it that can be drawn',
   optional: true,
   most: 1,
+  unit: '%',
 } as const;

@@ -27,7 +27,7 @@ export interface DewPoint extends Quantity {
  * Least distance in degrees Celsius. Source: dew point charts published for coatings say 5 F (3 C), as
  * https://ranachem.com/en/dew-point/ does; the product's data sheet decides.
  */
-const LEAST_ABOVE_C = 3;
+export const LEAST_ABOVE_C = 3;
 
 /** The dew point where air and humidity were told in numbers; nothing is worked out from what was not said. */
 export function dewPointFrom(facts: readonly BatchFactRow[]): DewPoint | undefined {
