@@ -1,5 +1,8 @@
 /** What the shells may ask of a project. `project.ts` implements it over the store, the reader and the speech. */
 import type { Quantity } from './language/notes.ts';
+import type { AskedCheck } from './model/checks/check-rows.ts';
+import type { CheckView } from './model/checks/check-views.ts';
+import type { WorkedCheck } from './model/checks/work-check.ts';
 import type { ProjectEvent } from './model/events.ts';
 import type { BatchView, BehindWork, HiddenView, OrderView, PairView } from './model/kept/kept-views.ts';
 import type {
@@ -59,6 +62,8 @@ export type HandChange = WithoutPlace<
         | 'task-closed'
         | 'task-reopened'
         | 'record-kept'
+        | 'check-added'
+        | 'check-removed'
         | 'task-due-set'
         | 'task-waits-set'
         | 'task-placed'
@@ -103,6 +108,10 @@ export interface ProjectApi {
   hands(): readonly PairView[];
   /** Orders with what came of them. */
   orders(): readonly OrderView[];
+  /** Checks that run by themselves, each with what it comes to now. */
+  checks(): readonly CheckView[];
+  /** Works a check out on the project's figures. Changes nothing. */
+  workOut(asked: AskedCheck): WorkedCheck;
   /** Dates with talk, ascending. */
   days(): readonly string[];
   day(date: string): DayView | undefined;

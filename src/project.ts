@@ -5,6 +5,8 @@ import { basename, dirname, join, resolve } from 'node:path';
 import { now } from './instant.ts';
 import type { HouseUnits } from './language/notes.ts';
 import { answerOf, tellingWords } from './model/answer.ts';
+import type { AskedCheck } from './model/checks/check-rows.ts';
+import { checkViews, workOutCheck } from './model/checks/check-views.ts';
 import { daysWithTalk, dayView, nextView, spanView } from './model/day-views.ts';
 import { exportDocument } from './model/export.ts';
 import { batchViews, hiddenViews, orderViews, pairViews } from './model/kept/kept-views.ts';
@@ -207,6 +209,12 @@ class Project implements ProjectApi {
   }
   orders() {
     return orderViews(this.#store.rows);
+  }
+  checks() {
+    return checkViews(this.#store.rows);
+  }
+  workOut(asked: AskedCheck) {
+    return workOutCheck(this.#store.rows, asked, this.info);
   }
   days() {
     return daysWithTalk(this.#store.rows);

@@ -55,6 +55,10 @@ function wordsFor(event: ProjectEvent): string {
       return `the tolerance on ${event.dimension}`;
     case 'record-kept':
       return recordWords(event.record);
+    case 'check-added':
+      return `the check "${event.check}"`;
+    case 'check-removed':
+      return `taking check ${event.checkId} away`;
     default:
       return event.kind;
   }

@@ -274,8 +274,30 @@ export interface DeliveryNote extends NoteBase {
   readonly instead?: { readonly came: string; readonly ordered: string };
 }
 
+/**
+ * One input of a check, in the words of the formula language: a number with its unit ("2440 mm"), a thing with what is
+ * measured of it ("side hatch width", also before anyone has said how wide it is), or a sum of such. An input that
+ * takes many figures stands once for each.
+ */
+export interface SpokenInput {
+  /** As the check names it (src/model/checks/all-checks.ts): "panel length". */
+  readonly input: string;
+  readonly expression: string;
+}
+
+/** A sum that has to hold from now on: "the aft panel has to go through the side hatch". */
+export interface CheckNote extends NoteBase {
+  readonly kind: 'check';
+  /** Name of the check, as in all-checks.ts. */
+  readonly check: string;
+  /** What was said of them; an input that was not said is left out, and the check asks for it. */
+  readonly inputs: readonly SpokenInput[];
+  /** Conventions that were said, by the name of the option: "there and back". */
+  readonly options?: Readonly<Record<string, string>>;
+}
+
 /** What is kept on record beside figures and statements. */
-export type RecordNote = BatchNote | HiddenNote | HandNote | DeliveryNote;
+export type RecordNote = BatchNote | HiddenNote | HandNote | DeliveryNote | CheckNote;
 
 export type Note =
   | RecordNote
@@ -298,7 +320,7 @@ export interface MemoNotes {
   readonly problems: readonly ProblemNote[];
   readonly promises: readonly PromiseNote[];
   readonly corrections: readonly CorrectionNote[];
-  /** Batches, what is behind panels, hands and deliveries. */
+  /** Batches, what is behind panels, hands, deliveries, and sums that have to hold. */
   readonly records: readonly RecordNote[];
 }
 

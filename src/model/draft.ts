@@ -1,5 +1,6 @@
 import type { Dimension } from '../language/notes.ts';
 import { namesAtLeast } from './acts.ts';
+import { type CheckRow, checkKeys } from './checks/check-rows.ts';
 import { isLike, itemStems } from './items.ts';
 import type { RecordKind, RecordOf } from './kept/record-rows.ts';
 import type {
@@ -130,6 +131,15 @@ export class Draft implements ModelReader {
       this.#base.records(kind),
       (row) => row.kind === kind,
     ) as readonly RecordOf<K>[];
+  }
+
+  check(id: string): CheckRow | undefined {
+    return this.#one('checks', id) ?? this.#base.check(id);
+  }
+  checksWatching(keys: readonly string[]): readonly CheckRow[] {
+    return this.#many('checks', this.#base.checksWatching(keys), (row) =>
+      checkKeys(row).some((key) => keys.includes(key)),
+    );
   }
 
   #one<T extends TableName>(table: T, key: string): ModelRows[T] | undefined {

@@ -2,7 +2,7 @@
  * The project's log: what happened, in order, never changed or deleted. Everything else is rebuilt from it.
  * Undo is an event too: it takes an earlier one out of the replay and both stay in the log.
  */
-import type { Attribute, HouseUnits, MemoNotes, Quantity } from '../language/notes.ts';
+import type { Attribute, HouseUnits, MemoNotes, Quantity, SpokenInput } from '../language/notes.ts';
 import type { RecordByHand } from './kept/record-rows.ts';
 import type { MemoSource, MemoSummary, Utterance } from './views.ts';
 
@@ -202,6 +202,21 @@ export interface RecordKept extends EventBase {
   readonly record: RecordByHand;
 }
 
+/** A sum that a person wants to hold from now on. Inputs are expressions, as in `CheckNote`. */
+export interface CheckAdded extends EventBase {
+  readonly kind: 'check-added';
+  readonly check: string;
+  readonly inputs: readonly SpokenInput[];
+  readonly options?: Readonly<Record<string, string>>;
+  /** Why it matters, in the person's words. */
+  readonly note?: string;
+}
+
+export interface CheckRemoved extends EventBase {
+  readonly kind: 'check-removed';
+  readonly checkId: string;
+}
+
 export interface Undone extends EventBase {
   readonly kind: 'undone';
   /** The event that no longer counts. */
@@ -232,6 +247,8 @@ export type ProjectEvent =
   | FindingSettled
   | ToleranceSet
   | RecordKept
+  | CheckAdded
+  | CheckRemoved
   | Undone;
 
 type WithoutSeq<E> = E extends ProjectEvent ? Omit<E, 'seq'> : never;

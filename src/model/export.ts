@@ -1,5 +1,6 @@
 /** The whole project as one JSON document. The shape is described in docs/export.md. */
 import type { MemoNotes, RecordNote } from '../language/notes.ts';
+import { checkViews } from './checks/check-views.ts';
 import { keepNotes } from './keep-notes.ts';
 import { batchViews, hiddenViews, orderViews, pairViews } from './kept/kept-views.ts';
 import {
@@ -143,6 +144,7 @@ export function exportDocument(rows: ProjectRows): unknown {
     behind: hiddenViews(rows),
     hands: pairViews(rows),
     orders: orderViews(rows),
+    checks: checkViews(rows),
     open: taskViews(rows, lastHeard(rows))
       .filter((task) => task.status !== 'done')
       .map((task) => task.id),

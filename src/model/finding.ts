@@ -20,6 +20,10 @@ export interface Clash {
   readonly why: string;
   /** Of tasks that wait for each other: see `FindingView`. */
   readonly path?: readonly string[];
+  /** Of a check: see `FindingView`. */
+  readonly checkId?: string;
+  /** The things that it is about, where they are several: what was done to any of them hangs on it. */
+  readonly things?: readonly string[];
 }
 
 const NEXT: Readonly<Record<FindingKind, string>> = {
@@ -34,6 +38,7 @@ const NEXT: Readonly<Record<FindingKind, string>> = {
   received: 'claim it from the supplier, or make what hangs on it to what came',
   hand: 'say whether the other side is to be changed as well',
   'task-cycle': 'say which of them can be done first, or take away what one waits for',
+  check: 'change one of its figures, or say that it may stay',
 };
 
 /** How dear each kind is to get wrong, before what hangs on it is counted. */
@@ -47,6 +52,7 @@ const COST: Readonly<Record<FindingKind, number>> = {
   received: 5,
   hand: 4,
   'task-cycle': 3,
+  check: 5,
   remeasured: 2,
   decided: 1,
 };
@@ -71,11 +77,11 @@ export function findingOf(
   number: number,
   region?: string,
 ): FindingRow {
-  const { itemId: _itemId, ...shown } = clash;
+  const { itemId: _itemId, things: _things, ...shown } = clash;
   // What is wrong with a formula or an order changes no figure: nothing differs, and nothing hangs on it.
   const isOfFormula = FORMULA_KINDS.has(clash.kind) || clash.kind === 'task-cycle';
   const consequences = isOfFormula ? [] : consequencesOf(draft, clash, region);
-  const apart = isOfFormula ? undefined : difference(clash.now, clash.was);
+  const apart = isOfFormula || clash.kind === 'check' ? undefined : difference(clash.now, clash.was);
   const hangs = consequences.some((one) => one.act !== 'derived');
   // Said on purpose or measured anew: the new figure holds already, and only what hangs on the old one is left.
   const isSettled = (clash.kind === 'decided' || clash.kind === 'remeasured') && !hangs;
@@ -96,7 +102,7 @@ export function findingOf(
 
 /** What was ordered, made or closed in on the strength of the old figure, orders first; then what is worked out from it. */
 function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly Consequence[] {
-  const acts = actsOn(draft, clash.item)
+  const acts = actsOnAny(draft, clash.things ?? [clash.item])
     .map((act): Consequence => ({ act: act.act, what: act.what, source: act.source }))
     .sort((a, b) => ACT_COST[b.act] - ACT_COST[a.act]);
   const derived = draft.formulasReading(clash.slot).map((formula): Consequence => {
@@ -110,6 +116,12 @@ function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly C
     };
   });
   return [...acts, ...derived];
+}
+
+/** Acts that were done to any of these things, each once. */
+function actsOnAny(draft: Draft, names: readonly string[]): readonly ActRow[] {
+  const acts = names.flatMap((name) => actsOn(draft, name));
+  return [...new Map(acts.map((act) => [act.id, act])).values()];
 }
 
 /** Acts that were done to this thing: they name it with at least half of what tells it apart. */

@@ -1,5 +1,6 @@
 import type { Dimension } from '../language/notes.ts';
 import { namesAtLeast } from './acts.ts';
+import { type CheckRow, checkKeys } from './checks/check-rows.ts';
 import { ItemIndex } from './item-index.ts';
 import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
 import { isQuestion } from './questions.ts';
@@ -56,6 +57,7 @@ export class MemoryRows implements ProjectRows {
     slot !== undefined && status === 'open' ? [slot] : [],
   );
   readonly #records = new RowIndex<RecordRow>(({ kind }) => [kind]);
+  readonly #checks = new RowIndex<CheckRow>(checkKeys);
   readonly #indexes = {
     claims: [this.#claims],
     standing: [this.#standing, this.#standingIn],
@@ -68,6 +70,7 @@ export class MemoryRows implements ProjectRows {
     acts: [this.#acts],
     findings: [this.#findings],
     records: [this.#records],
+    checks: [this.#checks],
   } as unknown as Readonly<Partial<Record<TableName, readonly RowIndex<AnyRow>[]>>>;
   #seq = 0;
   readonly #asked = new Map<string, number>();
@@ -165,6 +168,13 @@ export class MemoryRows implements ProjectRows {
   }
   records<K extends RecordKind>(kind: K): readonly RecordOf<K>[] {
     return this.#records.find(kind) as readonly RecordOf<K>[];
+  }
+
+  check(id: string): CheckRow | undefined {
+    return this.get('checks', id);
+  }
+  checksWatching(keys: readonly string[]): readonly CheckRow[] {
+    return this.#checks.findAny(keys);
   }
 
   /** Puts one row; a row with the same key gives way to it and keeps its place in the order. */

@@ -1,5 +1,6 @@
 import type { HouseUnits, Quantity } from '../language/notes.ts';
 import { fileAct } from './acts.ts';
+import { rerunChecks } from './checks/file-checks.ts';
 import { Draft } from './draft.ts';
 import { fileFigure } from './figures.ts';
 import { type Filed, fileFormulas } from './formulas.ts';
@@ -57,6 +58,7 @@ export function reconcileMemo(
   for (const note of notes.promises) openPromise(work, note);
   keepPromises(work);
   fileRecords(work, notes.records);
+  rerunChecks(work);
   return work.draft.changes();
 }
 

@@ -39,6 +39,8 @@ const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
   'finding-settled',
   'tolerance-set',
   'record-kept',
+  'check-added',
+  'check-removed',
   'undone',
 ]);
 

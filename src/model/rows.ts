@@ -12,6 +12,7 @@ import type {
   SizeKind,
   UnitName,
 } from '../language/notes.ts';
+import type { CheckRow } from './checks/check-rows.ts';
 import type { NoteReview } from './keep-notes.ts';
 import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
 import type {
@@ -279,6 +280,7 @@ export interface ModelRows {
   readonly closings: ClosingRow;
   readonly findings: FindingRow;
   readonly records: RecordRow;
+  readonly checks: CheckRow;
 }
 export type TableName = keyof ModelRows;
 
@@ -324,6 +326,9 @@ export interface ModelReader {
   findingsOn(slot: Slot): readonly FindingRow[];
   /** Everything of one kind that is kept on record: batches, what is behind panels, pairs, deliveries. */
   records<K extends RecordKind>(kind: K): readonly RecordOf<K>[];
+  check(id: string): CheckRow | undefined;
+  /** Active checks that have at least one of these keys: see `checkKeys`. */
+  checksWatching(keys: readonly string[]): readonly CheckRow[];
 }
 
 /** Columns that rows can be asked for by, without reading the whole table. */

@@ -1,4 +1,5 @@
 import type { FigureNote, Quantity } from '../language/notes.ts';
+import { addCheck, removeCheck, rerunChecks } from './checks/file-checks.ts';
 import { Draft } from './draft.ts';
 import type { FindingSettled, ProjectEvent } from './events.ts';
 import { setFigure } from './hand-figures.ts';
@@ -40,6 +41,12 @@ export function changesOfHand(
     case 'record-kept':
       fileByHand(work, event.record);
       break;
+    case 'check-added':
+      addCheck(work, event);
+      break;
+    case 'check-removed':
+      removeCheck(work, event);
+      break;
     case 'task-added':
     case 'task-closed':
     case 'task-reopened':
@@ -53,6 +60,7 @@ export function changesOfHand(
       setProblem(work, rows, event);
       break;
   }
+  rerunChecks(work);
   return work.draft.changes();
 }
 

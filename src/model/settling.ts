@@ -41,6 +41,8 @@ export function settle(work: Working, finding: FindingRow, event: FindingSettled
     settleHand(work, finding, event);
     return;
   }
+  // A check holds or not by its figures; a person may only let it be.
+  if (finding.kind === 'check') return;
   // What came is what came: the figures say what holds of it.
   if (finding.kind === 'received') return;
   const sides = sidesOf(work, finding);

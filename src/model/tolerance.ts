@@ -17,7 +17,7 @@ interface Toleranced extends Quantity {
 const LEAST_MM = 1;
 const LEAST_SHARE = 0.005;
 /** "About" lets a twentieth pass. Common practice, no source. */
-const ABOUT_SHARE = 0.05;
+export const ABOUT_SHARE = 0.05;
 
 /**
  * The difference that is let pass between two claims, in the newer one's unit: as said with either, else as the

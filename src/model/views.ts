@@ -90,6 +90,7 @@ export const FINDING_KINDS = [
   'received',
   'hand',
   'task-cycle',
+  'check',
 ] as const;
 export type FindingKind = (typeof FINDING_KINDS)[number];
 
@@ -147,6 +148,8 @@ export interface FindingView {
   };
   /** Higher is dearer to get wrong: orders first, irreversible before reversible. */
   readonly cost: number;
+  /** Of a broken check: its id. Nothing stands on either side then. */
+  readonly checkId?: string;
   /** Ids of tasks that wait for each other: each waits for the next, the last for the first. */
   readonly path?: readonly string[];
 }

@@ -26,7 +26,8 @@ export function workOut(reader: ModelReader, formula: FormulaRow, region?: strin
   );
 }
 
-function spanIn(tolerance: Quantity, unit: string): number {
+/** The size of a tolerance in another unit of the same kind; nought where the kinds differ. */
+export function spanIn(tolerance: Quantity, unit: string): number {
   const [from, to] = [unitKind(tolerance.unit), unitKind(unit)];
   return from && to && from.kind === to.kind ? tolerance.value * from.factor.div(to.factor).valueOf() : 0;
 }

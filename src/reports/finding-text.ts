@@ -16,6 +16,7 @@ const HEADLINES: Readonly<Record<FindingKind, string>> = {
   received: 'what came is not what was ordered',
   hand: 'its other hand has another size',
   'task-cycle': 'tasks wait for each other',
+  check: 'breaks',
 };
 
 /** What a finding says of its item, in a few words: "a slip is likely". */

@@ -33,6 +33,7 @@ const RECORDS: readonly (readonly [RecordNote['kind'], string, string?])[] = [
   ['hidden', 'thing behind a panel', 'things behind panels'],
   ['hand', 'pair of hands', 'pairs of hands'],
   ['delivery', 'delivery', 'deliveries'],
+  ['check', 'check'],
 ];
 
 /** "5 figures, 1 decision"; "nothing to note" when there is none. */
@@ -116,6 +117,8 @@ export function recordWords(note: RecordNote): string {
       return `${note.part}: ${note.sides ? note.sides.join(' and ') : 'one for each hand'}`;
     case 'delivery':
       return `${note.item || 'goods'} ${note.act}: ${deliveryWords(note)}`;
+    case 'check':
+      return [note.check, ...note.inputs.map(({ input, expression }) => `${input} ${expression}`)].join('; ');
   }
 }
 

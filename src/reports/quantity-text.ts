@@ -1,63 +1,9 @@
 /** Quantities in print: the value as it stands, rounded only here, and the other system beside it where asked. */
 import type { Bound, HouseUnits, Quantity, UnitName } from '../language/notes.ts';
+import { joined, numberText, quantityText, unitSign } from '../model/quantity-words.ts';
 import { convert } from '../model/units.ts';
 
-const SIGNS: Readonly<Record<string, string>> = {
-  deg: '°',
-  degC: '°C',
-  degF: '°F',
-  m3: 'm³',
-  mm2: 'mm²',
-  cm2: 'cm²',
-  m2: 'm²',
-  ft2: 'ft²',
-  'N.m': 'N·m',
-  'ft.lbf': 'ft·lbf',
-  floz: 'fl oz',
-  '1': '',
-};
-
-/** How a unit is printed. */
-export function unitSign(unit: UnitName): string {
-  return SIGNS[unit] ?? unit;
-}
-
-/** Common fraction of an inch, sixty-fourths at finest: 48.5 gives "48 1/2"; nothing when it is none. */
-function inchFraction(value: number, parts = 64): string | undefined {
-  const sign = value < 0 ? '-' : '';
-  const size = Math.abs(value);
-  let top = Math.round(size * parts);
-  if (Math.abs(top / parts - size) > 1e-9) return undefined;
-  const whole = Math.floor(top / parts);
-  top -= whole * parts;
-  if (top === 0) return `${sign}${whole}`;
-  let bottom = parts;
-  while (top % 2 === 0) {
-    top /= 2;
-    bottom /= 2;
-  }
-  return `${sign}${whole > 0 ? `${whole} ` : ''}${top}/${bottom}`;
-}
-
-/** A bare number as printed beside its unit. */
-export function numberText(value: number, unit: UnitName): string {
-  if (unit === 'in' || unit === 'ft') {
-    const fraction = inchFraction(value);
-    if (fraction !== undefined) return fraction;
-  }
-  if (/^[A-Z]{3}$/.test(unit)) return Number.isInteger(value) ? String(value) : value.toFixed(2);
-  return String(Number(value.toPrecision(8)));
-}
-
-const joined = (number: string, unit: UnitName) => {
-  const sign = unitSign(unit);
-  return sign === '' || sign === '°' ? `${number}${sign}` : `${number} ${sign}`;
-};
-
-/** "905 mm", "48 1/2 in", "20 °C", "137.50 USD", "12". */
-export function quantityText({ value, unit }: Quantity): string {
-  return joined(numberText(value, unit), unit);
-}
+export { numberText, quantityText, unitSign };
 
 /** A difference or a tolerance: without a sign, to four figures, because the rest is below any tape. */
 export function amountText({ value, unit }: Quantity): string {

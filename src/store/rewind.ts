@@ -9,6 +9,7 @@ const WORDS_OF: Readonly<Partial<Record<TableName, string>>> = {
   items: 'item_words',
   acts: 'act_words',
   formulas: 'formula_inputs',
+  checks: 'check_keys',
 };
 
 interface Image {

@@ -1,5 +1,6 @@
 import type { Database, Statement } from 'better-sqlite3';
 import type { Dimension } from '../language/notes.ts';
+import { type CheckRow, checkKeys } from '../model/checks/check-rows.ts';
 import { type Holder, ItemIndex } from '../model/item-index.ts';
 import { itemStems, leastShared } from '../model/items.ts';
 import type { RecordKind, RecordOf } from '../model/kept/record-rows.ts';
@@ -190,6 +191,13 @@ export class SqliteRows implements ProjectRows {
     return this.#rows('SELECT body FROM records WHERE kind = ? ORDER BY ord', kind);
   }
 
+  check(id: string): CheckRow | undefined {
+    return this.get('checks', id);
+  }
+  checksWatching(keys: readonly string[]): readonly CheckRow[] {
+    return this.#sharing('checks', 'check_keys', keys);
+  }
+
   /** Puts one row; a row with the same key gives way to it and keeps its place in the order. */
   put(change: ModelChange): void {
     const { table } = change;
@@ -213,6 +221,7 @@ export class SqliteRows implements ProjectRows {
     }
     if (change.table === 'acts') this.#index('act_words', key, change.row.words);
     if (change.table === 'formulas') this.#index('formula_inputs', key, change.row.inputs);
+    if (change.table === 'checks') this.#index('check_keys', key, checkKeys(change.row));
   }
 
   #indexItem(item: ItemRow): void {
@@ -228,7 +237,7 @@ export class SqliteRows implements ProjectRows {
     for (const word of words) insert.run(word, key);
   }
 
-  #sharing<T extends 'items' | 'acts' | 'formulas'>(
+  #sharing<T extends 'items' | 'acts' | 'formulas' | 'checks'>(
     table: T,
     words: Words,
     wanted: readonly string[],

@@ -4,7 +4,7 @@ import type { TableName } from '../model/rows.ts';
 /** Marks the file as ours: "Hear" in ASCII. */
 export const APPLICATION_ID = 0x48656172;
 /** Raised whenever older programs could no longer read the file rightly. */
-export const FORMAT = 5;
+export const FORMAT = 6;
 
 /** The log may only grow: SQLite itself refuses to change or delete what is in it. */
 const LOG = `
@@ -45,11 +45,12 @@ export const SEARCHED = {
   closings: [],
   findings: ['slot', 'status', 'memoId', 'asks'],
   records: ['kind'],
+  checks: [],
 } as const satisfies Readonly<Record<TableName, readonly string[]>>;
 export const TABLES = Object.keys(SEARCHED) as readonly TableName[];
 
-/** Words by which rows are found: stems of items and acts, input slots of formulas. */
-export const WORD_TABLES = ['item_words', 'act_words', 'formula_inputs'] as const;
+/** Words by which rows are found: stems of items and acts, input slots of formulas, keys of checks. */
+export const WORD_TABLES = ['item_words', 'act_words', 'formula_inputs', 'check_keys'] as const;
 
 /** `since` is the place in the log of the event that made the row; rows made later have a higher `ord`. */
 function projection(table: TableName): string {

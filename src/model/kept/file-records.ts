@@ -1,4 +1,5 @@
 /** Files what a memo, or a person, keeps on record, and checks it against what stands. */
+import { fileSpokenCheck } from '../checks/file-checks.ts';
 import type { RecordNote } from '../../language/notes.ts';
 import type { Kept } from '../views.ts';
 import type { Working } from '../working.ts';
@@ -8,7 +9,10 @@ import type { RecordByHand, RecordRow } from './record-rows.ts';
 
 /** Puts a memo's records, holds deliveries against their orders, and asks about the other hand of what was changed. */
 export function fileRecords(work: Working, notes: readonly Kept<RecordNote>[]): void {
-  for (const note of notes) file(work, rowOf(work, note));
+  for (const note of notes) {
+    if (note.kind === 'check') fileSpokenCheck(work, note);
+    else file(work, rowOf(work, note));
+  }
   for (const { received, item, span } of work.memo.notes.arrivals) {
     const isTold = notes.some((note) => note.kind === 'delivery' && note.span.start === span.start);
     if (received && !isTold) closeUncounted(work, item);
@@ -27,7 +31,7 @@ function file(work: Working, row: RecordRow): void {
   else work.draft.put({ table: 'records', row });
 }
 
-function rowOf(work: Working, note: Kept<RecordNote>): RecordRow {
+function rowOf(work: Working, note: Exclude<Kept<RecordNote>, { readonly kind: 'check' }>): RecordRow {
   const base = { id: note.id, source: work.source(note) };
   switch (note.kind) {
     case 'batch': {

@@ -1,0 +1,80 @@
+/** Checks as the command line, the screen and the pages show them. Nothing here changes anything. */
+import { cautionsFor } from '../cautions.ts';
+import { dayOf, type FindingRow, type ProjectRows } from '../rows.ts';
+import type { Caution, FindingView, Source } from '../views.ts';
+import { checkNamed } from './all-checks.ts';
+import type { AskedCheck, CheckRow, CheckRun } from './check-rows.ts';
+import { slotOfCheck, subjectOfCheck } from './file-checks.ts';
+import { type CheckSettings, type WorkedCheck, workCheck } from './work-check.ts';
+
+/** A standing check with what it comes to now. */
+export interface CheckView extends CheckRun {
+  readonly id: string;
+  /** "panel through opening (aft panel, side hatch)". */
+  readonly subject: string;
+  readonly note?: string;
+  readonly source: Source;
+  /** Since when it has been so: ISO 8601. */
+  readonly since: string;
+  readonly formula: string;
+  readonly formulaSource: string;
+}
+
+/** Works out what is asked, on the project's figures. Leaves no mark in the project. */
+export function workOutCheck(rows: ProjectRows, asked: AskedCheck, settings: CheckSettings): WorkedCheck {
+  return workCheck({ reader: rows, ruleOf: (key) => rows.get('names', key) }, asked, settings);
+}
+
+/** The checks that stand, in the order in which they were attached. */
+export function checkViews(rows: ProjectRows): readonly CheckView[] {
+  const project = rows.get('project', 'project');
+  const settings = { units: project?.units ?? 'metric', ...(project?.region ? { region: project.region } : {}) } as const;
+  return rows
+    .all('checks')
+    .filter(({ active }) => active)
+    .map((row) => viewOf(rows, row, settings));
+}
+
+function viewOf(rows: ProjectRows, row: CheckRow, settings: CheckSettings): CheckView {
+  const { run } = workOutCheck(rows, row, settings);
+  const check = checkNamed(row.check);
+  return {
+    id: row.id,
+    ...run,
+    subject: subjectOfCheck(run),
+    ...(row.note === undefined ? {} : { note: row.note }),
+    source: row.source,
+    since: row.last.since,
+    formula: check?.formula ?? '',
+    formulaSource: check?.source ?? '',
+  };
+}
+
+/** What hazards a check touches, by its own words and those of what it reads. */
+export function cautionsOfChecks(runs: readonly Pick<CheckRun, 'check' | 'inputs'>[]): readonly Caution[] {
+  return cautionsFor(runs.flatMap(wordsOfCheck));
+}
+
+/** Words by which hazards of a check are found. */
+export function wordsOfCheck({ check, inputs }: Pick<CheckRun, 'check' | 'inputs'>): readonly string[] {
+  return [...(checkNamed(check)?.touches ?? []), ...inputs.map(({ expression }) => expression)];
+}
+
+/** What a day did to the checks. */
+export interface ChecksOfDay {
+  readonly broke: readonly FindingView[];
+  readonly holdAgain: readonly FindingView[];
+}
+
+/** What broke on a date, and what holds again since it. */
+export function checksOfDay(rows: ProjectRows, date: string): ChecksOfDay {
+  const found = rows.all('checks').flatMap(({ id }) => rows.where('findings', 'slot', slotOfCheck(id)));
+  return {
+    broke: found.filter(({ foundAt }) => dayOf(foundAt) === date).map(asView),
+    holdAgain: found
+      .filter(({ settledBy }) => settledBy?.choice === 'holds-again' && dayOf(settledBy.at) === date)
+      .map(asView),
+  };
+}
+
+const asView = ({ slot: _slot, ...finding }: FindingRow): FindingView => finding;

@@ -1,0 +1,169 @@
+/** Checks that run by themselves: attached by speech or by hand, run anew when a figure that they read changes. */
+import type { CheckNote, SpokenInput } from '../../language/notes.ts';
+import type { CheckAdded, CheckRemoved } from '../events.ts';
+import type { CheckRow, CheckRun } from './check-rows.ts';
+import { readFormula, readsOf } from '../formula.ts';
+import type { FindingRow } from '../rows.ts';
+import type { Kept, Source } from '../views.ts';
+import type { Working } from '../working.ts';
+import { changedKeys } from './watches.ts';
+import { workCheck } from './work-check.ts';
+
+/** Attaches a check that was said. Said again it changes nothing; said with another number it takes the old one's place. */
+export function fileSpokenCheck(work: Working, note: Kept<CheckNote>): void {
+  const { id, check, inputs, options } = note;
+  attach(work, { id, check, inputs, ...(options ? { options } : {}) }, work.source(note));
+}
+
+/** Attaches a check that a person added; its id is that of the event. */
+export function addCheck(work: Working, event: CheckAdded): void {
+  const { check, inputs, options, note } = event;
+  const more = { ...(options ? { options } : {}), ...(note === undefined ? {} : { note }) };
+  attach(work, { id: work.memo.id, check, inputs, ...more }, work.source({ quote: '' }));
+}
+
+/** Takes a check away, with what it found. An id that is none changes nothing. */
+export function removeCheck(work: Working, { checkId }: CheckRemoved): void {
+  const row = work.draft.check(checkId);
+  if (row?.active) putAway(work, row, 'the check was taken away');
+}
+
+function putAway(work: Working, row: CheckRow, reason: string): void {
+  work.draft.put({ table: 'checks', row: { ...row, active: false, watches: [] } });
+  settleAll(work, row.id, 'take-new', reason);
+}
+
+type Asked = Pick<CheckRow, 'id' | 'check' | 'inputs' | 'options' | 'note'>;
+
+function attach(work: Working, asked: Asked, source: Source): void {
+  const worked = workCheckOn(work, asked);
+  const { run, inputs, watches } = worked;
+  const older = work.draft.checksWatching([`=${run.check}`]);
+  if (older.some((one) => sameWords(one) === sameWords({ ...asked, inputs }))) return;
+  for (const one of older) if (saysAnew(one.inputs, inputs)) putAway(work, one, 'it was said anew');
+  const since = work.memo.recordedAt;
+  const row: CheckRow = {
+    ...asked,
+    check: run.check,
+    inputs,
+    source,
+    active: true,
+    watches,
+    last: { state: run.state, why: run.why, since },
+  };
+  work.draft.put({ table: 'checks', row });
+  report(work, row, run, undefined);
+}
+
+/** What an input reads: names and slots, without the numbers between them. */
+function readsOfInput({ expression }: SpokenInput): string {
+  const read = readFormula(expression);
+  if (!read.ok) return expression;
+  const names = readsOf(read.formula).map(({ text }) => text);
+  return names.sort().join(', ');
+}
+
+/**
+ * Whether a check says an older one anew: it reads the same figures, and only one number is another. "Four at 610" and
+ * "three at 500" of one sheet are two checks.
+ */
+function saysAnew(older: CheckRow['inputs'], newer: CheckRow['inputs']): boolean {
+  if (older.length !== newer.length) return false;
+  const differing = newer.filter((one, index) => {
+    const before = older[index];
+    return before?.input !== one.input || before.expression !== one.expression;
+  });
+  const [other] = differing;
+  if (differing.length !== 1 || !other) return false;
+  const before = older[newer.indexOf(other)];
+  if (before?.input !== other.input || readsOfInput(before) !== readsOfInput(other)) return false;
+  return newer.some((one) => readsOfInput(one) !== '');
+}
+
+const sameWords = ({ inputs, options = {} }: Pick<CheckRow, 'inputs' | 'options'>) =>
+  JSON.stringify([inputs.map(({ input, expression }) => [input, expression]), Object.entries(options).sort()]);
+
+/** Runs the checks anew that read what this memo, or this word of a person, has changed so far. */
+export function rerunChecks(work: Working): void {
+  const keys = changedKeys(work.draft, work.draft.changes());
+  if (keys.length === 0) return;
+  for (const row of work.draft.checksWatching(keys)) rerun(work, row);
+}
+
+function rerun(work: Working, row: CheckRow): void {
+  const { run, inputs, watches } = workCheckOn(work, row);
+  const { last } = row;
+  const isSame = last.state === run.state && last.why === run.why;
+  const known = JSON.stringify([row.inputs, row.watches]);
+  if (isSame && known === JSON.stringify([inputs, watches])) return;
+  const since = last.state === run.state ? last.since : work.memo.recordedAt;
+  work.draft.put({
+    table: 'checks',
+    row: { ...row, inputs, watches, last: { state: run.state, why: run.why, since } },
+  });
+  if (!isSame) report(work, row, run, last);
+}
+
+/** Where findings about a check are looked up. */
+export const slotOfCheck = (id: string) => `check|${id}`;
+
+/** A check that breaks is a finding; one that holds again settles it. What is not run or in doubt leaves it as it is. */
+function report(work: Working, row: CheckRow, run: CheckRun, last: CheckRow['last'] | undefined): void {
+  const hasOpen = openOn(work, row.id).length > 0;
+  if (run.state === 'holds' || run.state === 'told') {
+    if (hasOpen) settleAll(work, row.id, 'holds-again', `it holds again: ${run.why}`);
+    return;
+  }
+  if (run.state !== 'broken') return;
+  const isKnown = last?.state === 'broken' && last.why === run.why;
+  if (isKnown) return;
+  settleAll(work, row.id, 'take-new', 'its figures have changed again since');
+  const things = thingsOf(run);
+  const source = newestSource(work, row, run);
+  const nothing = { value: 0, unit: '', source };
+  work.find({
+    kind: 'check',
+    checkId: row.id,
+    item: subjectOfCheck(run),
+    itemId: '',
+    attribute: 'other',
+    slot: slotOfCheck(row.id),
+    was: nothing,
+    now: nothing,
+    things,
+    why: run.why,
+  });
+}
+
+/** The things that a run reads figures of, each once. */
+function thingsOf({ inputs }: CheckRun): readonly string[] {
+  return [...new Set(inputs.flatMap(({ reads }) => reads.map(({ name }) => name.replace(/ \S+$/, ''))))];
+}
+
+/** "panel through opening (aft panel, side hatch)". */
+export function subjectOfCheck(run: CheckRun): string {
+  const things = thingsOf(run);
+  return things.length > 0 ? `${run.check} (${things.join(', ')})` : run.check;
+}
+
+/** The words that brought it to light: of the latest figure said in this memo, else those that asked for the check. */
+function newestSource(work: Working, row: CheckRow, { inputs }: CheckRun): Source {
+  const said = inputs.flatMap(({ reads }) => reads.flatMap(({ source }) => source ?? []));
+  const own = said.filter(({ memoId }) => memoId === work.memo.id);
+  return own[own.length - 1] ?? row.source;
+}
+
+function openOn(work: Working, id: string): readonly FindingRow[] {
+  return work.draft.findingsOn(slotOfCheck(id));
+}
+
+function settleAll(work: Working, id: string, choice: string, reason: string): void {
+  const settledBy = { choice, at: work.memo.recordedAt, reason };
+  for (const finding of openOn(work, id)) work.amend({ ...finding, status: 'settled', settledBy });
+}
+
+/** Works a check out on a draft, asking names as filing does. */
+export function workCheckOn(work: Pick<Working, 'draft' | 'settings'>, asked: Pick<CheckRow, 'check' | 'inputs' | 'options'>) {
+  const names = { reader: work.draft, ruleOf: (key: string) => work.draft.nameRule(key) };
+  return workCheck(names, asked, work.settings);
+}

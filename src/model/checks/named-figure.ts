@@ -1,0 +1,113 @@
+/** The standing figure that a name in a check stands for. */
+import { ATTRIBUTES, type Attribute } from '../../language/notes.ts';
+import { LIMIT_MARK } from '../counterpart.ts';
+import { nameKey, nameStems, wordsOf } from '../names.ts';
+import { bestItem } from '../naming.ts';
+import type { ItemRow, ModelReader, NameRow, Slot, StandingRow } from '../rows.ts';
+
+/** What resolving reads. `nameRule` is apart: views must not leave a mark in the log of names that were asked for. */
+export interface Names {
+  readonly reader: Pick<ModelReader, 'itemsLike' | 'standingOf' | 'standing' | 'item'>;
+  readonly ruleOf: (key: string) => NameRow | undefined;
+}
+
+export type NamedFigure =
+  | { readonly kind: 'figure'; readonly row: StandingRow }
+  /** Nobody said it yet. `item` is the thing as it is known, or as it was written. */
+  | { readonly kind: 'unsaid'; readonly words: string }
+  /** Several figures fit. */
+  | { readonly kind: 'several'; readonly words: string; readonly which: readonly string[] };
+
+/**
+ * Finds the figure of a name: "side hatch width", or "side hatch" where the input itself says what is measured or where
+ * only one figure of the thing is of this kind. A limit stands in where nothing but the limit was said.
+ */
+export function figureNamed(names: Names, name: string, kind: string, inputName: string): NamedFigure {
+  const { item, attribute } = itemAndAttribute(name);
+  const whole = itemNamed(names, name);
+  const bare = attribute === undefined ? undefined : itemNamed(names, item);
+  const hint = attributeOf(inputName);
+  if (bare && attribute) {
+    const row = figureOf(names, bare, attribute, kind);
+    if (row) return { kind: 'figure', row };
+  }
+  const found = whole && ofWhole(names, whole, hint, kind);
+  if (found) return found;
+  const measure = attribute === undefined && hint !== undefined ? ` ${hint}` : '';
+  return { kind: 'unsaid', words: `${name}${measure}` };
+}
+
+function ofWhole(
+  { reader }: Names,
+  item: ItemRow,
+  hint: Attribute | undefined,
+  kind: string,
+): NamedFigure | undefined {
+  if (hint !== undefined) {
+    const row = figureOf({ reader } as Names, item, hint, kind);
+    if (row) return { kind: 'figure', row };
+  }
+  const rows = rowsOf(reader, item, kind);
+  const plain = rows.filter(({ slot }) => !slot.includes(LIMIT_MARK));
+  const fitting = hint === undefined ? plain : plain.filter(({ attribute }) => attribute === 'size');
+  if (fitting.length === 1 && plain.length === 1) return { kind: 'figure', row: fitting[0] as StandingRow };
+  if (hint !== undefined || plain.length === 0) return undefined;
+  const which = plain.map(({ attribute }) => `${item.name} ${attribute}`);
+  return { kind: 'several', words: item.name, which };
+}
+
+/** Attributes that are said for each other, as they are when figures are filed. */
+const ALIKE: readonly (readonly Attribute[])[] = [
+  ['clearance', 'gap'],
+  ['width', 'diameter'],
+];
+
+function figureOf(
+  { reader }: Pick<Names, 'reader'>,
+  item: ItemRow,
+  attribute: Attribute,
+  kind: string,
+): StandingRow | undefined {
+  const rows = rowsOf(reader, item, kind);
+  const alike = ALIKE.find((group) => group.includes(attribute)) ?? [];
+  const of = (wanted: readonly Attribute[], isLimit: boolean) =>
+    rows.find((row) => wanted.includes(row.attribute) && row.slot.includes(LIMIT_MARK) === isLimit);
+  return of([attribute], false) ?? of(alike, false) ?? of([attribute], true) ?? of(alike, true);
+}
+
+/** The figures of a thing that are of a kind: a count is a plain ratio, money is of its currency. */
+function rowsOf(reader: Names['reader'], item: ItemRow, kind: string): readonly StandingRow[] {
+  return reader
+    .standingOf(item.id)
+    .filter(({ dimension }) => dimension === kind || (kind === 'ratio' && dimension === 'count'));
+}
+
+/** The figure in a slot; where the slot is empty, the same measure of the same thing. */
+export function figureIn({ reader }: Pick<Names, 'reader'>, slot: Slot): StandingRow | undefined {
+  const row = reader.standing(slot);
+  if (row) return row;
+  const [itemId = '', attribute = '', dimension = ''] = slot.split('|');
+  return reader.standingOf(itemId).find((one) => one.attribute === attribute && one.dimension === dimension);
+}
+
+function itemNamed({ reader, ruleOf }: Names, said: string): ItemRow | undefined {
+  const rule = ruleOf(nameKey(said));
+  const name = rule?.into ?? said;
+  return bestItem(name, reader.itemsLike(nameStems(name)), []);
+}
+
+/** What is measured, by the last word: "side hatch width". */
+export function itemAndAttribute(name: string): {
+  readonly item: string;
+  readonly attribute: Attribute | undefined;
+} {
+  const words = name.trim().split(/\s+/);
+  const attribute = words.length > 1 ? attributeOf(words[words.length - 1] ?? '') : undefined;
+  return attribute ? { item: words.slice(0, -1).join(' '), attribute } : { item: name, attribute: undefined };
+}
+
+/** The attribute that a name ends in: "panel length". */
+function attributeOf(name: string): Attribute | undefined {
+  const last = wordsOf(name).at(-1);
+  return ATTRIBUTES.find((one) => one === last && one !== 'other');
+}

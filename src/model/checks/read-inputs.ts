@@ -1,0 +1,176 @@
+/** Inputs of a check as they were asked for, each resolved to an interval through the figures that stand. */
+import type { SpokenInput } from '../../language/notes.ts';
+import { type Formula, readFormula, readsOf, withSlots, writeFormula } from '../formula.ts';
+import { nameOfSlot } from '../formulas.ts';
+import type { ModelReader, StandingRow } from '../rows.ts';
+import type { Check, CheckInput, Range } from './check.ts';
+import type { FigureRead } from './check-rows.ts';
+import { doubtOf } from './doubts.ts';
+import { type Known, knownOf, rangeOfExpression } from './known-range.ts';
+import { figureIn, figureNamed, type Names } from './named-figure.ts';
+
+/** One figure of an input, as far as it is known. */
+export interface InputAtHand {
+  readonly input: CheckInput;
+  /** The expression with names that stand for a figure as slots. */
+  readonly resolved: SpokenInput;
+  /** In words. */
+  readonly words: string;
+  readonly read: readonly StandingRow[];
+  /** In the base unit; absent where something is missing. */
+  readonly range?: Range;
+  /** Unit that it was written or said in. */
+  readonly unit?: string;
+  /** With what its bounds leave open pushed away by this factor. */
+  readonly pushed: (factor: number) => Range | undefined;
+  /** Names that stand for no figure yet. */
+  readonly waitsFor: readonly string[];
+  readonly trouble?: Trouble;
+}
+
+/** Why an input has no value: `missing` may come yet, `wrong` is badly worded. */
+export interface Trouble {
+  readonly kind: 'missing' | 'wrong';
+  readonly why: string;
+  /** What to do about it, a line. */
+  readonly ask: string;
+}
+
+export interface Reading extends Names {
+  readonly reader: ModelReader;
+  readonly region?: string;
+  /** "560 mm": a quantity of a kind as it is written. */
+  readonly exampleOf: (kind: string) => string;
+}
+
+/** Reads one input of a check. */
+export function readInput(reading: Reading, input: CheckInput, asked: SpokenInput): InputAtHand {
+  const said = readFormula(asked.expression);
+  if (!said.ok) {
+    const why = `${input.name}: "${asked.expression}" cannot be read: ${said.why}`;
+    return without(input, asked, { kind: 'wrong', why, ask: exampleLine(reading, input) });
+  }
+  const unsaid: Trouble[] = [];
+  const waitsFor: string[] = [];
+  const formula = withSlots(said.formula, (name) => {
+    const named = figureNamed(reading, name, input.kind, input.name);
+    if (named.kind === 'figure') return named.row.slot;
+    waitsFor.push(name);
+    unsaid.push(troubleOf(reading, input, named));
+    return undefined;
+  });
+  const rows = new Map<string, StandingRow>();
+  for (const { kind, text } of readsOf(formula)) {
+    const row = kind === 'slot' ? figureIn(reading, text) : undefined;
+    if (row) rows.set(text, row);
+    else if (kind === 'slot') unsaid.push(neverSaid(reading, input, nameOfSlot(reading.reader, text)));
+  }
+  const base = {
+    input,
+    resolved: { input: input.name, expression: writeFormula(formula) },
+    words: wordsOfFormula(reading.reader, formula),
+    read: [...rows.values()],
+    waitsFor,
+  };
+  const [trouble] = unsaid;
+  if (trouble) return { ...base, pushed: () => undefined, trouble };
+  return { ...base, ...worked(reading, input, formula, rows) };
+}
+
+function worked(
+  reading: Reading,
+  input: CheckInput,
+  formula: Formula,
+  rows: ReadonlyMap<string, StandingRow>,
+): Pick<InputAtHand, 'pushed' | 'range' | 'unit' | 'trouble'> {
+  const known = new Map([...rows].map(([slot, row]) => [slot, knownOf(row)] as const));
+  const result = rangeOfExpression(formula, known, reading.region);
+  const nothing = () => undefined;
+  const wrong = (why: string) => ({
+    pushed: nothing,
+    trouble: { kind: 'wrong', why: `${input.name}: ${why}`, ask: exampleLine(reading, input) } as const,
+  });
+  if (!result.ok) return wrong(result.why);
+  if (result.kind !== input.kind) return wrong(kindWords(input, result.kind, rows.size === 0));
+  const pushed = (factor: number) => {
+    const away = new Map([...known].map(([slot, one]) => [slot, pushedAway(one, factor)] as const));
+    const wide = rangeOfExpression(formula, away, reading.region);
+    return wide.ok ? wide.range : undefined;
+  };
+  const isOpen = [...known.values()].some(({ open }) => open !== undefined);
+  return { range: result.range, unit: result.unit, pushed: isOpen ? pushed : nothing };
+}
+
+function pushedAway(known: Known, factor: number): Known {
+  if (known.open === 'above') return { ...known, high: known.high * factor };
+  return known.open === 'below' ? { ...known, low: known.low / factor } : known;
+}
+
+function kindWords({ kind, says }: CheckInput, got: string, isBare: boolean): string {
+  if (got === 'ratio' && isBare) return 'a number alone has no unit';
+  const shown = got === 'ratio' ? 'a plain number' : `a quantity of ${got}`;
+  return `it is ${shown}, and ${says} is one of ${kind}`;
+}
+
+function troubleOf(
+  reading: Reading,
+  input: CheckInput,
+  named: Exclude<ReturnType<typeof figureNamed>, { readonly kind: 'figure' }>,
+): Trouble {
+  if (named.kind === 'unsaid') return neverSaid(reading, input, named.words);
+  const which = named.which.join(', ');
+  return {
+    kind: 'missing',
+    why: `"${named.words}" has several figures: ${which}`,
+    ask: `name one of them: ${input.name}=${named.which[0] ?? ''}`,
+  };
+}
+
+function neverSaid(reading: Reading, input: CheckInput, words: string): Trouble {
+  return {
+    kind: 'missing',
+    why: `the ${words} was never said`,
+    ask: `say it, or: hearwright figures set "${words} = ${reading.exampleOf(input.kind)}"`,
+  };
+}
+
+function exampleLine(reading: Reading, { name, kind }: CheckInput): string {
+  return `write it with its unit: "${name}=${reading.exampleOf(kind)}"`;
+}
+
+function without(input: CheckInput, resolved: SpokenInput, trouble: Trouble): InputAtHand {
+  const words = resolved.expression;
+  return { input, resolved, words, read: [], waitsFor: [], pushed: () => undefined, trouble };
+}
+
+/** An input that is needed and was not given. */
+export function notGiven(reading: Reading, check: Check, input: CheckInput): Trouble {
+  const example = `${input.name}=${reading.exampleOf(input.kind)}`;
+  return {
+    kind: 'missing',
+    why: `${input.name} was not given (${input.says})`,
+    ask: `give it: hearwright work out ${check.name} … "${example}"`,
+  };
+}
+
+function wordsOfFormula(reader: ModelReader, formula: Formula): string {
+  return writeFormula(formula, (slot) => nameOfSlot(reader, slot));
+}
+
+/** What a standing figure brings into a check, with its age and its doubts. */
+export function figureRead(reader: ModelReader, row: StandingRow): FigureRead {
+  const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
+  const { spread } = knownOf(row);
+  const doubt = doubtOf(reader, row);
+  return {
+    name: nameOfSlot(reader, row.slot),
+    value: row.value,
+    unit: row.unit,
+    bound: row.bound,
+    ...(row.high === undefined ? {} : { high: row.high }),
+    ...(spread === undefined ? {} : { tolerance: spread }),
+    ...(row.state === undefined ? {} : { state: row.state }),
+    ...(claim ? { source: claim.source } : {}),
+    ...(doubt === undefined ? {} : { doubt }),
+  };
+}

@@ -1,0 +1,230 @@
+/** Works a check out on the project's figures: names resolved, intervals in and out, the verdict in words. */
+import type { HouseUnits, SpokenInput } from '../../language/notes.ts';
+import { checkNamed } from './all-checks.ts';
+import type { Check, Given, Range } from './check.ts';
+import type { AskedCheck, CheckRun, CheckState, InputRead, ResultRead } from './check-rows.ts';
+import type { Names } from './named-figure.ts';
+import { figureRead, type InputAtHand, notGiven, type Reading, readInput, type Trouble } from './read-inputs.ts';
+import { runCheck } from './run-check.ts';
+import { exampleOf, readable, sayingIn, type System, systemOf, unitToRead } from './say.ts';
+import { unitKind } from '../units.ts';
+import { watchesOf } from './watches.ts';
+
+export interface CheckSettings {
+  readonly units: HouseUnits;
+  readonly region?: string;
+}
+
+export interface WorkedCheck {
+  readonly run: CheckRun;
+  /** Inputs with names that stand for a figure as slots. */
+  readonly inputs: readonly SpokenInput[];
+  readonly watches: readonly string[];
+  /** Whether the asking itself is at fault: words that cannot be read, units that do not fit. */
+  readonly isWrong: boolean;
+}
+
+/** Works a check out. Never throws on what a person asked for: what is wrong with it is said. */
+export function workCheck(
+  names: Names & Pick<Reading, 'reader'>,
+  asked: AskedCheck,
+  { units, region }: CheckSettings,
+): WorkedCheck {
+  const check = checkNamed(asked.check);
+  if (!check) return unworked(asked, `no check is called "${asked.check}"`, ['see: hearwright checks kinds']);
+  const strange = strangeInput(check, asked);
+  if (strange) return unworked(asked, strange, [`inputs of ${check.name}: ${inputNames(check)}`]);
+  const house = systemOf(units, []);
+  const base: Reading = {
+    ...names,
+    ...(region === undefined ? {} : { region }),
+    exampleOf: (kind) => exampleOf(kind, house),
+  };
+  const atHand = check.inputs.flatMap((input) =>
+    asked.inputs.filter((one) => isNamed(one, input.name)).map((one) => readInput(base, input, one)),
+  );
+  const system = systemOf(units, atHand.flatMap(({ unit }) => unit ?? []));
+  const given = givenOf(atHand, asked, sayingIn(system, region));
+  const troubles = [
+    ...atHand.flatMap(({ trouble }) => trouble ?? []),
+    ...check.inputs
+      .filter(({ name, optional }) => !optional && !atHand.some(({ input }) => input.name === name))
+      .map((input) => notGiven(base, check, input)),
+  ];
+  const outcome = troubles.length > 0 ? notRun(troubles) : judged(check, given, atHand);
+  const inputs = inputsRead(base, check, atHand, system);
+  return {
+    run: {
+      check: check.name,
+      ...withDoubts(outcome, inputs),
+      results: resultsOf(outcome, system, region),
+      notes: outcome.notes,
+      inputs,
+      options: Object.fromEntries(given.options),
+    },
+    inputs: atHand.map(({ resolved }) => resolved),
+    watches: watchesOf(
+      names.reader,
+      atHand.flatMap(({ read }) => read),
+      atHand.flatMap(({ waitsFor }) => waitsFor),
+    ),
+    isWrong: troubles.some(({ kind }) => kind === 'wrong'),
+  };
+}
+
+const isNamed = ({ input }: SpokenInput, name: string) => input.trim().toLowerCase() === name;
+
+const inputNames = (check: Check) => check.inputs.map(({ name }) => name).join(', ');
+
+/** An input that the check has not, or one too many of an input that takes one. */
+function strangeInput(check: Check, { inputs, options = {} }: AskedCheck): string | undefined {
+  const unknown = inputs.find((one) => !check.inputs.some(({ name }) => isNamed(one, name)));
+  if (unknown) return `"${unknown.input}" is no input of ${check.name}`;
+  const twice = check.inputs.find(
+    ({ name, many }) => !many && inputs.filter((one) => isNamed(one, name)).length > 1,
+  );
+  if (twice) return `${twice.name} was given more than once`;
+  for (const [name, choice] of Object.entries(options)) {
+    const option = check.options?.find((one) => one.name === name);
+    if (!option) return `"${name}" is no choice of ${check.name}`;
+    if (!option.of.includes(choice)) return `${name} is one of ${option.of.join(', ')}, and not "${choice}"`;
+  }
+  return undefined;
+}
+
+function unworked(asked: AskedCheck, why: string, ask: readonly string[]): WorkedCheck {
+  const run = { check: asked.check, state: 'not-run', why, results: [], notes: [], inputs: [] } as const;
+  return { run: { ...run, options: asked.options ?? {}, ask }, inputs: asked.inputs, watches: [], isWrong: true };
+}
+
+function givenOf(atHand: readonly InputAtHand[], asked: AskedCheck, say: Given['say']): Given {
+  const inputs = new Map<string, Range[]>();
+  const labels = new Map<string, string[]>();
+  for (const { input, range, words } of atHand) {
+    if (!range) continue;
+    inputs.set(input.name, [...(inputs.get(input.name) ?? []), range]);
+    labels.set(input.name, [...(labels.get(input.name) ?? []), words]);
+  }
+  const options = checkNamed(asked.check)?.options ?? [];
+  const usual = options.map(({ name, of }) => [name, of[0] ?? ''] as const);
+  return { inputs, labels, options: new Map([...usual, ...Object.entries(asked.options ?? {})]), say };
+}
+
+interface Outcome {
+  readonly state: CheckState;
+  readonly why: string;
+  readonly results: readonly { readonly name: string; readonly kind: string; readonly range: Range; readonly unit?: string }[];
+  readonly notes: readonly string[];
+  readonly ask: readonly string[];
+}
+
+function notRun(troubles: readonly Trouble[]): Outcome {
+  const why = troubles.map((one) => one.why).join('; ');
+  return { state: 'not-run', why, results: [], notes: [], ask: [...new Set(troubles.map(({ ask }) => ask))] };
+}
+
+function judged(check: Check, given: Given, atHand: readonly InputAtHand[]): Outcome {
+  const ran = runCheck(check, given);
+  if (ran.verdict === 'not-run') return { state: 'not-run', why: ran.why, results: [], notes: [], ask: [] };
+  if (ran.verdict === 'refused') return { state: 'refused', why: ran.why, results: [], notes: [], ask: [] };
+  const open = openSides(atHand);
+  const outcome = { state: ran.verdict, why: ran.why, results: ran.results, notes: ran.notes, ask: [] };
+  if (open.length === 0) return outcome;
+  const names = open.map((one) => `${one.input.name} (${one.words})`).join(', ');
+  if (ran.verdict === 'holds' && breaksBeyond(check, given, atHand)) {
+    return {
+      ...outcome,
+      state: 'not-run',
+      why: `it holds only as far as was said: ${names} has an open end, and beyond it this breaks`,
+      results: [],
+      ask: [`say how far it may go: ${names}`],
+    };
+  }
+  const note = `${names}: an end is open; the number is for the end that was said`;
+  return { ...outcome, notes: [...outcome.notes, note] };
+}
+
+/** How far beyond its stated end an open figure is tried, farthest first: what is absurd is tried nearer. */
+const BEYOND = [10, 3, 1.5, 1.1] as const;
+
+const openSides = (atHand: readonly InputAtHand[]) => atHand.filter((one) => one.pushed(2) !== undefined);
+
+/** Whether a check that holds at the stated ends breaks on the open side of one. */
+function breaksBeyond(check: Check, given: Given, atHand: readonly InputAtHand[]): boolean {
+  for (const factor of BEYOND) {
+    const inputs = new Map<string, Range[]>();
+    for (const { input, range, pushed } of atHand) {
+      const wide = pushed(factor) ?? range;
+      if (wide) inputs.set(input.name, [...(inputs.get(input.name) ?? []), wide]);
+    }
+    const ran = runCheck(check, { ...given, inputs });
+    if (ran.verdict !== 'refused') return ran.verdict === 'broken';
+  }
+  return false;
+}
+
+/** A verdict on figures that may not be so any more is none to go by; what breaks is told all the same. */
+function withDoubts(
+  { state, why, ask }: Outcome,
+  inputs: readonly InputRead[],
+): Pick<CheckRun, 'state' | 'why' | 'ask'> {
+  const doubts = inputs.flatMap(({ reads }) =>
+    reads.flatMap(({ name, doubt }) => (doubt === undefined ? [] : [`${name}: ${doubt}`])),
+  );
+  const told = [...new Set(doubts)].join('; ');
+  if (told === '' || state === 'not-run' || state === 'refused') return { state, why, ask };
+  const again = ['measure again, or say that it still holds'];
+  if (state === 'broken') return { state, why: `${why}; besides, ${told}`, ask: again };
+  return { state: 'stale', why: `${told}; by the old figures: ${why}`, ask: again };
+}
+
+function resultsOf({ results }: Outcome, system: System, region?: string): readonly ResultRead[] {
+  return results.map(({ name, kind, range, unit: own }) => {
+    const unit = own ?? unitToRead(range.mid, kind, system);
+    const inUnit = (base: number) => readable(base, unit, region).value;
+    return { name, low: inUnit(range.low), mid: inUnit(range.mid), high: inUnit(range.high), unit };
+  });
+}
+
+/** Every input of the check, given or not, in its order. */
+function inputsRead(
+  { reader, region }: Reading,
+  check: Check,
+  atHand: readonly InputAtHand[],
+  system: System,
+): readonly InputRead[] {
+  return check.inputs.flatMap((input): InputRead[] => {
+    const own = atHand.filter((one) => one.input.name === input.name);
+    if (own.length === 0) {
+      if (input.optional) return [];
+      return [{ name: input.name, expression: '', reads: [], missing: `${input.says}: not given` }];
+    }
+    return own.map(({ words, read, range, unit: said, trouble, pushed }): InputRead => {
+      const unit = range && (fits(said, input.kind) ? (said as string) : unitToRead(range.mid, input.kind, system));
+      const wide = range && pushed(2);
+      const open = wide && range ? (wide.high > range.high ? 'above' : wide.low < range.low ? 'below' : undefined) : undefined;
+      return {
+        name: input.name,
+        expression: words,
+        ...(range && unit
+          ? {
+              range: {
+                low: readable(range.low, unit, region).value,
+                mid: readable(range.mid, unit, region).value,
+                high: readable(range.high, unit, region).value,
+                unit,
+              },
+            }
+          : {}),
+        ...(open ? { open } : {}),
+        reads: read.map((row) => figureRead(reader, row)),
+        ...(trouble ? { missing: trouble.why } : {}),
+      };
+    });
+  });
+}
+
+/** Whether a unit is one to print a quantity of this kind in. */
+function fits(unit: string | undefined, kind: string): boolean {
+  return unit !== undefined && unitKind(unit)?.kind === kind;
+}
