@@ -82,6 +82,21 @@ const DOINGS: Readonly<Record<string, Doing>> = {
       record: { kind: 'hidden', panel: 'sole', what: `hose ${a}`, service: 'pipe' },
     },
   ],
+  check: (store, a, b) => [
+    {
+      kind: 'check-added',
+      at: AT,
+      check: 'clearance',
+      inputs: [
+        { input: 'opening', expression: `${itemName(store, a)} width` },
+        { input: 'part', expression: b % 3 === 0 ? `${20 + b} mm` : `${itemName(store, b)} width - 1 mm` },
+      ],
+    },
+  ],
+  uncheck: (store, a) => {
+    const check = pick(store.rows.all('checks'), a);
+    return check ? [{ kind: 'check-removed', at: AT, checkId: check.id }] : [];
+  },
   hearAgain: (store, a) => {
     const memo = pick(store.rows.all('memos'), a);
     const transcript = { text: `Said once more. ${memo?.text ?? ''}` };

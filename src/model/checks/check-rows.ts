@@ -62,7 +62,12 @@ export interface InputRead {
   /** In words: "side hatch width - 2 * 4 mm". Empty where nothing was given. */
   readonly expression: string;
   /** Absent where it is missing. */
-  readonly range?: { readonly low: number; readonly mid: number; readonly high: number; readonly unit: UnitName };
+  readonly range?: {
+    readonly low: number;
+    readonly mid: number;
+    readonly high: number;
+    readonly unit: UnitName;
+  };
   /** The side that its bound leaves open: "at least" has no upper end. */
   readonly open?: 'above' | 'below';
   readonly reads: readonly FigureRead[];

@@ -28,7 +28,10 @@ export function workOutCheck(rows: ProjectRows, asked: AskedCheck, settings: Che
 /** The checks that stand, in the order in which they were attached. */
 export function checkViews(rows: ProjectRows): readonly CheckView[] {
   const project = rows.get('project', 'project');
-  const settings = { units: project?.units ?? 'metric', ...(project?.region ? { region: project.region } : {}) } as const;
+  const settings = {
+    units: project?.units ?? 'metric',
+    ...(project?.region ? { region: project.region } : {}),
+  } as const;
   return rows
     .all('checks')
     .filter(({ active }) => active)

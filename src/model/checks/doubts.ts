@@ -16,7 +16,14 @@ export const LAYER_WORK: ReadonlySet<string> = stemsIn(
 );
 
 /** States of a figure that stay true whatever is done after: it was meant, or it is how the part was made. */
-const NOT_MEASURED: ReadonlySet<string> = new Set(['target', 'decided', 'ordered', 'quoted', 'assumed', 'calculated']);
+const NOT_MEASURED: ReadonlySet<string> = new Set([
+  'target',
+  'decided',
+  'ordered',
+  'quoted',
+  'assumed',
+  'calculated',
+]);
 
 /** Only sizes change by a layer. */
 const SIZES: ReadonlySet<string> = new Set(['length', 'area', 'volume']);
@@ -28,7 +35,10 @@ const PLAIN = stemsIn(
 );
 
 /** Why this figure is to be measured again or looked at, in words; undefined while it stands as it was said. */
-export function doubtOf(reader: Pick<ModelReader, 'claim' | 'item' | 'actsNaming'>, row: StandingRow): string | undefined {
+export function doubtOf(
+  reader: Pick<ModelReader, 'claim' | 'item' | 'actsNaming'>,
+  row: StandingRow,
+): string | undefined {
   if (row.status === 'in-doubt') return 'it is in doubt: a slip is likely';
   if (row.status === 'stale') return 'it was worked out anew, and the old one was made or said';
   const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);

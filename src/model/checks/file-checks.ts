@@ -1,11 +1,11 @@
 /** Checks that run by themselves: attached by speech or by hand, run anew when a figure that they read changes. */
 import type { CheckNote, SpokenInput } from '../../language/notes.ts';
 import type { CheckAdded, CheckRemoved } from '../events.ts';
-import type { CheckRow, CheckRun } from './check-rows.ts';
 import { readFormula, readsOf } from '../formula.ts';
 import type { FindingRow } from '../rows.ts';
 import type { Kept, Source } from '../views.ts';
 import type { Working } from '../working.ts';
+import type { CheckRow, CheckRun } from './check-rows.ts';
 import { changedKeys } from './watches.ts';
 import { workCheck } from './work-check.ts';
 
@@ -81,7 +81,10 @@ function saysAnew(older: CheckRow['inputs'], newer: CheckRow['inputs']): boolean
 }
 
 const sameWords = ({ inputs, options = {} }: Pick<CheckRow, 'inputs' | 'options'>) =>
-  JSON.stringify([inputs.map(({ input, expression }) => [input, expression]), Object.entries(options).sort()]);
+  JSON.stringify([
+    inputs.map(({ input, expression }) => [input, expression]),
+    Object.entries(options).sort(),
+  ]);
 
 /** Runs the checks anew that read what this memo, or this word of a person, has changed so far. */
 export function rerunChecks(work: Working): void {
@@ -163,7 +166,10 @@ function settleAll(work: Working, id: string, choice: string, reason: string): v
 }
 
 /** Works a check out on a draft, asking names as filing does. */
-export function workCheckOn(work: Pick<Working, 'draft' | 'settings'>, asked: Pick<CheckRow, 'check' | 'inputs' | 'options'>) {
+export function workCheckOn(
+  work: Pick<Working, 'draft' | 'settings'>,
+  asked: Pick<CheckRow, 'check' | 'inputs' | 'options'>,
+) {
   const names = { reader: work.draft, ruleOf: (key: string) => work.draft.nameRule(key) };
   return workCheck(names, asked, work.settings);
 }

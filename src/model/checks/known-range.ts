@@ -105,4 +105,3 @@ function problemWords({ kind, what }: { readonly kind: string; readonly what: st
   if (kind === 'by-nought') return 'it divides by nothing';
   return kind === 'unknown' ? `"${what}" is not known` : what;
 }
-

@@ -108,9 +108,11 @@ export function unitToRead(base: number, kind: string, system: System): UnitName
 export function readable(base: number, unit: UnitName, region?: string): Quantity {
   const kind = unitKind(unit, region);
   const value = kind ? (base - (kind.offset?.valueOf() ?? 0)) / kind.factor.valueOf() : base;
-  return { value: rounded(value, unit), unit };
+  return { value: Math.abs(base) < NOISE ? 0 : rounded(value, unit), unit };
 }
 
+/** What binary fractions leave of nothing. */
+const NOISE = 1e-12;
 const FIGURES = 4;
 const STEPS: Readonly<Record<UnitName, number>> = { mm: 1 / 10, in: 1 / 32 };
 
@@ -129,9 +131,24 @@ export function sayingIn(system: System, region?: string): Say {
 }
 
 const CUSTOMARY = new Set(
-  ['in', 'ft', 'yd', 'thou', 'mi', 'lb', 'oz', 'gal', 'qt', 'pt', 'floz', 'degF', 'psi', 'ft.lbf', 'hp', 'mph'].concat(
-    ['ft2', 'in2', 'ft3', 'in3', 'US gal', 'imp gal', 'lb/ft3', 'cmil', 'degF diff'],
-  ),
+  [
+    'in',
+    'ft',
+    'yd',
+    'thou',
+    'mi',
+    'lb',
+    'oz',
+    'gal',
+    'qt',
+    'pt',
+    'floz',
+    'degF',
+    'psi',
+    'ft.lbf',
+    'hp',
+    'mph',
+  ].concat(['ft2', 'in2', 'ft3', 'in3', 'US gal', 'imp gal', 'lb/ft3', 'cmil', 'degF diff']),
 );
 
 /** The system to answer in: the project's own; in a project of mixed units that of the first figure that has one. */

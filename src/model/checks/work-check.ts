@@ -1,13 +1,20 @@
 /** Works a check out on the project's figures: names resolved, intervals in and out, the verdict in words. */
 import type { HouseUnits, SpokenInput } from '../../language/notes.ts';
+import { unitKind } from '../units.ts';
 import { checkNamed } from './all-checks.ts';
 import type { Check, Given, Range } from './check.ts';
 import type { AskedCheck, CheckRun, CheckState, InputRead, ResultRead } from './check-rows.ts';
 import type { Names } from './named-figure.ts';
-import { figureRead, type InputAtHand, notGiven, type Reading, readInput, type Trouble } from './read-inputs.ts';
+import {
+  figureRead,
+  type InputAtHand,
+  notGiven,
+  type Reading,
+  readInput,
+  type Trouble,
+} from './read-inputs.ts';
 import { runCheck } from './run-check.ts';
-import { exampleOf, readable, sayingIn, type System, systemOf, unitToRead } from './say.ts';
-import { unitKind } from '../units.ts';
+import { exampleOf, readable, type System, sayingIn, systemOf, unitToRead } from './say.ts';
 import { watchesOf } from './watches.ts';
 
 export interface CheckSettings {
@@ -43,7 +50,10 @@ export function workCheck(
   const atHand = check.inputs.flatMap((input) =>
     asked.inputs.filter((one) => isNamed(one, input.name)).map((one) => readInput(base, input, one)),
   );
-  const system = systemOf(units, atHand.flatMap(({ unit }) => unit ?? []));
+  const system = systemOf(
+    units,
+    atHand.flatMap(({ unit }) => unit ?? []),
+  );
   const given = givenOf(atHand, asked, sayingIn(system, region));
   const troubles = [
     ...atHand.flatMap(({ trouble }) => trouble ?? []),
@@ -94,7 +104,12 @@ function strangeInput(check: Check, { inputs, options = {} }: AskedCheck): strin
 
 function unworked(asked: AskedCheck, why: string, ask: readonly string[]): WorkedCheck {
   const run = { check: asked.check, state: 'not-run', why, results: [], notes: [], inputs: [] } as const;
-  return { run: { ...run, options: asked.options ?? {}, ask }, inputs: asked.inputs, watches: [], isWrong: true };
+  return {
+    run: { ...run, options: asked.options ?? {}, ask },
+    inputs: asked.inputs,
+    watches: [],
+    isWrong: true,
+  };
 }
 
 function givenOf(atHand: readonly InputAtHand[], asked: AskedCheck, say: Given['say']): Given {
@@ -113,7 +128,12 @@ function givenOf(atHand: readonly InputAtHand[], asked: AskedCheck, say: Given['
 interface Outcome {
   readonly state: CheckState;
   readonly why: string;
-  readonly results: readonly { readonly name: string; readonly kind: string; readonly range: Range; readonly unit?: string }[];
+  readonly results: readonly {
+    readonly name: string;
+    readonly kind: string;
+    readonly range: Range;
+    readonly unit?: string;
+  }[];
   readonly notes: readonly string[];
   readonly ask: readonly string[];
 }
@@ -200,9 +220,17 @@ function inputsRead(
       return [{ name: input.name, expression: '', reads: [], missing: `${input.says}: not given` }];
     }
     return own.map(({ words, read, range, unit: said, trouble, pushed }): InputRead => {
-      const unit = range && (fits(said, input.kind) ? (said as string) : unitToRead(range.mid, input.kind, system));
+      const unit =
+        range && (fits(said, input.kind) ? (said as string) : unitToRead(range.mid, input.kind, system));
       const wide = range && pushed(2);
-      const open = wide && range ? (wide.high > range.high ? 'above' : wide.low < range.low ? 'below' : undefined) : undefined;
+      const open =
+        wide && range
+          ? wide.high > range.high
+            ? 'above'
+            : wide.low < range.low
+              ? 'below'
+              : undefined
+          : undefined;
       return {
         name: input.name,
         expression: words,

@@ -1,6 +1,7 @@
 /** Files what a memo, or a person, keeps on record, and checks it against what stands. */
-import { fileSpokenCheck } from '../checks/file-checks.ts';
+
 import type { RecordNote } from '../../language/notes.ts';
+import { fileSpokenCheck } from '../checks/file-checks.ts';
 import type { Kept } from '../views.ts';
 import type { Working } from '../working.ts';
 import { closeUncounted, fileDelivery } from './ordered-received.ts';

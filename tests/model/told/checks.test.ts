@@ -1,0 +1,130 @@
+/** Checks that stand: attached by hand or by speech, run anew when a figure that they read changes. */
+import { expect, test } from 'vitest';
+import { type CheckNote, NO_NOTES } from '../../../src/language/notes.ts';
+import { checkViews } from '../../../src/model/checks/check-views.ts';
+import { type ByHand, ToldStory } from '../../kit/told-story.ts';
+
+/** `add('clearance', 'opening=side hatch width', 'part=40 mm')` */
+function add(check: string, ...inputs: readonly string[]): ByHand {
+  const split = inputs.map((text) => {
+    const [input = '', expression = ''] = text.split('=');
+    return { input, expression };
+  });
+  return { kind: 'check-added', check, inputs: split };
+}
+
+const states = (story: ToldStory) =>
+  checkViews(story.project.rows).map(({ state, why }) => `${state}: ${why}`);
+const broken = (story: ToldStory) =>
+  story
+    .findings()
+    .filter(({ kind }) => kind === 'check')
+    .map(({ status, item, why }) => `${status} ${item}: ${why}`);
+
+test('a check holds, breaks when a figure changes by speech, and holds again when it is changed by hand', () => {
+  const story = new ToldStory()
+    .set('side hatch', 'width', 560)
+    .set('locker lid', 'width', 552)
+    .hand(add('clearance', 'opening=side hatch width', 'part=locker lid width', 'gap=2 mm'));
+  expect(states(story)).toEqual(['holds: 4 mm left at worst']);
+  story.hear('I changed my mind, the locker lid is now 558 millimetres wide.');
+  expect(states(story)).toEqual(['broken: 2 mm short at worst']);
+  expect(broken(story)).toEqual(['open clearance (side hatch, locker lid): 2 mm short at worst']);
+  story.set('side hatch', 'width', 562);
+  expect(states(story)).toEqual(['holds: 0 mm left at worst']);
+  expect(broken(story)).toEqual(['settled clearance (side hatch, locker lid): 2 mm short at worst']);
+});
+
+test('a check waits for figures that were never said, says what to say, and runs once they are', () => {
+  const story = new ToldStory().hand(add('clearance', 'opening=side hatch width', 'part=locker lid'));
+  const [view] = checkViews(story.project.rows);
+  expect(view).toMatchObject({
+    state: 'not-run',
+    why: 'the side hatch width was never said; the locker lid was never said',
+    ask: [
+      'say it, or: hearwright figures set "side hatch width = 560 mm"',
+      'say it, or: hearwright figures set "locker lid = 560 mm"',
+    ],
+  });
+  expect(story.findings()).toEqual([]);
+  story.hear('The side hatch is 560 millimetres wide.').hear('The locker lid is 570 millimetres wide.');
+  expect(states(story)).toEqual(['broken: 10 mm short at worst']);
+  expect(broken(story)).toEqual(['open clearance (side hatch, locker lid): 10 mm short at worst']);
+});
+
+test('hedges and tolerances are intervals, and the worst of them decides', () => {
+  const story = new ToldStory()
+    .hear('The side hatch is 560 millimetres wide, give or take 3.')
+    .hand(add('clearance', 'opening=side hatch width', 'part=558 mm'));
+  expect(states(story)).toEqual(['broken: 1 mm short at worst (2 mm left as said)']);
+  expect(checkViews(story.project.rows)[0]?.inputs[0]).toMatchObject({
+    range: { low: 557, mid: 560, high: 563, unit: 'mm' },
+    reads: [{ name: 'side hatch width', value: 560, tolerance: 3 }],
+  });
+});
+
+test('sums and products of figures go in as they are written', () => {
+  const story = new ToldStory()
+    .set('side hatch', 'width', 560)
+    .set('edge strip', 'width', 4)
+    .hand(add('clearance', 'opening=side hatch width - 2 * edge strip width', 'part=550 mm'));
+  expect(states(story)).toEqual(['holds: 2 mm left at worst']);
+  story.set('edge strip', 'width', 6);
+  expect(states(story)).toEqual(['broken: 2 mm short at worst']);
+});
+
+/** A memo in which a listener heard that a check has to hold. */
+function hearCheck(story: ToldStory, memoId: string, note: Pick<CheckNote, 'check' | 'inputs'>): ToldStory {
+  const text = 'That has to go through.';
+  const recordedAt = '2026-02-20T17:00:00+01:00';
+  const source = { name: `${memoId}.txt`, kind: 'text', sha256: memoId, bytes: text.length } as const;
+  const record: CheckNote = { kind: 'check', quote: text, span: { start: 0, end: text.length }, ...note };
+  return story.hand(
+    { kind: 'recording-kept', memoId, source, file: 'x', recordedAt, recordedAtFrom: 'given' },
+    { kind: 'transcript-made', memoId, transcript: { text } },
+    { kind: 'notes-read', memoId, notes: { ...NO_NOTES, records: [record] }, reader: 'test' },
+  );
+}
+
+test('a check that was said stands; said again it is the same one, with another number it takes its place', () => {
+  const said = (part: string) => ({
+    check: 'clearance',
+    inputs: [
+      { input: 'opening', expression: 'side hatch width' },
+      { input: 'part', expression: part },
+    ],
+  });
+  const story = new ToldStory().set('side hatch', 'width', 560);
+  hearCheck(story, 'm9', said('570 mm'));
+  expect(broken(story)).toEqual(['open clearance (side hatch): 10 mm short at worst']);
+  expect(story.open()[0]).toMatchObject({
+    memoId: 'm9',
+    checkId: 'm9.r1',
+    now: { source: { memoId: 'm9' } },
+  });
+  hearCheck(story, 'm10', said('570 mm'));
+  expect(checkViews(story.project.rows).map(({ id }) => id)).toEqual(['m9.r1']);
+  hearCheck(story, 'm11', said('555 mm'));
+  expect(checkViews(story.project.rows).map(({ id, state }) => `${id} ${state}`)).toEqual(['m11.r1 holds']);
+  expect(story.open()).toEqual([]);
+});
+
+test('checks of literals alone stand side by side', () => {
+  const story = new ToldStory()
+    .hand(add('clearance', 'opening=560 mm', 'part=550 mm'))
+    .hand(add('clearance', 'opening=560 mm', 'part=570 mm'))
+    .hand(add('clearance', 'opening=560 mm', 'part=550 mm'));
+  expect(states(story)).toEqual(['holds: 10 mm left at worst', 'broken: 10 mm short at worst']);
+});
+
+test('a check that is taken away is run no more, and undo brings it back', () => {
+  const story = new ToldStory()
+    .set('side hatch', 'width', 560)
+    .hand(add('clearance', 'opening=side hatch width', 'part=570 mm'))
+    .hand({ kind: 'check-removed', checkId: 's3' });
+  expect([states(story), story.open()]).toEqual([[], []]);
+  story.set('side hatch', 'width', 540);
+  expect(story.open()).toEqual([]);
+  story.hand({ kind: 'undone', undoes: 4 });
+  expect(states(story)).toEqual(['broken: 30 mm short at worst']);
+});
