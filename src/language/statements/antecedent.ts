@@ -100,8 +100,14 @@ const isPlural = (words: readonly Word[]) => {
   );
 };
 
+/** Parts that are a thing once it is said of what: "the beam end", "the port side". */
+const PART =
+  /^(?:end|side|top|bottom|front|back|inside|outside|half|middle|head|hand|room|work|bit|set|point)$/;
+
 function isCandidate({ words }: Chunk): boolean {
   const head = words.at(-1) as Word;
+  const before = words.at(-2);
+  if (PART.test(head.lower) && before && isNoun(before) && !OPENS.test(before.lower)) return true;
   // A bare word is a thing only where it is known as one: "it's lighter", "I'm pleased", "knocked together".
   const known = OPENS.test(words[0]?.lower ?? '') || isTradeNoun(head.lower);
   return (

@@ -60,6 +60,10 @@ const LONE =
 const NEW_ONE =
   /\b(?:new|another|other|second|third|last|bigger|smaller|longer|better|proper|fresh|thicker|heavier) (ones?)\b|\banother (one)\b|\b(?:a|the) (one)$/i;
 
+/** "It's only eleven in here", "it's raining", "it turns out": an "it" that stands for no thing. */
+const NO_ANTECEDENT =
+  /\bit(?: is|'s| was|'ll be| will be| gets?| got| has been|'s been)? (?:(?:only|just|too|so|still|about|getting|down to|up to|been|a bit|bloody|very|really|minus|at least|barely|not|quite) )*(?:\S+ ){0,3}?(?:degrees|in here|out here|out there|outside|in there|cold|colder|warmer|freezing|frosty|dark|raining|rains|rain|rained|snow\w*|blowing|windy|muggy|humid|late|early|(?:mon|tues|wednes|thurs|fri|satur|sun)day|winter|summer|ages|hours)\b|\bit (?:turns? out|turned out|seems?|looks? like|takes?|took|means|depends|occurred|struck|dawned)\b/i;
+
 /** Puts the thing last spoken of in the place of a lone pronoun or of "one". */
 function nameThings(words: string, draft: Draft, scene: Scene): string {
   if (draft.kind === 'decision') return words;
@@ -73,7 +77,7 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
   if (/\b(?:call|ring|phone|tell|ask|email|text|message|chase|let|show) (?:him|her|them|it)\b/i.test(words))
     return words;
   const lone = LONE.exec(words)?.[0];
-  if (!lone) return words;
+  if (!lone || (/^it/i.test(lone) && NO_ANTECEDENT.test(words))) return words;
   const thing = antecedentOf(draft.from, scene, /^(?:them|they|those|these)$/i.test(lone))?.text;
   if (!thing || TIME_OR_TALK.test(thing)) return words;
   return words.replace(
