@@ -115,6 +115,10 @@ export const fastenerNames: AmountRule = {
       return skip(unit?.to ?? second?.to ?? firstTo, 'a metric thread and its length');
     }
     if (!second || readUnit(room.tokens, firstTo)) return undefined;
+    // "Number eight by two inch": wood screws are numbered by their gauge.
+    if (/^(?:number|numbers|no|gauge)$/.test(wordAt(room, at - 1)) && (first?.value ?? 99) <= 24) {
+      return skip(readUnit(room.tokens, second.to)?.to ?? second.to, 'gauge and length name a screw');
+    }
     const unit = readUnit(room.tokens, second.to);
     const noun = unit?.to ?? second.to;
     const named = FASTENER.test(wordAt(room, noun)) || FASTENER.test(wordAt(room, noun + 1));

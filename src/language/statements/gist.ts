@@ -109,13 +109,30 @@ function thingOf(clause: Said, scene: Scene): string | undefined {
   return objectOf(clause.words.slice(from), scene);
 }
 
-/** The thing that "I" did something to: "I went with rigid foam", "I've trimmed the transom plank". */
+/** Where goods come from and who brings them: never what comes. */
+const SUPPLIER =
+  /^(?:yard|merchant|merchants|supplier|suppliers|shop|store|dealer|dealers|chandler|chandlery|foundry|mill|sawmill|quarry|works|factory|firm|company|people|lads|guy|guys|man|bloke|fella|courier|driver|depot|warehouse|website|site|place|plumber|sparky|electrician|glazier|joiner|fabricator|machinist|blacksmith|seller|breaker|breakers|scrapyard|counter|wholesaler)$/;
+
+/**
+ * The thing that "I" did something to: "I went with rigid foam", "I've trimmed the transom plank". Whoever was only
+ * asked for it is left out: "rung the timber yard about a length of larch".
+ */
 function objectOf(words: readonly Word[], scene: Scene): string | undefined {
-  const at = words.findIndex((word, k) => k > 0 && /^(?:the|a|an|my|our|new|another)$/.test(word.lower));
+  const at = words.findIndex((word, k) => k > 0 && /^(?:the|a|an|my|our|new|another|some)$/.test(word.lower));
   if (at < 0) return undefined;
   let to = at + 1;
   while (to < words.length && !/[SHMRAVL]/.test(words[to]?.classes ?? '')) to++;
-  return to > at + 1 ? textOf(words.slice(at, to), scene, undefined) : undefined;
+  // "a length of larch", "a box of screws".
+  if (
+    words[to]?.lower === 'of' &&
+    /^(?:length|box|bag|sheet|roll|tin|pot|load|lot|set|pair|bit|piece|pack|tub)$/.test(
+      words[to - 1]?.lower ?? '',
+    )
+  )
+    for (to++; to < words.length && !/[SHMRAVL]/.test(words[to]?.classes ?? ''); ) to++;
+  if (to <= at + 1) return undefined;
+  if (SUPPLIER.test(words[to - 1]?.lower ?? '')) return objectOf(words.slice(to), scene);
+  return textOf(words.slice(at, to), scene, undefined);
 }
 
 const isThing = (words: readonly Word[]) =>
@@ -131,6 +148,10 @@ function textOf(words: readonly Word[], scene: Scene, after: Word | undefined): 
   return after && after.start === last.start ? text.replace(/['’](?:s|re|ve|ll|d|m)$/i, '') : text;
 }
 
+/** "Another two hundred", "six more": of what was spoken of before. */
+const ONLY_A_NUMBER =
+  /^(?:(?:another|more|some|a|few|couple|of|them|those|the|and|dozen|half|extra|\d[\d,.]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)[\s-]*)+$/i;
+
 /** What an arrival brings; a pronoun is named by the words before it. */
 export function itemOf(draft: Draft, scene: Scene): string {
   const said = draft.item?.replace(/['’](?:s|re|ve|ll|d)$/i, '').trim();
@@ -138,7 +159,7 @@ export function itemOf(draft: Draft, scene: Scene): string {
     /^(?:(?:so|and|but|the|a|an|my|our|your|his|her|their|new|well|right|okay|now|oh)\s+)+/i,
     '',
   );
-  if (bare && !NO_THING.test(bare.toLowerCase())) return bare;
+  if (bare && !NO_THING.test(bare.toLowerCase()) && !ONLY_A_NUMBER.test(bare)) return bare;
   return (
     thingBefore(draft.from, scene)?.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
     bare ??

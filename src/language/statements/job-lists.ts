@@ -141,6 +141,8 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
   const [next] = object;
   if (
     !next ||
+    // "Number eight by two inch" names a screw.
+    (verb.lower === 'number' && /[Q]/.test(next.classes)) ||
     /^(?:you|me|us)$/.test(next.lower) ||
     (next.lower === 'it' && (dayIn(said, scene) ?? dayAfter(said, scene)) === undefined) ||
     (has(object, 's') && !/ (?:once|before|until|till)\//.test(said.code)) ||

@@ -29,6 +29,8 @@ test.each([
   ["I've got two lifejackets left in the locker"],
   ["there's forty left in the box of screws"],
   ["I've got two hundred of them behind me"],
+  ["ran out of screws so I've ordered another two hundred"],
+  ['number eight by two inch, brass'],
 ])('"%s" states no size', (said) => {
   expect(figuresSaid(said)).toBe('none');
 });

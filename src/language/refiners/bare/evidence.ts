@@ -224,6 +224,8 @@ function evidenceBefore(room: Room, amount: Amount): Evidence | undefined {
       return { grade: 'sure', why: `"${wordAt(room, at - 1)}" before it`, attribute: noun };
     const hit = STATES_VALUE.endingAt(room.tokens, at);
     const hedge = BEFORE_BOUND.endingAt(room.tokens, at);
+    // "I've ordered another two hundred": more of what was spoken of.
+    if (wordAt(room, at - 1) === 'another' && BOUGHT.test(wordAt(room, at - 2))) return undefined;
     if (hit?.meaning === 'sure' && !leavesFew(room, hit.to, amount))
       return { grade: 'sure', why: `after "${spoken(room, hit.from, hit.to)}"` };
     if (hit) best = 'likely';
@@ -257,9 +259,13 @@ function measureOf(
 
 /** "that leaves five": so many of them; "that leaves 1,837 to stand in" measures. */
 function leavesFew(room: Room, to: number, amount: Amount): boolean {
+  const word = wordAt(room, to - 1);
   const few = Number.isInteger(amount.value) && amount.value < 10 && !amount.number.fraction;
-  return few && /^(?:leaves|leaving|me|another|every)$/.test(wordAt(room, to - 1));
+  return few && /^(?:leaves|leaving|me|another|every)$/.test(word);
 }
+
+const BOUGHT =
+  /^(?:order|ordered|ordering|buy|bought|buying|get|got|getting|need|needs|grab|grabbed|fetch|fetched)$/;
 
 const spoken = (room: Room, from: number, to: number) =>
   room.tokens
