@@ -1,5 +1,5 @@
 /** What the shells may ask of a project. `project.ts` implements it over the store, the reader and the speech. */
-import type { Quantity } from './language/notes.ts';
+import type { HouseUnits, Quantity } from './language/notes.ts';
 import type { AskedCheck } from './model/checks/check-rows.ts';
 import type { CheckView } from './model/checks/check-views.ts';
 import type { WorkedCheck } from './model/checks/work-check.ts';
@@ -111,7 +111,7 @@ export interface ProjectApi {
   /** Checks that run by themselves, each with what it comes to now. */
   checks(): readonly CheckView[];
   /** Works a check out on the project's figures. Changes nothing. */
-  workOut(asked: AskedCheck): WorkedCheck;
+  workOut(asked: AskedCheck, units?: HouseUnits): WorkedCheck;
   /** Dates with talk, ascending. */
   days(): readonly string[];
   day(date: string): DayView | undefined;

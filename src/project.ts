@@ -213,8 +213,8 @@ class Project implements ProjectApi {
   checks() {
     return checkViews(this.#store.rows);
   }
-  workOut(asked: AskedCheck) {
-    return workOutCheck(this.#store.rows, asked, this.info);
+  workOut(asked: AskedCheck, units?: HouseUnits) {
+    return workOutCheck(this.#store.rows, asked, { ...this.info, ...(units ? { units } : {}) });
   }
   days() {
     return daysWithTalk(this.#store.rows);

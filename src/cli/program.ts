@@ -5,6 +5,7 @@ import { askCommand } from './commands/ask.ts';
 import { batchesCommand } from './commands/batches.ts';
 import { beforeCommand } from './commands/before.ts';
 import { behindCommand } from './commands/behind.ts';
+import { checksCommand } from './commands/checks.ts';
 import { closeCommand } from './commands/close.ts';
 import { dueCommand } from './commands/due.ts';
 import { episodeCommand } from './commands/episode.ts';
@@ -36,6 +37,7 @@ import { undoCommand } from './commands/undo.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { waitCommand } from './commands/wait.ts';
 import { withdrawCommand } from './commands/withdraw.ts';
+import { workCommand } from './commands/work.ts';
 
 /** In the order of a project's life: this is the order of the help page. */
 const COMMANDS = [
@@ -65,6 +67,8 @@ const COMMANDS = [
   undoCommand,
   figuresCommand,
   limitsCommand,
+  checksCommand,
+  workCommand,
   tasksCommand,
   batchesCommand,
   behindCommand,

@@ -1,4 +1,5 @@
 import type { ArrivalNote, DoneNote } from '../language/notes.ts';
+import { LAYER_WORK } from './checks/doubts.ts';
 import type { Filed } from './formulas.ts';
 import { wordsOf } from './names.ts';
 import type { ActRow } from './rows.ts';
@@ -45,12 +46,13 @@ export function fileAct(
   const gist = note.kind === 'done' ? note.gist : note.item;
   const place = work.place(note.span);
   const said = `${note.quote} ${gist}`;
+  const isLayer = () => wordsOf(said).some((word) => LAYER_WORK.has(stemOf(word)));
   const act =
     note.kind === 'arrival'
       ? note.received
         ? undefined
         : 'ordered'
-      : ACTS.find(([, verbs]) => verbs.test(said))?.[0];
+      : (ACTS.find(([, verbs]) => verbs.test(said))?.[0] ?? (isLayer() ? 'layered' : undefined));
   if (!act) return;
   const own = wordsOf(`${said} ${place.clause}`).map(stemOf);
   const pointed = TO_SIZES.test(`${said} ${place.clause}`) ? pointedAt(work, place.index, filed) : [];

@@ -119,15 +119,19 @@ function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly C
 }
 
 /** Acts that were done to any of these things, each once. */
-function actsOnAny(draft: Draft, names: readonly string[]): readonly ActRow[] {
+function actsOnAny(draft: Draft, names: readonly string[]): readonly FiguredAct[] {
   const acts = names.flatMap((name) => actsOn(draft, name));
   return [...new Map(acts.map((act) => [act.id, act])).values()];
 }
 
+/** An act that was done on the strength of figures. */
+type FiguredAct = ActRow & { readonly act: Exclude<ActRow['act'], 'layered'> };
+const isFigured = (act: ActRow): act is FiguredAct => act.act !== 'layered';
+
 /** Acts that were done to this thing: they name it with at least half of what tells it apart. */
-export function actsOn(draft: Draft, name: string): readonly ActRow[] {
+export function actsOn(draft: Draft, name: string): readonly FiguredAct[] {
   const { head, stems } = shapeOf(name);
-  return draft.actsNaming(head, stems, Math.ceil(stems.length / 2));
+  return draft.actsNaming(head, stems, Math.ceil(stems.length / 2)).filter(isFigured);
 }
 
 /** A quantity with its source, without the fields that a finding does not show. */

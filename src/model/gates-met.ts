@@ -95,7 +95,10 @@ function withStart(work: Working, gate: Gate, deeds: readonly Said[]): Gate {
   const { head, stems } = shapeOf(thingOf(gate.words));
   const acts = work.draft
     .actsNaming(head, stems, 1)
-    .filter((act) => act.source.memoId !== work.memo.id && startsClock(gate, gateWords(act.what)));
+    .filter(
+      (act) =>
+        act.act !== 'layered' && act.source.memoId !== work.memo.id && startsClock(gate, gateWords(act.what)),
+    );
   const last = acts.at(-1);
   return last ? { ...gate, since: last.source } : gate;
 }

@@ -243,7 +243,8 @@ export interface ArrivalRow {
 export interface ActRow {
   /** Id of the note that says it. */
   readonly id: string;
-  readonly act: 'ordered' | 'made' | 'closed-in' | 'filmed' | 'promised';
+  /** `layered`: a layer went on or came off, and nothing else hangs on it but what was measured before. */
+  readonly act: 'ordered' | 'made' | 'closed-in' | 'filmed' | 'promised' | 'layered';
   readonly what: string;
   readonly words: readonly string[];
   readonly itemIds: readonly string[];
@@ -310,7 +311,7 @@ export interface ModelReader {
   claimsOf(itemId: string): readonly ClaimRow[];
   standing(slot: Slot): StandingRow | undefined;
   standingOf(itemId: string): readonly StandingRow[];
-  /** Every figure of this dimension; for what is asked seldom: it costs by the project. */
+  /** Every figure of this dimension: it costs by their number. */
   standingIn(dimension: Dimension): readonly StandingRow[];
   /** Active limits of this dimension. */
   limitsIn(dimension: Dimension): readonly LimitRow[];

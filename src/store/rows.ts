@@ -144,8 +144,7 @@ export class SqliteRows implements ProjectRows {
     return this.#rows('SELECT body FROM standing WHERE itemId = ? ORDER BY ord', itemId);
   }
   standingIn(dimension: Dimension): readonly StandingRow[] {
-    const sql = "SELECT body FROM standing WHERE json_extract(body, '$.dimension') = ? ORDER BY ord";
-    return this.#rows(sql, dimension);
+    return this.#rows('SELECT body FROM standing WHERE dimension = ? ORDER BY ord', dimension);
   }
   limitsIn(dimension: Dimension): readonly LimitRow[] {
     return this.#rows(

@@ -34,7 +34,7 @@ export const SEARCHED = {
   reviews: [],
   items: [],
   claims: ['itemId', 'memoId', 'slot'],
-  standing: ['itemId'],
+  standing: ['itemId', 'dimension'],
   limits: ['dimension', 'active'],
   formulas: [],
   tasks: ['status'],

@@ -2,7 +2,7 @@
  * What every trade check is made of: named inputs that are ranges, a formula with its source, and a verdict in words
  * with its numbers. Checks are pure: the same inputs give the same answer. None says that a thing is safe.
  */
-import type { UnitName } from '../../language/notes.ts';
+import type { Attribute, UnitName } from '../../language/notes.ts';
 
 /**
  * A quantity as it is known, in the base unit of its kind (m, kg, m2, m3, deg, V, A, Ah, W, Wh, s, K, 1: see units.ts).
@@ -23,6 +23,8 @@ export interface CheckInput {
   readonly says: string;
   /** Takes one figure or more: layers, parts, loads. */
   readonly many?: boolean;
+  /** Where none is given to a check of a project: every standing figure of this attribute. */
+  readonly everyOf?: Attribute;
   readonly optional?: boolean;
   /** Nought and less make sense (a temperature, an offset). Other inputs are refused at nought and below. */
   readonly anySign?: boolean;

@@ -143,10 +143,15 @@ function thingsOf({ inputs }: CheckRun): readonly string[] {
   return [...new Set(inputs.flatMap(({ reads }) => reads.map(({ name }) => name.replace(/ \S+$/, ''))))];
 }
 
+/** So many things are named where a check is spoken of. */
+const MOST_NAMED = 4;
+
 /** "panel through opening (aft panel, side hatch)". */
 export function subjectOfCheck(run: CheckRun): string {
   const things = thingsOf(run);
-  return things.length > 0 ? `${run.check} (${things.join(', ')})` : run.check;
+  const more = things.length - MOST_NAMED;
+  const named = [...things.slice(0, MOST_NAMED), ...(more > 0 ? [`${more} more`] : [])];
+  return named.length > 0 ? `${run.check} (${named.join(', ')})` : run.check;
 }
 
 /** The words that brought it to light: of the latest figure said in this memo, else those that asked for the check. */

@@ -1,6 +1,5 @@
 /** Standing figures as intervals, and expressions over them. What a bound leaves open is told, never invented. */
 import type { UnitName } from '../../language/notes.ts';
-import { LIMIT_MARK } from '../counterpart.ts';
 import { evaluate } from '../evaluate.ts';
 import { type Formula, readsOf } from '../formula.ts';
 import type { StandingRow } from '../rows.ts';
@@ -17,12 +16,12 @@ export interface Known extends Range {
   readonly spread?: number;
 }
 
-/** A standing figure as an interval. A limit is taken at its stated end: that is what things are held to. */
-export function knownOf(row: StandingRow): Known {
+/** A standing figure as an interval. `isEdge`: a bound is taken at its stated end, as what things are held to. */
+export function knownOf(row: StandingRow, isEdge: boolean): Known {
   const { value, unit, bound, high = value } = row;
   if (bound === 'between') return { low: value, mid: (value + high) / 2, high, unit };
   const stated = { low: value, mid: value, high: value, unit };
-  if (row.slot.includes(LIMIT_MARK)) return stated;
+  if (isEdge) return stated;
   if (bound === 'at-least') return { ...stated, open: 'above' };
   if (bound === 'at-most') return { ...stated, open: 'below' };
   const spread = spreadOf(row);

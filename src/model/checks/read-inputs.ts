@@ -1,5 +1,6 @@
 /** Inputs of a check as they were asked for, each resolved to an interval through the figures that stand. */
-import type { SpokenInput } from '../../language/notes.ts';
+import type { Attribute, SpokenInput } from '../../language/notes.ts';
+import { LIMIT_MARK } from '../counterpart.ts';
 import { type Formula, readFormula, readsOf, withSlots, writeFormula } from '../formula.ts';
 import { nameOfSlot } from '../formulas.ts';
 import type { ModelReader, StandingRow } from '../rows.ts';
@@ -28,7 +29,7 @@ export interface InputAtHand {
   readonly trouble?: Trouble;
 }
 
-/** Why an input has no value: `missing` may come yet, `wrong` is badly worded. */
+/** Why an input has no value: `missing` may come yet, `wrong` is badly worded or was left out. */
 export interface Trouble {
   readonly kind: 'missing' | 'wrong';
   readonly why: string;
@@ -83,7 +84,9 @@ function worked(
   formula: Formula,
   rows: ReadonlyMap<string, StandingRow>,
 ): Pick<InputAtHand, 'pushed' | 'range' | 'unit' | 'trouble'> {
-  const known = new Map([...rows].map(([slot, row]) => [slot, knownOf(row)] as const));
+  const known = new Map(
+    [...rows].map(([slot, row]) => [slot, knownOf(row, isEdge(reading.reader, input, row))] as const),
+  );
   const result = rangeOfExpression(formula, known, reading.region);
   const nothing = () => undefined;
   const wrong = (why: string) => ({
@@ -99,6 +102,17 @@ function worked(
   };
   const isOpen = [...known.values()].some(({ open }) => open !== undefined);
   return { range: result.range, unit: result.unit, pushed: isOpen ? pushed : nothing };
+}
+
+/** Inputs that are themselves a bound: a limit goes in at its stated end. */
+const BOUNDS = /\b(?:limit|allowed|most|least|max|maximum|minimum|limits)\b/;
+
+/** Whether a stated bound is what the input asks for: what things are held to, and not how far a figure is known. */
+function isEdge(reader: ModelReader, input: CheckInput, row: StandingRow): boolean {
+  if (!row.slot.includes(LIMIT_MARK)) return false;
+  if (BOUNDS.test(input.name)) return true;
+  const limit = reader.limitsIn(row.dimension).find(({ slot }) => slot === row.slot);
+  return limit !== undefined && limit.about !== '';
 }
 
 function pushedAway(known: Known, factor: number): Known {
@@ -147,9 +161,18 @@ function without(input: CheckInput, resolved: SpokenInput, trouble: Trouble): In
 export function notGiven(reading: Reading, check: Check, input: CheckInput): Trouble {
   const example = `${input.name}=${reading.exampleOf(input.kind)}`;
   return {
-    kind: 'missing',
+    kind: 'wrong',
     why: `${input.name} was not given (${input.says})`,
-    ask: `give it: hearwright work out ${check.name} … "${example}"`,
+    ask: `say it, or: hearwright checks add ${check.name} … "${example}"`,
+  };
+}
+
+/** An input that takes every figure of a measure, of which none stands. */
+export function noneSaid(reading: Reading, input: CheckInput, attribute: Attribute): Trouble {
+  return {
+    kind: 'missing',
+    why: `no ${attribute} was ever said`,
+    ask: `say one, or: hearwright figures set "stove ${attribute} = ${reading.exampleOf(input.kind)}"`,
   };
 }
 
@@ -160,7 +183,7 @@ function wordsOfFormula(reader: ModelReader, formula: Formula): string {
 /** What a standing figure brings into a check, with its age and its doubts. */
 export function figureRead(reader: ModelReader, row: StandingRow): FigureRead {
   const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
-  const { spread } = knownOf(row);
+  const { spread } = knownOf(row, false);
   const doubt = doubtOf(reader, row);
   return {
     name: nameOfSlot(reader, row.slot),

@@ -11,7 +11,13 @@ export const RUNNING_MASS: Check = {
   formula: 'sum of the parts <= limit, each at the worst of its range',
   source: 'arithmetic',
   inputs: [
-    { name: 'part', kind: 'mass', says: 'mass of a part, of tank contents, of a load', many: true },
+    {
+      name: 'part',
+      kind: 'mass',
+      says: 'mass of a part, of tank contents, of a load',
+      many: true,
+      everyOf: 'weight',
+    },
     { name: 'limit', kind: 'mass', says: 'most that all of it may come to', optional: true },
   ],
   gives: 'mass',

@@ -3,7 +3,7 @@
  * they share one. So a memo costs by the checks that it touches, however many there are.
  *
  * `i3`: a figure of that thing changed. `~hatch`: something of that name has a figure now, which a name in the check
- * may stand for. `!hatch`: something was done to a thing of that name, or to what a figure was measured from.
+ * may stand for. `*mass`: some figure of that dimension changed. `!hatch`: something was done to a thing of that name, or to what a figure was measured from.
  */
 import { itemStems } from '../items.ts';
 import { shapeOf } from '../names.ts';
@@ -37,8 +37,10 @@ export function changedKeys(
   const keys = new Set<string>();
   const items = new Set<string>();
   for (const change of changes) {
-    if (change.table === 'standing') items.add(change.row.itemId);
-    else if (change.table === 'items') items.add(change.row.id);
+    if (change.table === 'standing') {
+      items.add(change.row.itemId);
+      keys.add(`*${change.row.dimension}`);
+    } else if (change.table === 'items') items.add(change.row.id);
     else if (change.table === 'acts') for (const stem of change.row.words) keys.add(`!${stem}`);
   }
   for (const id of items) {

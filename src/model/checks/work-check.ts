@@ -1,13 +1,16 @@
 /** Works a check out on the project's figures: names resolved, intervals in and out, the verdict in words. */
 import type { HouseUnits, SpokenInput } from '../../language/notes.ts';
+import { usualDimension } from '../measures.ts';
 import { unitKind } from '../units.ts';
 import { checkNamed } from './all-checks.ts';
-import type { Check, Given, Range } from './check.ts';
+import type { Check, CheckInput, Given, Range } from './check.ts';
 import type { AskedCheck, CheckRun, CheckState, InputRead, ResultRead } from './check-rows.ts';
+import { everyFigure } from './every-figure.ts';
 import type { Names } from './named-figure.ts';
 import {
   figureRead,
   type InputAtHand,
+  noneSaid,
   notGiven,
   type Reading,
   readInput,
@@ -47,8 +50,11 @@ export function workCheck(
     ...(region === undefined ? {} : { region }),
     exampleOf: (kind) => exampleOf(kind, house),
   };
-  const atHand = check.inputs.flatMap((input) =>
-    asked.inputs.filter((one) => isNamed(one, input.name)).map((one) => readInput(base, input, one)),
+  const every = check.inputs.flatMap((input) => everyOf(base, input, asked) ?? []);
+  const atHand = check.inputs.flatMap(
+    (input) =>
+      every.find((one) => one.input === input)?.atHand ??
+      asked.inputs.filter((one) => isNamed(one, input.name)).map((one) => readInput(base, input, one)),
   );
   const system = systemOf(
     units,
@@ -59,7 +65,7 @@ export function workCheck(
     ...atHand.flatMap(({ trouble }) => trouble ?? []),
     ...check.inputs
       .filter(({ name, optional }) => !optional && !atHand.some(({ input }) => input.name === name))
-      .map((input) => notGiven(base, check, input)),
+      .map((input) => (input.everyOf ? noneSaid(base, input, input.everyOf) : notGiven(base, check, input))),
   ];
   const outcome = troubles.length > 0 ? notRun(troubles) : judged(check, given, atHand);
   const inputs = inputsRead(base, check, atHand, system);
@@ -68,18 +74,41 @@ export function workCheck(
       check: check.name,
       ...withDoubts(outcome, inputs),
       results: resultsOf(outcome, system, region),
-      notes: outcome.notes,
+      notes: [...outcome.notes, ...every.flatMap(({ note }) => note ?? [])],
       inputs,
       options: Object.fromEntries(given.options),
     },
-    inputs: atHand.map(({ resolved }) => resolved),
-    watches: watchesOf(
-      names.reader,
-      atHand.flatMap(({ read }) => read),
-      atHand.flatMap(({ waitsFor }) => waitsFor),
-    ),
-    isWrong: troubles.some(({ kind }) => kind === 'wrong'),
+    inputs: atHand.flatMap((one) => (every.some(({ input }) => input === one.input) ? [] : one.resolved)),
+    watches: [
+      ...every.map(({ watch }) => watch),
+      ...watchesOf(
+        names.reader,
+        atHand.flatMap(({ read }) => read),
+        atHand.flatMap(({ waitsFor }) => waitsFor),
+      ),
+    ],
+    isWrong: troubles.some(({ kind }) => kind === 'wrong') || outcome.isWrong === true,
   };
+}
+
+interface Every {
+  readonly input: CheckInput;
+  readonly atHand: readonly InputAtHand[];
+  readonly watch: string;
+  readonly note?: string;
+}
+
+/** Every standing figure for an input that takes them all where none is given; nothing where some are. */
+function everyOf(reading: Reading, input: CheckInput, asked: AskedCheck): Every | undefined {
+  const attribute = input.everyOf;
+  if (!attribute || asked.inputs.some((one) => isNamed(one, input.name))) return undefined;
+  const { rows, wholes } = everyFigure(reading.reader, attribute);
+  const atHand = rows.map(({ slot }) =>
+    readInput(reading, input, { input: input.name, expression: `[${slot}]` }),
+  );
+  const note = `every ${attribute} that stands is counted${wholes.length > 0 ? `, but not of what holds the others: ${wholes.join(', ')}` : ''}`;
+  const watch = `*${usualDimension(attribute)}`;
+  return { input, atHand, watch, ...(rows.length > 0 ? { note } : {}) };
 }
 
 const isNamed = ({ input }: SpokenInput, name: string) => input.trim().toLowerCase() === name;
@@ -136,6 +165,8 @@ interface Outcome {
   }[];
   readonly notes: readonly string[];
   readonly ask: readonly string[];
+  /** The check itself asks for an input that was left out. */
+  readonly isWrong?: boolean;
 }
 
 function notRun(troubles: readonly Trouble[]): Outcome {
@@ -145,7 +176,8 @@ function notRun(troubles: readonly Trouble[]): Outcome {
 
 function judged(check: Check, given: Given, atHand: readonly InputAtHand[]): Outcome {
   const ran = runCheck(check, given);
-  if (ran.verdict === 'not-run') return { state: 'not-run', why: ran.why, results: [], notes: [], ask: [] };
+  if (ran.verdict === 'not-run')
+    return { state: 'not-run', why: ran.why, results: [], notes: [], ask: [], isWrong: true };
   if (ran.verdict === 'refused') return { state: 'refused', why: ran.why, results: [], notes: [], ask: [] };
   const open = openSides(atHand);
   const outcome = { state: ran.verdict, why: ran.why, results: ran.results, notes: ran.notes, ask: [] };

@@ -128,3 +128,102 @@ test('a check that is taken away is run no more, and undo brings it back', () =>
   story.hand({ kind: 'undone', undoes: 4 });
   expect(states(story)).toEqual(['broken: 30 mm short at worst']);
 });
+
+test('where no part is named, everything that has a weight is counted, and a new weight runs it anew', () => {
+  const story = new ToldStory()
+    .set('water tank', 'weight', 230, 'kg')
+    .set('stove', 'weight', 60, 'kg')
+    .set('van', 'weight', 2100, 'kg')
+    .hand(add('running mass', 'limit=400 kg'));
+  const [view] = checkViews(story.project.rows);
+  expect(view).toMatchObject({
+    state: 'holds',
+    results: [{ name: 'mass', mid: 290, unit: 'kg' }, {}, {}, {}],
+  });
+  expect(view?.notes).toContain('every weight that stands is counted, but not of what holds the others: van');
+  story.set('batteries', 'weight', 140, 'kg');
+  expect(broken(story)[0]).toMatch(/^open running mass \(water tank, stove, batteries\): /);
+});
+
+test('a sum over nothing waits for the first figure', () => {
+  const story = new ToldStory().hand(add('running mass', 'limit=100 kg'));
+  expect(states(story)[0]).toMatch(/^not-run: /);
+  story.set('stove', 'weight', 160, 'kg');
+  expect(states(story)[0]).toMatch(/^broken: /);
+});
+
+const fits = add('clearance', 'opening=side hatch width', 'part=550 mm');
+
+test.each([
+  ['The side hatch is lined with 6 millimetre ply now, I lined the side hatch this morning.', true],
+  ['I trimmed the side hatch this morning.', true],
+  ['I painted the side hatch this morning.', false],
+  ['I lined the wheel arch this morning.', false],
+  ['I ordered lining for the side hatch.', false],
+])('a size measured before "%s" is to be measured again: %s', (talk, isStale) => {
+  const story = new ToldStory()
+    .hear('I measured the side hatch, it is 560 millimetres wide.')
+    .hand(fits)
+    .hear(talk);
+  expect(states(story)[0]?.split(':')[0]).toBe(isStale ? 'stale' : 'holds');
+  expect(story.open().filter(({ kind }) => kind === 'check')).toEqual([]);
+});
+
+test('what is measured anew after the layer is no longer stale', () => {
+  const story = new ToldStory()
+    .hear('I measured the side hatch, it is 560 millimetres wide.')
+    .hand(fits)
+    .hear(
+      'I lined the side hatch this morning.',
+      'I measured the side hatch again, it is 548 millimetres wide now.',
+    );
+  expect(states(story)).toEqual(['broken: 2 mm short at worst']);
+});
+
+test('a figure measured from what is built up later is stale, also when it was attached after', () => {
+  const story = new ToldStory()
+    .hear('The worktop is 900 millimetres high above the cabin floor.')
+    .hear('We lined the cabin floor with cork today.')
+    .hand(add('clearance', 'opening=worktop height', 'part=850 mm'));
+  expect(checkViews(story.project.rows)[0]).toMatchObject({ state: 'stale' });
+});
+
+test('a worked-out size that no longer agrees with the part makes a check stale', () => {
+  const story = new ToldStory()
+    .set('frame', 'width', 600)
+    .set('door', 'width', 590)
+    .formula('door', 'width', 'frame width - 10 mm')
+    .hand(add('clearance', 'opening=600 mm', 'part=door width'));
+  expect(states(story)).toEqual(['holds: 10 mm left at worst']);
+  story.set('frame', 'width', 595);
+  expect(states(story)[0]).toMatch(/^stale: door width: it was worked out anew/);
+});
+
+test.each([
+  ['The side hatch is at least 560 millimetres wide.', 'opening=side hatch width', 'part=550 mm', 'holds'],
+  ['The locker lid is at most 550 millimetres wide.', 'opening=560 mm', 'part=locker lid width', 'holds'],
+  ['The locker lid is at least 550 millimetres wide.', 'opening=560 mm', 'part=locker lid width', 'not-run'],
+  ['The side hatch is at most 560 millimetres wide.', 'opening=side hatch width', 'part=550 mm', 'not-run'],
+  [
+    'The locker lid is between 540 and 550 millimetres wide.',
+    'opening=560 mm',
+    'part=locker lid width',
+    'holds',
+  ],
+  ['The locker lid is about 550 millimetres wide.', 'opening=560 mm', 'part=locker lid width', 'broken'],
+])('%s With %s and %s it %s', (talk, opening, part, state) => {
+  const story = new ToldStory().hear(talk).hand(add('clearance', opening, part));
+  expect(checkViews(story.project.rows)[0]?.state).toBe(state);
+});
+
+test('what a bound leaves open is asked for and not invented', () => {
+  const story = new ToldStory()
+    .hear('The locker lid is at least 550 millimetres wide.')
+    .hand(add('clearance', 'opening=560 mm', 'part=locker lid width'));
+  expect(checkViews(story.project.rows)[0]).toMatchObject({
+    why: 'it holds only as far as was said: part (locker lid width) has an open end, and beyond it this breaks',
+    ask: ['say how far it may go: part (locker lid width)'],
+    results: [],
+    inputs: [{ name: 'opening' }, { name: 'part', open: 'above' }],
+  });
+});
