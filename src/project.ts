@@ -1,7 +1,8 @@
 /** Wires the shells to the core: one project on disk, its memos taken in, its views given out. */
 
 import { existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { basename, join, resolve } from 'node:path';
+import { databaseOf, findProject, HOME } from './find-project.ts';
 import { now } from './instant.ts';
 import type { HouseUnits } from './language/notes.ts';
 import { answerOf, tellingWords } from './model/answer.ts';
@@ -36,20 +37,6 @@ import { checkOriginals } from './project-check.ts';
 import { createStore, openStore, type ProjectStore } from './store/store.ts';
 import { MemoTaking } from './taking.ts';
 import { lastByHand, setByHandWith } from './undo.ts';
-
-/** The folder inside a project folder that is the program's own. */
-const HOME = '.hearwright';
-const DATABASE = 'project.db';
-
-const databaseOf = (folder: string) => join(folder, HOME, DATABASE);
-
-/** The nearest folder from `start` upward that holds a project. */
-export function findProject(start: string): string | undefined {
-  for (let folder = resolve(start); ; folder = dirname(folder)) {
-    if (existsSync(databaseOf(folder))) return folder;
-    if (dirname(folder) === folder) return undefined;
-  }
-}
 
 function isFolder(path: string): boolean {
   try {

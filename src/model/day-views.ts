@@ -1,6 +1,8 @@
 /** Views of a day, of what is next, and of the days between two dates. Nothing here changes anything. */
 import type { Quantity } from '../language/notes.ts';
 import { cautionsFor } from './cautions.ts';
+import type { CheckState } from './checks/check-rows.ts';
+import { checksOfDay, checkViews, wordsOfCheck, wordsOfFinding } from './checks/check-views.ts';
 import { keptForNext, keptOfDay } from './kept/kept-of.ts';
 import {
   expectedArrivalViews,
@@ -15,6 +17,7 @@ import { type ClaimRow, dayOf, type ProjectRows } from './rows.ts';
 import { openTaskViews, tasksAsOf } from './task-views.ts';
 import { convert, difference } from './units.ts';
 import type {
+  Caution,
   DayView,
   FigureChange,
   FindingView,
@@ -42,6 +45,7 @@ export function dayView(rows: ProjectRows, date: string): DayView | undefined {
   const memos = memosOf(rows, date);
   if (memos.length === 0) return undefined;
   const tasks = tasksAsOf(rows, date);
+  const checks = checksOfDay(rows, date);
   const closedOn = (task: TaskView) => task.closedBy && dayOf(task.closedBy.recordedAt);
   return {
     date,
@@ -54,7 +58,11 @@ export function dayView(rows: ProjectRows, date: string): DayView | undefined {
     ),
     changes: memos.flatMap((memo) => changesOfMemo(rows, memo)),
     kept: keptOfDay(rows, memos),
-    cautions: cautionsFor(memos.map((memo) => memo.text)),
+    checks,
+    cautions: cautionsFor([
+      ...memos.map((memo) => memo.text),
+      ...[...checks.broke, ...checks.holdAgain].flatMap((one) => wordsOfFinding(rows, one)),
+    ]),
   };
 }
 
@@ -107,6 +115,9 @@ function claimBefore(rows: ProjectRows, claimId: string): ClaimRow | undefined {
   return claims.slice(0, Math.max(0, index)).findLast(({ status }) => status !== 'rejected');
 }
 
+/** States in which a check is a question. */
+const SAYS_NOTHING: ReadonlySet<CheckState> = new Set(['not-run', 'stale', 'refused']);
+
 /** Questions a day: more would not be answered. Common practice, no source. */
 const MOST_QUESTIONS = 5;
 
@@ -127,6 +138,7 @@ function nextOf(
   problems: readonly ProblemView[],
 ): NextView {
   const kept = keptForNext(rows, open);
+  const checks = checkViews(rows);
   return {
     date,
     ready: open.filter((task) => task.status === 'ready'),
@@ -136,13 +148,22 @@ function nextOf(
     promises: rows.openPromises(),
     questions: rows.questions(MOST_QUESTIONS).map(viewOfFinding),
     kept,
+    checks: checks.filter(({ state }) => SAYS_NOTHING.has(state)),
     cautions: cautionsFor([
-      ...open.map((task) => `${task.gist}\n${task.source.quote}`),
+      ...open.map(wordsOfTask),
       // What is behind a panel may hurt whoever goes through it.
       ...kept.behindWork.flatMap(({ there }) => there.map(({ what }) => what)),
+      ...checks.filter(({ state }) => state !== 'holds').flatMap(wordsOfCheck),
     ]),
   };
 }
+
+/** What hazards open tasks touch, each once. */
+export function cautionsOfTasks(tasks: readonly TaskView[]): readonly Caution[] {
+  return cautionsFor(tasks.filter(({ status }) => status !== 'done').map(wordsOfTask));
+}
+
+const wordsOfTask = (task: TaskView) => `${task.gist}\n${task.source.quote}`;
 
 /** What is open now. `now` is an ISO 8601 day or instant: days are counted to it. */
 export function nextView(rows: ProjectRows, now: string): NextView {

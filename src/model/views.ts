@@ -14,6 +14,7 @@ import type {
   UnitName,
 } from '../language/notes.ts';
 
+import type { ChecksOfDay, CheckView } from './checks/check-views.ts';
 import type { KeptAnswer, KeptForNext, KeptOfDay } from './kept/kept-views.ts';
 
 /** Where in the talk something was said. */
@@ -302,6 +303,8 @@ export interface DayView {
   readonly changes: readonly FigureChange[];
   /** What the day put on record. */
   readonly kept?: KeptOfDay;
+  /** Checks that broke, and those that hold again. */
+  readonly checks?: ChecksOfDay;
   readonly cautions: readonly Caution[];
 }
 
@@ -327,6 +330,8 @@ export interface NextView {
   readonly questions: readonly FindingView[];
   /** What is behind the panels that ready work goes through, and the sizes it lacks. */
   readonly kept?: KeptForNext;
+  /** Checks that say nothing now: an input is missing, makes no sense, or is to be measured again. */
+  readonly checks?: readonly CheckView[];
   readonly cautions: readonly Caution[];
 }
 

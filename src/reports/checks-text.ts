@@ -4,23 +4,12 @@ import type { Check } from '../model/checks/check.ts';
 import type { CheckRun, CheckState, FigureRead, InputRead, ResultRead } from '../model/checks/check-rows.ts';
 import type { CheckView } from '../model/checks/check-views.ts';
 import type { Caution } from '../model/views.ts';
+import { stateText } from './check-words.ts';
 import { NO_CAUTION_IS_NOT_SAFE } from './page-notes.ts';
 import { boundedText, counterpartText, quantityText } from './quantity-text.ts';
 import { age, clock, daysBetween, placeOf } from './source-text.ts';
 import { textTable } from './text-table.ts';
 import { oneLine } from './words.ts';
-
-const STATES: Readonly<Record<CheckState, string>> = {
-  holds: 'holds',
-  broken: 'breaks',
-  told: 'worked out',
-  refused: 'makes no sense',
-  'not-run': 'not run',
-  stale: 'stale',
-};
-
-/** What a check came to, in a word or two. */
-export const stateText = (state: CheckState): string => STATES[state];
 
 type Row = readonly [label: string, text: string];
 
@@ -41,7 +30,7 @@ export function inOrder(checks: readonly CheckView[]): readonly CheckView[] {
 
 /** One standing check as a block of lines. */
 export function checkText(check: CheckView, units: HouseUnits, now: string): string {
-  const head = `${oneLine(check.subject)}: ${STATES[check.state]}   [${oneLine(check.id)}]`;
+  const head = `${oneLine(check.subject)}: ${stateText(check.state)}   [${oneLine(check.id)}]`;
   const from = check.source.quote
     ? `${placeOf(check.source)}   "${oneLine(check.source.quote)}"`
     : placeOf(check.source);
@@ -54,7 +43,7 @@ export function checkText(check: CheckView, units: HouseUnits, now: string): str
 
 /** What was worked out, with its formula and where that comes from. */
 export function workedOutText(run: CheckRun, check: Check, units: HouseUnits, now: string): string {
-  return `${blockOf(`${run.check}: ${STATES[run.state]}`, [
+  return `${blockOf(`${run.check}: ${stateText(run.state)}`, [
     ...runRows(run, units, now),
     ['formula', check.formula],
     ['source', check.source],

@@ -66,7 +66,8 @@ const byWeight = (a: FindingView, b: FindingView) =>
 
 function isCorrection(finding: FindingView, span: SpanView): boolean {
   const said = finding.was.source;
-  if (!said) return false;
+  // What has no number on either side was told no figure.
+  if (!said || finding.was.unit === '') return false;
   const changed = finding.kind === 'decided' || finding.kind === 'remeasured';
   const chosen = finding.settledBy?.choice === 'take-new' || finding.settledBy?.choice === 'correct';
   return (changed || chosen) && dayOf(said.recordedAt) < span.from;

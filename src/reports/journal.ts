@@ -1,5 +1,6 @@
 /** The page of one day. The same day gives the same bytes. */
 import type { DayView, MemoView, ProjectInfo } from '../model/views.ts';
+import { subjectOf } from './finding-text.ts';
 import { keptSections } from './kept-entries.ts';
 import { bullet, escapeMarkdown, page, section } from './markdown.ts';
 import {
@@ -74,9 +75,26 @@ function measured(day: DayView, { units }: ProjectInfo): string[] {
 function clashes(day: DayView, { units }: ProjectInfo): string[] {
   const of = (status: 'open' | 'settled') =>
     day.findings
-      .filter((finding) => finding.status === status)
+      // Checks have a section of their own, with those that a person's hand broke.
+      .filter((finding) => finding.status === status && finding.kind !== 'check')
       .map((finding) => findingEntry(finding, units));
   return section(2, 'Clashes', [...section(3, 'Open', of('open')), ...section(3, 'Settled', of('settled'))]);
+}
+
+/** What broke on the day, and what holds again. */
+function checks({ checks: of }: DayView, { units }: ProjectInfo): string[] {
+  if (!of) return [];
+  const again = of.holdAgain.map((finding) =>
+    bullet(`**${escapeMarkdown(subjectOf(finding))}**: ${escapeMarkdown(finding.settledBy?.reason ?? '')}`),
+  );
+  return section(2, 'Checks', [
+    ...section(
+      3,
+      'Broke',
+      of.broke.map((finding) => findingEntry(finding, units)),
+    ),
+    ...section(3, 'Hold again', again),
+  ]);
 }
 
 /** Tasks that were open before the day and still are at its end. */
@@ -102,6 +120,7 @@ export function journalPage(day: DayView, project: ProjectInfo): string {
     ...section(2, 'Decided', notesOf(memos, 'decisions').map(decisionEntry)),
     ...measured(day, project),
     ...clashes(day, project),
+    ...checks(day, project),
     ...section(2, 'Made, ordered and received', made),
     ...keptSections(day.kept),
     ...section(2, 'Problems', notesOf(memos, 'problems').map(problemEntry)),

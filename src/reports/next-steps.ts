@@ -5,6 +5,7 @@ import { bullet, escapeMarkdown, page, section } from './markdown.ts';
 import {
   arrivalEntry,
   cautionEntry,
+  checkQuestion,
   findingEntry,
   NO_CAUTION_IS_NOT_SAFE,
   oldestFirst,
@@ -80,7 +81,10 @@ export function nextStepsPage(next: NextView, project: ProjectInfo): string {
     ...section(
       2,
       'Questions',
-      next.questions.slice(0, MOST_QUESTIONS).map((finding) => findingEntry(finding, project.units)),
+      [
+        ...next.questions.map((finding) => findingEntry(finding, project.units)),
+        ...(next.checks ?? []).map(checkQuestion),
+      ].slice(0, MOST_QUESTIONS),
     ),
     ...section(
       2,

@@ -1,5 +1,6 @@
 /** Entries that several pages share: a note with its place, a finding, a task, a promise, a caution. */
 import type { HouseUnits } from '../language/notes.ts';
+import type { CheckView } from '../model/checks/check-views.ts';
 import type {
   Caution,
   ExpectedArrival,
@@ -12,6 +13,7 @@ import type {
   SourcedQuantity,
   TaskView,
 } from '../model/views.ts';
+import { stateText } from './check-words.ts';
 import { consequenceText, findingHeadline, subjectOf, valueLabels } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
 import { amountText, boundedText, figureText, quantityText } from './quantity-text.ts';
@@ -107,6 +109,15 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
     settledBy
       ? `settled on ${dayOf(settledBy.at)}: ${settledBy.choice}${settledBy.value ? ` ${amountText(settledBy.value)}` : ''}${settledBy.reason ? `, ${escapeMarkdown(settledBy.reason)}` : ''}`
       : `next: ${escapeMarkdown(finding.next)}`,
+  );
+}
+
+/** A check that says nothing now, why, and what to say or measure. */
+export function checkQuestion(check: CheckView): string {
+  return bullet(
+    `**${escapeMarkdown(oneLine(check.subject))}**: ${stateText(check.state)} (${escapeMarkdown(check.id)})`,
+    `why: ${escapeMarkdown(check.why)}`,
+    ...check.ask.map((line) => `next: ${escapeMarkdown(line)}`),
   );
 }
 

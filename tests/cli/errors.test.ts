@@ -24,6 +24,9 @@ afterAll(() => place.remove());
 
 const IN = ['--project', 'wagon'];
 
+const CLEARANCE_CALL = 'hearwright work out clearance "opening=560 mm" "part=560 mm"';
+const MASS_CALL = 'hearwright work out running mass "part=12 kg"';
+
 /** Code in docs/errors.md, the words of the call, what is printed, the exit code. */
 const TABLE: readonly (readonly [string, readonly string[], string, number])[] = [
   ['command-unknown', ['jurnal'], 'unknown command "jurnal"\n  next   did you mean journal?', 2],
@@ -112,6 +115,73 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     'value-invalid',
     [...IN, 'tolerance', 'length', '2 furlongs'],
     'quantity: expected a known unit such as mm, in, kg, L or V, got "furlongs"',
+    2,
+  ],
+  [
+    'check-unknown',
+    [...IN, 'checks', 'remove', 's99'],
+    'no check has the id "s99"\n  kept   nothing was changed\n  next   see the ids with: hearwright checks',
+    2,
+  ],
+  ...(
+    [
+      ['clearence opening=7 mm', 'no check is called "clearence": did you mean clearance?', undefined],
+      ['clearance opning=7 mm', '"opning" is no input of clearance: did you mean opening?', CLEARANCE_CALL],
+      [
+        'clearance opening=7 mm prt=6 mm',
+        '"prt" is no input of clearance: did you mean part?',
+        CLEARANCE_CALL,
+      ],
+      ['clearance opening= part=6 mm', 'opening has no value', CLEARANCE_CALL],
+      [
+        'running mass part=1,200 kg',
+        'part: "1,200" may be 1200 or 1.200: write it without the comma',
+        MASS_CALL,
+      ],
+    ] as const
+  ).map(
+    ([words, why, example]) =>
+      [
+        'check-unread',
+        ['work', 'out', ...words.split(' ')],
+        `${why}\n  next   ${example ?? 'see what there is with: hearwright checks kinds'}`,
+        2,
+      ] as const,
+  ),
+  [
+    'check-unread',
+    [...IN, 'checks', 'add', 'clearance', 'opening 7 mm'],
+    `"opening 7 mm" is no input of clearance: did you mean opening?\n  kept   nothing was set\n  next   ${CLEARANCE_CALL.replace('work out', 'checks add')}`,
+    2,
+  ],
+  [
+    'check-unrun',
+    ['work', 'out', 'clearance', 'opening=706 mm'],
+    `clearance: part was not given (size of the part in that direction)\n  next   ${CLEARANCE_CALL}`,
+    2,
+  ],
+  [
+    'check-unrun',
+    ['work', 'out', 'clearance', 'opening=706', 'part=7 kg'],
+    `clearance: opening: a number alone has no unit; part: it is a quantity of mass, and size of the part in that direction is one of length\n  next   ${CLEARANCE_CALL}`,
+    2,
+  ],
+  [
+    'check-unrun',
+    ['work', 'out', 'clearance', 'opening=side hatch width', 'part=7 mm'],
+    `clearance: the side hatch width was never said\n  next   ${CLEARANCE_CALL}`,
+    2,
+  ],
+  [
+    'check-refused',
+    ['work', 'out', 'clearance', 'opening=0 mm', 'part=7 mm'],
+    `clearance: opening: 0 mm is nothing: give its size\n  next   ${CLEARANCE_CALL}`,
+    2,
+  ],
+  [
+    'check-refused',
+    [...IN, 'checks', 'add', 'clearance', 'opening=706 m', 'part=7 mm'],
+    `clearance: opening: 706 m is more than anything in a build: 7060 mm, or 706 mm?\n  kept   nothing was set\n  next   ${CLEARANCE_CALL.replace('work out', 'checks add')}`,
     2,
   ],
   [

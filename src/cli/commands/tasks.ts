@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import { now } from '../../instant.ts';
-import { printBlocks, printJson } from '../print.ts';
+import { print, printBlocks, printJson } from '../print.ts';
 import { withProject } from '../project-of.ts';
 import { dayValue } from '../values.ts';
 
@@ -19,12 +19,16 @@ export function tasksCommand(): Command {
     .option('--json', 'print JSON')
     .action((options: Options, command: Command) =>
       withProject(command, async (project) => {
+        const { cautionsText } = await import('../../reports/checks-text.ts');
+        const { cautionsOfTasks } = await import('../../model/day-views.ts');
         const { problemList, taskList } = await import('../../reports/task-list.ts');
         const tasks = project.tasks(options.on ?? now());
         if (options.json) printJson(tasks);
         else {
           const lists = [taskList(tasks, { why: options.why === true }), problemList(project.problems())];
           printBlocks(lists.filter(Boolean).join('\n'));
+          const cautions = cautionsText(cautionsOfTasks(tasks));
+          if (cautions !== '') print(`\n${cautions}`);
         }
       }),
     );

@@ -63,8 +63,9 @@ async function workedOut(
   command: Command,
 ): Promise<Answer> {
   const named = globalsOf(command).project;
-  const { findProject, openNearestProject } = await import('../../project.ts');
+  const { findProject } = await import('../../find-project.ts');
   if (named !== undefined || findProject('.') !== undefined) {
+    const { openNearestProject } = await import('../../project.ts');
     const project = await openNearestProject(named);
     try {
       return { worked: project.workOut(asked, units), units: units ?? project.info.units };

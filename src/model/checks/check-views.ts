@@ -63,6 +63,12 @@ export function wordsOfCheck({ check, inputs }: Pick<CheckRun, 'check' | 'inputs
   return [...(checkNamed(check)?.touches ?? []), ...inputs.map(({ expression }) => expression)];
 }
 
+/** Words by which hazards of a check that broke are found. */
+export function wordsOfFinding(rows: ProjectRows, { checkId, item }: FindingView): readonly string[] {
+  const check = checkId === undefined ? undefined : rows.check(checkId)?.check;
+  return [...((check === undefined ? undefined : checkNamed(check)?.touches) ?? []), item];
+}
+
 /** What a day did to the checks. */
 export interface ChecksOfDay {
   readonly broke: readonly FindingView[];

@@ -30,7 +30,7 @@ export function removeCheck(work: Working, { checkId }: CheckRemoved): void {
 
 function putAway(work: Working, row: CheckRow, reason: string): void {
   work.draft.put({ table: 'checks', row: { ...row, active: false, watches: [] } });
-  settleAll(work, row.id, 'take-new', reason);
+  settleAll(work, row.id, 'taken-away', reason);
 }
 
 type Asked = Pick<CheckRow, 'id' | 'check' | 'inputs' | 'options' | 'note'>;
@@ -120,7 +120,7 @@ function report(work: Working, row: CheckRow, run: CheckRun, last: CheckRow['las
   if (run.state !== 'broken') return;
   const isKnown = last?.state === 'broken' && last.why === run.why;
   if (isKnown) return;
-  settleAll(work, row.id, 'take-new', 'its figures have changed again since');
+  settleAll(work, row.id, 'changed-again', 'its figures have changed since');
   const things = thingsOf(run);
   const source = newestSource(work, row, run);
   const nothing = { value: 0, unit: '', source };
@@ -165,7 +165,10 @@ function openOn(work: Working, id: string): readonly FindingRow[] {
   return work.draft.findingsOn(slotOfCheck(id));
 }
 
-function settleAll(work: Working, id: string, choice: string, reason: string): void {
+/** What settles a broken check without a person. */
+type Settled = 'holds-again' | 'changed-again' | 'taken-away';
+
+function settleAll(work: Working, id: string, choice: Settled, reason: string): void {
   const settledBy = { choice, at: work.memo.recordedAt, reason };
   for (const finding of openOn(work, id)) work.amend({ ...finding, status: 'settled', settledBy });
 }
