@@ -28,6 +28,8 @@ export interface CheckInput {
   readonly optional?: boolean;
   /** Nought and less make sense (a temperature, an offset). Other inputs are refused at nought and below. */
   readonly anySign?: boolean;
+  /** Nought makes sense, less does not: the small end of a taper that runs out to a point. */
+  readonly nought?: boolean;
   /** Most that makes sense, in the base unit, where the usual most of the kind (sensible.ts) is not it. */
   readonly most?: number;
   /** Unit to print in, where that is not the person's own for this kind: `1` for a count. */

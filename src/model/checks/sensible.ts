@@ -46,9 +46,10 @@ export function nonsense(input: CheckInput, range: Range, say: Say): string | un
   const said = inWords(mid);
   if (input.kind === 'temperature' && low < COLDEST) return `${said} is colder than any place to work in`;
   if (!input.anySign) {
-    if (mid === 0) return `${said} is nothing: give its size`;
     if (mid < 0) return `${said} is less than nothing: ${inWords(-mid)}?`;
-    if (low <= 0) return `${said} may be nothing at all: its tolerance is as large as itself`;
+    if (mid === 0 && !input.nought) return `${said} is nothing: give its size`;
+    if (low < 0 || (low === 0 && !input.nought))
+      return `${said} may be nothing at all: its tolerance is as large as itself`;
   }
   const most = mostOf(input);
   if (Math.abs(mid) <= most) return undefined;

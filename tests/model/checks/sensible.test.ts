@@ -48,7 +48,7 @@ test.each<[CheckInput, Range]>([
 test('a missing input is named with what to give, and nothing is worked out', () => {
   expect(ran(CLEARANCE, { opening: '600 mm' })).toMatchObject({
     verdict: 'not-run',
-    why: 'missing: part (size of the part in that direction)',
+    why: 'missing: part (size of the part in the same directions)',
   });
   expect(missingInputs(CLEARANCE, given({})).map(({ name }) => name)).toEqual(['opening', 'part']);
 });
@@ -57,7 +57,12 @@ test.each(
   CHECKS.flatMap((check) => check.inputs.map((input) => [check.name, input.name, { check, input }] as const)),
 )('%s refuses an absurd %s with a sentence and no number', (_check, _input, { check, input }) => {
   const absurd = mostOf(input) === Number.POSITIVE_INFINITY ? Number.NaN : mostOf(input) * 2;
-  const bad = [absurd, Number.NaN, ...(input.anySign ? [] : [0, -1])];
+  const bad = [
+    absurd,
+    Number.NaN,
+    ...(input.anySign ? [] : [-1]),
+    ...(input.anySign || input.nought ? [] : [0]),
+  ];
   for (const value of bad) {
     const inputs = new Map(
       check.inputs.map((one) => [one.name, [exactRange(one === input ? value : plain(one))]] as const),
