@@ -20,6 +20,21 @@ store.append([
     attribute: 'width',
     quantity: { value: 400, unit: 'mm' },
   },
+  ...store.rows
+    .all('items')
+    .slice(0, 60)
+    .map(
+      ({ name }): NewEvent => ({
+        kind: 'check-added',
+        at,
+        check: 'clearance',
+        inputs: [
+          { input: 'opening', expression: `${name} width` },
+          { input: 'part', expression: '40 mm' },
+        ],
+      }),
+    ),
+  { kind: 'check-removed', at, checkId: `s${store.lastSeq() + 5}` },
 ]);
 const memory = new MemoryProject();
 memory.append(store.log().map(({ seq: _seq, ...event }: ProjectEvent) => event as NewEvent));
@@ -69,6 +84,27 @@ test('the dearest questions come first, of equals the earlier one', () => {
   expect(asked.length).toBeGreaterThan(5);
   expect(disk.questions(6)).toEqual(asked.slice(0, 6));
   expect(held.questions(6)).toEqual(asked.slice(0, 6));
+});
+
+test('checks that a change brings up: those that read its thing, and no others', () => {
+  const checks = held.all('checks');
+  expect(checks.length).toBeGreaterThan(40);
+  for (const item of items.slice(0, 12)) {
+    const keys = [item.id, ...itemStems(item).map((stem) => `~${stem}`)];
+    const watching = checks.filter(
+      ({ active, watches }) => active && watches.some((key) => keys.includes(key)),
+    );
+    expect(disk.checksWatching(keys)).toEqual(watching);
+    expect(held.checksWatching(keys)).toEqual(watching);
+    expect(watching.length).toBeLessThan(checks.length / 2);
+  }
+  expect(disk.checksWatching(['=clearance'])).toEqual(checks.filter(({ active }) => active));
+});
+
+test('figures of one dimension', () => {
+  const masses = held.all('standing').filter(({ dimension }) => dimension === 'mass');
+  expect(disk.standingIn('mass')).toEqual(masses);
+  expect(held.standingIn('mass')).toEqual(masses);
 });
 
 test('days with talk, and the memos of each', () => {

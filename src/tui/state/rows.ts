@@ -1,6 +1,7 @@
 /** The rows of each list, as plain words. Pure, so that they are tested without a terminal. */
 import type { FindingView, MemoSummary, MemoView, NextView } from '../../model/views.ts';
 import { plainText } from '../../plain-text.ts';
+import { stateText } from '../../reports/check-words.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { behindWords, missingWords } from '../../reports/kept-words.ts';
 import { recordWords } from '../../reports/memo-list.ts';
@@ -69,6 +70,7 @@ export function memoLine(memo: MemoSummary): string {
 
 /** One line for a finding in the list. */
 export function findingRow(finding: FindingView): string {
+  if (finding.kind === 'check') return plainText(`check      ${subjectOf(finding)}: ${finding.why}`);
   // Tasks that wait for each other have no two sizes.
   const change =
     finding.was.unit === '' ? '' : `: ${quantityText(finding.was)} → ${quantityText(finding.now)}`;
@@ -85,6 +87,9 @@ export function nextLines(next: NextView): readonly string[] {
     ...(next.kept?.behindWork ?? []).map((one) => behindWords(one)),
     ...next.waiting.map(
       (task) => `waiting  ${task.gist}: ${task.waitsFor.join('; ')}${carried(task.carriedDays)}`,
+    ),
+    ...(next.checks ?? []).map(
+      (check) => `${stateText(check.state).padEnd(8)} ${check.subject}: ${check.why}`,
     ),
     ...(next.problems ?? []).map((problem) => `problem  ${problem.gist}`),
     ...next.arrivals
