@@ -138,7 +138,8 @@ function nextOf(
   problems: readonly ProblemView[],
 ): NextView {
   const kept = keptForNext(rows, open);
-  const checks = checkViews(rows);
+  // Those that hold are no question, and are not worked out for it.
+  const checks = checkViews(rows, ({ last }) => last.state !== 'holds');
   return {
     date,
     ready: open.filter((task) => task.status === 'ready'),
@@ -153,7 +154,7 @@ function nextOf(
       ...open.map(wordsOfTask),
       // What is behind a panel may hurt whoever goes through it.
       ...kept.behindWork.flatMap(({ there }) => there.map(({ what }) => what)),
-      ...checks.filter(({ state }) => state !== 'holds').flatMap(wordsOfCheck),
+      ...checks.flatMap(wordsOfCheck),
     ]),
   };
 }

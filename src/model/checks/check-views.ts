@@ -25,8 +25,8 @@ export function workOutCheck(rows: ProjectRows, asked: AskedCheck, settings: Che
   return workCheck({ reader: rows, ruleOf: (key) => rows.get('names', key) }, asked, settings);
 }
 
-/** The checks that stand, in the order in which they were attached. */
-export function checkViews(rows: ProjectRows): readonly CheckView[] {
+/** The checks that stand, in the order in which they were attached; of those that are wanted, where that is said. */
+export function checkViews(rows: ProjectRows, isWanted: (row: CheckRow) => boolean = () => true): readonly CheckView[] {
   const project = rows.get('project', 'project');
   const settings = {
     units: project?.units ?? 'metric',
@@ -34,7 +34,7 @@ export function checkViews(rows: ProjectRows): readonly CheckView[] {
   } as const;
   return rows
     .all('checks')
-    .filter(({ active }) => active)
+    .filter((row) => row.active && isWanted(row))
     .map((row) => viewOf(rows, row, settings));
 }
 

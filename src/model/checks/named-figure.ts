@@ -1,18 +1,23 @@
 /** The standing figure that a name in a check stands for. */
-import { ATTRIBUTES, type Attribute } from '../../language/notes.ts';
+import { ATTRIBUTES, type Attribute, DIMENSIONS } from '../../language/notes.ts';
 import { LIMIT_MARK } from '../counterpart.ts';
 import { nameKey, nameStems, wordsOf } from '../names.ts';
 import { bestItem } from '../naming.ts';
-import type { ItemRow, ModelReader, NameRow, Slot, StandingRow } from '../rows.ts';
+import type { ItemRow, LimitRow, ModelReader, NameRow, Slot, StandingRow } from '../rows.ts';
 
 /** What resolving reads. `nameRule` is apart: views must not leave a mark in the log of names that were asked for. */
 export interface Names {
-  readonly reader: Pick<ModelReader, 'itemsLike' | 'standingOf' | 'standing' | 'item'>;
+  readonly reader: Pick<ModelReader, 'itemsLike' | 'standingOf' | 'standing' | 'item' | 'limitsIn'>;
   readonly ruleOf: (key: string) => NameRow | undefined;
 }
 
+/** A figure that a check may read: one that stands, or the stated end of a limit. */
+export interface ReadRow extends StandingRow {
+  readonly limit?: LimitRow;
+}
+
 export type NamedFigure =
-  | { readonly kind: 'figure'; readonly row: StandingRow }
+  | { readonly kind: 'figure'; readonly row: ReadRow }
   /** Nobody said it yet. `item` is the thing as it is known, or as it was written. */
   | { readonly kind: 'unsaid'; readonly words: string }
   /** Several figures fit. */
@@ -50,7 +55,7 @@ function ofWhole(
   const rows = rowsOf(reader, item, kind);
   const plain = rows.filter(({ slot }) => !slot.includes(LIMIT_MARK));
   const fitting = hint === undefined ? plain : plain.filter(({ attribute }) => attribute === 'size');
-  if (fitting.length === 1 && plain.length === 1) return { kind: 'figure', row: fitting[0] as StandingRow };
+  if (fitting.length === 1 && plain.length === 1) return { kind: 'figure', row: fitting[0] as ReadRow };
   if (hint !== undefined || plain.length === 0) return undefined;
   const which = plain.map(({ attribute }) => `${item.name} ${attribute}`);
   return { kind: 'several', words: item.name, which };
@@ -67,7 +72,7 @@ function figureOf(
   item: ItemRow,
   attribute: Attribute,
   kind: string,
-): StandingRow | undefined {
+): ReadRow | undefined {
   const rows = rowsOf(reader, item, kind);
   const alike = ALIKE.find((group) => group.includes(attribute)) ?? [];
   const of = (wanted: readonly Attribute[], isLimit: boolean) =>
@@ -75,19 +80,38 @@ function figureOf(
   return of([attribute], false) ?? of(alike, false) ?? of([attribute], true) ?? of(alike, true);
 }
 
-/** The figures of a thing that are of a kind: a count is a plain ratio, money is of its currency. */
-function rowsOf(reader: Names['reader'], item: ItemRow, kind: string): readonly StandingRow[] {
-  return reader
+/** The figures of a thing that are of a kind, then its limits: a count is a plain ratio. */
+function rowsOf(reader: Names['reader'], item: ItemRow, kind: string): readonly ReadRow[] {
+  const isOfKind = ({ dimension }: Pick<StandingRow, 'dimension'>) =>
+    dimension === kind || (kind === 'ratio' && dimension === 'count');
+  const standing = reader
     .standingOf(item.id)
-    .filter(({ dimension }) => dimension === kind || (kind === 'ratio' && dimension === 'count'));
+    .filter((row) => isOfKind(row) && !row.slot.includes(LIMIT_MARK));
+  const dimension = DIMENSIONS.find((one) => one === kind);
+  const limits = dimension ? reader.limitsIn(dimension).filter(({ itemId }) => itemId === item.id) : [];
+  return [...standing, ...limits.map(asFigure)];
+}
+
+/** A limit as it may be read: the words of a limit are those of a figure, and a later one takes its place. */
+function asFigure(limit: LimitRow): ReadRow {
+  const { slot, itemId, attribute, dimension, value, high, unit, bound } = limit;
+  const row = { slot, itemId, attribute, dimension, value, unit, bound, status: 'stands' } as const;
+  return { ...row, ...(high === undefined ? {} : { high }), rule: 'a limit', limit };
 }
 
 /** The figure in a slot; where the slot is empty, the same measure of the same thing. */
-export function figureIn({ reader }: Pick<Names, 'reader'>, slot: Slot): StandingRow | undefined {
+export function figureIn({ reader }: Pick<Names, 'reader'>, slot: Slot): ReadRow | undefined {
+  const [itemId = '', attribute = '', kind = ''] = slot.split('|');
+  if (slot.includes(LIMIT_MARK)) {
+    const dimension = DIMENSIONS.find((one) => one === kind);
+    const limit = dimension && reader.limitsIn(dimension).find((one) => one.slot === slot);
+    return limit && asFigure(limit);
+  }
   const row = reader.standing(slot);
   if (row) return row;
-  const [itemId = '', attribute = '', dimension = ''] = slot.split('|');
-  return reader.standingOf(itemId).find((one) => one.attribute === attribute && one.dimension === dimension);
+  return reader
+    .standingOf(itemId)
+    .find((one) => one.attribute === attribute && one.dimension === kind && !one.slot.includes(LIMIT_MARK));
 }
 
 function itemNamed({ reader, ruleOf }: Names, said: string): ItemRow | undefined {

@@ -1,14 +1,13 @@
 /** Inputs of a check as they were asked for, each resolved to an interval through the figures that stand. */
 import type { Attribute, SpokenInput } from '../../language/notes.ts';
-import { LIMIT_MARK } from '../counterpart.ts';
 import { type Formula, readFormula, readsOf, withSlots, writeFormula } from '../formula.ts';
 import { nameOfSlot } from '../formulas.ts';
-import type { ModelReader, StandingRow } from '../rows.ts';
+import type { ModelReader } from '../rows.ts';
 import type { Check, CheckInput, Range } from './check.ts';
 import type { FigureRead } from './check-rows.ts';
 import { doubtOf } from './doubts.ts';
 import { type Known, knownOf, rangeOfExpression } from './known-range.ts';
-import { figureIn, figureNamed, type Names } from './named-figure.ts';
+import { figureIn, figureNamed, type Names, type ReadRow } from './named-figure.ts';
 
 /** One figure of an input, as far as it is known. */
 export interface InputAtHand {
@@ -17,7 +16,7 @@ export interface InputAtHand {
   readonly resolved: SpokenInput;
   /** In words. */
   readonly words: string;
-  readonly read: readonly StandingRow[];
+  readonly read: readonly ReadRow[];
   /** In the base unit; absent where something is missing. */
   readonly range?: Range;
   /** Unit that it was written or said in. */
@@ -60,7 +59,7 @@ export function readInput(reading: Reading, input: CheckInput, asked: SpokenInpu
     unsaid.push(troubleOf(reading, input, named));
     return undefined;
   });
-  const rows = new Map<string, StandingRow>();
+  const rows = new Map<string, ReadRow>();
   for (const { kind, text } of readsOf(formula)) {
     const row = kind === 'slot' ? figureIn(reading, text) : undefined;
     if (row) rows.set(text, row);
@@ -82,11 +81,9 @@ function worked(
   reading: Reading,
   input: CheckInput,
   formula: Formula,
-  rows: ReadonlyMap<string, StandingRow>,
+  rows: ReadonlyMap<string, ReadRow>,
 ): Pick<InputAtHand, 'pushed' | 'range' | 'unit' | 'trouble'> {
-  const known = new Map(
-    [...rows].map(([slot, row]) => [slot, knownOf(row, isEdge(reading.reader, input, row))] as const),
-  );
+  const known = new Map([...rows].map(([slot, row]) => [slot, knownOf(row, isEdge(input, row))] as const));
   const result = rangeOfExpression(formula, known, reading.region);
   const nothing = () => undefined;
   const wrong = (why: string) => ({
@@ -108,11 +105,8 @@ function worked(
 const BOUNDS = /\b(?:limit|allowed|most|least|max|maximum|minimum|limits)\b/;
 
 /** Whether a stated bound is what the input asks for: what things are held to, and not how far a figure is known. */
-function isEdge(reader: ModelReader, input: CheckInput, row: StandingRow): boolean {
-  if (!row.slot.includes(LIMIT_MARK)) return false;
-  if (BOUNDS.test(input.name)) return true;
-  const limit = reader.limitsIn(row.dimension).find(({ slot }) => slot === row.slot);
-  return limit !== undefined && limit.about !== '';
+function isEdge(input: CheckInput, { limit }: ReadRow): boolean {
+  return limit !== undefined && (BOUNDS.test(input.name) || limit.about !== '');
 }
 
 function pushedAway(known: Known, factor: number): Known {
@@ -181,8 +175,9 @@ function wordsOfFormula(reader: ModelReader, formula: Formula): string {
 }
 
 /** What a standing figure brings into a check, with its age and its doubts. */
-export function figureRead(reader: ModelReader, row: StandingRow): FigureRead {
+export function figureRead(reader: ModelReader, row: ReadRow): FigureRead {
   const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
+  const source = claim?.source ?? row.limit?.source;
   const { spread } = knownOf(row, false);
   const doubt = doubtOf(reader, row);
   return {
@@ -193,7 +188,7 @@ export function figureRead(reader: ModelReader, row: StandingRow): FigureRead {
     ...(row.high === undefined ? {} : { high: row.high }),
     ...(spread === undefined ? {} : { tolerance: spread }),
     ...(row.state === undefined ? {} : { state: row.state }),
-    ...(claim ? { source: claim.source } : {}),
+    ...(source ? { source } : {}),
     ...(doubt === undefined ? {} : { doubt }),
   };
 }

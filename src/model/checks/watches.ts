@@ -40,7 +40,8 @@ export function changedKeys(
     if (change.table === 'standing') {
       items.add(change.row.itemId);
       keys.add(`*${change.row.dimension}`);
-    } else if (change.table === 'items') items.add(change.row.id);
+    } else if (change.table === 'limits') items.add(change.row.itemId);
+    else if (change.table === 'items') items.add(change.row.id);
     else if (change.table === 'acts') for (const stem of change.row.words) keys.add(`!${stem}`);
   }
   for (const id of items) {

@@ -13,8 +13,13 @@ function add(check: string, ...inputs: readonly string[]): ByHand {
   return { kind: 'check-added', check, inputs: split };
 }
 
-const states = (story: ToldStory) =>
-  checkViews(story.project.rows).map(({ state, why }) => `${state}: ${why}`);
+/** What each check comes to now; what its row keeps must be the same. */
+function states(story: ToldStory): readonly string[] {
+  const kept = story.project.rows.all('checks').filter(({ active }) => active);
+  const now = checkViews(story.project.rows).map(({ state, why }) => `${state}: ${why}`);
+  expect(kept.map(({ last }) => `${last.state}: ${last.why}`)).toEqual(now);
+  return now;
+}
 const broken = (story: ToldStory) =>
   story
     .findings()
@@ -226,4 +231,21 @@ test('what a bound leaves open is asked for and not invented', () => {
     results: [],
     inputs: [{ name: 'opening' }, { name: 'part', open: 'above' }],
   });
+});
+
+test('a limit that was stated is an input, and another limit in its place runs the check anew', () => {
+  const limit = (value: number): ByHand => ({
+    kind: 'limit-set',
+    item: 'roof rack',
+    attribute: 'weight',
+    about: '',
+    bound: 'at-most',
+    quantity: { value, unit: 'kg' },
+  });
+  const story = new ToldStory()
+    .hear('The roof rack takes at most 80 kilos.')
+    .hand(limit(80), add('running mass', 'part=60 kg', 'limit=roof rack weight'));
+  expect(states(story)[0]?.split(':')[0]).toBe('holds');
+  story.hand(limit(50));
+  expect(broken(story)[0]).toMatch(/^open running mass \(roof rack\): /);
 });
