@@ -60,7 +60,7 @@ function runRows(run: CheckRun, units: HouseUnits, now: string): readonly Row[] 
     ['why', oneLine(run.why)],
     ...run.results.map((result): Row => [oneLine(result.name), rangeText(result, units)]),
     ...run.inputs.flatMap((input) => inputRows(input, now)),
-    ...Object.entries(run.options).map(([name, choice]): Row => [name, `${choice} (a choice)`]),
+    ...Object.entries(run.options).map(([name, choice]): Row => [name, oneLine(choice)]),
     ...run.notes.map((note): Row => ['note', oneLine(note)]),
     ...run.ask.map((line): Row => ['next', oneLine(line)]),
   ];

@@ -16,8 +16,9 @@ test('a check is worked out without a project, in the system that it is asked in
   opening   706 mm
   part      700 mm
   gap       2 mm
+  gap on    both sides
   note      the gap is kept on both sides
-  formula   opening - part - 2 x gap, each tolerance taken off in the bad direction
+  formula   opening - part - 2 x gap, each tolerance taken off in the bad direction, each direction by itself
   source    arithmetic; worst case as in tolerance stacks
 `,
     err: '',
@@ -74,10 +75,11 @@ test('what there is to check is told with inputs, formula, source and an example
   expect(
     place.call(['checks', 'kinds', 'clearance']).out,
   ).toBe(`clearance: whether a part goes into an opening with the gap it needs on each side
-  opening  clear size of the opening (length)
-  part     size of the part in that direction (length)
-  gap      gap wanted on each side (length, may be left out)
-  formula  opening - part - 2 x gap, each tolerance taken off in the bad direction
+  opening  clear size of the opening, one for each direction (length, as many as there are)
+  part     size of the part in the same directions (length, as many as there are)
+  gap      gap wanted on each side: one for all directions, or one for each (length, as many as there are, may be left out)
+  gap on   where the gap is wanted: both sides or one side
+  formula  opening - part - 2 x gap, each tolerance taken off in the bad direction, each direction by itself
   source   arithmetic; worst case as in tolerance stacks
   gives    room left
   example  hearwright work out clearance "opening=560 mm" "part=560 mm"

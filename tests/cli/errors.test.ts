@@ -2,6 +2,7 @@ import { chmodSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from '
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { ATTRIBUTES } from '../../src/language/notes.ts';
+import { CLEARANCE } from '../../src/model/checks/clearance.ts';
 import { openWorkplace, type Workplace } from '../kit/command-line.ts';
 
 let place: Workplace;
@@ -157,13 +158,13 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
   [
     'check-unrun',
     ['work', 'out', 'clearance', 'opening=706 mm'],
-    `clearance: part was not given (size of the part in that direction)\n  next   ${CLEARANCE_CALL}`,
+    `clearance: part was not given (${CLEARANCE.inputs[1]?.says})\n  next   ${CLEARANCE_CALL}`,
     2,
   ],
   [
     'check-unrun',
     ['work', 'out', 'clearance', 'opening=706', 'part=7 kg'],
-    `clearance: opening: a number alone has no unit; part: it is a quantity of mass, and size of the part in that direction is one of length\n  next   ${CLEARANCE_CALL}`,
+    `clearance: opening: a number alone has no unit; part: it is a quantity of mass, and ${CLEARANCE.inputs[1]?.says} is one of length\n  next   ${CLEARANCE_CALL}`,
     2,
   ],
   [

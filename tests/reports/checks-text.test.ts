@@ -39,6 +39,7 @@ test('a standing check tells why, every figure with its place and age, and since
             side hatch width 560 mm   memo 1, 4 days old, measured
   part      524.4 mm to 579.6 mm, 552 mm as said   locker lid width   memo 2, 3 days old, measured
   gap       1 mm
+  gap on    both sides
   note      the gap is kept on both sides
   for       it swells
   since     2026-02-28 20:00   by hand

@@ -26,7 +26,10 @@ export function workOutCheck(rows: ProjectRows, asked: AskedCheck, settings: Che
 }
 
 /** The checks that stand, in the order in which they were attached; of those that are wanted, where that is said. */
-export function checkViews(rows: ProjectRows, isWanted: (row: CheckRow) => boolean = () => true): readonly CheckView[] {
+export function checkViews(
+  rows: ProjectRows,
+  isWanted: (row: CheckRow) => boolean = () => true,
+): readonly CheckView[] {
   const project = rows.get('project', 'project');
   const settings = {
     units: project?.units ?? 'metric',

@@ -3,16 +3,18 @@
 /** So many are offered. Common practice, no source. */
 const MOST = 3;
 
-/** The nearest known names, nearest first; none where nothing is near. */
+/** The nearest known names by their spelling, nearest first; where none is near, those that share a telling word. */
 export function nearNames(said: string, known: readonly string[]): readonly string[] {
+  const near = spelledNear(said, known);
+  return near.length > 0 ? near : sharingWords(said, known);
+}
+
+/** Names that a slip of the finger or two may have meant, nearest first. */
+export function spelledNear(said: string, known: readonly string[]): readonly string[] {
   const wanted = said.toLowerCase().trim();
-  if (wanted === '') return [];
-  const scored = known.map((name) => ({ name, far: distanceOf(wanted, name) }));
-  return scored
-    .filter(
-      ({ name, far }) =>
-        far <= Math.max(2, Math.min(wanted.length, name.length) / 3) || sharesWord(wanted, name),
-    )
+  return known
+    .map((name) => ({ name, far: distanceOf(wanted, name) }))
+    .filter(({ name, far }) => far <= Math.max(2, Math.min(wanted.length, name.length) / 3))
     .sort((a, b) => a.far - b.far)
     .slice(0, MOST)
     .map(({ name }) => name);
@@ -21,9 +23,14 @@ export function nearNames(said: string, known: readonly string[]): readonly stri
 const LEAST_LETTERS = 3;
 
 /** "door" is near "panel through door": one has a telling word of the other. */
-function sharesWord(wanted: string, name: string): boolean {
-  const words = new Set(name.split(/\s+/));
-  return wanted.split(/\s+/).some((word) => word.length > LEAST_LETTERS && words.has(word));
+export function sharingWords(said: string, known: readonly string[]): readonly string[] {
+  const words = new Set(
+    said
+      .toLowerCase()
+      .split(/\s+/)
+      .filter((word) => word.length > LEAST_LETTERS),
+  );
+  return known.filter((name) => name.split(/\s+/).some((word) => words.has(word))).slice(0, MOST);
 }
 
 /** Letters to change, add, drop or swap with the next one. Source: Damerau 1964, in its optimal string alignment form. */

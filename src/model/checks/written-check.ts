@@ -4,7 +4,7 @@ import type { Written } from '../written.ts';
 import { CHECKS } from './all-checks.ts';
 import type { Check } from './check.ts';
 import type { AskedCheck } from './check-rows.ts';
-import { nearNames } from './near-names.ts';
+import { nearNames, sharingWords, spelledNear } from './near-names.ts';
 import { exampleOf, type System } from './say.ts';
 
 const wrong = (why: string) => ({ ok: false, why }) as const;
@@ -51,7 +51,9 @@ function unknownCheck(line: string): string {
   // The last words before the first sign may be those of an input.
   const words = before.split(' ');
   const starts = words.map((_, index) => words.slice(0, words.length - index).join(' '));
-  const near = starts.map((start) => nearNames(start, names)).find((found) => found.length > 0) ?? [];
+  // A word of an input is no word of a name: what is spelled nearly so comes first.
+  const spelled = starts.map((start) => spelledNear(start, names)).find((found) => found.length > 0);
+  const near = spelled ?? sharingWords(before, names);
   const offer = near.length > 0 ? `: did you mean ${near.join(' or ')}?` : '';
   return `no check is called "${line.includes('=') ? (starts[1] ?? before) : before}"${offer}`;
 }
