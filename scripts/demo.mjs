@@ -83,6 +83,8 @@ hearwright(project, [
   '--region',
   build.region,
 ]);
+// The bench top would come through the hatch on its diagonal; its thickness is only said in the first memo.
+hearwright(project, ['checks', 'add', build.check.name, ...build.check.inputs, '--note', build.check.note]);
 build.memos.forEach(({ file, recordedAt }, index) => {
   const lines = hearwright(project, ['take', file, '--at', recordedAt], true).split('\n');
   say(`${index + 1}/${build.memos.length}  ${lines[0]}`);
@@ -91,6 +93,9 @@ say(`\nheard, read and compared in ${seconds()}`);
 
 heading('What clashes, and why');
 say(hearwright(project, ['findings']).trimEnd());
+
+heading('Checks that run by themselves');
+say(hearwright(project, ['checks']).trimEnd());
 
 heading('Next steps');
 say(hearwright(project, ['next', '--on', MORNING_AFTER]).trimEnd());

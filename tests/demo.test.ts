@@ -11,6 +11,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 
 const run = promisify(execFile);
 const build = JSON.parse(readFileSync('samples/memos.json', 'utf8')) as {
+  readonly check: { readonly name: string; readonly inputs: readonly string[] };
   readonly memos: readonly { readonly file: string; readonly recordedAt: string }[];
 };
 
@@ -28,6 +29,7 @@ interface Exported {
     }[];
   }[];
   readonly open: readonly string[];
+  readonly checks: readonly { readonly check: string; readonly state: string }[];
 }
 
 const folders: string[] = [];
@@ -107,16 +109,32 @@ describe('the sample build', () => {
     expectThreads(told);
   }, 60_000);
 
+  test('its bench top would go through the hatch on its diagonal, and does not with its thickness', async () => {
+    const project = place();
+    await hearwright(project, 'init');
+    const { name, inputs } = build.check;
+    const of = async (thickness: string) => {
+      const given = inputs.map((input) =>
+        input.replace('bench top thickness', thickness).replace('hatch width', '710 mm'),
+      );
+      const worked = await hearwright(project, 'work', 'out', name, ...given, '--json');
+      return (JSON.parse(worked) as { readonly state: string }).state;
+    };
+    expect([await of('4 mm'), await of('40 mm')]).toEqual(['holds', 'broken']);
+  }, 30_000);
+
   test('its sound gives the planted clashes and no other, with pages', async () => {
     const folder = place();
     const { stdout } = await run(process.execPath, ['scripts/demo.mjs', join(folder, 'out')], {
       maxBuffer: 1 << 26,
     });
     const told = await exported(join(folder, 'out', 'floating-workshop'));
+    expect(told.checks).toMatchObject([{ state: 'broken', check: 'panel through opening' }]);
     expect(clashes(told)).toEqual(PLANTED);
     expectThreads(told);
     for (const { utterances } of told.memos) expect(utterances?.length).toBeGreaterThan(0);
     expect(stdout).toContain('bench gap: a slip is likely');
+    expect(stdout).toContain('panel through opening (bench top, hatch): breaks');
     expect(stdout).toContain('compressor width: breaks a stated limit');
     expect(readdirSync(join(folder, 'out', 'pages')).sort()).toEqual([
       'episode.md',
