@@ -35,7 +35,12 @@ function readWords(text: string, context: ReadContext): Reading {
     figures,
   );
   // Last: what is kept on record leans on figures and on what has come.
-  const { records, trace: recordTrace } = readRecords(text, figures, statements.arrivals);
+  const { records, trace: recordTrace } = readRecords(
+    text,
+    figures,
+    statements.arrivals,
+    context.knownFigures,
+  );
   return {
     notes: { figures, ...statements, done: withoutHands(statements.done, records), records },
     trace: [...quantityTrace, ...itemTrace, ...statementTrace, ...recordTrace],

@@ -1,5 +1,6 @@
-/** Reads what is kept on record beside figures and statements: batches, what is behind panels, hands, deliveries. */
-import type { ArrivalNote, FigureNote, RecordNote, TraceStep } from '../notes.ts';
+/** Reads what is kept on record beside figures and statements: batches, what is behind panels, hands, deliveries, checks. */
+import { readChecks } from '../checks/read-checks.ts';
+import type { ArrivalNote, FigureNote, KnownFigure, RecordNote, TraceStep } from '../notes.ts';
 import { readBatches } from './batches.ts';
 import { readDeliveries } from './deliveries.ts';
 import { readHands } from './hands.ts';
@@ -24,9 +25,13 @@ export function readRecords(
   text: string,
   figures: readonly FigureNote[],
   arrivals: readonly ArrivalNote[],
+  known: readonly KnownFigure[] = [],
 ): RecordReading {
   const scene = sceneOf(text, figures, arrivals);
-  const found = READERS.flatMap(([rule, read]) => read(scene).map((note: RecordNote) => ({ rule, note })));
+  const found = [
+    ...READERS.flatMap(([rule, read]) => read(scene).map((note: RecordNote) => ({ rule, note }))),
+    ...readChecks(scene, known).map((note) => ({ rule: 'a check', note })),
+  ];
   found.sort((a, b) => a.note.span.start - b.note.span.start);
   return {
     records: found.map(({ note }) => note),

@@ -1,8 +1,8 @@
 import type { Attribute } from '../notes.ts';
-import { each, PhraseTable } from '../phrases.ts';
+import { each, type PhraseHit, PhraseTable } from '../phrases.ts';
+import type { Token } from '../tokens.ts';
 
-/** Words behind a number that say which size it is. */
-export const SIZE_AFTER = new PhraseTable<Attribute>([
+const SIZE_PHRASES = new PhraseTable<Attribute>([
   ...each<Attribute>(
     'width',
     'wide, in width, in the width, of width, in breadth, in the breadth, breadth, width, across, across the top, broad, at the widest, in the beam, of beam',
@@ -40,6 +40,26 @@ export const SIZE_AFTER = new PhraseTable<Attribute>([
     'square, overall, over all, all up, all told, all in, finished, nominal, sawn, planed, par',
   ),
 ]);
+
+/** What pieces are cut out of, and what tells that one of them is meant. */
+const STOCK =
+  /^(?:sheet|sheets|board|boards|length|lengths|plank|planks|panel|panels|slab|bar|bars|stick|sticks|pole|poles|roll|rolls|piece|stock|offcut|offcuts)$/;
+const ONE_OF = /^(?:an?|one|each|every|it|them|these|those)$/;
+
+/** "Four out of a sheet", "610 out of the last board": `at` is where "out" stands that tells what a piece comes from. */
+export function comesOutOf(tokens: readonly Token[], at: number): boolean {
+  if (tokens[at]?.word !== 'out' || tokens[at + 1]?.word !== 'of') return false;
+  if (ONE_OF.test(tokens[at + 2]?.word ?? '')) return true;
+  return [3, 4, 5].some((step) => STOCK.test(tokens[at + step]?.word ?? ''));
+}
+
+/** Words behind a number that say which size it is. */
+export const SIZE_AFTER = {
+  startingAt(tokens: readonly Token[], at: number): PhraseHit<Attribute> | undefined {
+    const hit = SIZE_PHRASES.startingAt(tokens, at);
+    return hit && comesOutOf(tokens, hit.to - 1) ? undefined : hit;
+  },
+};
 
 /** Words for "of each": they follow a size and say nothing of which. */
 export const EACH_AFTER = new PhraseTable<true>(

@@ -3,7 +3,7 @@ import { backOverFillers, each, onOverFillers, PhraseTable } from '../../phrases
 import { BEFORE_BOUND } from '../../rules/bound-words.ts';
 import type { Amount, Room } from '../../rules/rule.ts';
 import { wordAt } from '../../rules/rule.ts';
-import { EACH_AFTER, SIZE_AFTER, SIZE_NOUNS } from '../../rules/size-words.ts';
+import { comesOutOf, EACH_AFTER, SIZE_AFTER, SIZE_NOUNS } from '../../rules/size-words.ts';
 
 /** How surely the words about a bare number make it a quantity. */
 type Grade = 'sure' | 'likely' | 'none';
@@ -125,6 +125,9 @@ export function evidenceAfter(room: Room, amount: Amount): Evidence | undefined 
   const size = SIZE_AFTER.startingAt(room.tokens, at);
   if (size) return { grade: 'sure', why: `"${wordAt(room, size.from)}" behind it`, attribute: size.meaning };
   if (EACH_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'so much on each' };
+  // "Four shelves at 610 out of a sheet"; "I get four out of a sheet" counts.
+  if (wordAt(room, amount.from - 1) === 'at' && comesOutOf(room.tokens, at))
+    return { grade: 'sure', why: 'a size that is cut out of stock' };
   if (faceToFace(room, at)) return { grade: 'sure', why: 'a place it is measured from' };
   const flatOut = wordAt(room, at) === 'flat' && wordAt(room, at + 1) === 'out';
   if (!flatOut && DATUM_AFTER.startingAt(room.tokens, at))

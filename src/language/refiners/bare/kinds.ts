@@ -18,7 +18,7 @@ const HERE_AFTER = new PhraseTable<true>(
 );
 const HEAT_SUBJECT = /^(?:it|outside|inside|thermometer|temperature|temp|shop|shed|workshop|room|air)$/;
 
-function asHeat(room: Room, amount: Amount): Meaning | undefined {
+function asHeat(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
   if (amount.value < -30 || amount.value > 130 || amount.number.fraction) return undefined;
   const unit = room.region === 'US' || (room.region === '' && room.house === 'us') ? 'degF' : 'degC';
   // "It was seventy one. In here, so it kicked off": a recogniser's full stop.
@@ -40,6 +40,14 @@ function asHeat(room: Room, amount: Amount): Meaning | undefined {
   if (asked(room, amount)) {
     return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
   }
+  if (atItsTime(room, amount, out)) {
+    return {
+      value: amount.value,
+      unit,
+      dimension: 'temperature',
+      why: 'how warm it is while that long goes by',
+    };
+  }
   const pipes = ['flow', 'return'].every((word) => nearWord(room, amount, word));
   if (
     pipes &&
@@ -53,6 +61,34 @@ function asHeat(room: Room, amount: Amount): Meaning | undefined {
   if (!verb || !((here && (subject || warm)) || (warm && subject && !evidenceAfter(room, amount))))
     return undefined;
   return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
+}
+
+/** What a data sheet gives a time for. */
+const GOES_BY = [
+  'cure',
+  'cures',
+  'cured',
+  'pot',
+  'recoat',
+  'overcoat',
+  'coat',
+  'dry',
+  'dries',
+  'tack',
+  'set',
+  'sets',
+  'life',
+  'harden',
+  'hardens',
+];
+
+/** "Full cure is seven days at twenty", "recoat in four hours at 15": the warmth that a time of curing is given for. */
+function atItsTime(room: Room, amount: Amount, out: readonly Amount[]): boolean {
+  const last = out.at(-1);
+  if (last?.dimension !== 'time' || wordAt(room, amount.from - 1) !== 'at' || amount.value > 100)
+    return false;
+  if (last.to !== amount.from - 1 || evidenceAfter(room, amount)) return false;
+  return GOES_BY.some((word) => nearWord(room, last, word));
 }
 
 const WHERE_AND_WHEN =
@@ -247,7 +283,7 @@ export function otherKind(
   evidence: Evidence,
   out: readonly Amount[],
 ): Meaning | undefined {
-  const heat = asHeat(room, amount);
+  const heat = asHeat(room, amount, out);
   if (heat) return heat;
   const tape = amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
   const before = evidence.grade === 'none' || tape ? undefined : saidBefore(room, amount);

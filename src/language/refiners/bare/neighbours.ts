@@ -35,9 +35,15 @@ export function carriedOn(amount: Amount, last: Amount): Meaning | undefined {
   return { value: amount.value, unit: last.unit, dimension: 'length', why: 'the unit of the size before it' };
 }
 
+/** "After four hours, no more than forty eight": the ends of a stretch of time lie far apart. */
+const farthest = (amount: Amount, last: Amount) => (last.dimension === 'time' && amount.boundSaid ? 15 : 5);
+
 /** "at 21 per cent and I want under 18", "six thou at the front, two at the back", "in at 30 psi, out at 50". */
 export function parallelTo(room: Room, amount: Amount, last: Amount | undefined): Meaning | undefined {
-  if (!last?.unit || !last.dimension || !close(amount.value, last.value, 5)) return undefined;
+  if (!last?.unit || !last.dimension || !close(amount.value, last.value, farthest(amount, last)))
+    return undefined;
+  // "In 24 hours at 15": how warm, and not how long.
+  if (last.dimension === 'time' && wordAt(room, amount.from - 1) === 'at') return undefined;
   const kind = kindOf(room, amount);
   const named = kind !== undefined && kind.distance <= 2 && kind.dimension !== last.dimension;
   const elided = last.dimension !== 'length' && !named && leftOut(room, amount);

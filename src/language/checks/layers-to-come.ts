@@ -1,0 +1,59 @@
+/**
+ * Reads a layer that is not laid yet and makes heights over the floor stale: "the floor still has to go down, that's
+ * 22 mil". A layer that is down, and one on a wall, takes nothing off a height.
+ */
+import type { Phrase } from '../items/noun-phrases.ts';
+import { type Line, phrasesOf, wordAtOffset } from '../kept/scene.ts';
+import { singular } from '../lexicon/trade-nouns.ts';
+import type { CheckNote, FigureNote } from '../notes.ts';
+import { wordSet } from '../word-table.ts';
+import { type CheckScene, checkNote, figuresOf, input, nameOf, written } from './spoken-check.ts';
+
+/** What is laid on a floor. */
+const LAYERS = wordSet(
+  'floor flooring sole carpet screed tile tiling vinyl lino linoleum laminate underlay decking parquet matting subfloor board floorboard plank insulation soleboard overlay ply plywood cork rubber',
+);
+
+const TO_COME =
+  / (?:(?:still |yet )?(?:has|have|'s got|'ve got|needs|need) (?:still )?to (?:go|come|be (?:laid|put|fitted|glued|screwed|bonded))|(?:is|are|'s|'re) (?:still |yet )to (?:go|come|be (?:laid|put|fitted))|(?:has|have|'s|'ve) yet to (?:go|be laid)|(?:will|'ll) (?:go|come|be going|be laid)|(?:is|are|'s|'re) (?:going|coming|still going)|goes|to go|to come) (?:\S+ )?(?:down|on top|on the floor|over (?:it|that|this|the top)|later|after|yet|underfoot|under(?:neath)? (?:it|that|everything))(?= )/;
+/** Heights over what the layer lies on. */
+const OVER_FLOOR = /\b(?:floor|sole|deck|slab|ground|subfloor|boards)\b/i;
+const MOST_HEIGHTS = 6;
+
+/** Reads the layers to come of one memo, in order of speech: a check for each height over the floor that it tells. */
+export function readLayersToCome(scene: CheckScene): readonly CheckNote[] {
+  return scene.lines.flatMap((line) => layerIn(scene, line));
+}
+
+function layerIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+  const found = line.asks || / (?:n't|not|if|unless) /.test(line.words) ? null : TO_COME.exec(line.words);
+  if (!found) return [];
+  const at = wordAtOffset(line, found.index + 1);
+  const layer = phrasesOf(scene, line).findLast((phrase) => phrase.last < at && isLayer(phrase));
+  const thickness = layer && thicknessOf(scene, line, layer);
+  if (!thickness) return [];
+  const layers = input('layers', thickness);
+  const check = 'height over finished floor';
+  const heights = scene.figures.filter(isOverFloor).slice(0, MOST_HEIGHTS);
+  if (heights.length === 0) return [checkNote(scene, line, { check, inputs: [layers] })];
+  return heights.map(({ item, attribute }) =>
+    checkNote(scene, line, { check, inputs: [input('height', `${item} ${attribute}`), layers] }),
+  );
+}
+
+const isLayer = (phrase: Phrase) => phrase.name.length > 0 && LAYERS.has(singular(phrase.head));
+
+/** Beside the layer in its sentence or the next one, else by name. */
+function thicknessOf(scene: CheckScene, line: Line, layer: Phrase): string | undefined {
+  const next = scene.lines[line.index + 1];
+  const said = [line, ...(next ? [next] : [])]
+    .flatMap((one) => figuresOf(scene, one, 'length'))
+    .find(({ item, attribute }) => attribute === 'thickness' || item === nameOf(layer));
+  if (!said) return undefined;
+  return said.item === 'unnamed' || said.attribute !== 'thickness' ? written(said) : `${said.item} thickness`;
+}
+
+function isOverFloor({ attribute, datum, condition, item, dimension }: FigureNote): boolean {
+  if (dimension !== 'length' || !(attribute === 'height' || attribute === 'clearance')) return false;
+  return OVER_FLOOR.test(`${datum ?? ''} ${condition ?? ''} ${item}`) && item !== 'unnamed';
+}

@@ -1,0 +1,46 @@
+/**
+ * Reads the most that everything may weigh: "all of it has to stay under 400 kilos", "the payload is 620". What one
+ * thing may weigh is a limit on it, and no sum.
+ */
+import type { Line } from '../kept/scene.ts';
+import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
+import { type CheckScene, checkNote, figuresOf, input, wordOfFigure, written } from './spoken-check.ts';
+
+const WHOLE =
+  / (?:it all|all of (?:it|this|that)|everything|the (?:whole )?(?:lot|build|conversion|fit-out|fitout|fit out|thing)|all (?:in|up|told|together)|altogether|in total|the total|total weight|all the (?:kit|furniture|gear|ballast|stuff|batteries and tanks)|between them|fully loaded|loaded up) /;
+/** Names of a most that is one by itself. */
+const LIMITS =
+  / (?:payload|weight limit|weight allowance|weight budget|gross weight|gross vehicle weight|gvw|gvm|max weight|maximum weight|plated weight|mam|mtplm) (?:is|'s|of|was|left is|works out at|comes to|:|,)? ?#/;
+/** What is left of it, or was weighed, is no limit. */
+const NO_LIMIT = / (?:already|so far|weighed|weighbridge|used|leaves|left over|if|would|might|could have) /;
+
+/** Reads the limits on the whole weight of one memo, in order of speech. */
+export function readMassLimits(scene: CheckScene): readonly CheckNote[] {
+  return scene.lines.flatMap((line) => massLimitIn(scene, line) ?? []);
+}
+
+function massLimitIn(scene: CheckScene, line: Line): CheckNote | undefined {
+  const figures = line.asks || NO_LIMIT.test(line.words) ? [] : figuresOf(scene, line, 'mass');
+  const limit = figures.find((figure) => isWhole(scene, line, figure));
+  if (!limit) return undefined;
+  const inputs = [...partsIn(scene, limit), input('limit', written(limit))];
+  return checkNote(scene, line, { check: 'running mass', inputs });
+}
+
+function isWhole(scene: CheckScene, line: Line, figure: FigureNote): boolean {
+  if (figure.bound === 'at-most') return WHOLE.test(line.words);
+  const found = LIMITS.exec(line.words);
+  if (!found || figure.bound !== 'exact') return false;
+  const word = wordOfFigure(scene, figure) - line.first;
+  return line.starts[word] === found.index + found[0].length - 1;
+}
+
+/** Every weight that was said of a thing, in this memo or before it. Others join when they are said. */
+function partsIn({ figures, known }: CheckScene, limit: FigureNote): readonly SpokenInput[] {
+  const names = new Set<string>();
+  for (const figure of [...known, ...figures]) {
+    const isLimit = figure === limit || ('limit' in figure && figure.limit !== undefined);
+    if (figure.attribute === 'weight' && !isLimit && figure.item !== 'unnamed') names.add(figure.item);
+  }
+  return [...names].map((name) => input('part', `${name} weight`));
+}

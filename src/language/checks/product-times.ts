@@ -1,0 +1,126 @@
+/**
+ * Reads what a product's data sheet is said to give: "full cure is seven days at twenty", "recoat after four hours, no
+ * more than twenty four", "don't use it under ten degrees". What happened to a coat that is on already is left.
+ */
+import type { Line } from '../kept/scene.ts';
+import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
+import {
+  type CheckScene,
+  checkNote,
+  figuresOf,
+  input,
+  type Spoken,
+  wordOfFigure,
+  written,
+} from './spoken-check.ts';
+
+/** Told of what was: nothing that a data sheet says. */
+const PAST =
+  / (?:was|were|had|did|took|cured|recoated|overcoated|dried|left it|been|yesterday|last (?:night|week|time)|this morning|went off|'d|ago|since|so far|already|still|if) /;
+
+const CURE =
+  / (?:full cure|cure time|curing time|cures? (?:fully |properly |right )?(?:in|is|takes|after|:|,)|to (?:fully )?cure|fully cured (?:after|in|at)|full strength|to cure|hard enough|cure is|cure 's|drying time|touch dry (?:in|after|is)|takes # to (?:cure|dry|harden|go hard)) /;
+const RECOAT =
+  / (?:recoat|re-coat|recoating|overcoat|overcoating|over-coat|next coat|second coat|another coat|recoats|coats) /;
+const POT = / (?:pot life|pot-life|potlife|working time|work time|open time) /;
+
+/** Before the longest wait. */
+const LATEST =
+  / (?:no more than|not more than|no later than|not later than|within|before|up to|maximum|max|at most|inside|under|less than|but not past|not past|latest) (?:of |is |'s )?$/;
+
+/** Reads the times and temperatures of products in one memo, in order of speech. */
+export function readProductTimes(scene: CheckScene): readonly CheckNote[] {
+  return scene.lines.flatMap((line) => {
+    if (line.asks) return [];
+    const spoken = timesIn(scene, line) ?? warmthIn(scene, line);
+    return spoken ? [checkNote(scene, line, spoken)] : [];
+  });
+}
+
+function timesIn(scene: CheckScene, line: Line): Spoken | undefined {
+  const times = figuresOf(scene, line, 'time');
+  const [first] = times;
+  if (!first) return undefined;
+  const words = line.words;
+  if (POT.test(words) && !PAST.test(words)) {
+    return { check: 'pot life', inputs: [input('time', written(first)), ...sheetWarmth(scene, line)] };
+  }
+  if (RECOAT.test(words) && !PAST.test(words)) {
+    const window = windowOf(scene, line, times);
+    return window.length === 0
+      ? undefined
+      : { check: 'recoat window', inputs: [...window, ...sheetWarmth(scene, line)] };
+  }
+  if (!CURE.test(words) || PAST.test(words.replace(/ (?:fully )?cured (?:after|in|at) /, ' ')))
+    return undefined;
+  return { check: 'cure time', inputs: [input('time', written(first)), ...sheetWarmth(scene, line)] };
+}
+
+/** The temperature that the time is given for: "at twenty", not one that must be passed. */
+function sheetWarmth(scene: CheckScene, line: Line): readonly SpokenInput[] {
+  const at = figuresOf(scene, line, 'temperature').find(
+    (figure) => figure.bound === 'exact' && / at $/.test(before(scene, line, figure)),
+  );
+  return at ? [input('data sheet temperature', written(at))] : [];
+}
+
+/** Words of the line before a figure, with a space at each end. */
+function before(scene: CheckScene, line: Line, figure: FigureNote): string {
+  return line.words.slice(0, line.starts[wordOfFigure(scene, figure) - line.first] ?? 0);
+}
+
+/** Shortest and longest wait, as one range or as two times. */
+function windowOf(scene: CheckScene, line: Line, times: readonly FigureNote[]): readonly SpokenInput[] {
+  const both = times.find(({ bound, high }) => bound === 'between' && high !== undefined);
+  if (both?.high !== undefined) {
+    return [
+      input('earliest', written(both)),
+      input('latest', written({ value: both.high, unit: both.unit })),
+    ];
+  }
+  const isLatest = (figure: FigureNote) =>
+    figure.bound === 'at-most' || LATEST.test(before(scene, line, figure));
+  const [earliest, latest] = [times.find((figure) => !isLatest(figure)), times.find(isLatest)];
+  return [
+    ...(earliest ? [input('earliest', written(earliest))] : []),
+    ...(latest ? [input('latest', written(latest))] : []),
+  ];
+}
+
+const USE =
+  '(?:use|used|apply|applied|lay|laid|spray|sprayed|put|go|mix|mixed|glue|paint|coat|pour|poured|work|bond|brush|roll|lay up)';
+/** Ways to say the least or most that a product takes. */
+const WARMTH: readonly RegExp[] = [
+  new RegExp(
+    ` (?:do n't|don't|dont|do not|never|ca n't|can't|cannot|must n't|mustn't|must not|should n't|shouldn't|should not|not to be|not) (?:be |get )?${USE} (?:\\S+ ){0,5}#`,
+  ),
+  / (?:tin|can|label|sheet|tub|bottle|bag|box|instructions|it|they|supplier|makers?|manufacturer|packet|cartridge|bucket) (?:says?|said|reads?|wants?|needs?|needs to be|calls for|asks for|recommends?) (?:\S+ ){0,5}#/,
+  / (?:wo n't|won't|will not|does n't|doesn't|does not) (?:cure|set|go off|dry|harden|kick|stick|bond|kick off|go)(?: \S+){0,3} #/,
+  / (?:minimum|min|maximum|max|lowest|highest) (?:application |working |surface |air |curing |cure |laying )?(?:temperature|temp|temps)(?: is| 's| of|,|:)? #/,
+];
+const OUTDOORS =
+  / (?:outside|overnight|tonight|today|tomorrow|forecast|last night|this morning|the shed is|in here) /;
+
+function warmthIn(scene: CheckScene, line: Line): Spoken | undefined {
+  if (OUTDOORS.test(line.words)) return undefined;
+  const figure = figuresOf(scene, line, 'temperature').find(({ bound }) => bound !== 'about');
+  if (!figure || !WARMTH.some((way) => way.test(upTo(scene, line, figure)))) return undefined;
+  const inputs = boundsOf(figure, before(scene, line, figure));
+  return inputs.length === 0 ? undefined : { check: 'product temperature', inputs };
+}
+
+const upTo = (scene: CheckScene, line: Line, figure: FigureNote) => `${before(scene, line, figure)}#`;
+
+function boundsOf(figure: FigureNote, words: string): readonly SpokenInput[] {
+  if (figure.bound === 'between' && figure.high !== undefined) {
+    return [
+      input('least', written(figure)),
+      input('most', written({ value: figure.high, unit: figure.unit })),
+    ];
+  }
+  if (figure.bound === 'at-least' || / (?:minimum|min|lowest) (?:\S+ ){0,5}$/.test(words))
+    return [input('least', written(figure))];
+  if (figure.bound === 'at-most' || / (?:maximum|max|highest) (?:\S+ ){0,5}$/.test(words))
+    return [input('most', written(figure))];
+  return [];
+}

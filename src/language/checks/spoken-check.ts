@@ -1,0 +1,90 @@
+/** What the readers of spoken checks share: the note, and figures and things as inputs of a check. */
+import type { Phrase } from '../items/noun-phrases.ts';
+import { isSpeaker, phraseAt } from '../items/parse.ts';
+import { figuresIn, type Line, phrasesOf, type RecordScene } from '../kept/scene.ts';
+import type { NounKind } from '../lexicon/trade-nouns.ts';
+import type { Attribute, CheckNote, FigureNote, KnownFigure, SpokenInput } from '../notes.ts';
+
+/** A memo with the figures that stand already. */
+export interface CheckScene extends RecordScene {
+  readonly known: readonly KnownFigure[];
+}
+
+/** A check as a line says it. Inputs in the order of the check. */
+export interface Spoken {
+  readonly check: string;
+  readonly inputs: readonly SpokenInput[];
+}
+
+export const input = (name: string, expression: string): SpokenInput => ({ input: name, expression });
+
+/** The whole sentence that says a check is its quote: what it holds stands all over it. */
+export function checkNote(scene: RecordScene, line: Line, { check, inputs }: Spoken): CheckNote {
+  const { start } = line;
+  const end = start + scene.text.slice(start, line.end).replace(/[\s.!?…,;]*$/, '').length;
+  return { kind: 'check', quote: scene.text.slice(start, end), span: { start, end }, check, inputs };
+}
+
+/** A figure as an input is written: "2440 mm". */
+export const written = ({ value, unit }: Pick<FigureNote, 'value' | 'unit'>): string => `${value} ${unit}`;
+
+/** Figures of a line that are of a dimension, in order of speech. Nought and less are no size of anything. */
+export const figuresOf = (scene: RecordScene, line: Line, dimension: FigureNote['dimension']) =>
+  figuresIn(scene, line).filter((figure) => figure.dimension === dimension && figure.value > 0);
+
+/** Word that stands for a figure. */
+export const wordOfFigure = ({ parse, figures }: RecordScene, figure: FigureNote): number =>
+  parse.wordOfQuantity[figures.indexOf(figure)] ?? -1;
+
+/** What is measured of a thing, said in this memo or standing already. */
+export function attributesOf({ figures, known }: CheckScene, item: string): ReadonlySet<Attribute> {
+  const name = item.toLowerCase();
+  const isOf = (one: { readonly item: string }) => one.item.toLowerCase() === name;
+  return new Set([...figures.filter(isOf), ...known.filter(isOf)].map(({ attribute }) => attribute));
+}
+
+/** Kinds that are no thing to carry, to cut or to weigh. */
+const NO_THING: ReadonlySet<NounKind> = new Set([
+  'person',
+  'time',
+  'abstract',
+  'measure',
+  'air',
+  'liquid',
+  'coating',
+  'region',
+  'space',
+  'ground',
+  'opening',
+  'hole',
+]);
+
+/** Whether a phrase names a thing, and is no pronoun, place, person or stuff without a shape. */
+export const isThing = (phrase: Phrase): boolean =>
+  phrase.pronoun === undefined &&
+  phrase.name.length > 0 &&
+  !isSpeaker(phrase) &&
+  [...phrase.kinds].every((kind) => !NO_THING.has(kind));
+
+export const nameOf = (phrase: Phrase): string => phrase.name.join(' ');
+
+/** The last thing named before a word of a line: in it, or in the two before. */
+export function thingBefore(
+  scene: RecordScene,
+  line: Line,
+  word: number,
+  fits: (phrase: Phrase) => boolean = isThing,
+): Phrase | undefined {
+  const here = phrasesOf(scene, line).findLast((phrase) => phrase.last < word && fits(phrase));
+  if (here) return here;
+  return scene.lines
+    .slice(Math.max(0, line.index - 2), line.index)
+    .flatMap((one) => phrasesOf(scene, one))
+    .findLast(fits);
+}
+
+/** The phrase that begins at a word. */
+export function phraseFrom({ parse }: RecordScene, word: number): Phrase | undefined {
+  const phrase = phraseAt(parse, word);
+  return phrase?.first === word ? phrase : undefined;
+}

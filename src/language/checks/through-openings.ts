@@ -1,0 +1,196 @@
+/**
+ * Reads what has to go through an opening from now on: "this has to go through the side hatch", "we've got to get the
+ * fridge in through the slider". Wires and pipes that run through one, people, and what went through already are left.
+ */
+import type { Phrase } from '../items/noun-phrases.ts';
+import { wordAt } from '../items/parse.ts';
+import { clauseStart, figuresIn, type Line, type RecordScene, wordAtOffset } from '../kept/scene.ts';
+import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
+import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
+import { wordSet } from '../word-table.ts';
+import {
+  attributesOf,
+  type CheckScene,
+  checkNote,
+  input,
+  isThing,
+  nameOf,
+  phraseFrom,
+  thingBefore,
+  wordOfFigure,
+  written,
+} from './spoken-check.ts';
+
+/** Still to come: "had to" and "went" tell of what was. */
+const MUST =
+  "(?:(?:has|have|'s got|'ve got|has got|have got|got|needs|need|wants|want|ought|going|'ll have|will have|supposed|meant) to|must|should|gotta|'ll need to|will need to)";
+const GO =
+  '(?:go|come|fit|pass|squeeze|travel|get|be (?:carried|brought|got|taken|passed|moved|lifted|craned|slid|put))';
+const BRING = '(?:get|bring|take|carry|fit|squeeze|pass|pull|haul|lift|crane|manhandle|slide|feed|move|put)';
+const ADVERBS = '(?:all |both |still |just |be able to |somehow |eventually )*';
+const PASSAGE = new RegExp(` ${MUST} ${ADVERBS}(?:${GO}|${BRING}) `);
+
+/** Before the opening's name. */
+const WAY_IN = /^(?:through|thru|down|up|past|via|into|out|in|by|at|of|and|then|from)$/;
+
+/** Openings that things are carried through, beside the nouns of the kind. Louvres, letterboxes and niches are none. */
+const MORE_OPENINGS = wordSet('slider tailgate stairwell hallway hall lift elevator barn-door opening gap');
+const NO_WAY = wordSet(
+  'niche bay recess sash reveal cubby fireplace inglenook vent louvre grille letterbox catflap ventilator casement alcove frame',
+);
+const RUNS: ReadonlySet<NounKind> = new Set(['cable', 'pipe', 'fastener']);
+
+/** Everything there is. */
+const WHOLE =
+  /(?:^| )(?:it all|all of (?:it|this|that|them)|everything|every bit of it|the (?:whole )?lot|the whole thing|all (?:this|that)(?: lot)?|they all|all the (?:panels|parts|pieces|sheets|furniture|boards))$/;
+const POINTS = /(?:^| )(?:it|this|that|they|these|those|which|them)$/;
+
+/** Reads passages of one memo, in order of speech. */
+export function readPassages(scene: CheckScene): readonly CheckNote[] {
+  return scene.lines.flatMap((line) => passagesIn(scene, line));
+}
+
+function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+  const found = line.asks ? null : PASSAGE.exec(line.words);
+  if (!found || / (?:if|unless|whether|n't|not|never|had) /.test(line.words.slice(0, found.index + 1)))
+    return [];
+  const must = wordAtOffset(line, found.index + 1);
+  const verb = wordAtOffset(line, found.index + found[0].trimEnd().length - 1);
+  const openings = openingsAfter(scene, line, verb);
+  const [first] = openings;
+  if (!first) return [];
+  const sizes = openings.flatMap((opening, index) => {
+    return sizesOf(scene, line, opening, openings[index + 1]?.first ?? line.endWord);
+  });
+  const note = (thing: readonly SpokenInput[]) =>
+    checkNote(scene, line, { check: 'panel through opening', inputs: [...thing, ...sizes] });
+  const carried = carriedBy(scene, line, must, verb, first);
+  if (carried === 'all') {
+    const things = sizedThings(scene, openings.map(nameOf));
+    return things.length > 0 ? things.map((name) => note(sidesOf(scene, name))) : [note([])];
+  }
+  if (!carried || [...carried.kinds].some((kind) => RUNS.has(kind))) return [];
+  return [note(sidesOf(scene, nameOf(carried)))];
+}
+
+function openingsAfter(scene: RecordScene, line: Line, verb: number): readonly Phrase[] {
+  const found: Phrase[] = [];
+  for (let k = verb + 1; k < line.endWord; k++) {
+    const phrase = phraseFrom(scene, k);
+    if (!phrase) continue;
+    if (isOpening(phrase) && WAY_IN.test(wordAt(scene.parse, phrase.first - 1))) found.push(phrase);
+    k = Math.max(k, phrase.last);
+  }
+  return found;
+}
+
+function isOpening(phrase: Phrase): boolean {
+  const head = singular(phrase.head);
+  if (NO_WAY.has(head) || phrase.name.length === 0) return false;
+  return phrase.kinds.has('opening') || MORE_OPENINGS.has(head);
+}
+
+/** What goes through: named between verb and opening, else before the verb; "all" for everything there is. */
+function carriedBy(
+  scene: CheckScene,
+  line: Line,
+  must: number,
+  verb: number,
+  opening: Phrase,
+): Phrase | 'all' | undefined {
+  const between = wordsOf(scene, verb + 1, opening.first).replace(
+    /(?: (?:in|out|back|down|up|through|into|of|on|and))+$/,
+    '',
+  );
+  const object = phraseFrom(scene, verb + 1);
+  if (object && object.last < opening.first && isCarried(object)) return object;
+  if (WHOLE.test(between)) return 'all';
+  if (POINTS.test(between)) return thingBefore(scene, line, must, isCarried);
+  const subject = wordsOf(scene, clauseStart(scene, line, must), must);
+  if (WHOLE.test(subject)) return 'all';
+  if (POINTS.test(subject)) return thingBefore(scene, line, must, isCarried);
+  const own = thingBefore(scene, line, must, () => true);
+  return own && own.first >= clauseStart(scene, line, must) && isCarried(own) ? own : undefined;
+}
+
+/** A wardrobe is a space to some and a box to carry here. */
+const isCarried = (phrase: Phrase): boolean =>
+  isThing(phrase) || (phrase.pronoun === undefined && UPRIGHT.has(singular(phrase.head)));
+
+function wordsOf({ parse }: RecordScene, from: number, to: number): string {
+  let words = '';
+  for (let k = from; k < to; k++) words += ` ${wordAt(parse, k)}`;
+  return words.trim();
+}
+
+const PANEL_INPUTS = ['panel length', 'panel width', 'thickness'] as const;
+
+/** Things that have their sizes by height, width and depth; what holds goods goes by length, width and height. */
+const UPRIGHT = wordSet(
+  'fridge freezer cooker stove oven hob wardrobe cabinet cupboard drawer unit washer dryer dishwasher microwave bookcase larder carcass boiler heater radiator toilet locker',
+);
+const FLAT = wordSet(
+  'panel door sheet board lid hatch top worktop benchtop tabletop bulkhead plate shelf headboard mattress window pane glass ply partition',
+);
+
+/** The three sizes of a thing by name: those that were said of it, else those that such a thing is given by. */
+export function sidesOf(scene: CheckScene, name: string): readonly SpokenInput[] {
+  const said = attributesOf(scene, name);
+  const sizes = sizesSaid(scene, name);
+  if (sizes.length === 3)
+    return PANEL_INPUTS.map((one, index) => input(one, written(sizes[index] as FigureNote)));
+  const head = singular(name.split(' ').at(-1) ?? '');
+  const has = (...attributes: readonly Attribute[]) => attributes.every((one) => said.has(one));
+  const flat: readonly Attribute[] = [
+    has('height') && !has('length') ? 'height' : 'length',
+    'width',
+    'thickness',
+  ];
+  const upright: readonly Attribute[] = ['height', 'width', 'depth'];
+  const lying: readonly Attribute[] = [
+    'length',
+    'width',
+    has('depth') && !has('height') ? 'depth' : 'height',
+  ];
+  const sides =
+    has('thickness') || FLAT.has(head)
+      ? flat
+      : has('length')
+        ? lying
+        : has('depth') || UPRIGHT.has(head)
+          ? upright
+          : lying;
+  return PANEL_INPUTS.map((one, index) => input(one, `${name} ${sides[index]}`));
+}
+
+/** "1220 by 700 by 18": three figures of a thing that say of none which size it is. */
+const sizesSaid = ({ figures }: RecordScene, name: string): readonly FigureNote[] =>
+  figures.filter(
+    ({ item, attribute, dimension }) =>
+      item.toLowerCase() === name && attribute === 'size' && dimension === 'length',
+  );
+
+/** Things of this memo that have two sizes or more, the openings left out. */
+function sizedThings(scene: CheckScene, openings: readonly string[]): readonly string[] {
+  const counts = new Map<string, number>();
+  for (const { item, dimension, limit } of scene.figures) {
+    const name = item.toLowerCase();
+    if (dimension === 'length' && !limit && name !== 'unnamed' && !openings.includes(name))
+      counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
+  return [...counts].filter(([, count]) => count > 1).map(([name]) => name);
+}
+
+/** Clear sizes of an opening: said beside it, else by name, so that the check waits for them. */
+function sizesOf(scene: RecordScene, line: Line, opening: Phrase, until: number): readonly SpokenInput[] {
+  const name = nameOf(opening);
+  const said = figuresIn(scene, line).filter((figure) => {
+    const at = wordOfFigure(scene, figure);
+    return figure.dimension === 'length' && figure.attribute === 'size' && at >= opening.first && at < until;
+  });
+  const [width, height] = said.map(written);
+  return [
+    input('opening width', width ?? `${name} width`),
+    input('opening height', height ?? `${name} height`),
+  ];
+}
