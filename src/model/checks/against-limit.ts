@@ -1,5 +1,6 @@
 /** A sum held against the most that it may come to. */
 import type { Range, Result, Say, Worked } from './check.ts';
+import { isAtLeast } from './noise.ts';
 import { less } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
@@ -17,10 +18,10 @@ export function againstLimit(say: Say, sum: Range, limit: Range | undefined, kin
   const said = saidRange(say, sum, kind);
   if (!limit) return { verdict: 'told', why: `${said} in all`, results: [] };
   const room = less(limit, sum);
-  const holds = room.low >= 0;
+  const holds = isAtLeast(room.low, 0);
   const of = `${said} of ${saidRange(say, limit, kind)}`;
   const worst = `${say(Math.abs(room.low), kind)} ${holds ? 'left' : 'over'} at worst`;
-  const asSaid = room.low < 0 && room.mid >= 0 ? `, ${say(room.mid, kind)} left as said` : '';
+  const asSaid = !holds && room.mid >= 0 ? `, ${say(room.mid, kind)} left as said` : '';
   return {
     verdict: holds ? 'holds' : 'broken',
     why: `${of}: ${worst}${asSaid}`,

@@ -1,5 +1,6 @@
 import type { Check, Given, Worked } from './check.ts';
 import { ARITHMETIC_ONLY } from './deferral.ts';
+import { isAtLeast } from './noise.ts';
 import { less, maybe, one, rangeOf } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
@@ -36,7 +37,7 @@ function batteryOf(given: Given): Worked {
   const bank = maybe(given, 'bank');
   const left = bank && less(bank, needed);
   const told = `${saidRange(say, charge, 'charge', 'Ah')} drawn, a bank of ${saidRange(say, needed, 'charge', 'Ah')}`;
-  const holds = left && left.low >= 0;
+  const holds = left && isAtLeast(left.low, 0);
   const judged = left
     ? `; ${say(Math.abs(left.low), 'charge', 'Ah')} ${holds ? 'left' : 'short'} at worst`
     : '';

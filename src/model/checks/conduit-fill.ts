@@ -1,5 +1,6 @@
 import type { Check, Given, Worked } from './check.ts';
 import { ARITHMETIC_ONLY } from './deferral.ts';
+import { isAtLeast } from './noise.ts';
 import { all, one, rangeOf, sumOf } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
@@ -40,7 +41,7 @@ function conduitFillOf(given: Given): Worked {
   const bore = rangeOf(circle, one(given, 'bore'));
   const fill = rangeOf((filled, whole) => filled / whole, areas, bore);
   const limit = fillLimit(cables.length, given.options.get('piece') === NIPPLE);
-  const holds = fill.high <= limit;
+  const holds = isAtLeast(limit, fill.high);
   const count = cables.length === 1 ? 'one cable' : `${cables.length} cables`;
   return {
     verdict: holds ? 'holds' : 'broken',

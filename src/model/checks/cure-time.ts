@@ -1,4 +1,5 @@
 import type { Check, Given, Worked } from './check.ts';
+import { isAtLeast } from './noise.ts';
 import { less, maybe, one } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 import { ELAPSED, THUMB_FORMULA, THUMB_SOURCE, WARMTH_INPUTS, warmthOf } from './time-window.ts';
@@ -24,7 +25,7 @@ function cureTimeOf(given: Given): Worked {
   const elapsed = maybe(given, ELAPSED.name);
   if (!elapsed) return { verdict: 'told', why: told, results: [cured], notes: warmth.notes };
   const toGo = less(time, elapsed);
-  const done = toGo.high <= 0;
+  const done = isAtLeast(0, toGo.high);
   return {
     verdict: done ? 'holds' : 'broken',
     why: `${told}; ${saidRange(say, elapsed, 'time')} gone${done ? '' : `, ${say(toGo.high, 'time')} to go at worst`}`,

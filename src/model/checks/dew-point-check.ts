@@ -1,5 +1,6 @@
 import { dewPointOf, LEAST_ABOVE_C } from '../kept/dew-point.ts';
 import type { Check, Given, Worked } from './check.ts';
+import { isAtLeast } from './noise.ts';
 import { exactRange, less, maybe, one, rangeOf, sumOf } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
@@ -51,7 +52,7 @@ function dewPoint(given: Given): Worked {
   const above = less(surface, dew);
   const [apart, side] = [say(Math.abs(above.low), KIND), above.low < 0 ? 'below' : 'above'];
   return {
-    verdict: above.low >= LEAST_ABOVE_C ? 'holds' : 'broken',
+    verdict: isAtLeast(above.low, LEAST_ABOVE_C) ? 'holds' : 'broken',
     why: `${told}, surface ${saidRange(say, surface, 'temperature')}: ${apart} ${side} it at worst, ${say(LEAST_ABOVE_C, KIND)} wanted`,
     results: [...results, { name: 'surface above it', kind: KIND, range: above }],
     notes,

@@ -8,12 +8,7 @@ import Fraction from 'fraction.js';
 export const exactSize = (metres: number): Fraction => new Fraction(metres.toFixed(12));
 
 /** The whole number of a range that must be one ("four shelves"); undefined when it is none or not exactly known. */
-export function wholeNumber({
-  low,
-  high,
-}: {
-  readonly low: number;
-  readonly high: number;
-}): number | undefined {
+export function wholeNumber(range: { readonly low: number; readonly high: number }): number | undefined {
+  const [low, high] = [range.low, range.high].map((end) => Number(end.toFixed(9)));
   return low === high && Number.isInteger(low) ? low : undefined;
 }

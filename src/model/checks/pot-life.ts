@@ -1,4 +1,5 @@
 import type { Check, Given, Worked } from './check.ts';
+import { isAtLeast } from './noise.ts';
 import { less, maybe, one } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 import { ELAPSED, THUMB_FORMULA, THUMB_SOURCE, WARMTH_INPUTS, warmthOf } from './time-window.ts';
@@ -26,7 +27,7 @@ function potLifeOf(given: Given): Worked {
   const elapsed = maybe(given, ELAPSED.name);
   if (!elapsed) return { verdict: 'told', why: told, results: [usable], notes };
   const left = less(time, elapsed);
-  const holds = left.low >= 0;
+  const holds = isAtLeast(left.low, 0);
   const rest = `${say(Math.abs(left.low), 'time')} ${holds ? 'left' : 'over'} at worst`;
   return {
     verdict: holds ? 'holds' : 'broken',

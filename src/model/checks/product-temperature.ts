@@ -1,4 +1,5 @@
 import type { Check, Given, Worked } from './check.ts';
+import { isAtLeast } from './noise.ts';
 import { less, maybe, one } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
@@ -28,10 +29,10 @@ function productTemperatureOf(given: Given): Worked {
   const below = most && less(most, temperature);
   const said = saidRange(say, temperature, 'temperature');
   const faults = [
-    ...(least && above && above.low < 0
+    ...(least && above && !isAtLeast(above.low, 0)
       ? [`${say(-above.low, KIND)} under the least of ${say(least.mid, 'temperature')} at worst`]
       : []),
-    ...(most && below && below.low < 0
+    ...(most && below && !isAtLeast(below.low, 0)
       ? [`${say(-below.low, KIND)} over the most of ${say(most.mid, 'temperature')} at worst`]
       : []),
   ];

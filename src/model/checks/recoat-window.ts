@@ -1,4 +1,5 @@
 import type { Check, Given, Range, Worked } from './check.ts';
+import { isAtLeast } from './noise.ts';
 import { less, maybe, one } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 import { ELAPSED, THUMB_FORMULA, THUMB_SOURCE, WARMTH_INPUTS, warmthOf } from './time-window.ts';
@@ -46,10 +47,11 @@ function judged(given: Given, from: Range, until: Range | undefined) {
   if (!elapsed) return { verdict: 'told', why: window } as const;
   const gone = `${window}; ${saidRange(say, elapsed, 'time')} gone`;
   const wait = less(from, elapsed).high;
-  if (wait > 0) return { verdict: 'broken', why: `${gone}, ${say(wait, 'time')} to wait at worst` } as const;
+  if (!isAtLeast(0, wait))
+    return { verdict: 'broken', why: `${gone}, ${say(wait, 'time')} to wait at worst` } as const;
   if (!until) return { verdict: 'holds', why: gone } as const;
   const left = less(until, elapsed).low;
-  if (left < 0)
+  if (!isAtLeast(left, 0))
     return { verdict: 'broken', why: `${gone}, ${say(-left, 'time')} too late at worst` } as const;
-  return { verdict: 'holds', why: `${gone}, ${say(left, 'time')} left at worst` } as const;
+  return { verdict: 'holds', why: `${gone}, ${say(Math.max(0, left), 'time')} left at worst` } as const;
 }

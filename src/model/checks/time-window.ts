@@ -3,6 +3,7 @@
  * was given: there is no time of our own for anything.
  */
 import type { CheckInput, Given, Range } from './check.ts';
+import { isAtLeast } from './noise.ts';
 import { maybe, rangeOf } from './ranges.ts';
 
 /** Kelvin over which the rate doubles. */
@@ -62,7 +63,7 @@ export function warmthOf(given: Given): Warmth {
   else if (!sameDegree(sheet, temperature)) notes.push(thumbNote(given, sheet, temperature));
   if (!least) notes.push("the product's least temperature was not given, and so not looked at");
   else if (!temperature) notes.push("the work's temperature was not held against the product's least");
-  const cold = least && temperature && temperature.low < least.high;
+  const cold = least && temperature && !isAtLeast(temperature.low, least.high);
   return {
     carry: (seconds) => (carried ? timeAt(seconds, sheet, temperature) : seconds),
     notes,

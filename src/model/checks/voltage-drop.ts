@@ -1,5 +1,6 @@
 import type { Check, Given, Range, Result, Worked } from './check.ts';
 import { ARITHMETIC_ONLY } from './deferral.ts';
+import { isAtLeast } from './noise.ts';
 import { exactRange, maybe, one, rangeOf, times } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 import { CIRCULAR_MIL, PLAIN_AREAS, SAE_AREAS, saeGaugeFor } from './wire-areas.ts';
@@ -81,7 +82,7 @@ function voltageDropOf(given: Given): Worked {
     voltage &&
     allowed &&
     rangeOf((loss, whole, part) => loss / (whole * part), lossPerArea(given, form), voltage, allowed);
-  const judged = share && allowed ? (share.high <= allowed.low ? 'holds' : 'broken') : 'told';
+  const judged = share && allowed ? (isAtLeast(allowed.low, share.high) ? 'holds' : 'broken') : 'told';
   return {
     verdict: judged,
     why: `${[...sayDrop(given, drop, share), ...sayLeast(given, least)].join('; ')}. ${sentence(ARITHMETIC_ONLY)}`,
