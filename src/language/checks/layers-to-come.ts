@@ -14,18 +14,18 @@ const LAYERS = wordSet(
   'floor flooring sole carpet screed tile tiling vinyl lino linoleum laminate underlay decking parquet matting subfloor board floorboard plank insulation soleboard overlay ply plywood cork rubber',
 );
 
-const TO_COME =
-  / (?:(?:still |yet )?(?:has|have|'s got|'ve got|needs|need) (?:still )?to (?:go|come|be (?:laid|put|fitted|glued|screwed|bonded))|(?:is|are|'s|'re) (?:still |yet )to (?:go|come|be (?:laid|put|fitted))|(?:has|have|'s|'ve) yet to (?:go|be laid)|(?:will|'ll) (?:go|come|be going|be laid)|(?:is|are|'s|'re) (?:going|coming|still going)|goes|to go|to come) (?:\S+ )?(?:down|on top|on the floor|over (?:it|that|this|the top)|later|after|yet|underfoot|under(?:neath)? (?:it|that|everything))(?= )/;
+const LAID = 'be (?:laid|put down|fitted|glued down|screwed down|bonded down|poured)';
+const DOWN =
+  '(?:go|come|be put|going|coming) (?:\\S+ )?(?:down|in|on top|on the floor|over (?:it|that|this|the top)|later|after|yet|underfoot|under(?:neath)? (?:it|that|everything))';
+const TO_COME = new RegExp(
+  ` (?:(?:has|have|'s got|'ve got|needs|need|yet|still|'s|is|are|'re) (?:still |yet )?to (?:${LAID}|${DOWN})|(?:will|'ll) (?:${LAID}|${DOWN})|(?:is|are|'s|'re) (?:still )?${DOWN}|goes (?:down|on top|over (?:it|that|the top)) (?:later|after|last|next|once|when)|to (?:go|come) (?:down|in)(?: yet)?|to come) `,
+);
 /** Heights over what the layer lies on. */
 const OVER_FLOOR = /\b(?:floor|sole|deck|slab|ground|subfloor|boards)\b/i;
 const MOST_HEIGHTS = 6;
 
-/** Reads the layers to come of one memo, in order of speech: a check for each height over the floor that it tells. */
-export function readLayersToCome(scene: CheckScene): readonly CheckNote[] {
-  return scene.lines.flatMap((line) => layerIn(scene, line));
-}
-
-function layerIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+/** The layer to come that one sentence tells of: a check for each height over the floor that the memo tells. */
+export function layerIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const found = line.asks || / (?:n't|not|if|unless) /.test(line.words) ? null : TO_COME.exec(line.words);
   if (!found) return [];
   const at = wordAtOffset(line, found.index + 1);

@@ -7,24 +7,20 @@ import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { type CheckScene, checkNote, figuresOf, input, wordOfFigure, written } from './spoken-check.ts';
 
 const WHOLE =
-  / (?:it all|all of (?:it|this|that)|everything|the (?:whole )?(?:lot|build|conversion|fit-out|fitout|fit out|thing)|all (?:in|up|told|together)|altogether|in total|the total|total weight|all the (?:kit|furniture|gear|ballast|stuff|batteries and tanks)|between them|fully loaded|loaded up) /;
+  / (?:it all|all of (?:it|this|that)|everything|the (?:whole )?(?:lot|build|conversion|fit-out|fitout|fit out|thing)|all (?:in|up|told|together)|altogether|in total|all the (?:kit|furniture|gear|ballast|stuff|batteries and tanks)|between them|fully loaded|loaded up) /;
 /** Names of a most that is one by itself. */
 const LIMITS =
   / (?:payload|weight limit|weight allowance|weight budget|gross weight|gross vehicle weight|gvw|gvm|max weight|maximum weight|plated weight|mam|mtplm) (?:is|'s|of|was|left is|works out at|comes to|:|,)? ?#/;
 /** What is left of it, or was weighed, is no limit. */
 const NO_LIMIT = / (?:already|so far|weighed|weighbridge|used|leaves|left over|if|would|might|could have) /;
 
-/** Reads the limits on the whole weight of one memo, in order of speech. */
-export function readMassLimits(scene: CheckScene): readonly CheckNote[] {
-  return scene.lines.flatMap((line) => massLimitIn(scene, line) ?? []);
-}
-
-function massLimitIn(scene: CheckScene, line: Line): CheckNote | undefined {
+/** The limit on the whole weight that one sentence gives. */
+export function massLimitIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const figures = line.asks || NO_LIMIT.test(line.words) ? [] : figuresOf(scene, line, 'mass');
   const limit = figures.find((figure) => isWhole(scene, line, figure));
-  if (!limit) return undefined;
+  if (!limit) return [];
   const inputs = [...partsIn(scene, limit), input('limit', written(limit))];
-  return checkNote(scene, line, { check: 'running mass', inputs });
+  return [checkNote(scene, line, { check: 'running mass', inputs })];
 }
 
 function isWhole(scene: CheckScene, line: Line, figure: FigureNote): boolean {
@@ -35,6 +31,9 @@ function isWhole(scene: CheckScene, line: Line, figure: FigureNote): boolean {
   return line.starts[word] === found.index + found[0].length - 1;
 }
 
+/** More parts than anyone tells by voice. */
+const MOST_PARTS = 60;
+
 /** Every weight that was said of a thing, in this memo or before it. Others join when they are said. */
 function partsIn({ figures, known }: CheckScene, limit: FigureNote): readonly SpokenInput[] {
   const names = new Set<string>();
@@ -42,5 +41,5 @@ function partsIn({ figures, known }: CheckScene, limit: FigureNote): readonly Sp
     const isLimit = figure === limit || ('limit' in figure && figure.limit !== undefined);
     if (figure.attribute === 'weight' && !isLimit && figure.item !== 'unnamed') names.add(figure.item);
   }
-  return [...names].map((name) => input('part', `${name} weight`));
+  return [...names].slice(0, MOST_PARTS).map((name) => input('part', `${name} weight`));
 }

@@ -19,7 +19,7 @@ const PAST =
   / (?:was|were|had|did|took|cured|recoated|overcoated|dried|left it|been|yesterday|last (?:night|week|time)|this morning|went off|'d|ago|since|so far|already|still|if) /;
 
 const CURE =
-  / (?:full cure|cure time|curing time|cures? (?:fully |properly |right )?(?:in|is|takes|after|:|,)|to (?:fully )?cure|fully cured (?:after|in|at)|full strength|to cure|hard enough|cure is|cure 's|drying time|touch dry (?:in|after|is)|takes # to (?:cure|dry|harden|go hard)) /;
+  / (?:full cure|cure time|curing time|cures? (?:fully |properly |right )?(?:in|is|takes|after|:|,)|to (?:fully )?cure|fully cured (?:after|in|at)|(?:before|until|till) (?:it|that|this) ?(?:'s|is) (?:fully |properly |really )?(?:cured|dry|hard)|full strength|to cure|hard enough|cure is|cure 's|drying time|touch dry (?:in|after|is)|takes # to (?:cure|dry|harden|go hard)) /;
 const RECOAT =
   / (?:recoat|re-coat|recoating|overcoat|overcoating|over-coat|next coat|second coat|another coat|recoats|coats) /;
 const POT = / (?:pot life|pot-life|potlife|working time|work time|open time) /;
@@ -28,13 +28,11 @@ const POT = / (?:pot life|pot-life|potlife|working time|work time|open time) /;
 const LATEST =
   / (?:no more than|not more than|no later than|not later than|within|before|up to|maximum|max|at most|inside|under|less than|but not past|not past|latest) (?:of |is |'s )?$/;
 
-/** Reads the times and temperatures of products in one memo, in order of speech. */
-export function readProductTimes(scene: CheckScene): readonly CheckNote[] {
-  return scene.lines.flatMap((line) => {
-    if (line.asks) return [];
-    const spoken = timesIn(scene, line) ?? warmthIn(scene, line);
-    return spoken ? [checkNote(scene, line, spoken)] : [];
-  });
+/** What one sentence says that a product's data sheet gives. */
+export function productTimesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+  if (line.asks) return [];
+  const spoken = timesIn(scene, line) ?? warmthIn(scene, line);
+  return spoken ? [checkNote(scene, line, spoken)] : [];
 }
 
 function timesIn(scene: CheckScene, line: Line): Spoken | undefined {
@@ -51,8 +49,8 @@ function timesIn(scene: CheckScene, line: Line): Spoken | undefined {
       ? undefined
       : { check: 'recoat window', inputs: [...window, ...sheetWarmth(scene, line)] };
   }
-  if (!CURE.test(words) || PAST.test(words.replace(/ (?:fully )?cured (?:after|in|at) /, ' ')))
-    return undefined;
+  // "Fully cured after seven days" tells of no coat that is on.
+  if (!CURE.test(words) || PAST.test(words.replace(CURE, ' '))) return undefined;
   return { check: 'cure time', inputs: [input('time', written(first)), ...sheetWarmth(scene, line)] };
 }
 
@@ -106,8 +104,16 @@ function warmthIn(scene: CheckScene, line: Line): Spoken | undefined {
   const figure = figuresOf(scene, line, 'temperature').find(({ bound }) => bound !== 'about');
   if (!figure || !WARMTH.some((way) => way.test(upTo(scene, line, figure)))) return undefined;
   const inputs = boundsOf(figure, before(scene, line, figure));
-  return inputs.length === 0 ? undefined : { check: 'product temperature', inputs };
+  const other = inputs.length === 1 ? otherEnd(scene, line, figure) : undefined;
+  const all = other ? [...inputs, ...boundsOf(other, '')] : inputs;
+  return all.length === 0 ? undefined : { check: 'product temperature', inputs: all };
 }
+
+/** "Under ten degrees or over thirty": the bound on the other side. */
+const otherEnd = (scene: CheckScene, line: Line, figure: FigureNote) =>
+  figuresOf(scene, line, 'temperature').find(
+    ({ bound }) => bound !== figure.bound && (bound === 'at-least' || bound === 'at-most'),
+  );
 
 const upTo = (scene: CheckScene, line: Line, figure: FigureNote) => `${before(scene, line, figure)}#`;
 

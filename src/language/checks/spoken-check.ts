@@ -5,9 +5,27 @@ import { figuresIn, type Line, phrasesOf, type RecordScene } from '../kept/scene
 import type { NounKind } from '../lexicon/trade-nouns.ts';
 import type { Attribute, CheckNote, FigureNote, KnownFigure, SpokenInput } from '../notes.ts';
 
-/** A memo with the figures that stand already. */
+/** A memo with the figures that stand already, and with ways to find both that do not look through all of them. */
 export interface CheckScene extends RecordScene {
   readonly known: readonly KnownFigure[];
+  /** Word that stands for each figure of the memo. */
+  readonly wordOf: ReadonlyMap<FigureNote, number>;
+  /** Figures of a thing, by its name in lower case: those that stand, then those of the memo. */
+  readonly ofItem: ReadonlyMap<string, readonly (FigureNote | KnownFigure)[]>;
+}
+
+export function checkScene(scene: RecordScene, known: readonly KnownFigure[]): CheckScene {
+  const ofItem = new Map<string, (FigureNote | KnownFigure)[]>();
+  for (const figure of [...known, ...scene.figures]) {
+    const name = figure.item.toLowerCase();
+    const list = ofItem.get(name);
+    if (list) list.push(figure);
+    else ofItem.set(name, [figure]);
+  }
+  const wordOf = new Map(
+    scene.figures.map((figure, index) => [figure, scene.parse.wordOfQuantity[index] ?? -1]),
+  );
+  return { ...scene, known, ofItem, wordOf };
 }
 
 /** A check as a line says it. Inputs in the order of the check. */
@@ -33,15 +51,11 @@ export const figuresOf = (scene: RecordScene, line: Line, dimension: FigureNote[
   figuresIn(scene, line).filter((figure) => figure.dimension === dimension && figure.value > 0);
 
 /** Word that stands for a figure. */
-export const wordOfFigure = ({ parse, figures }: RecordScene, figure: FigureNote): number =>
-  parse.wordOfQuantity[figures.indexOf(figure)] ?? -1;
+export const wordOfFigure = ({ wordOf }: CheckScene, figure: FigureNote): number => wordOf.get(figure) ?? -1;
 
 /** What is measured of a thing, said in this memo or standing already. */
-export function attributesOf({ figures, known }: CheckScene, item: string): ReadonlySet<Attribute> {
-  const name = item.toLowerCase();
-  const isOf = (one: { readonly item: string }) => one.item.toLowerCase() === name;
-  return new Set([...figures.filter(isOf), ...known.filter(isOf)].map(({ attribute }) => attribute));
-}
+export const attributesOf = ({ ofItem }: CheckScene, item: string): ReadonlySet<Attribute> =>
+  new Set((ofItem.get(item.toLowerCase()) ?? []).map(({ attribute }) => attribute));
 
 /** Kinds that are no thing to carry, to cut or to weigh. */
 const NO_THING: ReadonlySet<NounKind> = new Set([

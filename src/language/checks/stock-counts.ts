@@ -2,6 +2,7 @@
  * Reads how many pieces are to come out of a length or a sheet: "four shelves at 610 out of a 2440 sheet", "I should get
  * four out of a sheet". What was got already, and what nobody counts on, is left.
  */
+import type { Phrase } from '../items/noun-phrases.ts';
 import { wordAt } from '../items/parse.ts';
 import { type Line, phrasesOf, type RecordScene, wordAtOffset } from '../kept/scene.ts';
 import { singular } from '../lexicon/trade-nouns.ts';
@@ -18,50 +19,73 @@ const SOURCE =
   / (?:out of|out|from|off|per|to) (?:a|an|one|each|every|the|that|this|my|single|full|whole|#|standard|[a-z]+ foot|by|x|of) /;
 /** Somebody counts on it. */
 const COUNTED_ON =
-  / (?:should|can|could|want|wants|need|needs|hope|hoping|reckon|reckons|expect|'ll|will|gonna|going to|trying to|plan|planning|must|aim|figure|supposed to|have to|has to|got to|ought to|enough for) /;
+  / (?:should|can|could|want|wants|need|needs|hope|hoping|reckon|reckons|expect|'ll|will|gonna|going to|trying to|plan|planning|must|aim|figure|would|'d|supposed to|have to|has to|got to|ought to|enough for) /;
 const NOT_COUNTED_ON =
   / (?:n't|not|never|no|only|if|unless|would have|could have|should have|[a-z]+n't) | (?:got|cut|made|had) (?:#|all|me|two|three|four|five|six|seven|eight|nine|ten) /;
 
-/** Reads the counts of one memo, in order of speech. */
-export function readStockCounts(scene: CheckScene): readonly CheckNote[] {
-  return scene.lines.flatMap((line) => stockCountIn(scene, line) ?? []);
-}
-
-function stockCountIn(scene: CheckScene, line: Line): CheckNote | undefined {
-  if (line.asks || NOT_COUNTED_ON.test(line.words)) return undefined;
-  const stockAt = stockWord(scene, line);
-  if (!stockAt) return undefined;
-  const wanted = countBefore(scene, line, stockAt.from);
-  if (!wanted || !(COUNTED_ON.test(line.words) || wanted.word <= line.first + 2)) return undefined;
-  const lengths = figuresOf(scene, line, 'length').map((figure) => ({
-    figure,
-    at: wordOfFigure(scene, figure),
-  }));
-  const stock = lengths.find(({ at }) => at > stockAt.from && at <= stockAt.head + 2);
-  const piece = lengths.find(({ at }) => at > wanted.word && at < stockAt.from)?.figure;
-  const sized = piece ? written(piece) : pieceBefore(scene, line);
-  const kerf = kerfOf(scene, line);
+/** The count that one sentence wants out of a stock. */
+export function stockCountIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+  if (line.asks || NOT_COUNTED_ON.test(line.words)) return [];
+  const source = sourceIn(scene, line);
+  const wanted = source && countBefore(scene, line, source.from);
+  if (!wanted || !(COUNTED_ON.test(line.words) || opensWith(scene, line, wanted.word))) return [];
+  const lengths = figuresOf(scene, line, 'length')
+    .filter((figure) => !isKerf(scene, figure))
+    .map((figure) => ({ figure, at: wordOfFigure(scene, figure) }));
+  const stock = lengths.find(({ at }) => at > source.from && at <= source.head.last + 2);
+  const piece =
+    lengths.find(({ at }) => at > wanted.word && at < source.from) ??
+    lengths.find((one) => one !== stock && one.at > source.head.last);
+  const [ofStock, ofPiece] = [
+    stock ? written(stock.figure) : lengthOf(source.head),
+    piece ? written(piece.figure) : pieceBefore(scene, line),
+  ];
   const inputs = [
-    input('stock', stock ? written(stock.figure) : `${wordAt(scene.parse, stockAt.head)} length`),
-    ...(sized === undefined ? [] : [input('piece', sized)]),
-    ...kerf,
+    ...(ofStock === undefined ? [] : [input('stock', ofStock)]),
+    ...(ofPiece === undefined ? [] : [input('piece', ofPiece)]),
+    ...kerfOf(scene, line),
     input('wanted', String(wanted.count)),
   ];
-  return checkNote(scene, line, { check: 'pieces from stock', inputs });
+  return [checkNote(scene, line, { check: 'pieces from stock', inputs })];
 }
 
-/** "Out of a sheet", "from one 2.4 metre length": where the words begin and where the stock's name is. */
-function stockWord(
-  scene: RecordScene,
-  line: Line,
-): { readonly from: number; readonly head: number } | undefined {
+/** "Twelve battens from each length": the count is what the sentence is about. */
+function opensWith(scene: CheckScene, line: Line, word: number): boolean {
+  for (let k = line.first; k < word; k++) {
+    if (!/^(?:and|so|then|that|that's|'s|say|just|another|the|right|ok|okay|,)$/.test(wordAt(scene.parse, k)))
+      return false;
+  }
+  return true;
+}
+
+/** "Length length" names nothing. */
+const lengthOf = (head: Phrase): string | undefined => {
+  const name = [...head.name.slice(0, -1), singular(head.head)].join(' ');
+  return name === 'length' ? undefined : `${name} length`;
+};
+
+interface Source {
+  /** Where "out of" stands. */
+  readonly from: number;
+  /** The sheet, board, length that it comes out of. */
+  readonly head: Phrase;
+}
+
+/** "Out of a sheet", "from one 2.4 metre length". "Out of the four sheets" is a part of a number. */
+function sourceIn(scene: CheckScene, line: Line): Source | undefined {
   const found = SOURCE.exec(line.words);
   if (!found) return undefined;
   const from = wordAtOffset(line, found.index + 1);
   const head = phrasesOf(scene, line).find(
     (phrase) => phrase.last > from && phrase.last <= from + 7 && STOCK.has(singular(phrase.head)),
   );
-  return head && { from, head: head.last };
+  if (!head) return undefined;
+  const counts = figuresOf(scene, line, 'count');
+  for (let k = from + 1; k <= head.last; k++) {
+    const isCount = counts.some((figure) => wordOfFigure(scene, figure) === k);
+    if (isCount || (smallNumber(wordAt(scene.parse, k)) ?? 1) > 1) return undefined;
+  }
+  return { from, head };
 }
 
 /** The last whole number before the stock that is no size: "four", "four shelves". One of a stock asks nothing. */

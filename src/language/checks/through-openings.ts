@@ -45,14 +45,13 @@ const WHOLE =
   /(?:^| )(?:it all|all of (?:it|this|that|them)|everything|every bit of it|the (?:whole )?lot|the whole thing|all (?:this|that)(?: lot)?|they all|all the (?:panels|parts|pieces|sheets|furniture|boards))$/;
 const POINTS = /(?:^| )(?:it|this|that|they|these|those|which|them)$/;
 
-/** Reads passages of one memo, in order of speech. */
-export function readPassages(scene: CheckScene): readonly CheckNote[] {
-  return scene.lines.flatMap((line) => passagesIn(scene, line));
-}
-
-function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+/** The passages that one sentence asks for. */
+export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const found = line.asks ? null : PASSAGE.exec(line.words);
-  if (!found || / (?:if|unless|whether|n't|not|never|had) /.test(line.words.slice(0, found.index + 1)))
+  if (
+    !found ||
+    / (?:if|unless|whether|[a-z]*n't|not|never|no|had) /.test(line.words.slice(0, found.index + 1))
+  )
     return [];
   const must = wordAtOffset(line, found.index + 1);
   const verb = wordAtOffset(line, found.index + found[0].trimEnd().length - 1);
@@ -164,10 +163,13 @@ export function sidesOf(scene: CheckScene, name: string): readonly SpokenInput[]
 }
 
 /** "1220 by 700 by 18": three figures of a thing that say of none which size it is. */
-const sizesSaid = ({ figures }: RecordScene, name: string): readonly FigureNote[] =>
-  figures.filter(
-    ({ item, attribute, dimension }) =>
-      item.toLowerCase() === name && attribute === 'size' && dimension === 'length',
+const sizesSaid = ({ ofItem, wordOf }: CheckScene, name: string): readonly FigureNote[] =>
+  (ofItem.get(name) ?? []).filter(
+    (one): one is FigureNote =>
+      one.attribute === 'size' &&
+      'dimension' in one &&
+      one.dimension === 'length' &&
+      wordOf.has(one as FigureNote),
   );
 
 /** Things of this memo that have two sizes or more, the openings left out. */
@@ -182,7 +184,7 @@ function sizedThings(scene: CheckScene, openings: readonly string[]): readonly s
 }
 
 /** Clear sizes of an opening: said beside it, else by name, so that the check waits for them. */
-function sizesOf(scene: RecordScene, line: Line, opening: Phrase, until: number): readonly SpokenInput[] {
+function sizesOf(scene: CheckScene, line: Line, opening: Phrase, until: number): readonly SpokenInput[] {
   const name = nameOf(opening);
   const said = figuresIn(scene, line).filter((figure) => {
     const at = wordOfFigure(scene, figure);

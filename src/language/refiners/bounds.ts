@@ -36,9 +36,12 @@ function denied(room: Room, at: number): boolean {
   return false;
 }
 
+/** "Anything under ten is scrap" sets the least; "keep everything under ten" the most. */
 function whateverBefore(room: Room, at: number): boolean {
-  return [1, 2, 3].some((back) => WHATEVER.test(wordAt(room, at - back)));
+  const back = [1, 2, 3].find((step) => WHATEVER.test(wordAt(room, at - step)));
+  return back !== undefined && !KEPT.test(wordAt(room, at - back - 1));
 }
+const KEPT = /^(?:keep|keeps|keeping|kept|hold|holding|get|getting|want|wants|need|needs)$/;
 
 function settle(room: Room, cue: BoundCue, at: number): Bound {
   switch (cue) {

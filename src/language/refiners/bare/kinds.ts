@@ -87,7 +87,10 @@ function atItsTime(room: Room, amount: Amount, out: readonly Amount[]): boolean 
   const last = out.at(-1);
   if (last?.dimension !== 'time' || wordAt(room, amount.from - 1) !== 'at' || amount.value > 100)
     return false;
-  if (last.to !== amount.from - 1 || evidenceAfter(room, amount)) return false;
+  // "20 minutes pot life at 25".
+  const apart = amount.from - 1 - last.to;
+  if (apart > 3 || room.tokens[last.from]?.sentence !== room.tokens[amount.from]?.sentence) return false;
+  if (evidenceAfter(room, amount)) return false;
   return GOES_BY.some((word) => nearWord(room, last, word));
 }
 

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { checksIn } from '../../kit/records.ts';
+
+test.each([
+  ["The floor still has to go down, that's 22 mil.", 'layers=floor thickness'],
+  ["There's a 12 mil floor to go down yet.", 'layers=floor thickness'],
+  ["The vinyl still needs to be laid, that's 3 mil.", 'layers=vinyl thickness'],
+  ["The screed's still to go in, 65 mil of it.", 'layers=screed thickness'],
+  ['Remember the ply floor goes down after, 18 mil.', 'layers=ply floor thickness'],
+])('"%s" is a layer to come', (said, inputs) => {
+  expect(checksIn(said)).toEqual([`height over finished floor: ${inputs}`]);
+});
+
+test('every height over the bare floor is held against it', () => {
+  const said =
+    "The bench top is 905 above the bare floor. The shelf is 1350 off the floor. The floor still has to go down, that's 22 mil.";
+  const checks = checksIn(said);
+  expect(checks).toHaveLength(2);
+  for (const check of checks)
+    expect(check).toMatch(/^height over finished floor: height=.* height; layers=floor thickness$/);
+});
+
+test.each([
+  "The floor's down, that's 22 mil.",
+  'The floor is 22 mil.',
+  'The floor has to come up.',
+  'The anchor has to go down, 30 metres.',
+  'The lining still has to go on, 9 mil.',
+  "The floor isn't going down yet, it's 22 mil.",
+  'Does the floor still have to go down, 22 mil?',
+])('"%s" is none', (said) => {
+  expect(checksIn(said)).toEqual([]);
+});

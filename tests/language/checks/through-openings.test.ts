@@ -1,0 +1,104 @@
+import { expect, test } from 'vitest';
+import { checksIn, recordsIn } from '../../kit/records.ts';
+
+const passage = (name: string, sides: readonly string[], ...openings: readonly string[]) => {
+  const [length, width, thickness] = sides.map((side) => `${name} ${side}`);
+  const ways = openings.map((one) => `opening width=${one} width; opening height=${one} height`);
+  return `panel through opening: panel length=${length}; panel width=${width}; thickness=${thickness}; ${ways.join('; ')}`;
+};
+const FLAT = ['length', 'width', 'thickness'];
+const UPRIGHT = ['height', 'width', 'depth'];
+const LYING = ['length', 'width', 'height'];
+
+test.each([
+  [
+    'The aft bulkhead panel has to go through the side hatch.',
+    passage('aft bulkhead panel', FLAT, 'side hatch'),
+  ],
+  ['The bulkhead needs to fit through the escape hatch.', passage('bulkhead', FLAT, 'escape hatch')],
+  ["The stove's going to have to go down the companionway.", passage('stove', UPRIGHT, 'companionway')],
+  ["We've still got to get the engine out through the main hatch.", passage('engine', LYING, 'main hatch')],
+  ['The table top must pass through the side door.', passage('table top', FLAT, 'side door')],
+  [
+    "We'll have to get the wardrobe through the front door and down the hall.",
+    passage('wardrobe', UPRIGHT, 'front door', 'hall'),
+  ],
+  [
+    'The worktop has to be carried down the hall and through the kitchen door.',
+    passage('worktop', FLAT, 'hall', 'kitchen door'),
+  ],
+  [
+    'The shower tray should fit through the bathroom door, just.',
+    passage('shower tray', LYING, 'bathroom door'),
+  ],
+  [
+    "The fridge has got to come in through the slider, and it's 595 wide, 640 deep and 850 high.",
+    passage('fridge', UPRIGHT, 'slider'),
+  ],
+])('"%s" attaches a passage', (said, check) => {
+  expect(checksIn(said)).toEqual([check]);
+});
+
+test('"this" is the thing that was named before it', () => {
+  const said =
+    'The engine box lid is 1220 long, 700 wide and 18 thick. This has to go through the side hatch.';
+  expect(checksIn(said)).toEqual([passage('engine box lid', FLAT, 'side hatch')]);
+  expect(recordsIn(said).map(({ quote }) => quote)).toEqual(['This has to go through the side hatch']);
+});
+
+test('sizes that were said name the sides: a panel that has a height is as high as it is long', () => {
+  const said = 'The partition is 1980 high and 700 wide. It needs to come in through the rear door.';
+  expect(checksIn(said)).toEqual([passage('partition', ['height', 'width', 'thickness'], 'rear door')]);
+});
+
+test('figures that stand already name the sides as well', () => {
+  const known = (['length', 'width', 'depth'] as const).map((attribute) => ({
+    item: 'locker',
+    attribute,
+    value: 400,
+    unit: 'mm',
+  }));
+  expect(checksIn('The locker has to go through the hatch.', known)).toEqual([
+    passage('locker', ['length', 'width', 'depth'], 'hatch'),
+  ]);
+});
+
+test('sizes said of the opening in the same breath are taken as they are', () => {
+  expect(checksIn('It all has to come in through the back door, 690 by 1140.')).toEqual([
+    'panel through opening: opening width=690 mm; opening height=1140 mm',
+  ]);
+});
+
+test('everything is every thing of the memo that has sizes', () => {
+  const said =
+    'The galley top is 1800 long and 600 wide. The bunk board is 1900 long and 650 wide. All of it has to come in through the side door.';
+  expect(checksIn(said)).toEqual([
+    passage('galley top', FLAT, 'side door'),
+    passage('bunk board', FLAT, 'side door'),
+  ]);
+});
+
+test.each([
+  // What runs through one, and who goes through one.
+  'The hose has to go through the bulkhead.',
+  'The cable needs to go through the hatch.',
+  'The bolts need to go through the hatch frame.',
+  'He has to come in through the back door.',
+  'You have to go through the back door to get to it.',
+  'The dog has to go out through the side door.',
+  'Air has to get out through the vent.',
+  // Done, asked, supposed, denied.
+  'The tank had to go through the hatch on its side.',
+  'The fridge went through the side door fine.',
+  'Will it go through the hatch?',
+  'Does the stove have to go through the side door?',
+  "If the fridge has to go through the hatch we're stuck.",
+  "The panel doesn't have to go through the hatch.",
+  // No thing, no opening.
+  'This has to go through the side hatch.',
+  'The panel has to go through the planer.',
+  'The shelf has to go in the alcove.',
+  'We have to get through the winter.',
+])('"%s" attaches none', (said) => {
+  expect(checksIn(said)).toEqual([]);
+});
