@@ -3,7 +3,7 @@
  * thing may weigh is a limit on it, and no sum.
  */
 import type { Line } from '../kept/scene.ts';
-import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
+import type { CheckNote, FigureNote } from '../notes.ts';
 import { type CheckScene, checkNote, figuresOf, input, wordOfFigure, written } from './spoken-check.ts';
 
 const WHOLE =
@@ -19,8 +19,8 @@ export function massLimitIn(scene: CheckScene, line: Line): readonly CheckNote[]
   const figures = line.asks || NO_LIMIT.test(line.words) ? [] : figuresOf(scene, line, 'mass');
   const limit = figures.find((figure) => isWhole(scene, line, figure));
   if (!limit) return [];
-  const inputs = [...partsIn(scene, limit), input('limit', written(limit))];
-  return [checkNote(scene, line, { check: 'running mass', inputs })];
+  // No part is named: the check takes everything that has a weight, and what gets one later.
+  return [checkNote(scene, line, { check: 'running mass', inputs: [input('limit', written(limit))] })];
 }
 
 function isWhole(scene: CheckScene, line: Line, figure: FigureNote): boolean {
@@ -29,17 +29,4 @@ function isWhole(scene: CheckScene, line: Line, figure: FigureNote): boolean {
   if (!found || figure.bound !== 'exact') return false;
   const word = wordOfFigure(scene, figure) - line.first;
   return line.starts[word] === found.index + found[0].length - 1;
-}
-
-/** More parts than anyone tells by voice. */
-const MOST_PARTS = 60;
-
-/** Every weight that was said of a thing, in this memo or before it. Others join when they are said. */
-function partsIn({ figures, known }: CheckScene, limit: FigureNote): readonly SpokenInput[] {
-  const names = new Set<string>();
-  for (const figure of [...known, ...figures]) {
-    const isLimit = figure === limit || ('limit' in figure && figure.limit !== undefined);
-    if (figure.attribute === 'weight' && !isLimit && figure.item !== 'unnamed') names.add(figure.item);
-  }
-  return [...names].slice(0, MOST_PARTS).map((name) => input('part', `${name} weight`));
 }
