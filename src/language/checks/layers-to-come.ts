@@ -55,5 +55,7 @@ function thicknessOf(scene: CheckScene, line: Line, layer: Phrase): string | und
 
 function isOverFloor({ attribute, datum, condition, item, dimension }: FigureNote): boolean {
   if (dimension !== 'length' || !(attribute === 'height' || attribute === 'clearance')) return false;
-  return OVER_FLOOR.test(`${datum ?? ''} ${condition ?? ''} ${item}`) && item !== 'unnamed';
+  const over = `${datum ?? ''} ${condition ?? ''} ${item}`;
+  // Over the finished floor nothing comes off.
+  return OVER_FLOOR.test(over) && !/\bfinished\b/i.test(over) && item !== 'unnamed';
 }
