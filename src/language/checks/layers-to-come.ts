@@ -18,7 +18,7 @@ const LAID = 'be (?:laid|put down|fitted|glued down|screwed down|bonded down|pou
 const DOWN =
   '(?:go|come|be put|going|coming) (?:\\S+ )?(?:down|in|on top|on the floor|over (?:it|that|this|the top)|later|after|yet|underfoot|under(?:neath)? (?:it|that|everything))';
 const TO_COME = new RegExp(
-  ` (?:(?:has|have|'s got|'ve got|needs|need|yet|still|'s|is|are|'re) (?:still |yet )?to (?:${LAID}|${DOWN})|(?:will|'ll) (?:${LAID}|${DOWN})|(?:is|are|'s|'re) (?:still )?${DOWN}|goes (?:down|on top|over (?:it|that|the top)) (?:later|after|last|next|once|when)|to (?:go|come) (?:down|in)(?: yet)?|to come) `,
+  ` (?:(?:has|have|'s got|'ve got|needs|need|yet|still|'s|is|are|'re) (?:still |yet )?to (?:${LAID}|${DOWN})|(?:will|'ll) (?:${LAID}|${DOWN})|(?:is|are|'s|'re) (?:still )?${DOWN}|goes (?:down|on top|over (?:it|that|the top)) (?:later|after|last|next|once|when)|to (?:go|come) (?:down|in)(?: yet)?|to come(?= [.,;!])) (?!to )`,
 );
 /** Heights over what the layer lies on. */
 const OVER_FLOOR = /\b(?:floor|sole|deck|slab|ground|subfloor|boards)\b/i;
@@ -34,11 +34,13 @@ export function layerIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   if (!thickness) return [];
   const layers = input('layers', thickness);
   const check = 'height over finished floor';
-  const heights = scene.figures.filter(isOverFloor).slice(0, MOST_HEIGHTS);
-  if (heights.length === 0) return [checkNote(scene, line, { check, inputs: [layers] })];
-  return heights.map(({ item, attribute }) =>
-    checkNote(scene, line, { check, inputs: [input('height', `${item} ${attribute}`), layers] }),
+  const heights = new Set(
+    scene.figures.filter(isOverFloor).map(({ item, attribute }) => `${item} ${attribute}`),
   );
+  if (heights.size === 0) return [checkNote(scene, line, { check, inputs: [layers] })];
+  return [...heights]
+    .slice(0, MOST_HEIGHTS)
+    .map((height) => checkNote(scene, line, { check, inputs: [input('height', height), layers] }));
 }
 
 const isLayer = (phrase: Phrase) => phrase.name.length > 0 && LAYERS.has(singular(phrase.head));

@@ -31,8 +31,9 @@ const LATEST =
 /** What one sentence says that a product's data sheet gives. */
 export function productTimesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   if (line.asks) return [];
-  const spoken = timesIn(scene, line) ?? warmthIn(scene, line);
-  return spoken ? [checkNote(scene, line, spoken)] : [];
+  return [timesIn(scene, line), warmthIn(scene, line)].flatMap((spoken) =>
+    spoken ? [checkNote(scene, line, spoken)] : [],
+  );
 }
 
 function timesIn(scene: CheckScene, line: Line): Spoken | undefined {
@@ -87,12 +88,17 @@ function windowOf(scene: CheckScene, line: Line, times: readonly FigureNote[]): 
 
 const USE =
   '(?:use|used|apply|applied|lay|laid|spray|sprayed|put|go|mix|mixed|glue|paint|coat|pour|poured|work|bond|brush|roll|lay up)';
+/** What has a data sheet, and what it is printed on. */
+const PRODUCT =
+  '(?:tin|can|label|sheet|tub|bottle|bag|box|instructions|makers?|manufacturer|supplier|packet|cartridge|bucket|pot|primer|undercoat|topcoat|paint|varnish|lacquer|oil|stain|preservative|epoxy|resin|hardener|gelcoat|glue|adhesive|sealant|mastic|filler|membrane|mortar|grout|screed|plaster|render|foam|coat|lead)';
 /** Ways to say the least or most that a product takes. */
 const WARMTH: readonly RegExp[] = [
   new RegExp(
     ` (?:do n't|don't|dont|do not|never|ca n't|can't|cannot|must n't|mustn't|must not|should n't|shouldn't|should not|not to be|not) (?:be |get )?${USE} (?:\\S+ ){0,5}#`,
   ),
-  / (?:tin|can|label|sheet|tub|bottle|bag|box|instructions|it|they|supplier|makers?|manufacturer|packet|cartridge|bucket) (?:says?|said|reads?|wants?|needs?|needs to be|calls for|asks for|recommends?) (?:\S+ ){0,5}#/,
+  new RegExp(
+    ` (?:${PRODUCT}|it|they) (?:says?|said|reads?|wants?|needs?|calls for|asks for|recommends?|has to be|must be) (?:\\S+ ){0,8}#`,
+  ),
   / (?:wo n't|won't|will not|does n't|doesn't|does not) (?:cure|set|go off|dry|harden|kick|stick|bond|kick off|go)(?: \S+){0,3} #/,
   / (?:minimum|min|maximum|max|lowest|highest) (?:application |working |surface |air |curing |cure |laying )?(?:temperature|temp|temps)(?: is| 's| of|,|:)? #/,
 ];

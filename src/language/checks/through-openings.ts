@@ -30,8 +30,8 @@ const BRING = '(?:get|bring|take|carry|fit|squeeze|pass|pull|haul|lift|crane|man
 const ADVERBS = '(?:all |both |still |just |be able to |somehow |eventually )*';
 const PASSAGE = new RegExp(` ${MUST} ${ADVERBS}(?:${GO}|${BRING}) `);
 
-/** Before the opening's name. */
-const WAY_IN = /^(?:through|thru|down|up|past|via|into|out|in|by|at|of|and|then|from)$/;
+/** Before the opening's name: "at the door" and "in the hatch" tell where, and no way. */
+const WAY_IN = /^(?:through|thru|down|up|past|via|by)$/;
 
 /** Openings that things are carried through, beside the nouns of the kind. Louvres, letterboxes and niches are none. */
 const MORE_OPENINGS = wordSet('slider tailgate stairwell hallway hall lift elevator barn-door opening gap');
@@ -77,10 +77,16 @@ function openingsAfter(scene: RecordScene, line: Line, verb: number): readonly P
   for (let k = verb + 1; k < line.endWord; k++) {
     const phrase = phraseFrom(scene, k);
     if (!phrase) continue;
-    if (isOpening(phrase) && WAY_IN.test(wordAt(scene.parse, phrase.first - 1))) found.push(phrase);
+    if (isOpening(phrase) && isWay(scene, phrase.first - 1, found.length > 0)) found.push(phrase);
     k = Math.max(k, phrase.last);
   }
   return found;
+}
+
+function isWay({ parse }: RecordScene, at: number, isSecond: boolean): boolean {
+  const word = wordAt(parse, at);
+  if (word === 'of') return wordAt(parse, at - 1) === 'out';
+  return WAY_IN.test(word) || (isSecond && /^(?:and|then)$/.test(word));
 }
 
 function isOpening(phrase: Phrase): boolean {

@@ -25,6 +25,8 @@ test.each([
   'The floor is 22 mil.',
   'The floor has to come up.',
   'The anchor has to go down, 30 metres.',
+  'The screed boards need to come down to 740 at the door.',
+  'The floor goes down to 300 at the step.',
   'The lining still has to go on, 9 mil.',
   "The floor isn't going down yet, it's 22 mil.",
   'Does the floor still have to go down, 22 mil?',

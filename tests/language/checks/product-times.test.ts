@@ -31,12 +31,20 @@ test.each([
   ["It won't go off below eight degrees.", 'product temperature: least=8 degC'],
   ['Minimum temperature is five degrees.', 'product temperature: least=5 degC'],
   ['Not to be applied under ten degrees or over thirty.', 'product temperature: least=10 degC; most=30 degC'],
+  ['The primer wants no colder than ten degrees.', 'product temperature: least=10 degC'],
+  ['The grout needs at least five degrees.', 'product temperature: least=5 degC'],
 ])('"%s" is what a data sheet gives', (said, check) => {
   expect(checksIn(said)).toEqual([check]);
 });
 
+test('a time and a warmth in one breath are two checks', () => {
+  const said = 'The varnish wants eight hours between coats and nothing under 10 degrees.';
+  expect(checksIn(said)).toEqual(['recoat window: earliest=8 h', 'product temperature: least=10 degC']);
+});
+
 test.each([
   'It cured in seven days.',
+  'The room needs at least eighteen degrees.',
   'It took four hours to dry and I recoated it.',
   "It's been curing for two days.",
   'I recoated it after four hours.',

@@ -98,6 +98,8 @@ test.each([
   'This has to go through the side hatch.',
   'The panel has to go through the planer.',
   'The shelf has to go in the alcove.',
+  'The vent has to go in the hatch.',
+  'The boards need to come in at the door by nine.',
   'We have to get through the winter.',
 ])('"%s" attaches none', (said) => {
   expect(checksIn(said)).toEqual([]);
