@@ -1,6 +1,7 @@
 /** Works a formula out: exact nominal value, its kind, and how its inputs' tolerances add up. */
 import Fraction from 'fraction.js';
-import type { Formula } from './formula.ts';
+import { callValue, type Worth } from './call-value.ts';
+import type { CallPart, Formula } from './formula.ts';
 import { type Exact, exactly, unitKind } from './units.ts';
 
 /** An input: value in a unit, with its tolerance in the same unit. */
@@ -26,7 +27,9 @@ export interface Evaluated {
 export type EvaluationProblem =
   | { readonly kind: 'unknown'; readonly what: string }
   | { readonly kind: 'unit-clash'; readonly what: string }
-  | { readonly kind: 'by-nought'; readonly what: string };
+  | { readonly kind: 'by-nought'; readonly what: string }
+  /** A check that is called gives no number on these figures. */
+  | { readonly kind: 'check'; readonly what: string };
 export type Evaluation =
   | { readonly ok: true; readonly value: Evaluated }
   | ({ readonly ok: false } & EvaluationProblem);
@@ -99,6 +102,19 @@ function kindOf(term: Term): string {
   throw new Unworkable({ kind: 'unit-clash', what: `no unit for ${term.powers}` });
 }
 
+/** A partial result as a check takes it. */
+function worthOf(term: Term): Worth {
+  const kind = kindOf(term);
+  const scale = scaleOf(kind);
+  return {
+    base: term.base.div(scale).valueOf(),
+    kind,
+    ...(term.unit === undefined ? {} : { unit: term.unit }),
+    bare: term.bare,
+    spread: new Map([...term.spread].map(([ref, spread]) => [ref, spread / scale.valueOf()])),
+  };
+}
+
 class Evaluator {
   readonly #look: (ref: string) => Input | undefined;
   readonly #region: string | undefined;
@@ -125,7 +141,33 @@ class Evaluator {
         return product(this.work(formula.left), this.work(formula.right), false);
       case 'quotient':
         return product(this.work(formula.left), this.work(formula.right), true);
+      case 'call':
+        return this.#call(formula.name, formula.given);
     }
+  }
+
+  #call(name: string, given: readonly CallPart[]): Term {
+    const worths: Worth[] = [];
+    const called = callValue(
+      name,
+      given,
+      (part) => {
+        const worth = worthOf(this.work(part.of));
+        worths.push(worth);
+        return worth;
+      },
+      this.#region,
+    );
+    if (!called.ok) throw new Unworkable({ kind: called.kind, what: called.what });
+    const { kind, range, unit = worths.find((worth) => worth.kind === kind)?.unit } = called.result;
+    const scale = scaleOf(kind);
+    return {
+      base: exactly(range.mid).mul(scale),
+      powers: powersOf(kind),
+      ...(unit === undefined ? {} : { unit }),
+      bare: false,
+      spread: new Map([...called.spread].map(([ref, spread]) => [ref, spread * scale.valueOf()])),
+    };
   }
 
   #number(value: Fraction, unit: string | undefined): Term {

@@ -1,10 +1,12 @@
 /**
  * Reads a formula: numbers with units, compound lengths ("4 ft 2 3/8 in"), names of items with spaces, slots in
- * brackets, + - * / and round brackets. A small Pratt parser; length and depth are bounded, so that no text can
- * keep it busy.
+ * brackets, + - * / and round brackets, and checks that give a number ("diagonal(rise; run)"). A small Pratt parser;
+ * length and depth are bounded, so that no text can keep it busy.
  */
-import Fraction from 'fraction.js';
-import { unitKind } from './units.ts';
+import type Fraction from 'fraction.js';
+import type { CheckOption } from './checks/check.ts';
+import { faultOfCall, optionOf } from './formula-calls.ts';
+import { type Token, tokenize, Unreadable } from './formula-tokens.ts';
 
 export type Formula =
   | { readonly kind: 'number'; readonly value: Fraction; readonly unit?: string }
@@ -15,7 +17,13 @@ export type Formula =
       readonly kind: 'sum' | 'difference' | 'product' | 'quotient';
       readonly left: Formula;
       readonly right: Formula;
-    };
+    }
+  | { readonly kind: 'call'; readonly name: string; readonly given: readonly CallPart[] };
+
+/** What a check is given in a call: a figure, in order or by the name of its input, or a choice. */
+export type CallPart =
+  | { readonly kind: 'figure'; readonly input?: string; readonly of: Formula }
+  | { readonly kind: 'choice'; readonly option: string; readonly choice: string };
 
 export type FormulaReading =
   | { readonly ok: true; readonly formula: Formula }
@@ -23,15 +31,6 @@ export type FormulaReading =
 
 const MAX_LENGTH = 400;
 const MAX_DEPTH = 24;
-const MAX_TOKENS = 120;
-
-type Token =
-  | { readonly kind: 'number'; readonly value: Fraction; readonly unit?: string }
-  | { readonly kind: 'name'; readonly text: string }
-  | { readonly kind: 'slot'; readonly text: string }
-  | { readonly kind: 'mark'; readonly text: string };
-
-class Unreadable extends Error {}
 
 /** Reads the text of a formula; never throws. */
 export function readFormula(text: string): FormulaReading {
@@ -43,102 +42,6 @@ export function readFormula(text: string): FormulaReading {
     if (error instanceof Unreadable) return { ok: false, why: error.message };
     throw error;
   }
-}
-
-// A fraction has no spaces ("3/8"): "a / 3 / 8" divides twice.
-const NUMBER = /^(?:\d+\s+)?\d+\/\d+(?![\d/])|^\d+(?:\.\d+)?/;
-const WORD = /^[\p{L}_'’%°][\p{L}\p{N}_'’.%°-]*/u;
-const MARKS = new Map([
-  ['×', '*'],
-  ['·', '*'],
-  ['÷', '/'],
-  ['−', '-'],
-  ['–', '-'],
-]);
-
-function tokenize(text: string): readonly Token[] {
-  const tokens: Token[] = [];
-  let rest = text.trim();
-  while (rest !== '') {
-    if (tokens.length > MAX_TOKENS) throw new Unreadable(`more than ${MAX_TOKENS} parts`);
-    const [token, length] = tokenAt(rest);
-    tokens.push(token);
-    rest = rest.slice(length).trimStart();
-  }
-  return joinNames(joinLengths(tokens));
-}
-
-function tokenAt(rest: string): readonly [Token, number] {
-  const slot = /^\[([^[\]]+)\]/.exec(rest);
-  if (slot) return [{ kind: 'slot', text: slot[1] as string }, slot[0].length];
-  const number = NUMBER.exec(rest);
-  if (number) return numberAt(rest, number[0]);
-  const word = WORD.exec(rest);
-  if (word) return [{ kind: 'name', text: word[0] }, word[0].length];
-  const first = [...rest][0] as string;
-  const mark = MARKS.get(first) ?? first;
-  if (!'+-*/()'.includes(mark)) throw new Unreadable(`"${first}" is no part of a formula`);
-  return [{ kind: 'mark', text: mark }, first.length];
-}
-
-function numberAt(rest: string, said: string): readonly [Token, number] {
-  const value = fractionOf(said);
-  const after = rest.slice(said.length);
-  const unit = /^\s*([\p{L}%]+(?:[.·/][\p{L}]+)?\d?)(?![\p{L}\p{N}])/u.exec(after);
-  const name = unit?.[1]?.replace('·', '.');
-  if (unit && name !== undefined && unitKind(name)) {
-    return [{ kind: 'number', value, unit: name }, said.length + unit[0].length];
-  }
-  return [{ kind: 'number', value }, said.length];
-}
-
-function fractionOf(said: string): Fraction {
-  const parts = /^(?:(\d+)\s+)?(\d+)\/(\d+)$/.exec(said);
-  if (!parts) return new Fraction(said);
-  const denominator = Number(parts[3]);
-  if (denominator === 0) throw new Unreadable('a fraction over nought');
-  return new Fraction(Number(parts[1] ?? 0)).add(new Fraction(Number(parts[2]), denominator));
-}
-
-/** Units that follow each other in one spoken quantity. */
-const SMALLER: Readonly<Record<string, string>> = { ft: 'in', m: 'cm', lb: 'oz', h: 'min', yd: 'ft' };
-
-function joinLengths(tokens: readonly Token[]): readonly Token[] {
-  const joined: Token[] = [];
-  for (const token of tokens) {
-    const last = joined[joined.length - 1];
-    const continues =
-      last?.kind === 'number' &&
-      token.kind === 'number' &&
-      last.unit !== undefined &&
-      token.unit !== undefined &&
-      SMALLER[last.unit] === token.unit;
-    if (!continues) joined.push(token);
-    else joined[joined.length - 1] = sumOf(last as NumberToken, token as NumberToken);
-  }
-  return joined;
-}
-
-type NumberToken = Extract<Token, { kind: 'number' }>;
-
-function sumOf(large: NumberToken, small: NumberToken): NumberToken {
-  const [from, to] = [unitKind(large.unit as string), unitKind(small.unit as string)];
-  const scale = from && to ? from.factor.div(to.factor) : new Fraction(1);
-  return { kind: 'number', value: large.value.mul(scale).add(small.value), unit: small.unit as string };
-}
-
-/** Words and numbers inside a name belong together: "bench top height", "number 2 bulkhead". */
-function joinNames(tokens: readonly Token[]): readonly Token[] {
-  const joined: Token[] = [];
-  for (const token of tokens) {
-    const last = joined[joined.length - 1];
-    if (last?.kind === 'name' && token.kind === 'name') {
-      joined[joined.length - 1] = { kind: 'name', text: `${last.text} ${token.text}` };
-    } else if (last?.kind === 'name' && token.kind === 'number' && token.unit === undefined) {
-      joined[joined.length - 1] = { kind: 'name', text: `${last.text} ${token.value.toFraction()}` };
-    } else joined.push(token);
-  }
-  return joined;
 }
 
 const POWER: Readonly<Record<string, number>> = { '+': 1, '-': 1, '*': 2, '/': 2 };
@@ -183,18 +86,61 @@ class FormulaReader {
         ? { kind: 'number', value: token.value }
         : { kind: 'number', value: token.value, unit: token.unit };
     }
-    if (token.kind === 'name') return { kind: 'name', name: token.text };
+    if (token.kind === 'name') return this.#isNext('(') ? this.#call(token.text, depth) : nameOf(token.text);
     if (token.kind === 'slot') return { kind: 'slot', slot: token.text };
     if (token.text === '-') return { kind: 'minus', of: this.#expression(2, depth + 1) };
     if (token.text === '(') {
       const inner = this.#expression(0, depth + 1);
-      const close = this.#tokens[this.#at++];
-      if (close?.kind !== 'mark' || close.text !== ')') throw new Unreadable('a bracket is not closed');
+      this.#close();
       return inner;
     }
     throw new Unreadable(`"${token.text}" stands where a figure should`);
   }
+
+  /** The figures of a check, from its opening bracket on: "(bay width; gap: 2 mm; gap on: one side)". */
+  #call(name: string, depth: number): Formula {
+    const given: CallPart[] = [];
+    do {
+      this.#at++;
+      given.push(this.#callPart(name, depth));
+    } while (this.#isNext(';'));
+    this.#close();
+    const fault = faultOfCall(name, given);
+    if (fault !== undefined) throw new Unreadable(fault);
+    return { kind: 'call', name, given };
+  }
+
+  #callPart(name: string, depth: number): CallPart {
+    const label = this.#tokens[this.#at];
+    if (label?.kind !== 'name' || !this.#isNext(':', 1)) {
+      return { kind: 'figure', of: this.#expression(0, depth + 1) };
+    }
+    this.#at += 2;
+    const option = optionOf(name, label.text);
+    if (option) return this.#choice(option);
+    return { kind: 'figure', input: label.text.toLowerCase(), of: this.#expression(0, depth + 1) };
+  }
+
+  #choice({ name, of }: CheckOption): CallPart {
+    const said = this.#tokens[this.#at++];
+    const choice = said && wordsOfToken(said).toLowerCase();
+    const found = of.find((one) => one.toLowerCase() === choice);
+    if (found === undefined) throw new Unreadable(`${name} is one of ${of.map(quoted).join(', ')}`);
+    return { kind: 'choice', option: name, choice: found };
+  }
+
+  #isNext(mark: string, ahead = 0): boolean {
+    const token = this.#tokens[this.#at + ahead];
+    return token?.kind === 'mark' && token.text === mark;
+  }
+
+  #close(): void {
+    if (!this.#isNext(')')) throw new Unreadable('a bracket is not closed');
+    this.#at++;
+  }
 }
+
+const nameOf = (name: string): Formula => ({ kind: 'name', name });
 
 const wordsOfToken = (token: Token) => (token.kind === 'number' ? token.value.toFraction() : token.text);
 
@@ -207,6 +153,10 @@ export function readsOf(
     if (node.kind === 'name') found.set(`n ${node.name}`, { kind: 'name', text: node.name });
     else if (node.kind === 'slot') found.set(`s ${node.slot}`, { kind: 'slot', text: node.slot });
     else if (node.kind === 'minus') visit(node.of);
+    else if (node.kind === 'call')
+      for (const part of node.given) {
+        if (part.kind === 'figure') visit(part.of);
+      }
     else if (node.kind !== 'number') {
       visit(node.left);
       visit(node.right);
@@ -224,6 +174,12 @@ export function withSlots(formula: Formula, slotFor: (name: string) => string | 
   }
   if (formula.kind === 'minus') return { kind: 'minus', of: withSlots(formula.of, slotFor) };
   if (formula.kind === 'number' || formula.kind === 'slot') return formula;
+  if (formula.kind === 'call') {
+    const given = formula.given.map((part) =>
+      part.kind === 'figure' ? { ...part, of: withSlots(part.of, slotFor) } : part,
+    );
+    return { ...formula, given };
+  }
   return { ...formula, left: withSlots(formula.left, slotFor), right: withSlots(formula.right, slotFor) };
 }
 
@@ -239,11 +195,24 @@ export function writeFormula(formula: Formula, nameOf?: (slot: string) => string
   if (formula.kind === 'name') return formula.name;
   if (formula.kind === 'slot') return nameOf ? nameOf(formula.slot) : `[${formula.slot}]`;
   if (formula.kind === 'minus') return `-${writeFormula(formula.of, nameOf, 3)}`;
+  if (formula.kind === 'call') {
+    const given = formula.given.map((part) => writePart(part, nameOf)).join('; ');
+    return `${formula.name}(${given})`;
+  }
   const sign = SIGNS[formula.kind];
   const own = POWER[sign] as number;
   const text = `${writeFormula(formula.left, nameOf, own - 1)} ${sign} ${writeFormula(formula.right, nameOf, own)}`;
   return own <= power ? `(${text})` : text;
 }
+
+function writePart(part: CallPart, nameOf?: (slot: string) => string): string {
+  if (part.kind === 'choice') return `${part.option}: ${quoted(part.choice)}`;
+  const figure = writeFormula(part.of, nameOf);
+  return part.input === undefined ? figure : `${part.input}: ${figure}`;
+}
+
+/** A choice that is no plain name stands in quotes. */
+const quoted = (choice: string): string => (/^\p{L}[\p{L} -]*$/u.test(choice) ? choice : `"${choice}"`);
 
 function decimalOr(value: Fraction): string {
   const decimal = value.toString(6);

@@ -1,4 +1,5 @@
 import type { FigureNote } from '../language/notes.ts';
+import { baseUnit } from './base-units.ts';
 import { circleOf } from './circles.ts';
 import { LIMIT_MARK } from './counterpart.ts';
 import {
@@ -18,7 +19,7 @@ import { stemOf } from './stems.ts';
 import { toleranceBetween } from './tolerance.ts';
 import { difference } from './units.ts';
 import type { Kept } from './views.ts';
-import { baseUnit, workOut } from './work-out.ts';
+import { workOut } from './work-out.ts';
 import type { Working } from './working.ts';
 
 /** Sentences back in which the parts of a sum are looked for. */

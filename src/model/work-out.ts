@@ -1,4 +1,5 @@
 import type { Quantity } from '../language/notes.ts';
+import { baseUnit } from './base-units.ts';
 import { type Evaluated, type Evaluation, evaluate } from './evaluate.ts';
 import { readFormula } from './formula.ts';
 import type { FormulaRow, ModelReader } from './rows.ts';
@@ -50,32 +51,6 @@ export function stackUp(evaluated: Evaluated, unit: string, region?: string): To
   const rss =
     evaluated.toleranced >= INDEPENDENT_PARTS ? { rootSumSquare: evaluated.rootSumSquare / factor } : {};
   return { value: evaluated.worstCase / factor, unit, from: 'formula', ...rss };
-}
-
-/** Units to print in where none was said of the result. */
-const BASE_UNITS: Readonly<Record<string, string>> = {
-  length: 'm',
-  area: 'm2',
-  volume: 'm3',
-  mass: 'kg',
-  angle: 'deg',
-  voltage: 'V',
-  current: 'A',
-  charge: 'Ah',
-  power: 'W',
-  energy: 'Wh',
-  pressure: 'Pa',
-  torque: 'N.m',
-  time: 's',
-  speed: 'm/s',
-  frequency: 'rpm',
-  ratio: '1',
-  count: '1',
-};
-
-/** The base unit of a kind of quantity, as it is written. */
-export function baseUnit(kind: string): string {
-  return BASE_UNITS[kind] ?? kind.replace(/^money:/, '');
 }
 
 /** A result in the unit that is wanted, else in that of its first input, else in the base unit of its kind. */

@@ -192,3 +192,67 @@ test.each(['1 m + 1 kg', '1 V - 1 A', '2 m * 3 m + 1 m'])('"%s" is refused by bo
   const read = readFormula(text);
   expect(read.ok && evaluate(read.formula, () => undefined)).toMatchObject({ ok: false, kind: 'unit-clash' });
 });
+
+/** Checks as functions, beside the same thing in mathjs over plain metres; each is asked with mixed units. */
+const CALLS: readonly (readonly [ours: string, theirs: string])[] = [
+  ['diagonal(a; b)', 'sqrt(a^2 + b^2)'],
+  ['2 * diagonal(a; b) - a', '2 sqrt(a^2 + b^2) - a'],
+  ['diagonal(a + b; 3 * b)', 'sqrt((a + b)^2 + (3 b)^2)'],
+  ['slope(a; b)', 'atan(a / b) 180 / pi'],
+  ['a * slope factor of slope(a; b)', 'a sqrt(1 + (a / b)^2)'],
+  ['rise and run(slope(a; b); slope length: a)', 'a sin(atan(a / b))'],
+  ['run of rise and run(slope(a; b); rise: a)', 'b'],
+  ['longest rod(a; b)', '(a^(2/3) + b^(2/3))^(3/2)'],
+  ['tallest that stands up(a; a + b)', 'sqrt((a + b)^2 - a^2)'],
+  ['taper(a + b; b; a)', 'atan(a / (2 a)) 180 / pi'],
+  ['fall over a run(a; percent of slope(b; 20 m))', 'a b / 20'],
+  ['stack-up(a; b; -a / 2)', 'a + b - a / 2'],
+  ['room left of clearance(a + b; a; gap: b / 8)', 'b - 2 b / 8'],
+];
+
+const figure = fc.record({
+  value: fc.integer({ min: 8, max: 48 }).map((sixteenths) => sixteenths / 16),
+  unit: fc.constantFrom('m', 'yd', 'ft'),
+});
+
+test.each(CALLS)('%s comes out as mathjs has %s', (text, theirs) => {
+  fc.assert(
+    fc.property(figure, figure, (a, b) => {
+      const metres = (one: { value: number; unit: string }) => math.unit(one.value, one.unit).toNumber('m');
+      const read = readFormula(text);
+      if (!read.ok) throw new Error(read.why);
+      const result = evaluate(read.formula, (name) => (name === 'a' ? a : b));
+      if (!result.ok) throw new Error(`${text}: ${result.what}`);
+      const wanted = math.evaluate(theirs, { a: metres(a), b: metres(b) }) as number;
+      expect(result.value.exact.base.valueOf()).toBeCloseTo(wanted, 9);
+    }),
+    { numRuns: 60, seed: 3 },
+  );
+});
+
+test.each(CALLS.slice(0, 6))(
+  'a small tolerance goes through %s by the derivative that mathjs finds of %s',
+  (text, theirs) => {
+    const spread = 1e-5;
+    fc.assert(
+      fc.property(figure, figure, (a, b) => {
+        const [inMetres, other] = [a, b].map(({ value, unit }) => math.unit(value, unit).toNumber('m'));
+        const read = readFormula(text);
+        if (!read.ok) throw new Error(read.why);
+        const result = evaluate(read.formula, (name) => ({
+          value: (name === 'a' ? inMetres : other) ?? Number.NaN,
+          unit: 'm',
+          tolerance: spread,
+        }));
+        if (!result.ok) throw new Error(`${text}: ${result.what}`);
+        const scope = { a: inMetres, b: other };
+        const moves = ['a', 'b'].map((name) =>
+          Math.abs(math.derivative(theirs, name).evaluate(scope) as number),
+        );
+        const wanted = moves.reduce((sum, move) => sum + move * spread, 0);
+        expect(Math.abs(result.value.worstCase - wanted)).toBeLessThanOrEqual(1e-3 * spread + 1e-3 * wanted);
+      }),
+      { numRuns: 40, seed: 3 },
+    );
+  },
+);

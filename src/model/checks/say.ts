@@ -1,8 +1,8 @@
 /** Numbers of checks in the units that people read: base units in, millimetres, inches, kilos or pounds out. */
 import type { HouseUnits, Quantity, UnitName } from '../../language/notes.ts';
+import { baseUnit } from '../base-units.ts';
 import { quantityText } from '../quantity-words.ts';
 import { unitKind } from '../units.ts';
-import { baseUnit } from '../work-out.ts';
 import type { Say } from './check.ts';
 
 export type System = 'metric' | 'us';

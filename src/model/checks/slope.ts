@@ -44,7 +44,7 @@ function slopeOf(given: Given): Worked {
     results: [
       { name: 'angle', kind: 'angle', range: angle },
       { name: 'percent', kind: 'ratio', range: share, unit: '%' },
-      { name: '1 in n', kind: 'ratio', range: oneIn },
+      { name: 'one in n', kind: 'ratio', range: oneIn },
       { name: 'slope factor', kind: 'ratio', range: of((a, b) => Math.hypot(a, b) / b) },
       { name: 'slope length', kind: 'length', range: of(Math.hypot) },
     ],

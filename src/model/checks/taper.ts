@@ -41,7 +41,7 @@ function taperOf(given: Given): Worked {
     { name: 'angle', kind: 'angle', range: each },
     { name: 'included angle', kind: 'angle', range: times(each, sides) },
     { name: 'taper', kind: 'ratio', range: rate, unit: '%' },
-    ...(off.low > 0 ? [{ name: '1 in n', kind: 'ratio', range: rangeOf((r) => 1 / r, rate) }] : []),
+    ...(off.low > 0 ? [{ name: 'one in n', kind: 'ratio', range: rangeOf((r) => 1 / r, rate) }] : []),
     ...(at ? [{ name: 'size there', kind: 'length', range: sizeAt(large, small, length, at) }] : []),
   ];
   const there = at

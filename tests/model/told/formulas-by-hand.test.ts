@@ -106,3 +106,60 @@ test('how finely a figure was said is no tolerance of its part', () => {
   const story = new ToldStory().set('side', 'width', 40).formula('pack', 'width', 'side width * 2');
   expect(standingFigures(story.project.rows, 'pack')[0]?.tolerance).toBeUndefined();
 });
+
+test('a check in a formula waits for its figures, comes out, and is worked out anew when one changes', () => {
+  const story = new ToldStory().formula('ramp', 'length', 'diagonal(ramp height; ramp width)');
+  expect(story.open()[0]?.why).toBe('it waits for figures that were never said: ramp height, ramp width');
+  story.set('ramp', 'height', 300).set('ramp', 'width', 400);
+  expect(story.open()).toEqual([]);
+  expect(story.figures('ramp')).toContain('ramp length 500 mm = diagonal(ramp height; ramp width)');
+  story.set('ramp', 'height', 560, 'mm');
+  expect(story.figures('ramp').join()).toMatch(/ramp length 688\.\d+ mm = diagonal/);
+});
+
+test.each([
+  [
+    'diagonal(bench height; bench weight)',
+    'unit-clash',
+    'width of diagonal for square is a quantity of length, and a quantity of mass is none',
+  ],
+  ['slope(bench height; shelf depth)', 'unit-clash', 'gives a quantity of angle, and height is none'],
+  ['diagonal(bench height)', 'not-run', 'diagonal for square: missing: width (the side next to it)'],
+  [
+    'hypotenuse(bench height; shelf depth)',
+    'not-run',
+    'is no formula: "hypotenuse" is no check that gives a number',
+  ],
+  ['diagonal(bench height; bench height - 900 mm)', 'not-run', 'width: 0 mm is nothing: give its size'],
+] as const)('"%s" gives no height: %s, and the figure stays', (formula, kind, why) => {
+  const story = new ToldStory()
+    .set('bench', 'height', 900)
+    .set('bench', 'weight', 40, 'kg')
+    .set('shelf', 'depth', 300)
+    .set('shelf', 'height', 1200)
+    .formula('shelf', 'height', formula);
+  expect(story.open()).toMatchObject([{ kind, item: 'shelf', was: { value: 1200, unit: 'mm' } }]);
+  expect(story.open()[0]?.why).toContain(why);
+  expect(story.figures('shelf')).toContain('shelf height 1200 mm');
+});
+
+test('a check in a formula that no longer works out is a finding, settled when it does again', () => {
+  const story = new ToldStory()
+    .set('cupboard', 'depth', 600)
+    .set('loft', 'height', 2200)
+    .formula('cupboard', 'height', 'tallest that stands up(cupboard depth; loft height)');
+  expect(story.figures('cupboard').join()).toMatch(/cupboard height 2116\.6\d* mm/);
+  story.set('loft', 'height', 220_000);
+  expect(story.open().map(({ kind }) => kind)).toContain('not-run');
+  story.set('loft', 'height', 2200);
+  expect(story.open().filter(({ kind }) => kind === 'not-run')).toEqual([]);
+});
+
+test('a circle through a check is found', () => {
+  const story = new ToldStory()
+    .set('ramp', 'height', 300)
+    .set('ramp', 'width', 400)
+    .formula('ramp', 'length', 'diagonal(ramp height; ramp width)')
+    .formula('ramp', 'width', 'rod round corner(ramp length; ramp height)');
+  expect(story.open()).toMatchObject([{ kind: 'cycle' }]);
+});
