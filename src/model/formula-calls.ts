@@ -77,3 +77,10 @@ export function inputsOfCall(
   }
   return placed;
 }
+
+/** Which input of its check each figure of a call is for. */
+export function inputsByPart(name: string, given: readonly CallPart[]): ReadonlyMap<CallPart, CheckInput> {
+  const called = calledBy(name);
+  const placed = (called && inputsOfCall(called.check, given)) ?? [];
+  return new Map(placed.map(({ input, part }) => [part, input]));
+}

@@ -4,8 +4,8 @@
  * length and depth are bounded, so that no text can keep it busy.
  */
 import type Fraction from 'fraction.js';
-import type { CheckOption } from './checks/check.ts';
-import { faultOfCall, optionOf } from './formula-calls.ts';
+import type { CheckInput, CheckOption } from './checks/check.ts';
+import { faultOfCall, inputsByPart, optionOf } from './formula-calls.ts';
 import { type Token, tokenize, Unreadable } from './formula-tokens.ts';
 
 export type Formula =
@@ -166,21 +166,36 @@ export function readsOf(
   return [...found.values()];
 }
 
-/** The same formula with its names turned into slots; names that stand for nothing stay names. */
-export function withSlots(formula: Formula, slotFor: (name: string) => string | undefined): Formula {
-  if (formula.kind === 'name') {
-    const slot = slotFor(formula.name);
-    return slot === undefined ? formula : { kind: 'slot', slot };
+/**
+ * The same formula with its names turned into slots; names that stand for nothing stay names. Within a call, `of` is
+ * the input of the check that a name goes into: it says what kind of quantity is meant.
+ */
+export function withSlots(
+  formula: Formula,
+  slotFor: (name: string, of?: CheckInput) => string | undefined,
+  of?: CheckInput,
+): Formula {
+  const inside = (part: Formula, input = of) => withSlots(part, slotFor, input);
+  switch (formula.kind) {
+    case 'number':
+    case 'slot':
+      return formula;
+    case 'name': {
+      const slot = slotFor(formula.name, of);
+      return slot === undefined ? formula : { kind: 'slot', slot };
+    }
+    case 'minus':
+      return { kind: 'minus', of: inside(formula.of) };
+    case 'call': {
+      const inputOf = inputsByPart(formula.name, formula.given);
+      const given = formula.given.map((part) =>
+        part.kind === 'figure' ? { ...part, of: inside(part.of, inputOf.get(part)) } : part,
+      );
+      return { ...formula, given };
+    }
+    default:
+      return { ...formula, left: inside(formula.left), right: inside(formula.right) };
   }
-  if (formula.kind === 'minus') return { kind: 'minus', of: withSlots(formula.of, slotFor) };
-  if (formula.kind === 'number' || formula.kind === 'slot') return formula;
-  if (formula.kind === 'call') {
-    const given = formula.given.map((part) =>
-      part.kind === 'figure' ? { ...part, of: withSlots(part.of, slotFor) } : part,
-    );
-    return { ...formula, given };
-  }
-  return { ...formula, left: withSlots(formula.left, slotFor), right: withSlots(formula.right, slotFor) };
 }
 
 const SIGNS = { sum: '+', difference: '-', product: '*', quotient: '/' } as const;

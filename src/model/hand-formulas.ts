@@ -1,6 +1,7 @@
 /** Formulas that a person sets. */
 import type { Attribute, Quantity } from '../language/notes.ts';
 import { ATTRIBUTES } from '../language/notes.ts';
+import type { CheckInput } from './checks/check.ts';
 import { circleOf } from './circles.ts';
 import { inputsOf } from './derivation.ts';
 import type { FormulaSet } from './events.ts';
@@ -45,7 +46,7 @@ interface Trouble {
 function tryFormula(work: Working, event: FormulaSet, target: Target): Trouble | undefined {
   const read = readFormula(event.formula);
   if (!read.ok) return { kind: 'not-run', why: `"${event.formula}" is no formula: ${read.why}` };
-  const formula = withSlots(read.formula, (name) => slotFor(work, name, target));
+  const formula = withSlots(read.formula, (name, of) => slotFor(work, name, target, of));
   const circle = circleOf(work.draft, target.slot, inputsOf(formula));
   if (circle) {
     reportCircle(work, target, circle);
@@ -91,12 +92,35 @@ function targetOf(work: Working, item: ItemRow, attribute: Attribute): Target {
 }
 
 /** The slot that a name stands for: of a figure that stands, else the place where it would. */
-function slotFor(work: Working, name: string, target: Target): Slot {
-  const { item, attribute } = itemAndAttribute(name, target.attribute);
+function slotFor(work: Working, name: string, target: Target, of?: CheckInput): Slot {
+  const { item, attribute } = itemAndAttribute(name, of ? attributeFor(of, target) : target.attribute);
   const own = itemFor(work.draft, item, []);
   if (own.id === target.itemId && attribute === target.attribute) return target.slot;
-  const standing = slotNamed(work.draft, name, target);
+  const standing = of ? standingForInput(work, name, target, of) : slotNamed(work.draft, name, target);
   return standing?.slot ?? slotOf(own.id, attribute, usualDimension(attribute));
+}
+
+/** What is measured of a thing that goes into a check by its name alone: as of the result, where that is of its kind. */
+function attributeFor(of: CheckInput, target: Target): Attribute {
+  if (target.dimension === of.kind) return target.attribute;
+  if (of.kind === 'length') return 'length';
+  return ATTRIBUTES.find((attribute) => usualDimension(attribute) === of.kind) ?? 'other';
+}
+
+/** The standing figure that goes into a check: of what the input's own name says is measured, else as of the result. */
+function standingForInput(work: Working, name: string, target: Target, of: CheckInput) {
+  const words = wordsOf(of.name);
+  const own = ATTRIBUTES.find((one) => one === words[words.length - 1]);
+  const tried = [...(own ? [own] : []), attributeFor(of, target)];
+  for (const attribute of tried) {
+    const row = slotNamed(work.draft, name, {
+      ...target,
+      attribute,
+      dimension: of.kind as Target['dimension'],
+    });
+    if (row) return row;
+  }
+  return undefined;
 }
 
 /** "room length" is the length of the room; "the room" is of it what the result is of its thing. */

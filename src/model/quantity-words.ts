@@ -45,7 +45,9 @@ export function numberText(value: number, unit: UnitName): string {
     if (fraction !== undefined) return fraction;
   }
   if (/^[A-Z]{3}$/.test(unit)) return Number.isInteger(value) ? String(value) : value.toFixed(2);
-  return String(Number(value.toPrecision(8)));
+  const said = String(Number(value.toPrecision(8)));
+  // Nobody said so many places: a third, or a root. Two figures less are still finer than any tape.
+  return (said.split('.')[1]?.length ?? 0) > 4 ? String(Number(value.toPrecision(6))) : said;
 }
 
 /** A number as it is printed, with the sign of its unit. */

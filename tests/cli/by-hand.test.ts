@@ -73,6 +73,21 @@ test('tasks are added and closed by hand', () => {
   expect(tasks()).toMatch(/\nDone\n {2}oil the bench top /i);
 });
 
+test('a check is a function in a formula, and is worked out anew when a figure changes', () => {
+  const waiting = place.call(['figures', 'set', 'ramp length = diagonal(rise; run)']);
+  expect(waiting.out).toContain('it waits for figures that were never said: rise length, run length');
+  place.call(['set', 'rise', 'length', '300 mm']);
+  place.call(['set', 'run', 'length', '400 mm']);
+  const ramp = () => place.call(['figures', 'ramp']).out;
+  expect(ramp()).toMatch(/^ramp length: 500 mm\n/);
+  expect(ramp()).toContain('  formula   diagonal(rise length; run length)\n');
+  place.call(['set', 'rise', 'length', '560 mm']);
+  expect(ramp()).toMatch(/^ramp length: 688\.186 mm\n/);
+  const wrong = place.call(['figures', 'set', 'ramp length = hypotenuse(rise; run)']);
+  expect(wrong).toMatchObject({ code: 2, err: expect.stringContaining('no check that gives a number') });
+  expect(place.call(['verify']).code).toBe(0);
+});
+
 test('formulas and limits are set in one line, and what they clash with is shown', () => {
   expect(place.call(['figures', 'set', 'room length = 4100 mm']).out).toContain('room length: 4100 mm\n');
   const set = place.call(['figures', 'set', 'bench top length = room length - 1700 mm']);

@@ -59,7 +59,11 @@ export class ToldStory {
     return this.hand({ kind: 'figure-set', item, attribute, quantity: { value, unit } });
   }
 
-  formula(item: string, attribute: 'height' | 'width' | 'length' | 'weight', formula: string): this {
+  formula(
+    item: string,
+    attribute: 'height' | 'width' | 'length' | 'weight' | 'angle',
+    formula: string,
+  ): this {
     return this.hand({ kind: 'formula-set', item, attribute, formula });
   }
 

@@ -1,4 +1,5 @@
 /** Checks as functions in a formula: how they are written, what they give, how tolerances go through them. */
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { CHECKS } from '../../src/model/checks/all-checks.ts';
@@ -225,4 +226,13 @@ test('the tolerance of a call covers what any values within those of its inputs 
     }),
     { numRuns: 400, seed: 9 },
   );
+});
+
+test('every call that docs/checks.md shows is one', () => {
+  const section = readFileSync('docs/checks.md', 'utf8').split('## In formulas')[1]?.split('\n## ')[0] ?? '';
+  const inline = [...section.matchAll(/`([^`]*\([^`]*\))`/g)].map((match) => match[1] as string);
+  const set = [...section.matchAll(/figures set '[^']*= ([^']*)'/g)].map((match) => match[1] as string);
+  const calls = [...inline, ...set].filter((call) => !call.includes('...'));
+  expect(calls.length).toBeGreaterThan(6);
+  for (const call of calls) expect(readFormula(call), call).toMatchObject({ ok: true });
 });

@@ -52,11 +52,11 @@ export function readInput(reading: Reading, input: CheckInput, asked: SpokenInpu
   }
   const unsaid: Trouble[] = [];
   const waitsFor: string[] = [];
-  const formula = withSlots(said.formula, (name) => {
-    const named = figureNamed(reading, name, input.kind, input.name);
+  const formula = withSlots(said.formula, (name, of = input) => {
+    const named = figureNamed(reading, name, of.kind, of.name);
     if (named.kind === 'figure') return named.row.slot;
     waitsFor.push(name);
-    unsaid.push(troubleOf(reading, input, named));
+    unsaid.push(troubleOf(reading, { ...of, name: input.name }, named));
     return undefined;
   });
   const rows = new Map<string, ReadRow>();

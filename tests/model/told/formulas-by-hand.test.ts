@@ -163,3 +163,21 @@ test('a circle through a check is found', () => {
     .formula('ramp', 'width', 'rod round corner(ramp length; ramp height)');
   expect(story.open()).toMatchObject([{ kind: 'cycle' }]);
 });
+
+test('a name alone in a check is what its input is of, whatever the result is of', () => {
+  const story = new ToldStory().formula('roof', 'angle', 'slope(ridge rise; rafter run)');
+  expect(story.open()[0]?.why).toBe(
+    'it waits for figures that were never said: ridge rise length, rafter run length',
+  );
+  story.set('ridge rise', 'length', 1500).set('rafter run', 'length', 1500);
+  expect(story.figures('roof')).toEqual(['roof angle 45 deg = slope(ridge rise length; rafter run length)']);
+});
+
+test('a thing with several sizes goes into a check by the one that the input names', () => {
+  const story = new ToldStory()
+    .set('cupboard', 'height', 2100)
+    .set('cupboard', 'depth', 600)
+    .set('loft', 'height', 2200)
+    .formula('lining', 'height', 'tallest that stands up(cupboard; loft)');
+  expect(story.figures('lining').join()).toMatch(/= tallest that stands up\(cupboard depth; loft height\)$/);
+});
