@@ -18,18 +18,18 @@ const LAID = 'be (?:laid|put down|fitted|glued down|screwed down|bonded down|pou
 const DOWN =
   '(?:go|come|be put|going|coming) (?:\\S+ )?(?:down|in|on top|on the floor|over (?:it|that|this|the top)|later|after|yet|underfoot|under(?:neath)? (?:it|that|everything))';
 const TO_COME = new RegExp(
-  ` (?:(?:has|have|'s got|'ve got|needs|need|yet|still|'s|is|are|'re) (?:still |yet )?to (?:${LAID}|${DOWN})|(?:will|'ll) (?:${LAID}|${DOWN})|(?:is|are|'s|'re) (?:still )?${DOWN}|goes (?:down|on top|over (?:it|that|the top)) (?:later|after|last|next|once|when)|to (?:go|come) (?:down|in)(?: yet)?|to come(?= [.,;!])) (?!to )`,
+  ` (?:(?:has|have|'s got|'ve got|needs|need|yet|still|'s|is|are|'re) (?:still |yet )?to (?:${LAID}|${DOWN})|(?:will|'ll) (?:${LAID}|${DOWN})|(?:is|are|'s|'re) (?:still )?${DOWN}|goes (?:down|on top|over (?:it|that|the top)) (?:later|after|last|next|once|when)|to (?:go|come) (?:down|in|on top|(?:on|over) the (?:floor|sole|deck|slab))(?: yet)?|to come(?= [.,;!])) (?!to )`,
 );
+/** "We haven't laid the floor yet", "once the floor's in": the layer stands within. */
+const NOT_YET =
+  / (?:(?:have|has)(?: n't|n't| not) (?:laid|fitted|fit|poured|put down|put in) (?:the |that |my |any )?(?:\S+ ){1,3}?yet|(?:once|when|after) (?:the |that |my )?(?:\S+ ){1,3}?(?:'s|is|are|goes|go) (?:in|down|laid|on)) /;
 /** Heights over what the layer lies on. */
 const OVER_FLOOR = /\b(?:floor|sole|deck|slab|ground|subfloor|boards)\b/i;
 const MOST_HEIGHTS = 6;
 
 /** The layer to come that one sentence tells of: a check for each height over the floor that the memo tells. */
 export function layerIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  const found = line.asks || / (?:n't|not|if|unless) /.test(line.words) ? null : TO_COME.exec(line.words);
-  if (!found) return [];
-  const at = wordAtOffset(line, found.index + 1);
-  const layer = phrasesOf(scene, line).findLast((phrase) => phrase.last < at && isLayer(phrase));
+  const layer = line.asks ? undefined : layerNamed(scene, line);
   const thickness = layer && thicknessOf(scene, line, layer);
   if (!thickness) return [];
   const layers = input('layers', thickness);
@@ -41,6 +41,21 @@ export function layerIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   return [...heights]
     .slice(0, MOST_HEIGHTS)
     .map((height) => checkNote(scene, line, { check, inputs: [input('height', height), layers] }));
+}
+
+/** The layer that is said to be still to come. */
+function layerNamed(scene: CheckScene, line: Line): Phrase | undefined {
+  const within = NOT_YET.exec(line.words);
+  if (within) {
+    const [first, last] = [within.index + 1, within.index + within[0].trimEnd().length - 1].map((offset) =>
+      wordAtOffset(line, offset),
+    ) as [number, number];
+    return phrasesOf(scene, line).find((one) => one.first >= first && one.last <= last && isLayer(one));
+  }
+  const found = / (?:[a-z]*n't|not|if|unless) /.test(line.words) ? null : TO_COME.exec(line.words);
+  if (!found) return undefined;
+  const at = wordAtOffset(line, found.index + 1);
+  return phrasesOf(scene, line).findLast((phrase) => phrase.last < at && isLayer(phrase));
 }
 
 const isLayer = (phrase: Phrase) => phrase.name.length > 0 && LAYERS.has(singular(phrase.head));

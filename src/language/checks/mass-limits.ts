@@ -11,6 +11,9 @@ const WHOLE =
 /** Names of a most that is one by itself. */
 const LIMITS =
   / (?:payload|weight limit|weight allowance|weight budget|gross weight|gross vehicle weight|gvw|gvm|max weight|maximum weight|plated weight|mam|mtplm) (?:is|'s|of|was|left is|works out at|comes to|:|,)? ?#/;
+/** What is left to use of it, and what all of it may come to. */
+const TO_USE =
+  / (?:got|have|'ve|only|leaves (?:me|us)|gives (?:me|us)) # (?:left )?(?:to (?:play with|use up)|for (?:everything|(?:the|this) whole (?:lot|build|conversion|fit-out|thing|job)))(?= )/;
 /** What is left of it, or was weighed, is no limit. */
 const NO_LIMIT = / (?:already|so far|weighed|weighbridge|used|leaves|left over|if|would|might|could have) /;
 
@@ -25,8 +28,10 @@ export function massLimitIn(scene: CheckScene, line: Line): readonly CheckNote[]
 
 function isWhole(scene: CheckScene, line: Line, figure: FigureNote): boolean {
   if (figure.bound === 'at-most') return WHOLE.test(line.words);
-  const found = LIMITS.exec(line.words);
-  if (!found || figure.bound !== 'exact') return false;
-  const word = wordOfFigure(scene, figure) - line.first;
-  return line.starts[word] === found.index + found[0].length - 1;
+  if (figure.bound !== 'exact') return false;
+  const at = line.starts[wordOfFigure(scene, figure) - line.first];
+  return [LIMITS, TO_USE].some((way) => {
+    const found = way.exec(line.words);
+    return found !== null && at === found.index + found[0].indexOf('#');
+  });
 }

@@ -19,35 +19,80 @@ const SOURCE =
   / (?:out of|out|from|off|per|to) (?:a|an|one|each|every|the|that|this|my|single|full|whole|#|standard|[a-z]+ foot|by|x|of) /;
 /** Somebody counts on it. */
 const COUNTED_ON =
-  / (?:should|can|could|want|wants|need|needs|hope|hoping|reckon|reckons|expect|'ll|will|gonna|going to|trying to|plan|planning|must|aim|figure|would|'d|supposed to|have to|has to|got to|ought to|enough for) /;
+  / (?:should|can|could|want|wants|need|needs|hope|hoping|reckon|reckons|expect|'ll|will|gonna|going to|trying to|plan|planning|must|aim|figure|would|'d|getting|banking on|counting on|supposed to|have to|has to|got to|ought to|enough for) /;
 const NOT_COUNTED_ON =
   / (?:n't|not|never|no|only|if|unless|would have|could have|should have|[a-z]+n't) | (?:got|cut|made|had) (?:#|all|me|two|three|four|five|six|seven|eight|nine|ten) /;
 
 /** The count that one sentence wants out of a stock. */
 export function stockCountIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   if (line.asks || NOT_COUNTED_ON.test(line.words)) return [];
-  const source = sourceIn(scene, line);
-  const wanted = source && countBefore(scene, line, source.from);
-  if (!wanted || !(COUNTED_ON.test(line.words) || opensWith(scene, line, wanted.word))) return [];
-  const lengths = figuresOf(scene, line, 'length')
-    .filter((figure) => !isKerf(scene, figure))
-    .map((figure) => ({ figure, at: wordOfFigure(scene, figure) }));
-  const stock = lengths.find(({ at }) => at > source.from && at <= source.head.last + 2);
-  const piece =
-    lengths.find(({ at }) => at > wanted.word && at < source.from) ??
-    lengths.find((one) => one !== stock && one.at > source.head.last);
-  const [ofStock, ofPiece] = [
-    stock ? written(stock.figure) : lengthOf(source.head),
-    piece ? written(piece.figure) : pieceBefore(scene, line),
-  ];
+  const told = outOfStock(scene, line) ?? stockFirst(scene, line);
+  if (!told) return [];
+  const { wanted, head, stock, piece } = told;
+  const ofStock = stock ? written(stock) : head && lengthOf(head);
+  const ofPiece = piece ? written(piece) : pieceBefore(scene, line);
   const inputs = [
     ...(ofStock === undefined ? [] : [input('stock', ofStock)]),
     ...(ofPiece === undefined ? [] : [input('piece', ofPiece)]),
     ...kerfOf(scene, line),
-    input('wanted', String(wanted.count)),
+    input('wanted', String(wanted)),
   ];
   return [checkNote(scene, line, { check: 'pieces from stock', inputs })];
 }
+
+interface Told {
+  readonly wanted: number;
+  /** The stock by name; absent where only its size was said. */
+  readonly head?: Phrase;
+  readonly stock?: FigureNote;
+  readonly piece?: FigureNote;
+}
+
+/** Lengths of a line with the words that stand for them, the saw's cut left out. */
+const lengthsOf = (scene: CheckScene, line: Line) =>
+  figuresOf(scene, line, 'length')
+    .filter((figure) => !isKerf(scene, figure))
+    .map((figure) => ({ figure, at: wordOfFigure(scene, figure) }));
+
+/** "Four shelves at 610 out of a 2440 sheet". */
+function outOfStock(scene: CheckScene, line: Line): Told | undefined {
+  const source = sourceIn(scene, line);
+  const wanted = source && countBefore(scene, line, source.from);
+  if (!wanted || !(COUNTED_ON.test(line.words) || opensWith(scene, line, wanted.word))) return undefined;
+  const lengths = lengthsOf(scene, line);
+  const stock = lengths.find(({ at }) => at > source.from && at <= source.until);
+  const piece =
+    lengths.find(({ at }) => at > wanted.word && at < source.from) ??
+    lengths.find((one) => one !== stock && one.at > source.until - 2);
+  if (!source.head && !(stock && piece)) return undefined;
+  return toldOf(wanted.count, source.head, stock?.figure, piece?.figure);
+}
+
+const GIVES =
+  / (?:(?:will|'ll|should|would|'d|can|ought to|has to|must) (?:do|give|make|yield)|gives|makes|yields|does) (?:me |us |you )?/;
+const ENOUGH = / enough (?:in|on|of) (?:a|one|each|the|that|this) (?:\S+ ){1,3}?for /;
+
+/** "That sheet will do four shelves at 600", "there's enough in that sheet for four doors at 595". */
+function stockFirst(scene: CheckScene, line: Line): Told | undefined {
+  const found = GIVES.exec(line.words) ?? ENOUGH.exec(line.words);
+  if (!found) return undefined;
+  const after = wordAtOffset(line, found.index + found[0].trimEnd().length - 1) + 1;
+  const count = countAt(scene, line, after);
+  const head = phrasesOf(scene, line).findLast((one) => one.last < after && STOCK.has(singular(one.head)));
+  if (count === undefined || !head || head.plural) return undefined;
+  const lengths = lengthsOf(scene, line);
+  const stock = lengths.find(({ at }) => at >= head.first && at < after);
+  // Without a size of the piece it may give grades of finish.
+  const piece = lengths.find(({ at }) => at > after);
+  return piece && toldOf(count, head, stock?.figure, piece.figure);
+}
+
+const toldOf = (wanted: number, head?: Phrase, stock?: FigureNote, piece?: FigureNote): Told => ({
+  wanted,
+  ...(head ? { head } : {}),
+  ...(stock ? { stock } : {}),
+  ...(piece ? { piece } : {}),
+});
 
 /** "Twelve battens from each length": the count is what the sentence is about. */
 function opensWith(scene: CheckScene, line: Line, word: number): boolean {
@@ -67,8 +112,10 @@ const lengthOf = (head: Phrase): string | undefined => {
 interface Source {
   /** Where "out of" stands. */
   readonly from: number;
-  /** The sheet, board, length that it comes out of. */
-  readonly head: Phrase;
+  /** The sheet, board, length that it comes out of; absent where only a size is said: "from a 2440". */
+  readonly head?: Phrase;
+  /** Last word that may tell the stock's size. */
+  readonly until: number;
 }
 
 /** "Out of a sheet", "from one 2.4 metre length". "Out of the four sheets" is a part of a number. */
@@ -79,26 +126,24 @@ function sourceIn(scene: CheckScene, line: Line): Source | undefined {
   const head = phrasesOf(scene, line).find(
     (phrase) => phrase.last > from && phrase.last <= from + 7 && STOCK.has(singular(phrase.head)),
   );
-  if (!head) return undefined;
-  const counts = figuresOf(scene, line, 'count');
-  for (let k = from + 1; k <= head.last; k++) {
-    const isCount = counts.some((figure) => wordOfFigure(scene, figure) === k);
-    if (isCount || (smallNumber(wordAt(scene.parse, k)) ?? 1) > 1) return undefined;
-  }
-  return { from, head };
+  const until = head ? head.last + 2 : from + 3;
+  for (let k = from + 1; k <= (head?.last ?? until); k++)
+    if (countAt(scene, line, k) !== undefined) return undefined;
+  return { from, until, ...(head ? { head } : {}) };
+}
+
+/** The whole number of more than one that stands at a word. */
+function countAt(scene: CheckScene, line: Line, word: number): number | undefined {
+  const figure = figuresOf(scene, line, 'count').find((one) => wordOfFigure(scene, one) === word);
+  const count = figure?.value ?? smallNumber(wordAt(scene.parse, word));
+  return count !== undefined && count > 1 && Number.isInteger(count) ? count : undefined;
 }
 
 /** The last whole number before the stock that is no size: "four", "four shelves". One of a stock asks nothing. */
 function countBefore(scene: CheckScene, line: Line, until: number) {
-  const counts = figuresOf(scene, line, 'count').map((figure) => ({
-    count: figure.value,
-    word: wordOfFigure(scene, figure),
-  }));
-  const said = counts.findLast(({ word }) => word < until);
-  if (said) return said.count > 1 && Number.isInteger(said.count) ? said : undefined;
   for (let word = until - 1; word >= line.first; word--) {
-    const count = smallNumber(wordAt(scene.parse, word));
-    if (count !== undefined && count > 1 && Number.isInteger(count)) return { count, word };
+    const count = countAt(scene, line, word);
+    if (count !== undefined) return { count, word };
   }
   return undefined;
 }

@@ -23,15 +23,18 @@ import {
 
 /** Still to come: "had to" and "went" tell of what was. */
 const MUST =
-  "(?:(?:has|have|'s got|'ve got|has got|have got|got|needs|need|wants|want|ought|going|'ll have|will have|supposed|meant) to|must|should|gotta|'ll need to|will need to)";
+  "(?:(?:has|have|'s got|'ve got|has got|have got|got|needs|need|wants|want|ought|going|'ll have|will have|supposed|meant) to|(?:want|wants|need|needs) (?:it|this|that|them|(?:the|that|this|my) (?:\\S+ ){0,2}\\S+) to|must|should|gotta|can only|could only)";
 const GO =
   '(?:go|come|fit|pass|squeeze|travel|get|be (?:carried|brought|got|taken|passed|moved|lifted|craned|slid|put))';
-const BRING = '(?:get|bring|take|carry|fit|squeeze|pass|pull|haul|lift|crane|manhandle|slide|feed|move|put)';
+const BRING =
+  '(?:get|bring|take|carry|fit|squeeze|pass|pull|haul|lift|crane|manhandle|slide|feed|move|put|drop|lower)';
 const ADVERBS = '(?:all |both |still |just |be able to |somehow |eventually )*';
 const PASSAGE = new RegExp(` ${MUST} ${ADVERBS}(?:${GO}|${BRING}) `);
+/** An errand: "get the mattress out through the rear doors". */
+const ERRAND = new RegExp(`^ (?:and |then |so |next |first |right |okay |ok |tomorrow |, )*(?:${BRING}) `);
 
 /** Before the opening's name: "at the door" and "in the hatch" tell where, and no way. */
-const WAY_IN = /^(?:through|thru|down|up|past|via|by)$/;
+const WAY_IN = /^(?:through|thru|down|up|past|via)$/;
 
 /** Openings that things are carried through, beside the nouns of the kind. Louvres, letterboxes and niches are none. */
 const MORE_OPENINGS = wordSet('slider tailgate stairwell hallway hall lift elevator barn-door opening gap');
@@ -47,7 +50,7 @@ const POINTS = /(?:^| )(?:it|this|that|they|these|those|which|them)$/;
 
 /** The passages that one sentence asks for. */
 export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  const found = line.asks ? null : PASSAGE.exec(line.words);
+  const found = line.asks ? null : (PASSAGE.exec(line.words) ?? ERRAND.exec(line.words));
   if (
     !found ||
     / (?:if|unless|whether|[a-z]*n't|not|never|no|had) /.test(line.words.slice(0, found.index + 1))
@@ -86,6 +89,8 @@ function openingsAfter(scene: RecordScene, line: Line, verb: number): readonly P
 function isWay({ parse }: RecordScene, at: number, isSecond: boolean): boolean {
   const word = wordAt(parse, at);
   if (word === 'of') return wordAt(parse, at - 1) === 'out';
+  // "In by the side door" is a way; "the lamp by the door" is a place.
+  if (word === 'by') return /^(?:in|out)$/.test(wordAt(parse, at - 1));
   return WAY_IN.test(word) || (isSecond && /^(?:and|then)$/.test(word));
 }
 
@@ -111,11 +116,14 @@ function carriedBy(
   if (object && object.last < opening.first && isCarried(object)) return object;
   if (WHOLE.test(between)) return 'all';
   if (POINTS.test(between)) return thingBefore(scene, line, must, isCarried);
-  const subject = wordsOf(scene, clauseStart(scene, line, must), must);
+  // "I want the tank to fit through the hatch": the thing stands within; an errand has none before it.
+  const within = /^(?:want|wants|need|needs) (?!to )(.+?) to /.exec(`${wordsOf(scene, must, verb)} `)?.[1];
+  const from = within === undefined ? clauseStart(scene, line, must) : must + 1;
+  const subject = within ?? wordsOf(scene, from, must);
   if (WHOLE.test(subject)) return 'all';
   if (POINTS.test(subject)) return thingBefore(scene, line, must, isCarried);
-  const own = thingBefore(scene, line, must, () => true);
-  return own && own.first >= clauseStart(scene, line, must) && isCarried(own) ? own : undefined;
+  const named = within === undefined ? thingBefore(scene, line, must, () => true) : phraseFrom(scene, from);
+  return named && named.first >= from && isCarried(named) ? named : undefined;
 }
 
 /** A wardrobe is a space to some and a box to carry here. */

@@ -7,6 +7,9 @@ test.each([
   ["The vinyl still needs to be laid, that's 3 mil.", 'layers=vinyl thickness'],
   ["The screed's still to go in, 65 mil of it.", 'layers=screed thickness'],
   ['Remember the ply floor goes down after, 18 mil.', 'layers=ply floor thickness'],
+  ["There's still 18 mil of ply to go on the floor.", 'layers=ply thickness'],
+  ["We haven't laid the floor yet, it's 15 mil.", 'layers=floor thickness'],
+  ["Once the floor's in we lose 22 mil.", 'layers=floor thickness'],
 ])('"%s" is a layer to come', (said, inputs) => {
   expect(checksIn(said)).toEqual([`height over finished floor: ${inputs}`]);
 });
@@ -25,6 +28,8 @@ test.each([
   'The floor is 22 mil.',
   'The floor has to come up.',
   'The anchor has to go down, 30 metres.',
+  "We haven't cut the floor yet, it's 15 mil.",
+  "Once the tank's in we have 22 mil.",
   'The screed boards need to come down to 740 at the door.',
   'The floor goes down to 300 at the step.',
   'The lining still has to go on, 9 mil.',

@@ -9,6 +9,8 @@ test.each([
   ['Keep everything under 300 pounds.', '300 lb'],
   ['The payload is 620 kilos.', '620 kg'],
   ["We've got a payload of 540 kilos to play with.", '540 kg'],
+  ["I've only got 500 kilos to play with.", '500 kg'],
+  ["I've got 620 kilos left for the whole build.", '620 kg'],
 ])('"%s" limits the whole', (said, limit) => {
   expect(checksIn(said)).toEqual([`running mass: limit=${limit}`]);
 });
@@ -22,6 +24,7 @@ test('no part is named, so that every weight counts, also one told later', () =>
 test.each([
   "The lid can't weigh more than 10 kilos.",
   'The crane takes two tonnes.',
+  "I've got 40 kilos of lead for the keel.",
   "The rack's rated for 75 kilos.",
   'Nothing heavier than 20 kilos goes on the roof.',
   "Total weight of the kitchen can't be over 80 kilos.",

@@ -32,6 +32,13 @@ test.each([
   ['Minimum temperature is five degrees.', 'product temperature: least=5 degC'],
   ['Not to be applied under ten degrees or over thirty.', 'product temperature: least=10 degC; most=30 degC'],
   ['The primer wants no colder than ten degrees.', 'product temperature: least=10 degC'],
+  ["It's no good under five degrees.", 'product temperature: least=5 degC'],
+  ['Only use it above ten degrees.', 'product temperature: least=10 degC'],
+  [
+    'The data sheet says seven days to full cure at 23 degrees.',
+    'cure time: time=7 d; data sheet temperature=23 degC',
+  ],
+  ['You need to get the next coat on within three days.', 'recoat window: latest=3 d'],
   ['The grout needs at least five degrees.', 'product temperature: least=5 degC'],
 ])('"%s" is what a data sheet gives', (said, check) => {
   expect(checksIn(said)).toEqual([check]);

@@ -19,6 +19,10 @@ test.each([
     'The shelves are 610 wide. I should get four out of a sheet.',
     'stock=sheet length; piece=shelves width; wanted=4',
   ],
+  ['Four at 610 from a 2440.', 'stock=2440 mm; piece=610 mm; wanted=4'],
+  ['That sheet will do four shelves at 600.', 'stock=sheet length; piece=600 mm; wanted=4'],
+  ['One sheet gives me six panels at 400.', 'stock=sheet length; piece=400 mm; wanted=6'],
+  ["There's enough in that sheet for four doors at 595.", 'stock=sheet length; piece=595 mm; wanted=4'],
 ])('"%s" counts on it', (said, inputs) => {
   expect(checksIn(said)).toEqual([`pieces from stock: ${inputs}`]);
 });
@@ -37,6 +41,10 @@ test.each([
   'Cut two out of a sheet yesterday.',
   'Three out of the four sheets are bent.',
   'Four out of ten boards are split.',
+  'The board gives two grades of finish.',
+  'The sheet will do for the roof.',
+  'Four holes at 610 from the end.',
+  'Six screws from the box.',
   'Two coats out of one tin.',
   'I took four screws out of the board.',
   'We could have had five out of a sheet.',

@@ -35,6 +35,12 @@ test.each([
     "The fridge has got to come in through the slider, and it's 595 wide, 640 deep and 850 high.",
     passage('fridge', UPRIGHT, 'slider'),
   ],
+  [
+    'Get the mattress out through the rear doors before anything else.',
+    passage('mattress', FLAT, 'rear doors'),
+  ],
+  ['I want the cooker to fit through the hatch.', passage('cooker', UPRIGHT, 'hatch')],
+  ['The tank can only come out through the cockpit hatch.', passage('tank', LYING, 'cockpit hatch')],
 ])('"%s" attaches a passage', (said, check) => {
   expect(checksIn(said)).toEqual([check]);
 });
@@ -99,6 +105,10 @@ test.each([
   'The panel has to go through the planer.',
   'The shelf has to go in the alcove.',
   'The vent has to go in the hatch.',
+  'Put the lamp by the door.',
+  'Take it out through the back door.',
+  'I want to go through the door first.',
+  'Get the hose through the hatch.',
   'The boards need to come in at the door by nine.',
   'We have to get through the winter.',
 ])('"%s" attaches none', (said) => {
