@@ -1,5 +1,5 @@
 import type { ArrivalNote, DoneNote } from '../language/notes.ts';
-import { LAYER_WORK } from './checks/doubts.ts';
+import { LAYER_WORK } from './checks/layer-words.ts';
 import type { Filed } from './formulas.ts';
 import { wordsOf } from './names.ts';
 import type { ActRow } from './rows.ts';

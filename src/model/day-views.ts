@@ -2,7 +2,7 @@
 import type { Quantity } from '../language/notes.ts';
 import { cautionsFor } from './cautions.ts';
 import type { CheckState } from './checks/check-rows.ts';
-import { checksOfDay, checkViews, wordsOfCheck, wordsOfFinding } from './checks/check-views.ts';
+import { checksOfDay, checkViews, touchedBy, wordsOfFinding } from './checks/check-views.ts';
 import { keptForNext, keptOfDay } from './kept/kept-of.ts';
 import {
   expectedArrivalViews,
@@ -138,8 +138,9 @@ function nextOf(
   problems: readonly ProblemView[],
 ): NextView {
   const kept = keptForNext(rows, open);
-  // Those that hold are no question, and are not worked out for it.
-  const checks = checkViews(rows, ({ last }) => last.state !== 'holds');
+  const checks = rows.all('checks').filter(({ active }) => active);
+  // No more are asked about in a day, and none is worked out for nothing.
+  const unsure = checks.filter(({ last }) => SAYS_NOTHING.has(last.state)).slice(0, MOST_QUESTIONS);
   return {
     date,
     ready: open.filter((task) => task.status === 'ready'),
@@ -149,12 +150,12 @@ function nextOf(
     promises: rows.openPromises(),
     questions: rows.questions(MOST_QUESTIONS).map(viewOfFinding),
     kept,
-    checks: checks.filter(({ state }) => SAYS_NOTHING.has(state)),
+    checks: checkViews(rows, ({ id }) => unsure.some((one) => one.id === id)),
     cautions: cautionsFor([
       ...open.map(wordsOfTask),
       // What is behind a panel may hurt whoever goes through it.
       ...kept.behindWork.flatMap(({ there }) => there.map(({ what }) => what)),
-      ...checks.flatMap(wordsOfCheck),
+      ...checks.filter(({ last }) => last.state !== 'holds').flatMap(({ check }) => touchedBy(check)),
     ]),
   };
 }

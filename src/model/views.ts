@@ -330,7 +330,7 @@ export interface NextView {
   readonly questions: readonly FindingView[];
   /** What is behind the panels that ready work goes through, and the sizes it lacks. */
   readonly kept?: KeptForNext;
-  /** Checks that say nothing now: an input is missing, makes no sense, or is to be measured again. */
+  /** Checks that say nothing now: an input is missing, makes no sense, or is to be measured again. At most five. */
   readonly checks?: readonly CheckView[];
   readonly cautions: readonly Caution[];
 }

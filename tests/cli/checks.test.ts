@@ -82,7 +82,7 @@ test('what there is to check is told with inputs, formula, source and an example
   formula  opening - part - 2 x gap, each tolerance taken off in the bad direction, each direction by itself
   source   arithmetic; worst case as in tolerance stacks
   gives    room left
-  example  hearwright work out clearance "opening=560 mm" "part=560 mm"
+  example  hearwright work out clearance "opening=706 mm" "part=700 mm +- 1 mm" "gap=2 mm"
 `);
   const described = JSON.parse(place.call(['checks', 'kinds', 'clearance', '--json']).out);
   expect(described).toMatchObject({

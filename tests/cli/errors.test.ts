@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { ATTRIBUTES } from '../../src/language/notes.ts';
 import { CLEARANCE } from '../../src/model/checks/clearance.ts';
+import { RUNNING_MASS } from '../../src/model/checks/running-mass.ts';
+import { exampleCall } from '../../src/model/checks/written-check.ts';
 import { openWorkplace, type Workplace } from '../kit/command-line.ts';
 
 let place: Workplace;
@@ -25,8 +27,8 @@ afterAll(() => place.remove());
 
 const IN = ['--project', 'wagon'];
 
-const CLEARANCE_CALL = 'hearwright work out clearance "opening=560 mm" "part=560 mm"';
-const MASS_CALL = 'hearwright work out running mass "part=12 kg"';
+const CLEARANCE_CALL = exampleCall(CLEARANCE, 'work out');
+const MASS_CALL = exampleCall(RUNNING_MASS, 'work out');
 
 /** Code in docs/errors.md, the words of the call, what is printed, the exit code. */
 const TABLE: readonly (readonly [string, readonly string[], string, number])[] = [

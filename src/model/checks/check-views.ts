@@ -61,15 +61,18 @@ export function cautionsOfChecks(runs: readonly Pick<CheckRun, 'check' | 'inputs
   return cautionsFor(runs.flatMap(wordsOfCheck));
 }
 
+/** Words of the hazards that a check is near, by its name. */
+export const touchedBy = (check: string): readonly string[] => checkNamed(check)?.touches ?? [];
+
 /** Words by which hazards of a check are found. */
-export function wordsOfCheck({ check, inputs }: Pick<CheckRun, 'check' | 'inputs'>): readonly string[] {
-  return [...(checkNamed(check)?.touches ?? []), ...inputs.map(({ expression }) => expression)];
+function wordsOfCheck({ check, inputs }: Pick<CheckRun, 'check' | 'inputs'>): readonly string[] {
+  return [...touchedBy(check), ...inputs.map(({ expression }) => expression)];
 }
 
 /** Words by which hazards of a check that broke are found. */
 export function wordsOfFinding(rows: ProjectRows, { checkId, item }: FindingView): readonly string[] {
   const check = checkId === undefined ? undefined : rows.check(checkId)?.check;
-  return [...((check === undefined ? undefined : checkNamed(check)?.touches) ?? []), item];
+  return [...(check === undefined ? [] : touchedBy(check)), item];
 }
 
 /** What a day did to the checks. */

@@ -1,19 +1,10 @@
 /** Why a figure that was measured may not be so any more: a layer went on, or the thing was worked on, since. */
+
+import { namesAtLeast } from '../acts.ts';
 import { shapeOf, wordsOf } from '../names.ts';
-import type { ActRow, ModelReader, StandingRow } from '../rows.ts';
+import type { ActRow, ItemRow, ModelReader, StandingRow } from '../rows.ts';
 import { stemOf } from '../stems.ts';
-
-const stemsIn = (words: string) => new Set(words.split(/\s+/).map(stemOf));
-
-/** Work that puts a layer on, or takes one off: what was measured before it is another size after it. */
-export const LAYER_WORK: ReadonlySet<string> = stemsIn(
-  `line lined lining clad cladding insulate insulated insulation skin skinned sheathe sheathed sheathing veneer
-  veneered tile tiled tiling floor floored carpet carpeted board boarded plank planked batten battened fair faired
-  render rendered plaster plastered foam foamed felt felted pad padded upholster upholstered laminate laminated screed
-  screeded level levelled pack packed fur furred case cased edge edged lip lipped overlay overlaid cover covered
-  plane planed trim trimmed shave shaved ease eased widen widened enlarge enlarged narrow narrowed shorten shortened
-  raise raised lower lowered thin thinned`,
-);
+import { LAYER_WORK, stemsIn } from './layer-words.ts';
 
 /** States of a figure that stay true whatever is done after: it was meant, or it is how the part was made. */
 const NOT_MEASURED: ReadonlySet<string> = new Set([
@@ -36,7 +27,7 @@ const PLAIN = stemsIn(
 
 /** Why this figure is to be measured again or looked at, in words; undefined while it stands as it was said. */
 export function doubtOf(
-  reader: Pick<ModelReader, 'claim' | 'item' | 'actsNaming'>,
+  reader: Pick<ModelReader, 'claim' | 'item' | 'actsNaming' | 'itemsSharing'>,
   row: StandingRow,
 ): string | undefined {
   if (row.status === 'in-doubt') return 'it is in doubt: a slip is likely';
@@ -45,19 +36,37 @@ export function doubtOf(
   if (!claim || !SIZES.has(row.dimension) || NOT_MEASURED.has(claim.state ?? '')) return undefined;
   const measured = claim.source.recordedAt;
   const item = reader.item(row.itemId);
-  const own = item ? actsOn(reader, item.name) : [];
+  const own = item ? actsOn(reader, item) : [];
   const around = circumstanceStems(row, reader).flatMap((stem) => reader.actsNaming(stem, [stem], 1));
   const act = [...own, ...around].find((one) => isLayer(one) && isLater(one.source.recordedAt, measured));
   if (!act) return undefined;
   return `it was said on ${measured.slice(0, 10)}, before “${act.what}” on ${act.source.recordedAt.slice(0, 10)}`;
 }
 
-function actsOn(reader: Pick<ModelReader, 'actsNaming'>, name: string): readonly ActRow[] {
-  const { head, stems } = shapeOf(name);
-  return reader.actsNaming(head, stems, Math.ceil(stems.length / 2));
+function actsOn(reader: Pick<ModelReader, 'actsNaming' | 'itemsSharing'>, item: ItemRow): readonly ActRow[] {
+  const { head, stems } = shapeOf(item.name);
+  return reader.actsNaming(head, stems, leastNamed(reader, item));
 }
 
-const isLayer = ({ act, words }: ActRow) =>
+/** Two thirds of the words of a name, so that the wheel hatch is not the side hatch; the thing itself where it is one alone. */
+const SHARE_NAMED = 2 / 3;
+
+function leastNamed(reader: Pick<ModelReader, 'itemsSharing'>, item: ItemRow): number {
+  const { head, stems } = shapeOf(item.name);
+  const others = reader
+    .itemsSharing([head])
+    .filter(({ id, name }) => id !== item.id && shapeOf(name).head === head);
+  return others.length === 0 ? 1 : Math.ceil(stems.length * SHARE_NAMED);
+}
+
+/** Whether work on a thing may put this item in doubt. */
+export function mayConcern(reader: Pick<ModelReader, 'itemsSharing'>, act: ActRow, item: ItemRow): boolean {
+  const { head, stems } = shapeOf(item.name);
+  return namesAtLeast(act, head, stems, leastNamed(reader, item));
+}
+
+/** Whether an act put a layer on something or took one off. */
+export const isLayer = ({ act, words }: ActRow) =>
   act !== 'ordered' && act !== 'filmed' && act !== 'promised' && words.some((stem) => LAYER_WORK.has(stem));
 
 const isLater = (a: string, b: string) => Date.parse(a) > Date.parse(b);

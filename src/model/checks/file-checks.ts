@@ -6,7 +6,8 @@ import type { FindingRow } from '../rows.ts';
 import type { Kept, Source } from '../views.ts';
 import type { Working } from '../working.ts';
 import type { CheckRow, CheckRun } from './check-rows.ts';
-import { changedKeys } from './watches.ts';
+import { intervalWords } from './interval-words.ts';
+import { changedKeys, mayChange } from './watches.ts';
 import { workCheck } from './work-check.ts';
 
 /** Attaches a check that was said. Said again it changes nothing; said with another number it takes the old one's place. */
@@ -57,9 +58,10 @@ function attach(work: Working, asked: Asked, source: Source): void {
 
 /** What an input reads: names and slots, without the numbers between them. */
 function readsOfInput({ expression }: SpokenInput): string {
-  const read = readFormula(expression);
-  if (!read.ok) return expression;
-  const names = readsOf(read.formula).map(({ text }) => text);
+  const names = intervalWords(expression).parts.flatMap((part) => {
+    const read = readFormula(part);
+    return read.ok ? readsOf(read.formula).map(({ text }) => text) : [part];
+  });
   return names.sort().join(', ');
 }
 
@@ -88,9 +90,12 @@ const sameWords = ({ inputs, options = {} }: Pick<CheckRow, 'inputs' | 'options'
 
 /** Runs the checks anew that read what this memo, or this word of a person, has changed so far. */
 export function rerunChecks(work: Working): void {
-  const keys = changedKeys(work.draft, work.draft.changes());
+  const changes = [...work.draft.changes()];
+  const keys = changedKeys(work.draft, changes);
   if (keys.length === 0) return;
-  for (const row of work.draft.checksWatching(keys)) rerun(work, row);
+  const changed = new Set(keys);
+  for (const row of work.draft.checksWatching(keys))
+    if (mayChange(work.draft, row.watches, changed, changes)) rerun(work, row);
 }
 
 function rerun(work: Working, row: CheckRow): void {

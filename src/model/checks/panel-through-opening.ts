@@ -160,7 +160,7 @@ function nameOf(given: Given, index: number): string {
   const [width, height] = [all(given, 'opening width')[index], all(given, 'opening height')[index]];
   const size = `${say(width?.mid ?? 0, 'length')} x ${say(height?.mid ?? 0, 'length')}`;
   const label = given.labels?.get('opening width')?.[index]?.replace(/ width$/, '');
-  return `${label === undefined || /^[\d(-]/.test(label) ? `opening ${index + 1}` : label} (${size})`;
+  return `${label === undefined || label === '' || /^[\d(-]/.test(label) ? `opening ${index + 1}` : label} (${size})`;
 }
 
 function notesOn(given: Given, widest: Result): readonly string[] {

@@ -6,6 +6,13 @@ import type { ModelReader } from '../rows.ts';
 import type { Check, CheckInput, Range } from './check.ts';
 import type { FigureRead } from './check-rows.ts';
 import { doubtOf } from './doubts.ts';
+import {
+  type IntervalShape,
+  intervalWords,
+  type PartRange,
+  rangeOfParts,
+  writeInterval,
+} from './interval-words.ts';
 import { type Known, knownOf, rangeOfExpression } from './known-range.ts';
 import { figureIn, figureNamed, type Names, type ReadRow } from './named-figure.ts';
 
@@ -45,10 +52,91 @@ export interface Reading extends Names {
 
 /** Reads one input of a check. */
 export function readInput(reading: Reading, input: CheckInput, asked: SpokenInput): InputAtHand {
-  const said = readFormula(asked.expression);
+  const { shape, parts: texts } = intervalWords(asked.expression);
+  const [first = '', second] = texts;
+  const middle = readPart(reading, input, first);
+  const parts =
+    second === undefined ? [middle] : [middle, readPart(reading, input, inUnitOf(second, middle))];
+  const base = {
+    input,
+    resolved: {
+      input: input.name,
+      expression: writeInterval(
+        shape,
+        parts.map(({ expression }) => expression),
+      ),
+    },
+    words: writeInterval(
+      shape,
+      parts.map(({ words }) => words),
+    ),
+    read: parts.flatMap(({ read }) => read),
+    waitsFor: parts.flatMap(({ waitsFor }) => waitsFor),
+  };
+  const nothing = { pushed: () => undefined };
+  const [trouble] = parts.flatMap((part) => part.trouble ?? []);
+  if (trouble) return { ...base, ...nothing, trouble };
+  const range = joined(reading, shape, parts, ({ range: own }) => own);
+  const wrong = (why: string) => ({
+    ...base,
+    ...nothing,
+    trouble: { kind: 'wrong', why: `${input.name}: ${why}`, ask: exampleLine(reading, input) } as const,
+  });
+  if (typeof range === 'string') return wrong(range);
+  if (!range) return wrong('nothing is given');
+  if (middle.kind !== input.kind)
+    return wrong(kindWords(input, middle.kind ?? 'ratio', base.read.length === 0));
+  const isOpen = parts.some(({ pushed }) => pushed(2) !== undefined);
+  const side = BOUNDS.test(input.name) ? undefined : OPEN[shape];
+  const pushed = (factor: number) => {
+    if (side === 'above') return { ...range, high: range.high * factor };
+    if (side === 'below') return { ...range, low: range.low / factor };
+    const wide = joined(reading, shape, parts, (part) => part.pushed(factor) ?? part.range);
+    return typeof wide === 'string' ? undefined : wide;
+  };
+  const unit = middle.unit === undefined ? {} : { unit: middle.unit };
+  return { ...base, range, ...unit, ...(isOpen || side ? { pushed } : nothing) };
+}
+
+/** The side that the words leave open. */
+const OPEN: Readonly<Partial<Record<IntervalShape, 'above' | 'below'>>> = {
+  'at-least': 'above',
+  'at-most': 'below',
+};
+
+/** A bare tolerance is in the unit of its figure: "706 mm give or take 2". */
+function inUnitOf(text: string, { unit }: Part): string {
+  return /^[\d\s./]+$/.test(text) && unit !== undefined && unit !== '1' ? `${text} ${unit}` : text;
+}
+
+function joined(
+  { region }: Reading,
+  shape: IntervalShape,
+  parts: readonly Part[],
+  rangeOf: (part: Part) => Range | undefined,
+): Range | string | undefined {
+  const ranges = parts.flatMap((part): PartRange[] => {
+    const range = rangeOf(part);
+    return range ? [{ range, kind: part.kind ?? 'ratio', unit: part.unit ?? '1' }] : [];
+  });
+  return ranges.length === parts.length ? rangeOfParts(shape, ranges, region) : undefined;
+}
+
+/** One part of an input: an expression without words around it. */
+interface Part
+  extends Pick<InputAtHand, 'words' | 'read' | 'range' | 'unit' | 'pushed' | 'waitsFor' | 'trouble'> {
+  /** With names that stand for a figure as slots. */
+  readonly expression: string;
+  readonly kind?: string;
+}
+
+function readPart(reading: Reading, input: CheckInput, text: string): Part {
+  const said = readFormula(text);
+  const none = { read: [], waitsFor: [], pushed: () => undefined };
   if (!said.ok) {
-    const why = `${input.name}: "${asked.expression}" cannot be read: ${said.why}`;
-    return without(input, asked, { kind: 'wrong', why, ask: exampleLine(reading, input) });
+    const why = `${input.name}: "${text}" cannot be read: ${said.why}`;
+    const trouble = { kind: 'wrong', why, ask: exampleLine(reading, input) } as const;
+    return { ...none, expression: text, words: text, trouble };
   }
   const unsaid: Trouble[] = [];
   const waitsFor: string[] = [];
@@ -60,14 +148,13 @@ export function readInput(reading: Reading, input: CheckInput, asked: SpokenInpu
     return undefined;
   });
   const rows = new Map<string, ReadRow>();
-  for (const { kind, text } of readsOf(formula)) {
-    const row = kind === 'slot' ? figureIn(reading, text) : undefined;
-    if (row) rows.set(text, row);
-    else if (kind === 'slot') unsaid.push(neverSaid(reading, input, nameOfSlot(reading.reader, text)));
+  for (const { kind, text: ref } of readsOf(formula)) {
+    const row = kind === 'slot' ? figureIn(reading, ref) : undefined;
+    if (row) rows.set(ref, row);
+    else if (kind === 'slot') unsaid.push(neverSaid(reading, input, nameOfSlot(reading.reader, ref)));
   }
   const base = {
-    input,
-    resolved: { input: input.name, expression: writeFormula(formula) },
+    expression: writeFormula(formula),
     words: wordsOfFormula(reading.reader, formula),
     read: [...rows.values()],
     waitsFor,
@@ -82,23 +169,22 @@ function worked(
   input: CheckInput,
   formula: Formula,
   rows: ReadonlyMap<string, ReadRow>,
-): Pick<InputAtHand, 'pushed' | 'range' | 'unit' | 'trouble'> {
+): Pick<Part, 'pushed' | 'range' | 'kind' | 'unit' | 'trouble'> {
   const known = new Map([...rows].map(([slot, row]) => [slot, knownOf(row, isEdge(input, row))] as const));
   const result = rangeOfExpression(formula, known, reading.region);
   const nothing = () => undefined;
-  const wrong = (why: string) => ({
-    pushed: nothing,
-    trouble: { kind: 'wrong', why: `${input.name}: ${why}`, ask: exampleLine(reading, input) } as const,
-  });
-  if (!result.ok) return wrong(result.why);
-  if (result.kind !== input.kind) return wrong(kindWords(input, result.kind, rows.size === 0));
+  if (!result.ok) {
+    const why = `${input.name}: ${result.why}`;
+    return { pushed: nothing, trouble: { kind: 'wrong', why, ask: exampleLine(reading, input) } };
+  }
   const pushed = (factor: number) => {
     const away = new Map([...known].map(([slot, one]) => [slot, pushedAway(one, factor)] as const));
     const wide = rangeOfExpression(formula, away, reading.region);
     return wide.ok ? wide.range : undefined;
   };
   const isOpen = [...known.values()].some(({ open }) => open !== undefined);
-  return { range: result.range, unit: result.unit, pushed: isOpen ? pushed : nothing };
+  const { range, kind, unit } = result;
+  return { range, kind, unit, pushed: isOpen ? pushed : nothing };
 }
 
 /** Inputs that are themselves a bound: a limit goes in at its stated end. */
@@ -144,11 +230,6 @@ function neverSaid(reading: Reading, input: CheckInput, words: string): Trouble 
 
 function exampleLine(reading: Reading, { name, kind }: CheckInput): string {
   return `write it with its unit: "${name}=${reading.exampleOf(kind)}"`;
-}
-
-function without(input: CheckInput, resolved: SpokenInput, trouble: Trouble): InputAtHand {
-  const words = resolved.expression;
-  return { input, resolved, words, read: [], waitsFor: [], pushed: () => undefined, trouble };
 }
 
 /** An input that is needed and was not given. */

@@ -19,7 +19,7 @@ const quiet = (value: number): number => (Math.abs(value) < NOISE ? 0 : value);
 
 /** The name behind one range of an input that takes many; its number where no name is known. */
 export const labelOf = (given: Given, input: string, index: number): string =>
-  given.labels?.get(input)?.[index] ?? `${input} ${index + 1}`;
+  given.labels?.get(input)?.[index] || `${input} ${index + 1}`;
 
 /** Whether lists that go together have the same length; the sentence that says which have not. */
 export function unpaired(given: Given, first: string, second: string): string | undefined {

@@ -3,12 +3,13 @@
  * they share one. So a memo costs by the checks that it touches, however many there are.
  *
  * `i3`: a figure of that thing changed. `~hatch`: something of that name has a figure now, which a name in the check
- * may stand for. `*mass`: some figure of that dimension changed. `!hatch`: something was done to a thing of that name, or to what a figure was measured from.
+ * may stand for. `*mass`: some figure of that dimension changed. `!hatch`: a layer went on or came off a thing of that
+ * name, or of what a figure was measured from. `+hatch`: a thing of that name is new, or has another name.
  */
 import { itemStems } from '../items.ts';
 import { shapeOf } from '../names.ts';
 import type { ModelChange, ModelReader, StandingRow } from '../rows.ts';
-import { circumstanceStems } from './doubts.ts';
+import { circumstanceStems, isLayer, mayConcern } from './doubts.ts';
 import { itemAndAttribute } from './named-figure.ts';
 
 /** Keys of a check that reads these figures, and waits for these names. */
@@ -21,12 +22,36 @@ export function watchesOf(
   for (const row of read) {
     keys.add(row.itemId);
     const item = reader.item(row.itemId);
-    if (item) keys.add(`!${shapeOf(item.name).head}`);
+    const head = item && shapeOf(item.name).head;
+    if (head !== undefined) for (const mark of ['!', '+']) keys.add(`${mark}${head}`);
     for (const stem of circumstanceStems(row, reader)) keys.add(`!${stem}`);
   }
   for (const name of waitsFor)
     for (const one of new Set([name, itemAndAttribute(name).item])) keys.add(`~${shapeOf(one).head}`);
   return [...keys].sort();
+}
+
+/**
+ * Whether what changed may change a check: it shares a key other than that of a layer, or the layer went on one of its
+ * own things, or on what a figure of it was measured from.
+ */
+export function mayChange(
+  reader: Pick<ModelReader, 'item' | 'itemsSharing'>,
+  watches: readonly string[],
+  keys: ReadonlySet<string>,
+  changes: readonly ModelChange[],
+): boolean {
+  if (watches.some((key) => !key.startsWith('!') && keys.has(key))) return true;
+  const things = watches.flatMap((key) => reader.item(key) ?? []);
+  const heads = new Set(things.map(({ name }) => `!${shapeOf(name).head}`));
+  const around = watches.filter((key) => key.startsWith('!') && !heads.has(key)).map((key) => key.slice(1));
+  return changes.some(
+    (change) =>
+      change.table === 'acts' &&
+      isLayer(change.row) &&
+      (around.some((stem) => change.row.words.includes(stem)) ||
+        things.some((item) => mayConcern(reader, change.row, item))),
+  );
 }
 
 /** Keys of what changed. */
@@ -41,8 +66,11 @@ export function changedKeys(
       items.add(change.row.itemId);
       keys.add(`*${change.row.dimension}`);
     } else if (change.table === 'limits') items.add(change.row.itemId);
-    else if (change.table === 'items') items.add(change.row.id);
-    else if (change.table === 'acts') for (const stem of change.row.words) keys.add(`!${stem}`);
+    else if (change.table === 'items') {
+      items.add(change.row.id);
+      keys.add(`+${shapeOf(change.row.name).head}`);
+    } else if (change.table === 'acts' && isLayer(change.row))
+      for (const stem of change.row.words) keys.add(`!${stem}`);
   }
   for (const id of items) {
     keys.add(id);

@@ -144,10 +144,11 @@ function unworked(asked: AskedCheck, why: string, ask: readonly string[]): Worke
 function givenOf(atHand: readonly InputAtHand[], asked: AskedCheck, say: Given['say']): Given {
   const inputs = new Map<string, Range[]>();
   const labels = new Map<string, string[]>();
-  for (const { input, range, words } of atHand) {
+  for (const { input, range, words, read } of atHand) {
     if (!range) continue;
     inputs.set(input.name, [...(inputs.get(input.name) ?? []), range]);
-    labels.set(input.name, [...(labels.get(input.name) ?? []), words]);
+    // A plain number has no name: the check calls it by its place.
+    labels.set(input.name, [...(labels.get(input.name) ?? []), read.length > 0 ? words : '']);
   }
   const options = checkNamed(asked.check)?.options ?? [];
   const usual = options.map(({ name, of }) => [name, of[0] ?? ''] as const);

@@ -4,8 +4,9 @@ import type { Written } from '../written.ts';
 import { CHECKS } from './all-checks.ts';
 import type { Check } from './check.ts';
 import type { AskedCheck } from './check-rows.ts';
+import { EXAMPLES } from './examples.ts';
 import { nearNames, sharingWords, spelledNear } from './near-names.ts';
-import { exampleOf, type System } from './say.ts';
+import { exampleOf } from './say.ts';
 
 const wrong = (why: string) => ({ ok: false, why }) as const;
 
@@ -109,13 +110,10 @@ function commaTrouble(expression: string): string | undefined {
   return `"${number}" may be ${whole} or ${point}: write it without the comma`;
 }
 
-/** A whole call that shows how a check is asked for, with every input that it needs. */
-export function exampleCall(
-  check: Check,
-  verb: 'work out' | 'checks add',
-  system: System = 'metric',
-): string {
+/** A whole call that shows how a check is asked for. */
+export function exampleCall(check: Check, verb: 'work out' | 'checks add'): string {
   const needed = check.inputs.filter(({ optional }) => !optional);
-  const inputs = needed.map(({ name, kind }) => `"${name}=${exampleOf(kind, system)}"`);
+  const plain = needed.map(({ name, kind }) => `${name}=${exampleOf(kind, 'metric')}`);
+  const inputs = (EXAMPLES[check.name] ?? plain).map((input) => `"${input}"`);
   return `hearwright ${verb} ${[check.name, ...inputs].join(' ')}`;
 }

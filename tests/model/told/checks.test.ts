@@ -174,6 +174,21 @@ test.each([
   expect(story.open().filter(({ kind }) => kind === 'check')).toEqual([]);
 });
 
+test('of two hatches, work on the one leaves the other as it was; a hatch alone goes by its bare name', () => {
+  const story = new ToldStory()
+    .hear('I measured the side hatch, it is 560 millimetres wide.')
+    .hand(fits)
+    .hear('I lined the hatch this morning.');
+  expect(states(story)[0]).toMatch(/^stale: /);
+  const two = new ToldStory()
+    .hear('I measured the side hatch, it is 560 millimetres wide. The wheel hatch is 400 millimetres wide.')
+    .hand(fits)
+    .hear('I lined the wheel hatch this morning.');
+  expect(states(two)[0]).toMatch(/^holds: /);
+  story.hear('The wheel hatch is 400 millimetres wide.');
+  expect(states(story)[0]).toMatch(/^holds: /);
+});
+
 test('what is measured anew after the layer is no longer stale', () => {
   const story = new ToldStory()
     .hear('I measured the side hatch, it is 560 millimetres wide.')
