@@ -300,6 +300,9 @@ const STOPS = new Set(
   ).split(' '),
 );
 
+/** "Figure out where the windows are leaking from": what is to be found out belongs to the finding out. */
+const ASKS = /^(?:where|why|how|whether|which|what|who)$/;
+
 /**
  * Where the subject of the verb at `v` starts, when it is a plain noun with no mark before it: "... is on the ridge
  * is up". Returns -1 where the words before the verb are no subject.
@@ -317,8 +320,10 @@ function subjectStart(words: readonly RawWord[], from: number, v: number): numbe
   let k = last;
   while (k > from + 1 && last - k < 4) {
     const before = (words[k - 1] as RawWord).lower;
+    if (ASKS.test(before)) return -1;
     if (DETERMINERS.has(before)) {
       const lead = words[k - 2]?.lower ?? '';
+      if (ASKS.test(lead)) return -1;
       const afterVerb = PARTICLES.has(lead) && hasVerb(words[k - 3]?.lower ?? '');
       // "bolted to the frame wheels are on": the determiner belongs to the words before.
       return LEADS_ON.has(lead) && !afterVerb ? last : k - 1;

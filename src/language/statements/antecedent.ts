@@ -6,6 +6,8 @@ import type { Said, Word } from './words.ts';
 export interface Antecedent {
   /** As it was said, with its article. */
   readonly text: string;
+  /** Index of the clause that it was said in. */
+  readonly clause: number;
   /** Its last word: what "a new one" is a new one of. */
   readonly head: string;
 }
@@ -30,8 +32,16 @@ const OPENS =
 const NO_THING =
   /^(?:time|times|day|days|week|weeks|hour|hours|minute|minutes|month|months|year|years|while|bit|lot|lots|problem|thing|things|way|moment|chance|look|mind|word|words|idea|job|jobs|point|end|half|rest|morning|afternoon|evening|night|news|mil|mm|inch|inches|foot|feet|metre|metres|meters|millimetre|millimetres|centimetres|degrees|amps|volts|litres|liters|kilos|kilo|pounds|percent|cent|quid|dollars|psi|bar|order|course|side|top|bottom|front|middle|right|left|lovely|fine|good|bad|better|worse|great|sure|true|wrong|short|long|wide|deep|high|tall|thick|heavy|ready|dry|wet|warm|cold|hot|fun|fault|reason|question|weather|rain|price|money|luck|head|hand|hands|back|knees|who|what|which|where|how|why|something|nothing|everything|anything|one|ones|ish|nope|yep|nah|thank|thanks|heavens|god|say|well|mark|see|look|look|trees|cheers|sake|hell|care|room|sense|use|work|fact|case|kind|sort|set|list|inspector|episode|inside|outside)$/;
 
+/** No names of things, whatever stands before them: ranks and dates, thinking, where something got to. */
+const NO_NOUN =
+  /^(?:\S*(?:fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|teenth|tieth)|think|thinks|thought|reckon|guess|suppose|believe|hope|wish|wonder|mean|apart|together|alongside|aside|away|home|again|either|anyway|though|yet|else|instead|myself|ourselves)$/;
+/** Who does the work, pays for it or brings the goods: "it" is none of them. */
+const SOMEBODY =
+  /^(?:customer|customers|client|clients|buyer|seller|dealer|guv|gaffer|foreman|inspector|wholesaler|postman|postie|tenant|tenants|council|insurer|insurers|chandler|yard|merchant|merchants|garage)$/;
+
 const isNoun = (word: Word | undefined) =>
   word !== undefined &&
+  !NO_NOUN.test(word.lower) &&
   !/[SHMVRLOIJEDNQ]/.test(word.classes) &&
   !(word.classes.startsWith('A') && word.classes.length === 1) &&
   !/^\d/.test(word.lower) &&
@@ -39,6 +49,8 @@ const isNoun = (word: Word | undefined) =>
 const isVerbHere = (words: readonly Word[], k: number) => {
   const word = words[k] as Word;
   const before = words[k - 1];
+  // "There's rust in the sill": what there is.
+  if (words[k - 2]?.lower === 'there' && /S/.test(before?.classes ?? '')) return false;
   if (/[INM]/.test(before?.classes ?? '') || /^(?:to|do|does|did|please|never)$/.test(before?.lower ?? ''))
     return true;
   // "that bumps the trailer up": a pronoun with its verb.
@@ -60,6 +72,14 @@ const isVerbHere = (words: readonly Word[], k: number) => {
   return word.classes.includes('b') && /[TOC]/.test(words[k + 1]?.classes ?? '');
 };
 
+/** "Half nut", "quarter panel": an amount that belongs to the name of a thing. */
+const isNamed = (words: readonly Word[], k: number) =>
+  isNoun(words[k]) || (/^(?:half|quarter)$/.test(words[k]?.lower ?? '') && isNoun(words[k + 1]));
+
+/** Verbs that take these words as particles: "put in the window"; else "rubbing on the duct" names a place. */
+const PUTS =
+  /^(?:put|putting|got|get|getting|fit|fitted|fitting|screw(?:ed|ing)?|bolt(?:ed|ing)?|glu(?:e|ed|ing)|clip(?:ped|ping)?|stuck|stick|sticking|nail(?:ed|ing)?|clamp(?:ed|ing)?|pour(?:ed|ing)?|drop(?:ped|ping)?|brought|bring|let|cut|tap(?:ped|ping)?)$/;
+
 /** The noun phrases of a clause, in order, with what they do in it. */
 function chunksOf(said: Said): readonly Chunk[] {
   const { words } = said;
@@ -72,13 +92,25 @@ function chunksOf(said: Said): readonly Chunk[] {
     let to = k;
     while (to < words.length && to - k < 3 && OPENS.test(words[to]?.lower ?? '')) to++;
     const noun = to;
-    while (to < words.length && to - noun < 4 && isNoun(words[to]) && (to === noun || !isVerbHere(words, to)))
+    while (
+      to < words.length &&
+      to - noun < 4 &&
+      isNamed(words, to) &&
+      (to === noun || !isVerbHere(words, to))
+    )
       to++;
     const starts = noun > k || !isVerbHere(words, k);
     if (to > noun && starts && !(noun === k && isVerbHere(words, k))) {
       const before = words[k - 1];
-      const chosen = before?.lower === 'with' && /^(?:went|go|going|gone)$/.test(words[k - 2]?.lower ?? '');
-      const particle = /C/.test(before?.classes ?? '') && /[bBPG]/.test(words[k - 2]?.classes ?? '');
+      const chosen =
+        /^(?:with|for|on)$/.test(before?.lower ?? '') &&
+        /^(?:went|go|going|gone|settled|plumped|opted|decided)$/.test(words[k - 2]?.lower ?? '');
+      const verb = words[k - 2];
+      const particle =
+        /C/.test(before?.classes ?? '') &&
+        (/^(?:in|on|over|through|round|around|under)$/.test(before?.lower ?? '')
+          ? PUTS.test(verb?.lower ?? '')
+          : /[bBPG]/.test(verb?.classes ?? ''));
       const placed = /R/.test(before?.classes ?? '') && !chosen && !particle;
       const compared = /^(?:like|as|than)$/.test(before?.lower ?? '');
       const counted = noun === k && /Q/.test(before?.classes ?? '');
@@ -113,6 +145,7 @@ function isCandidate({ words }: Chunk): boolean {
   return (
     known &&
     !NO_THING.test(head.lower) &&
+    !SOMEBODY.test(head.lower) &&
     head.lower.length > 2 &&
     !/[b]/.test(head.classes.replace(/[Bb]+P?/, (letters) => (letters.includes('B') ? '' : letters)))
   );
@@ -120,7 +153,7 @@ function isCandidate({ words }: Chunk): boolean {
 
 /** The thing that a pronoun in clause `index` most likely stands for; `plural` as the pronoun has it. */
 export function antecedentOf(index: number, scene: Scene, plural: boolean): Antecedent | undefined {
-  let best: { readonly chunk: Chunk; readonly score: number } | undefined;
+  let best: { readonly chunk: Chunk; readonly score: number; readonly clause: number } | undefined;
   for (let k = index - 1; k >= Math.max(0, index - REACH); k--) {
     const said = scene.said[k] as Said;
     const { words } = said;
@@ -130,12 +163,28 @@ export function antecedentOf(index: number, scene: Scene, plural: boolean): Ante
       const denied =
         words.some(({ classes }) => classes.includes('N')) && chunk.role === 'object' ? DENIED : 0;
       const score = WEIGHT[chunk.role] - (index - k) * STEP - number - denied;
-      if (!best || score > best.score) best = { chunk, score };
+      if (!best || score > best.score) best = { chunk, score, clause: k };
     }
   }
   if (!best) return undefined;
   const { words } = best.chunk;
   const last = words.at(-1) as Word;
-  const text = scene.text.slice((words[0] as Word).start, last.end).replace(/['’](?:s|re|ve|ll|d|m)$/i, '');
-  return { text, head: last.lower };
+  const { start } = words[0] as Word;
+  const text = scene.text.slice(start, last.end).replace(/['’](?:s|re|ve|ll|d|m)$/i, '');
+  return { text: withoutCapital(text, start, scene), head: last.lower, clause: best.clause };
+}
+
+/** The capital of a sentence's first word is the sentence's, and not the name's. */
+function withoutCapital(text: string, start: number, scene: Scene): string {
+  const opens = /(?:^|[.!?:\n]["'”’)]*\s+)$/.test(scene.text.slice(Math.max(0, start - 4), start));
+  const [word = ''] = text.split(' ');
+  return opens && /^[A-Z][a-z]+$/.test(word) ? text.slice(0, 1).toLowerCase() + text.slice(1) : text;
+}
+
+/** How a thing is named when it is spoken of again: "a cracked joist" is "the cracked joist" then. */
+export function spokenOfAgain(text: string): string {
+  const bare = text.replace(/^(?:a|an|some|one|the) /i, '');
+  return /^(?:my|our|his|her|their|its|this|that|these|those|both|all|another|each|every|other)\b/i.test(bare)
+    ? bare
+    : `the ${bare}`;
 }

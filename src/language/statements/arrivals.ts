@@ -38,12 +38,28 @@ const arrival = (name: string, received: boolean, pattern: Phrase | string, guar
         .find((words) => words.length > 0) ?? [];
     const first = item[0];
     const last = item.at(-1);
+    const pair = first === said.words[firstWord(said)] ? pairedWith(said, scene) : undefined;
+    const start = pair ? (pair.words[firstWord(pair)] as Word).start : first?.start;
     return {
       received,
-      ...(first && last ? { item: scene.text.slice(first.start, last.end) } : {}),
+      ...(pair && start !== undefined ? { start, from: pair.index } : {}),
+      ...(start !== undefined && last ? { item: scene.text.slice(start, last.end) } : {}),
       ...(fields === true ? {} : fields),
     };
   });
+
+/** "The bath and the basin came": the first of the two stands in a clause of its own. */
+function pairedWith(said: Said, scene: Scene): Said | undefined {
+  const before = said.opener === 'and' ? neighbour(scene, said, -1) : undefined;
+  const words = before?.words.slice(firstWord(before)) ?? [];
+  const isBare =
+    words.length > 0 &&
+    words.length <= 5 &&
+    !words.some(({ classes }) => /[SHMVIONDJ]/.test(classes.replace(/B/g, ''))) &&
+    !words.some(({ classes }, k) => /[bG]/.test(classes) && k === 0 && words.length > 1) &&
+    isTradeNoun(words.at(-1)?.lower ?? '');
+  return isBare ? before : undefined;
+}
 
 /** A day or a stretch of time from now. */
 const hasTime = (said: Said, scene: Scene) =>
@@ -62,6 +78,9 @@ function isGoods(found: Found): boolean {
   const dated = subject.length > 1 && subject[0]?.classes.includes('D') && subject[1]?.classes.includes('T');
   const words = subject.slice(dated ? 1 : 0).map((word) => word.lower);
   if (words.some((word) => CARRIER.test(word))) return true;
+  // "The new spring arrived": a part, and no season.
+  if (words.at(-1) === 'spring' && words.length > 1 && !/^(?:this|last|next)$/.test(words[0] ?? ''))
+    return true;
   return (
     !words.some((word) => WHO.test(word)) &&
     !subject.some((word) => word.classes.includes('J') && word.lower !== 'they')
@@ -120,7 +139,14 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
       }
       if (/^(came|come)$/.test(verb) && OTHER_END.test(next) && next !== 'with') return false;
       if (verb === 'came' && next === 'in' && !/^(the|this|a|on)$/.test(found.part('rest')[1]?.lower ?? ''))
-        return false;
+        return (
+          found
+            .part('rest')
+            .slice(1)
+            .every(({ classes }) => /[DAT]/.test(classes)) &&
+          isTradeNoun(found.part('subject').at(-1)?.lower ?? '') &&
+          isGoods(found)
+        );
       return isGoods(found);
     },
   ),
@@ -250,6 +276,18 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
       !has(found.words, 'E') &&
       isBrought(found, 'object') &&
       !/^(?:up|back to)$/.test(found.part('object')[0]?.lower ?? ''),
+  ),
+  arrival(
+    '<name> dropped off <thing>',
+    true,
+    phrase(
+      "^<lead>* (?<who> <plain>{1,2} ) (?: 's | has )? (?: dropped off | dropped round | dropped in | brought round | brought over | came by with | came round with | turned up with | showed up with ) (?<object> (?: the | a | an | my | our | his | her | some | both | two | three | four | five | six | more ) <any>+ )",
+    ),
+    (found) =>
+      !/[TOQ]/.test(found.part('who')[0]?.classes ?? '') &&
+      !has(found.part('object'), 'E') &&
+      !has(found.part('object'), 'J') &&
+      isBrought(found, 'object'),
   ),
   arrival(
     '<thing> has come, collected',
@@ -433,7 +471,13 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     phrase(
       '^<lead>* (?<subject> <plain>{1,6}? ) (?: ordered | dispatched | shipped | on order | in the post | on the way | on its way | on their way ) $',
     ),
-    (found) => isGoods(found) && !has(found.part('subject'), 'N'),
+    (found) =>
+      isGoods(found) &&
+      !has(found.part('subject'), 'N') &&
+      // "Picked up the tape on the way": told of an errand.
+      !/^(?:picked|got|bought|fetched|collected|grabbed|dropped|called|stopped)$/.test(
+        found.part('subject')[0]?.lower ?? '',
+      ),
   ),
   arrival(
     '<thing> has been sent',

@@ -71,7 +71,7 @@ export const DECISION_RULES: readonly StatementRule[] = [
   ),
   decision(
     'went with <thing>',
-    '^<lead>* (?: <adverb> )* (?: went for | went with | going with | going for | gone with | gone for | plumped for | settled on | settled for | opted for | sticking with | stuck with | sticking to | switched to | switching to | decided on | decided to | chose | picked ) (?<object> <any>+ )',
+    '^<lead>* (?: <adverb> )* (?: went for | went with | going with | going for | gone with | gone for | plumped for | settled on | settled for | opted for | sticking with | stuck with | sticking to | switched to | switching to | decided on | decided to | chose | picked !up ) (?<object> <any>+ )',
     (found, said) =>
       !said.opener.includes('which') &&
       !/^(?:a walk|a run|the right)/.test(

@@ -206,6 +206,8 @@ export const DONE_RULES: readonly StatementRule[] = [
       const [verb] = found.part('verb');
       if (!first || /^(to|no|a|an|been|had|just)$/.test(first.lower) || has(found.part('object'), 'Y'))
         return false;
+      // "I've run out of twine": nothing was done.
+      if (first.lower === 'run' && found.words.some(({ lower }) => lower === 'out')) return false;
       if (first.lower === 'it' && (found.part('object').length > 1 || !verb?.classes.includes('P')))
         return false;
       return !!verb && !NO_RESULT.has(verb.lower) && !/^(left|over)$/.test(verb.lower);

@@ -82,6 +82,8 @@ const wordsText = (scene: Scene, words: readonly Word[]) => {
   return first && last ? scene.text.slice(first.start, last.end) : '';
 };
 
+const TIME = /\b(?:overnight|hours?|days?|weeks?|minutes?|night|fortnight)\b/i;
+
 /** Whether the gate is a mere date: then it is a due day and nothing to wait for. */
 function isOnlyDay(said: Said, scene: Scene): boolean {
   return (
@@ -90,6 +92,13 @@ function isOnlyDay(said: Said, scene: Scene): boolean {
     !said.words.some((word) => /[SH]/.test(word.classes))
   );
 }
+
+/** "I want to get the motor tested before I close it up": the work itself, and no state to wait for. */
+const SPEAKER = /^(?: \S+\/\w*L\w*)* (?:i|we)\//;
+/** "It has to sit for two days before I prime it": the time is waited for, and the work comes after it. */
+const SITS = phrase(
+  "(?: has | have | 's got | 've got | needs | need | wants | want | must | got | should | 'll | will ) (?: to )? (?: sit | stay | stand | rest | cure | dry | dry out | soak | settle | harden | go off | set | cool | wait | be left | acclimatise | air | bake ) <any>{0,3}? (?: for | at least | about )* (?<time> (?: <number> | a | an | overnight | over ) <any>{0,4} ) $",
+);
 
 type Gated = Omit<Draft, 'rule'> & { readonly rule: string };
 
@@ -116,6 +125,16 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   const before = /\bbefore\b/.test(gate.opener);
   if (VIEWERS.test(main.code) || (before && PAST.test(gate.code) && !HAS_HAD.test(gate.code)))
     return undefined;
+  const sits =
+    before && /^ (?:i|we|you|it|anything|any|the)\//.test(gate.code) ? find(SITS, main) : undefined;
+  if (sits && TIME.test(wordsText(scene, sits.part('time')))) {
+    return {
+      ...span('task', main, gate),
+      rule: '<thing> sits <time> before <work>',
+      waitsFor: [wordsText(scene, sits.part('time'))],
+      aside: [main.index],
+    };
+  }
   const blocked = matches(BLOCKED, main);
   const waiting = before ? find(WAIT_FIRST, main) : undefined;
   if (waiting) {
@@ -127,7 +146,10 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
     };
   }
   if (!blocked) {
-    if (before && matches(CONDITION, main) && matches(GOES_IN, gate)) {
+    if (before && SPEAKER.test(main.code) && matches(CONDITION, main)) {
+      return { ...span('task', main, main), rule: 'I want <work> before <work>' };
+    }
+    if (before && matches(CONDITION, main) && matches(GOES_IN, gate) && !SPEAKER.test(main.code)) {
       return {
         ...span('task', main, gate),
         rule: '<state> before <work>',

@@ -1,4 +1,5 @@
-import { antecedentOf } from './antecedent.ts';
+import { antecedentOf, spokenOfAgain } from './antecedent.ts';
+import { bareWork } from './bare-work.ts';
 import type { Draft, Scene } from './draft.ts';
 import type { Said, Word } from './words.ts';
 
@@ -16,23 +17,27 @@ export function gistOf(draft: Draft, scene: Scene): string {
     draft.kind === 'task' && LACKS_SUBJECT.test(own)
       ? withSubject(own, draft, scene)
       : nameThings(own, draft, scene);
-  const bare =
-    draft.kind === 'task' || draft.kind === 'done' || draft.kind === 'promise'
-      ? named.replace(LEAD_IN, '')
-      : named.replace(/^(?:so|and|but|then|well|right)[,\s]+/i, '');
-  const short = bare.replace(/\s+/g, ' ').trim();
+  const short = withoutLead(draft, named).replace(/\s+/g, ' ').trim();
   const text = short.length > 1 ? short : own.trim();
   return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
 
-/** "Needs swapping", "must come down": the thing was named before. */
+function withoutLead({ kind }: Draft, words: string): string {
+  if (kind === 'task') return bareWork(words.replace(OPENERS, ''));
+  if (kind === 'done' || kind === 'promise') return words.replace(LEAD_IN, '');
+  return words.replace(OPENERS, '');
+}
+const OPENERS = /^(?:(?:so|and|but|then|well|right)[,\s]+)+/i;
+
+/** "Needs swapping", "must come down": the thing was named before. "Must remember to" has the speaker for it. */
 const LACKS_SUBJECT =
-  /^(?:still |also |just |so )?(?:needs|wants|gets|must|could do with|has to|has got to)\b/i;
+  /^(?:still |also |just |so )?(?:needs|wants|gets|could do with|has to|has got to|must (?:be|come|go|stay|sit|match|clear|line up))\b/i;
 
 function withSubject(words: string, draft: Draft, scene: Scene): string {
   const thing = antecedentOf(draft.from, scene, false)?.text;
   if (!thing || TIME_OR_TALK.test(thing)) return words;
-  return `${thing} ${words.slice(0, 1).toLowerCase()}${words.slice(1)}`;
+  const bare = words.replace(/^(?:just|so) /i, '');
+  return `${spokenOfAgain(thing)} ${bare.slice(0, 1).toLowerCase()}${bare.slice(1)}`;
 }
 
 /** The quote without the gates and reasons that have their own fields. */
@@ -64,26 +69,67 @@ const NEW_ONE =
 const NO_ANTECEDENT =
   /\bit(?: is|'s| was|'ll be| will be| gets?| got| has been|'s been)? (?:(?:only|just|too|so|still|about|getting|down to|up to|been|a bit|bloody|very|really|minus|at least|barely|not|quite) )*(?:\S+ ){0,3}?(?:degrees|in here|out here|out there|outside|in there|cold|colder|warmer|freezing|frosty|dark|raining|rains|rain|rained|snow\w*|blowing|windy|muggy|humid|late|early|(?:mon|tues|wednes|thurs|fri|satur|sun)day|winter|summer|ages|hours)\b|\bit (?:turns? out|turned out|seems?|looks? like|takes?|took|means|depends|occurred|struck|dawned)\b/i;
 
+/** "I'll order one tonight", "have to get some": of what was spoken of. */
+const LONE_ONE =
+  /\b(?:get|getting|buy|buying|order|ordering|fetch|make|making|borrow|borrowing|find|hire|cut|fit|need|want|pick up) (one|some|some more|a few more|another)(?= (?:from|off|at|in|for|on|tonight|tomorrow|today|next|this|before|when|once|up|down|now|later|out|over|as|by|of those|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b|[,.;]|$)/i;
+
+/** Somebody, and no thing: "rang them", "they collected the basin". */
+const OF_PEOPLE =
+  /\b(?:call|ring|phon|tell|ask|email|text|messag|chas|let|show|pay|thank|meet|help|owe|warn|remind)(?:s|e|ed|ing)? (?:him|her|them|it)\b|\b(?:rang|rung|told|paid|met|shown) (?:him|her|them|it)\b|\bthey (?:\S+ )?(?:collect|pick|say|said|sen[dt]|swap|bring|brought|deliver|need|want|quot|charg|promis|c[ao]me round|rang|told|gave|reckon|think|thought|know|kn[eo]w)/i;
+
 /** Puts the thing last spoken of in the place of a lone pronoun or of "one". */
 function nameThings(words: string, draft: Draft, scene: Scene): string {
   if (draft.kind === 'decision') return words;
   const one = NEW_ONE.exec(words);
   if (one) {
-    const head = antecedentOf(draft.from, scene, /ones$/i.test(one[0]))?.head;
-    if (!head) return words;
-    return words.replace(NEW_ONE, (found) => found.replace(/ones?$/i, head));
+    const meant = antecedentOf(draft.from, scene, /ones$/i.test(one[0]));
+    return meant ? words.replace(NEW_ONE, (found) => found.replace(/ones?$/i, meant.head)) : words;
   }
-  // "ring them": somebody, and no thing.
-  if (/\b(?:call|ring|phone|tell|ask|email|text|message|chase|let|show) (?:him|her|them|it)\b/i.test(words))
-    return words;
-  const lone = LONE.exec(words)?.[0];
-  if (!lone || (/^it/i.test(lone) && NO_ANTECEDENT.test(words))) return words;
-  const thing = antecedentOf(draft.from, scene, /^(?:them|they|those|these)$/i.test(lone))?.text;
-  if (!thing || TIME_OR_TALK.test(thing)) return words;
-  return words.replace(
-    LONE,
-    thing.replace(/^(?:The|A|An|My|Our|Another)\b/, (article) => article.toLowerCase()),
+  const lacking = LONE_ONE.exec(words);
+  if (lacking?.[1]) return withKind(words, lacking[1], draft, scene);
+  if (OF_PEOPLE.test(words)) return words;
+  const lone = LONE.exec(words);
+  if (!lone || (/^it/i.test(lone[0]) && NO_ANTECEDENT.test(words))) return words;
+  const at = clauseAt(words, lone.index, draft, scene);
+  const meant = antecedentOf(at, scene, /^(?:them|they|those|these)/i.test(lone[0]));
+  // "The fan's noisy, it's rubbing": the words before name it already.
+  if (!meant || meant.clause >= draft.from || TIME_OR_TALK.test(meant.text)) return words;
+  const rest = words.slice(lone.index + lone[0].length);
+  const verb = SHORT_VERBS.find(([short]) => short.test(rest));
+  const thing = spokenOfAgain(meant.text);
+  return verb
+    ? `${words.slice(0, lone.index)}${thing} ${verb[1]}${rest.replace(verb[0], '')}`
+    : `${words.slice(0, lone.index)}${thing}${rest}`;
+}
+
+/** On a name these are spelt out: "the core will need drying". */
+const SHORT_VERBS: readonly (readonly [RegExp, string])[] = [
+  [/^['’]ll\b/, 'will'],
+  [/^['’]re\b/, 'are'],
+  [/^['’]ve\b/, 'have'],
+  [/^['’]d\b/, 'would'],
+];
+
+/** "Order one" of an oil seal is "order an oil seal". */
+function withKind(words: string, one: string, draft: Draft, scene: Scene): string {
+  const isMany = !/^(?:one|another)$/i.test(one);
+  const meant = antecedentOf(draft.from, scene, isMany);
+  if (!meant || TIME_OR_TALK.test(meant.text)) return words;
+  const kind = spokenOfAgain(meant.text).replace(
+    /^(?:the|my|our|his|her|their|its|this|that|these|those|both|all|another|each|every|other) /i,
+    '',
   );
+  const article = one.toLowerCase() === 'one' ? (/^[aeiou]/i.test(kind) ? 'an' : 'a') : one;
+  return words.replace(LONE_ONE, (found) => `${found.slice(0, -one.length)}${article} ${kind}`);
+}
+
+/** The clause in which a word of the statement stands. */
+function clauseAt(words: string, offset: number, draft: Draft, scene: Scene): number {
+  const start = scene.text.indexOf(words, draft.start);
+  if (start < 0) return draft.from;
+  let at = draft.from;
+  while (at < draft.to && (scene.said[at + 1]?.start ?? Number.POSITIVE_INFINITY) <= start + offset) at++;
+  return at;
 }
 
 const NO_THING =
@@ -131,7 +177,8 @@ function objectOf(words: readonly Word[], scene: Scene): string | undefined {
   )
     for (to++; to < words.length && !/[SHMRAVL]/.test(words[to]?.classes ?? ''); ) to++;
   if (to <= at + 1) return undefined;
-  if (SUPPLIER.test(words[to - 1]?.lower ?? '')) return objectOf(words.slice(to), scene);
+  const isAmount = words.slice(at + 1, to).every((word) => /[QU]/.test(word.classes));
+  if (isAmount || SUPPLIER.test(words[to - 1]?.lower ?? '')) return objectOf(words.slice(to), scene);
   return textOf(words.slice(at, to), scene, undefined);
 }
 
@@ -150,7 +197,7 @@ function textOf(words: readonly Word[], scene: Scene, after: Word | undefined): 
 
 /** "Another two hundred", "six more": of what was spoken of before. */
 const ONLY_A_NUMBER =
-  /^(?:(?:another|more|some|a|few|couple|of|them|those|the|and|dozen|half|extra|\d[\d,.]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)[\s-]*)+$/i;
+  /^(?:(?:another|other|others|rest|remaining|remainder|last|first|more|some|a|few|couple|of|them|those|these|the|and|dozen|half|extra|one|ones|new|right|proper|\d[\d,.]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)[\s-]*)+$/i;
 
 /** What an arrival brings; a pronoun is named by the words before it. */
 export function itemOf(draft: Draft, scene: Scene): string {
@@ -162,6 +209,7 @@ export function itemOf(draft: Draft, scene: Scene): string {
   if (bare && !NO_THING.test(bare.toLowerCase()) && !ONLY_A_NUMBER.test(bare)) return bare;
   return (
     thingBefore(draft.from, scene)?.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
+    antecedentOf(draft.from, scene, true)?.text.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
     bare ??
     scene.text.slice(draft.start, draft.end)
   );

@@ -134,6 +134,13 @@ export const JOB_RULES: readonly StatementRule[] = [
 export const NOUNS_AS_WELL =
   /^(?:part|point|square|quarter|coat|ram|plate|bed|board|frame|panel|ply|floor|roof|rail|rope|core|edge|end|face|fence|gauge|grade|house|joint|joist|key|lap|level|line|log|model|mould|nail|number|pin|pipe|pitch|plug|pocket|pole|post|pot|pump|range|ridge|ring|round|score|scale|seat|set|shelf|shim|shoulder|skin|slab|slate|sleeve|slot|step|stock|string|strip|stud|surface|tile|timber|tool|top|track|trim|truss|tube|turn|wall|water|weight|wheel|wire|wood|half|double|lead)$/;
 
+/** Stages of a trade are named by their rank and a word that is a verb as well. */
+const isStage = (said: Said, verb: Word) =>
+  /^(?:first|second|third|final|1st|2nd)$/.test(said.words[said.words.indexOf(verb) - 1]?.lower ?? '') &&
+  /^(?:fix|coat|cut|pour|pass|lift|fill|sand|skim|dip|wash|prime|glaze|fit|dig|plane|layer)$/.test(
+    verb.lower,
+  );
+
 /** Whether a clause that starts with a bare verb is a job and no story told without "I", nor a word to viewers. */
 function isOrder(found: Found, said: Said, scene: Scene): boolean {
   const verb = found.part('verb')[0] as Word;
@@ -143,6 +150,9 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
     !next ||
     // "Number eight by two inch" names a screw.
     (verb.lower === 'number' && /[Q]/.test(next.classes)) ||
+    // "First fix", "second coat by Friday": a stage of the work and no order; "steel should": what is to come.
+    isStage(said, verb) ||
+    /^(?:should|will|would|might|may|could|must|'ll)$/.test(next.lower) ||
     /^(?:you|me|us)$/.test(next.lower) ||
     (next.lower === 'it' && (dayIn(said, scene) ?? dayAfter(said, scene)) === undefined) ||
     (has(object, 's') && !/ (?:once|before|until|till)\//.test(said.code)) ||

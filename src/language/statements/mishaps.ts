@@ -18,6 +18,8 @@ export const MISHAP_RULES: readonly StatementRule[] = [
     (found, said) =>
       subjectIsThing(found) &&
       !has(found.words, 'N') &&
+      // "Mike dropped off the jigsaw": brought by somebody.
+      !says(said, / dropped\/\w* off\/\w* (?:the|a|an|my|our|his|her|some|two|three|four|more)\//) &&
       !says(said, / (?:old|finally|easily|easy|purpose|lovely|clean)\//),
   ),
   problem(
@@ -37,6 +39,11 @@ export const MISHAP_RULES: readonly StatementRule[] = [
     (found, said) =>
       subjectIsThing(found) &&
       !has(found.words, 'N') &&
+      // "It's stopped leaking" is right again; "it's stopped working" is a snag.
+      !(
+        says(said, / stopped\/\w* \S+ing\//) &&
+        !says(said, / stopped\/\w* (?:working|charging|running|turning|pumping)\//)
+      ) &&
       !/^(?:price|prices|date|delivery|deadline|schedule|plan|job|work|episode|lot|rain|wind|time|cost)$/.test(
         found.part('subject').at(-1)?.lower ?? '',
       ) &&

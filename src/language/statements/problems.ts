@@ -258,6 +258,8 @@ const FAULT_RULES: readonly StatementRule[] = [
       !/^(?: \S+\/\w*L\w*)* (?:i|we|he|she)\//.test(said.code) &&
       !has(said.words.slice(0, found.from), 'J') &&
       !has(found.words, 'N') &&
+      // "Found the fault", "found where it leaks": it was looked for.
+      !/^ (?:\S+ )*?found\/\w* (?:the|that|this|my|our)\//.test(said.code) &&
       !/ (?:no|not|without|fix|fixed|would|could)\//.test(said.code) &&
       !/^(?:hole|bow|short|mould|play|shake|rock|split|splits|tear|rip|chips|chip|noise|hump|ridge|twist|problem)$/.test(
         found.part('verb')[0]?.lower ?? '',
@@ -337,7 +339,9 @@ const FAULT_RULES: readonly StatementRule[] = [
       const noun = found.part('verb').at(-1)?.lower ?? '';
       if (
         has(found.words.slice(0, found.words.length - found.part('rest').length), 'N') ||
-        / (?:not|no|without|fix|fixed|check|test)\//.test(said.code)
+        / (?:not|no|without|fix|fixed|check|test)\//.test(said.code) ||
+        // "Found the fault": it was looked for.
+        / found\/\w* (?:the|that|my|our)\//.test(said.code)
       )
         return false;
       if (/ (?:i|we)\/\w* (?:have|'ve)\//.test(said.code) && noun === 'problem') return true;

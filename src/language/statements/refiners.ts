@@ -149,9 +149,15 @@ const leaningGate: Refiner = {
           !other.leans &&
           !gone.has(other) &&
           other.start <= gate.start &&
+          // "But I need to run the wires first" waits for nothing: it is what comes first.
+          !(gate.aside?.includes(other.from) && other.from === gate.from) &&
           (scene.said[other.to]?.sentence ?? -9) >= here - 1,
       );
       const host = tasks.sort((a, b) => a.start - b.start).at(-1);
+      if (!host && gate.aside?.includes(gate.from) && gate.from === gate.to) {
+        gone.add(gate);
+        drop(gate, 'no work is named that it would have to come before');
+      }
       if (!host) continue;
       const same = scene.said[host.to]?.sentence === here;
       const before = grown.get(host) ?? host;

@@ -56,7 +56,7 @@ wished puzzled stumped baffled floored-by based designed rated listed published 
 const NO_ADVERBS = wordSet(
   'supply assembly family belly trolley reply gully bully dolly holly jelly folly italy july lily tally rally doily curly',
 );
-const NO_GERUNDS = wordSet(`
+export const NO_GERUNDS = wordSet(`
 thing something anything everything nothing morning evening during king ring string spring wing sling bring ceiling
 being going having saying thinking looking feeling knowing meaning waiting hoping talking wondering evening
 coming getting telling asking seeing hearing living sleeping eating drinking laughing joking kidding crying trying
