@@ -1,10 +1,13 @@
 /** Snags: kept open until something done answers them, or a person says that they are put right. */
-import type { ProblemNote } from '../language/notes.ts';
+import type { ArrivalNote, DoneNote, ProblemNote } from '../language/notes.ts';
 import { actionsOf } from './actions.ts';
-import { wordsOf } from './names.ts';
+import { describe } from './described.ts';
+import { shapeOf, wordsOf } from './names.ts';
+import { isSameGoods } from './promises.ts';
+import type { ProblemRow, TaskRow } from './rows.ts';
 import { stemOf } from './stems.ts';
 import { areRivalWords, EMPTY } from './telling-words.ts';
-import type { Kept } from './views.ts';
+import type { Kept, Source } from './views.ts';
 import type { Working } from './working.ts';
 
 export function openProblem(work: Working, note: Kept<ProblemNote>): void {
@@ -18,45 +21,181 @@ export function openProblem(work: Working, note: Kept<ProblemNote>): void {
 const REMEDIES = ['mend', 'swap', 'join'];
 /** Said of what is right again, or of what was wrong and is gone. */
 const RIGHT_AGAIN =
-  /\b(?:fixed|sorted|solved|cured|mended|repaired|replaced|freed|unblocked|unstuck|cleared|sealed|straightened|tightened|re-?done|re-?made|re-?bedded|re-?sealed|re-?wired|re-?laid|plugged|patched|stopped|gone|dry|tight|straight|square|right again|works|working|runs|holds|found it|new ones?)\b/i;
+  /\b(?:fixed|sorted|solved|cured|mended|repaired|replaced|freed|unblocked|unstuck|cleared|sealed|straightened|tightened|re-?done|re-?made|re-?bedded|re-?sealed|re-?wired|re-?laid|re-?glued|re-?cut|re-?built|re-?hung|re-?fitted|re-?welded|re-?set|re-?packed|plugged|patched|stopped|gone|dry|tight|straight|square|right again|works|working|runs|holds|found it|new ones?)\b/i;
+/** Told behind the deed, of the same thing: "took it down and relaid it", "spot on now", "no drips since". */
+const AND_RIGHT =
+  /\b(?:and|then) (?:\w+ )?(?:re-?\w{3,}|fixed|sealed|straightened|tightened|mended|swapped|replaced|patched|sorted|freed|cleared) (?:it|them|that|those)\b|\b(?:spot on|good as new|right as rain|no (?:more )?(?:drips?|leaks?|play|noise|trouble|bother)|(?:dry|fine|solid|sound|sweet|tight|square|true|level|straight|perfect|good|right|quiet|live|ok|okay)(?: as \w+(?: \w+)?)? (?:now|again)|(?:works|working|runs|running|holds|holding|latches|closes|fits|shuts|starts|drains) (?:\w+ )?(?:now|again|fine|properly|sweetly|lovely|perfectly|as quiet)|now (?:it|they) (?:works?|runs?|holds?|fits?)|(?:that|it)(?:'s| has|s) (?:stopped|cured|sorted|fixed|solved))\b/i;
+/** Something put in where the old one failed. */
+const NEW = /\b(?:new|another|replacement|spare|different)\b/i;
+/** Goods that are late, missing or not the right ones. */
+const WANTING =
+  /\b(?:on back ?order|back-?ordered|out of stock|sold out|late|delayed|held up|missing|not (?:come|arrived|here|turned up)|n['’]t (?:come|arrived|here|turned up|shown up|landed)|wrong|chipped|damaged|dented|short|smashed|cracked|scratched|broken)\b/i;
 
-/** Marks the snags of earlier memos that something done in this one puts right: it names them and says a remedy. */
-export function solveProblems(work: Working): void {
-  const { done } = work.memo.notes;
-  if (done.length === 0) return;
-  const open = work.draft.openProblems().filter((problem) => problem.source.memoId !== work.memo.id);
-  for (const note of done) {
-    const said = `${note.gist} ${note.quote}`;
-    const deed = telling(said);
-    if (!RIGHT_AGAIN.test(said) && !REMEDIES.some((way) => deed.ways.has(way))) continue;
-    const named = open
-      .filter((problem) => isNamed(deed, telling(`${problem.gist} ${problem.source.quote}`)))
-      .findLast((problem) => work.draft.openProblems().some((one) => one.id === problem.id));
-    if (!named) continue;
-    const row = { ...named, status: 'solved', solvedById: note.id, solvedBy: work.source(note) } as const;
-    work.draft.put({ table: 'problems', row });
+/** What is known of a deed, and how near before it a snag of the same memo may stand. */
+interface Remedy {
+  readonly note: Kept<DoneNote>;
+  readonly deed: Telling;
+  readonly isRight: boolean;
+  /** Whether it puts a new one in. */
+  readonly isNew: boolean;
+}
+
+/**
+ * Marks the snags that something done in this memo puts right: it names them and says a remedy, or it is the work
+ * that was to put them right. `closed` are the tasks that the memo closed. Goods that came end the want of them.
+ */
+export function solveProblems(work: Working, closed: readonly TaskRow[]): void {
+  const { done, arrivals } = work.memo.notes;
+  if (done.length + arrivals.length === 0 || work.draft.openProblems().length === 0) return;
+  for (const note of done) solveBy(work, remedyOf(work, note));
+  for (const task of closed) solveByTask(work, task);
+  for (const note of arrivals) if (note.received) solveByGoods(work, note);
+}
+
+function remedyOf(work: Working, note: Kept<DoneNote>): Remedy {
+  const said = `${note.gist} ${note.quote}`;
+  const deed = telling(note.gist, note.quote);
+  const { sentence } = work.place(note.span);
+  const at = sentence.indexOf(note.quote);
+  const behind = at < 0 ? '' : sentence.slice(at + note.quote.length);
+  const isRight =
+    RIGHT_AGAIN.test(said) ||
+    AND_RIGHT.test(`${note.quote}${behind}`) ||
+    REMEDIES.some((way) => deed.ways.has(way) && !deed.ways.has('fit'));
+  const isFit = deed.ways.has('fit') || /\b(?:in|on)\b/.test(note.gist);
+  return { note, deed, isRight, isNew: isFit && (NEW.test(said) || hasCome(work, deed)) };
+}
+
+/** "The belt came and I've fitted it": the goods came in the same memo, or were ordered before. */
+function hasCome(work: Working, deed: Telling): boolean {
+  return work.memo.notes.arrivals.some(
+    ({ item, received }) => received && wordsOf(item).some((word) => deed.things.has(stemOf(word))),
+  );
+}
+
+function solveBy(work: Working, { note, deed, isRight, isNew }: Remedy): void {
+  if (!isRight && !isNew) return;
+  const named = work.draft
+    .openProblems()
+    .filter((problem) => isBefore(work, problem, note))
+    .map((problem) => ({ problem, shared: sharedWith(deed, problem) }))
+    .filter(({ shared }) => shared > 0);
+  const last = named.findLast(({ shared }) => shared >= 2) ?? named.at(-1);
+  if (!last) return;
+  for (const { problem, shared } of named) {
+    // One deed may end what was told twice: both of its things are in it.
+    if (problem === last.problem || (shared >= 2 && last.shared >= 2 && isRight))
+      solve(work, problem, note.id, work.source(note));
   }
+}
+
+/** A snag of an earlier memo, or one that the memo itself tells just before the deed. */
+function isBefore(work: Working, problem: ProblemRow, note: Kept<DoneNote>): boolean {
+  if (problem.source.memoId !== work.memo.id) return true;
+  const own = work.memo.notes.problems.find(({ id }) => id === problem.id);
+  if (!own || own.span.end > note.span.start) return false;
+  return work.place(note.span).index - work.place(own.span).index <= 1;
+}
+
+/** The work that was told beside a snag, as its remedy, is done. */
+function solveByTask(work: Working, task: TaskRow): void {
+  const note = work.memo.notes.done.find(({ id }) => id === task.closedById);
+  if (!task.mends || !note || !task.closedBy) return;
+  const deed = telling(note.gist, note.quote);
+  // Ordered, asked for or fetched, it is not put right yet.
+  const isErrand = [...deed.ways].some((way) => ERRANDS.has(way));
+  if (isErrand && !['fit', ...REMEDIES].some((way) => deed.ways.has(way))) return;
+  const problem = work.draft.openProblems().find(({ id }) => id === task.mends);
+  if (problem) solve(work, problem, note.id, task.closedBy);
+}
+const ERRANDS: ReadonlySet<string> = new Set([
+  'buy',
+  'fetch',
+  'ask',
+  'pay',
+  'think',
+  'measure',
+  'send',
+  'test',
+  'show',
+]);
+
+function solveByGoods(work: Working, note: Kept<ArrivalNote>): void {
+  const late = work.draft
+    .openProblems()
+    .filter(
+      ({ source, gist }) =>
+        source.memoId !== work.memo.id && WANTING.test(`${gist} ${source.quote}`) && isAbout(gist, note.item),
+    );
+  for (const problem of late) solve(work, problem, note.id, work.source(note));
+}
+
+/** Whether a snag is told of these goods: they stand at its head. */
+function isAbout(gist: string, item: string): boolean {
+  const [subject = ''] = gist.split(
+    /['’]s\b|\b(?:is|are|has|have|had|was|were|came|come|turned|still|haven['’]t|hasn['’]t|isn['’]t|aren['’]t|wasn['’]t)\b/i,
+  );
+  return subject !== '' && wordsOf(subject).length <= 6 && isSameGoods(item, subject);
+}
+
+function solve(work: Working, problem: ProblemRow, by: string, solvedBy: Source): void {
+  work.draft.put({ table: 'problems', row: { ...problem, status: 'solved', solvedById: by, solvedBy } });
+}
+
+/** Sentences between a snag and the work that puts it right. */
+const BESIDE = 1;
+
+/** The snag of this memo that a task is the remedy of: told just before it, or in the same breath, of the same thing. */
+export function mendedBy(
+  work: Working,
+  task: {
+    readonly gist: string;
+    readonly quote: string;
+    readonly span: { readonly start: number; readonly end: number };
+  },
+): string | undefined {
+  const here = work.place(task.span).index;
+  const things = telling(task.gist, '').things;
+  const near = work.memo.notes.problems.filter((note) => {
+    const apart = here - work.place(note.span).index;
+    return apart >= 0 && apart <= BESIDE && (apart === 0 || note.span.start < task.span.start);
+  });
+  return near.findLast((note) => {
+    const { head } = shapeOf(note.gist);
+    const snag = telling(note.gist, note.quote);
+    const shared = [...things].filter((stem) => snag.things.has(stem));
+    return shared.length > 0 && (shared.length > 1 || things.size <= 2 || shared.includes(stemOf(head)));
+  })?.id;
 }
 
 interface Telling {
   readonly plain: ReadonlySet<string>;
   readonly things: ReadonlySet<string>;
   readonly ways: ReadonlySet<string>;
+  /** What the first name in it is a name of: the "bolts" of "the hinge bolts". */
+  readonly head: string | undefined;
 }
 
-function telling(text: string): Telling {
+function telling(gist: string, quote: string): Telling {
+  const text = `${gist} ${quote}`;
   const plain = wordsOf(text);
   const stems = plain.map(stemOf).filter((stem) => !EMPTY.has(stem));
-  return {
-    plain: new Set(plain),
-    things: new Set(stems.filter((stem) => actionsOf(stem).size === 0)),
-    ways: new Set(stems.flatMap((stem) => [...actionsOf(stem)])),
-  };
+  const { actions, named } = describe(gist, quote, '');
+  const things = new Set(stems.filter((stem) => actionsOf(stem).size === 0 || named.has(stem)));
+  const own = wordsOf(gist).map(stemOf);
+  const first = own.findIndex((stem) => things.has(stem));
+  let last = first;
+  while (last >= 0 && things.has(own[last + 1] ?? '')) last++;
+  return { plain: new Set(plain), things, ways: actions, head: own[last] };
 }
 
-/** The deed names two things of the snag, or the only one that the deed has. */
-function isNamed(deed: Telling, problem: Telling): boolean {
-  if (areRivalWords(deed.plain, problem.plain)) return false;
-  const shared = [...deed.things].filter((stem) => problem.things.has(stem)).length;
-  return shared >= 2 || (shared === 1 && shared * 2 >= deed.things.size);
+/** How many things a deed and a snag share: two, or the one that the deed is done to; else none. */
+function sharedWith(deed: Telling, problem: ProblemRow): number {
+  const snag = telling(problem.gist, problem.source.quote);
+  if (areRivalWords(deed.plain, snag.plain)) return 0;
+  const shared = [...deed.things].filter((stem) => snag.things.has(stem));
+  if (shared.length >= 2) return shared.length;
+  const [only] = shared;
+  if (only === undefined || deed.things.size > 2) return 0;
+  return deed.things.size === 1 || only === deed.head ? 1 : 0;
 }

@@ -1,5 +1,6 @@
 import type { ArrivalNote, PromiseNote } from '../language/notes.ts';
-import { answers, describe, holdersOf } from './closing.ts';
+import { answers, holdersOf } from './closing.ts';
+import { describe } from './described.ts';
 import { kinship, wordsOf } from './names.ts';
 import { stemOf } from './stems.ts';
 import type { Kept } from './views.ts';

@@ -43,7 +43,7 @@ export function reconcileMemo(
   meetGates(work, closed);
   if (closed.length + notes.tasks.length > 0) checkCircles(work);
   for (const note of notes.problems) openProblem(work, note);
-  solveProblems(work);
+  solveProblems(work, closed);
   // Acts and figures in order of speech: what was cut before a change was cut to the old figure.
   const inOrder = [...notes.done, ...notes.arrivals, ...notes.figures].sort(
     (a, b) => a.span.start - b.span.start,

@@ -212,6 +212,8 @@ export interface TaskRow {
   readonly ahead?: readonly string[];
   /** Where the same task was said again. */
   readonly again?: readonly (Source & { readonly noteId: string })[];
+  /** Id of the snag that this is to put right. */
+  readonly mends?: string;
   /** The circle of tasks that was found from here, as sorted ids: it is found once. */
   readonly circle?: string;
   readonly source: Source;

@@ -3,6 +3,7 @@ import { beforeWhat } from './before.ts';
 import { closedBy, type Deed } from './closing.ts';
 import { gateWords } from './gate-words.ts';
 import { dateGate, gateOf, isEarliest } from './gates.ts';
+import { mendedBy } from './problems.ts';
 import type { Gate, TaskRow } from './rows.ts';
 import { isSaidAgain } from './said-again.ts';
 import type { Kept } from './views.ts';
@@ -36,6 +37,7 @@ function taskOf(work: Working, note: Kept<TaskNote>): TaskRow {
     ...(isNotBefore && note.due ? [dateGate(note.due)] : []),
   ];
   const before = beforeWhat(sentence, note);
+  const mends = mendedBy(work, note);
   return {
     id: note.id,
     gist: note.gist,
@@ -45,6 +47,7 @@ function taskOf(work: Working, note: Kept<TaskNote>): TaskRow {
     waitsFor: note.waitsFor,
     ...(gates.length > 0 ? { gates } : {}),
     ...(before === undefined ? {} : { before }),
+    ...(mends === undefined ? {} : { mends }),
     source: work.source(note),
     status: 'open',
   };
@@ -66,8 +69,10 @@ function withWordsOf(open: TaskRow, said: TaskRow): TaskRow {
   const waitsFor = [...new Set([...open.waitsFor, ...said.waitsFor])];
   const due = said.due ?? open.due;
   const before = said.before ?? open.before;
+  const mends = open.mends ?? said.mends;
   return {
     ...open,
+    ...(mends === undefined ? {} : { mends }),
     ...(due === undefined ? {} : { due }),
     ...(before === undefined ? {} : { before }),
     waitsFor,

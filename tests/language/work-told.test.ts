@@ -63,10 +63,10 @@ describe('finished work and work to do are told apart', () => {
 
 describe('tasks name what their pronouns stand for', () => {
   test.each([
-    ['Floor insulation, I went with cork because it holds no water. I need to order that.', 'Order cork'],
+    ['Floor insulation, I went with cork because it holds no water. I need to order that.', 'Order the cork'],
     [
       "There's rot in the sill by the step, a soft plank. On a new barge! I have to cut that out.",
-      'Cut a soft plank out',
+      'Cut the soft plank out',
     ],
     ["The feed pawl's cracked, so I'll have to make a new one.", 'Make a new pawl'],
     ['Those two windows leak. They need resealing.', 'Those two windows need resealing'],

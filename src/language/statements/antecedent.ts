@@ -16,6 +16,8 @@ type Role = 'topic' | 'subject' | 'object' | 'place';
 interface Chunk {
   readonly words: readonly Word[];
   readonly role: Role;
+  /** Plainly a thing where it stands, whatever its word. */
+  readonly isSure?: boolean;
 }
 
 const WEIGHT: Readonly<Record<Role, number>> = { topic: 3, subject: 3, object: 2.6, place: 1.2 };
@@ -23,6 +25,9 @@ const WEIGHT: Readonly<Record<Role, number>> = { topic: 3, subject: 3, object: 2
 const REACH = 6;
 const STEP = 0.55;
 const OTHER_NUMBER = 2;
+/** "A score on it where the bearing sits": the talk is not about what a clause beside it is said of. */
+const BESIDE = /\b(?:where|which|who|because|since|while|until|till|before|after|if)\b/;
+const SIDE = 1;
 /** "It doesn't hold water" is not about water. */
 const DENIED = 2;
 
@@ -34,7 +39,7 @@ const NO_THING =
 
 /** No names of things, whatever stands before them: ranks and dates, thinking, where something got to. */
 const NO_NOUN =
-  /^(?:\S*(?:fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|teenth|tieth)|think|thinks|thought|reckon|guess|suppose|believe|hope|wish|wonder|mean|apart|together|alongside|aside|away|home|again|either|anyway|though|yet|else|instead|myself|ourselves)$/;
+  /^(?:\S*(?:fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|teenth|tieth)|think|thinks|thought|reckon|guess|suppose|believe|hope|wish|wonder|mean|first|last|next|too|also|apart|together|alongside|aside|away|home|again|either|anyway|though|yet|else|instead|myself|ourselves)$/;
 /** Who does the work, pays for it or brings the goods: "it" is none of them. */
 const SOMEBODY =
   /^(?:customer|customers|client|clients|buyer|seller|dealer|guv|gaffer|foreman|inspector|wholesaler|postman|postie|tenant|tenants|council|insurer|insurers|chandler|yard|merchant|merchants|garage)$/;
@@ -72,9 +77,10 @@ const isVerbHere = (words: readonly Word[], k: number) => {
   return word.classes.includes('b') && /[TOC]/.test(words[k + 1]?.classes ?? '');
 };
 
-/** "Half nut", "quarter panel": an amount that belongs to the name of a thing. */
+/** "Half nut", "driver bit": an amount or a person's word that belongs to the name of a thing. */
 const isNamed = (words: readonly Word[], k: number) =>
-  isNoun(words[k]) || (/^(?:half|quarter)$/.test(words[k]?.lower ?? '') && isNoun(words[k + 1]));
+  isNoun(words[k]) ||
+  ((/^(?:half|quarter)$/.test(words[k]?.lower ?? '') || words[k]?.classes === 'J') && isNoun(words[k + 1]));
 
 /** Verbs that take these words as particles: "put in the window"; else "rubbing on the duct" names a place. */
 const PUTS =
@@ -106,16 +112,23 @@ function chunksOf(said: Said): readonly Chunk[] {
         /^(?:with|for|on)$/.test(before?.lower ?? '') &&
         /^(?:went|go|going|gone|settled|plumped|opted|decided)$/.test(words[k - 2]?.lower ?? '');
       const verb = words[k - 2];
+      // "Run out of twine", "down to the last box": what there is too little of.
+      const lacking =
+        /^(?:of|on|to)$/.test(before?.lower ?? '') && /^(?:out|short|low|down)$/.test(verb?.lower ?? '');
       const particle =
         /C/.test(before?.classes ?? '') &&
         (/^(?:in|on|over|through|round|around|under)$/.test(before?.lower ?? '')
           ? PUTS.test(verb?.lower ?? '')
           : /[bBPG]/.test(verb?.classes ?? ''));
-      const placed = /R/.test(before?.classes ?? '') && !chosen && !particle;
+      const placed = /R/.test(before?.classes ?? '') && !chosen && !lacking && !particle;
       const compared = /^(?:like|as|than)$/.test(before?.lower ?? '');
       const counted = noun === k && /Q/.test(before?.classes ?? '');
       if (!compared && !counted)
-        chunks.push({ words: words.slice(k, to), role: placed ? 'place' : verbSeen ? 'object' : 'subject' });
+        chunks.push({
+          words: words.slice(k, to),
+          role: placed ? 'place' : verbSeen ? 'object' : 'subject',
+          isSure: lacking,
+        });
       k = to;
     } else k = Math.max(k + 1, to > k && to <= noun ? to : k + 1);
   }
@@ -136,12 +149,12 @@ const isPlural = (words: readonly Word[]) => {
 const PART =
   /^(?:end|side|top|bottom|front|back|inside|outside|half|middle|head|hand|room|work|bit|set|point)$/;
 
-function isCandidate({ words }: Chunk): boolean {
+function isCandidate({ words, isSure = false }: Chunk): boolean {
   const head = words.at(-1) as Word;
   const before = words.at(-2);
   if (PART.test(head.lower) && before && isNoun(before) && !OPENS.test(before.lower)) return true;
   // A bare word is a thing only where it is known as one: "it's lighter", "I'm pleased", "knocked together".
-  const known = OPENS.test(words[0]?.lower ?? '') || isTradeNoun(head.lower);
+  const known = isSure || OPENS.test(words[0]?.lower ?? '') || isTradeNoun(head.lower);
   return (
     known &&
     !NO_THING.test(head.lower) &&
@@ -151,18 +164,23 @@ function isCandidate({ words }: Chunk): boolean {
   );
 }
 
-/** The thing that a pronoun in clause `index` most likely stands for; `plural` as the pronoun has it. */
-export function antecedentOf(index: number, scene: Scene, plural: boolean): Antecedent | undefined {
+/** The thing that a pronoun in clause `index` most likely stands for; `plural` as the pronoun has it, if it has a number. */
+export function antecedentOf(
+  index: number,
+  scene: Scene,
+  plural: boolean | undefined,
+): Antecedent | undefined {
   let best: { readonly chunk: Chunk; readonly score: number; readonly clause: number } | undefined;
   for (let k = index - 1; k >= Math.max(0, index - REACH); k--) {
     const said = scene.said[k] as Said;
     const { words } = said;
     for (const chunk of chunksOf(said)) {
       if (!isCandidate(chunk)) continue;
-      const number = isPlural(chunk.words) === plural ? 0 : OTHER_NUMBER;
+      const beside = chunk.role === 'subject' && BESIDE.test(said.opener) ? SIDE : 0;
+      const number = plural === undefined || isPlural(chunk.words) === plural ? 0 : OTHER_NUMBER;
       const denied =
         words.some(({ classes }) => classes.includes('N')) && chunk.role === 'object' ? DENIED : 0;
-      const score = WEIGHT[chunk.role] - (index - k) * STEP - number - denied;
+      const score = WEIGHT[chunk.role] - (index - k) * STEP - number - denied - beside;
       if (!best || score > best.score) best = { chunk, score, clause: k };
     }
   }

@@ -75,7 +75,7 @@ const LONE_ONE =
 
 /** Somebody, and no thing: "rang them", "they collected the basin". */
 const OF_PEOPLE =
-  /\b(?:call|ring|phon|tell|ask|email|text|messag|chas|let|show|pay|thank|meet|help|owe|warn|remind)(?:s|e|ed|ing)? (?:him|her|them|it)\b|\b(?:rang|rung|told|paid|met|shown) (?:him|her|them|it)\b|\bthey (?:\S+ )?(?:collect|pick|say|said|sen[dt]|swap|bring|brought|deliver|need|want|quot|charg|promis|c[ao]me round|rang|told|gave|reckon|think|thought|know|kn[eo]w)/i;
+  /\b(?:call|ring|phon|tell|ask|email|text|messag|chas|let|show|pay|thank|meet|help|owe|warn|remind)(?:s|e|ed|ing)? (?:him|her|them|it)\b|\b(?:rang|rung|told|paid|met|shown) (?:him|her|them|it)\b|\bthey (?:\S+ )?(?:collect|pick|say|said|sen[dt]|swap|bring|brought|deliver|(?:need|want) (?:a|an|the|some|us|me|my|it|more|paying|two|\d)\b|quot|charg|promis|c[ao]me round|rang|told|gave|reckon|think|thought|know|kn[eo]w)/i;
 
 /** Puts the thing last spoken of in the place of a lone pronoun or of "one". */
 function nameThings(words: string, draft: Draft, scene: Scene): string {
@@ -112,7 +112,8 @@ const SHORT_VERBS: readonly (readonly [RegExp, string])[] = [
 
 /** "Order one" of an oil seal is "order an oil seal". */
 function withKind(words: string, one: string, draft: Draft, scene: Scene): string {
-  const isMany = !/^(?:one|another)$/i.test(one);
+  // "Some" is of sand as it is of screws.
+  const isMany = /^(?:one|another)$/i.test(one) ? false : undefined;
   const meant = antecedentOf(draft.from, scene, isMany);
   if (!meant || TIME_OR_TALK.test(meant.text)) return words;
   const kind = spokenOfAgain(meant.text).replace(
