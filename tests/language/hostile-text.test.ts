@@ -8,7 +8,8 @@ const CONTEXT: ReadContext = { units: 'metric', region: 'GB', recordedAt: '2026-
 const notesOf = (notes: MemoNotes) => Object.values(notes).flat() as MemoNotes['figures'][number][];
 const read = (text: string) => notesOf(readMemo(text, CONTEXT).notes);
 
-test('no text makes the reader throw, and every quote is verbatim', () => {
+// Twelve hundred texts take long where others use the machine as well.
+test('no text makes the reader throw, and every quote is verbatim', { timeout: 120_000 }, () => {
   fc.assert(
     fc.property(hostileText, (text) => {
       for (const { quote, span } of read(text)) {
@@ -20,7 +21,7 @@ test('no text makes the reader throw, and every quote is verbatim', () => {
   );
 });
 
-test('figures of hostile text are finite', () => {
+test('figures of hostile text are finite', { timeout: 120_000 }, () => {
   fc.assert(
     fc.property(hostileText, (text) => {
       for (const { value, high } of readMemo(text, CONTEXT).notes.figures) {
