@@ -34,6 +34,10 @@ function pointedAt(work: Working, index: number, filed: readonly Filed[]): reado
     );
 }
 
+/** "Drilled it at 32 because that was the hole saw I had": what stands in the reason was not worked on. */
+const withoutReason = (clause: string) =>
+  clause.replace(/\b(?:because|'?cause|cos|since|so that|as)\b.*$/i, '');
+
 /**
  * Keeps an act that figures may hang on: something ordered, made or closed in. `filed` are the memo's figures said
  * before it.
@@ -45,7 +49,7 @@ export function fileAct(
 ): void {
   const gist = note.kind === 'done' ? note.gist : note.item;
   const place = work.place(note.span);
-  const said = `${note.quote} ${gist}`;
+  const said = `${withoutReason(note.quote)} ${withoutReason(gist)}`;
   const isLayer = () => wordsOf(said).some((word) => LAYER_WORK.has(stemOf(word)));
   const act =
     note.kind === 'arrival'
@@ -54,7 +58,7 @@ export function fileAct(
         : 'ordered'
       : (ACTS.find(([, verbs]) => verbs.test(said))?.[0] ?? (isLayer() ? 'layered' : undefined));
   if (!act) return;
-  const own = wordsOf(`${said} ${place.clause}`).map(stemOf);
+  const own = wordsOf(`${said} ${withoutReason(place.clause)}`).map(stemOf);
   const pointed = TO_SIZES.test(`${said} ${place.clause}`) ? pointedAt(work, place.index, filed) : [];
   const words = [...new Set([...own, ...pointed])].sort();
   work.draft.put({

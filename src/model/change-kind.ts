@@ -55,7 +55,11 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
       : 'was made or ordered to the old size';
     return { kind: 'stale', why: `it ${how}` };
   }
+  if (now.state === 'ordered' && cue.change !== 'corrected') {
+    return { kind: 'decided', why: 'it was ordered in this size' };
+  }
   if (cue.change === 'remeasured' || cue.change === 'corrected') {
+    if (now.state === 'received') return { kind: 'remeasured', why: 'what came has this size' };
     return { kind: 'remeasured', why: 'it was measured anew' };
   }
   if (cue.change === 'decided' || cue.isNeeded) return { kind: 'decided', why: 'it was changed on purpose' };
@@ -69,6 +73,8 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
 }
 
 function byState(was: FigureState | undefined, now: FigureState | undefined): ChangeKind {
+  if (now === 'received') return { kind: 'remeasured', why: 'what came has this size' };
+  if (now === 'made') return { kind: 'remeasured', why: 'it was made to this size' };
   if (now && SURVEYED.has(now) && (was === undefined || PLANNED.has(was) || SURVEYED.has(was))) {
     return { kind: 'remeasured', why: 'the later figure was measured' };
   }

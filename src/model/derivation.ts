@@ -184,7 +184,7 @@ function proportions(
   return attempts;
 }
 
-/** Sums are said rounded: to a millimetre, or to a five-hundredth. */
+/** Products and ratios are said rounded: to a millimetre, or to a five-hundredth. A plain sum of lengths is said as it is. */
 const ROUNDED_MM = 1;
 const ROUNDED_SHARE = 0.002;
 
@@ -199,7 +199,9 @@ function comesOut(
   if (!result.ok || !unit || result.value.exact.kind !== unit.kind) return false;
   const told = result.value.exact.base.div(unit.factor).valueOf();
   const least = unit.kind === 'length' ? ROUNDED_MM / 1000 / unit.factor.valueOf() : 0;
-  return Math.abs(told - claim.value) <= Math.max(least, Math.abs(claim.value) * ROUNDED_SHARE);
+  const isPlainSum = formula.kind === 'sum' || formula.kind === 'difference';
+  const share = isPlainSum && unit.kind === 'length' ? 0 : ROUNDED_SHARE;
+  return Math.abs(told - claim.value) <= Math.max(least, Math.abs(claim.value) * share);
 }
 
 /** Whether a name is spoken of in a piece of talk: its head or most of its words. */

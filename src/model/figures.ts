@@ -27,7 +27,29 @@ export function fileFigure(work: Working, note: Kept<FigureNote>): ClaimRow {
   const arriving: Arriving = { note, item, place, cue: cueOf(note, place, isInDecision) };
   if (isSeries(note, place.clause)) return fileReading(work, arriving);
   if (isLimiting(note)) return fileLimit(work, arriving);
+  if (isDeviation(note, place)) return fileDeviation(work, arriving);
   return fileClaim(work, arriving);
+}
+
+const TOO_FAR =
+  /^\s*(?:mm|mils?|millimetres?|inch(?:es)?|kilos?|foot|feet)?\s*(?:too|over-?)\s*(?:long|short|wide|narrow|tall|high|low|thick|thin|deep|shallow|big|small|heavy|light|much|little)\b/i;
+
+/** "Three inches too wide": by how much a size is wrong, and no size. */
+function isDeviation({ quote }: Kept<FigureNote>, place: Place): boolean {
+  const behind = place.sentence.slice(place.until.length);
+  return (
+    TOO_FAR.test(behind) || /\btoo (?:long|short|wide|narrow|tall|high|low|thick|thin|deep)$/i.test(quote)
+  );
+}
+
+/** Kept as said; it takes no other figure's place. */
+function fileDeviation(work: Working, arriving: Arriving): ClaimRow {
+  const { note, item } = arriving;
+  const slot = `${item.id}|${note.attribute}|${note.dimension}`;
+  const free = work.draft.standing(slot) === undefined ? slot : besideSlot(work, slot);
+  const claim = claimOf(work, arriving, free, 'standing');
+  accept(work, claim, 'by how much it is out');
+  return claim;
 }
 
 /** Readings that change by themselves: the latest stands, and nothing clashes. */
@@ -143,7 +165,7 @@ function contradict(
   standing: StandingRow,
   tolerance: Tolerance,
 ): ClaimRow {
-  const { note, item, cue } = arriving;
+  const { note, item, cue, place } = arriving;
   const { draft } = work;
   const earlier = work
     .findings()
@@ -169,7 +191,9 @@ function contradict(
   const asLimit = cue.change === undefined || cue.weight < 2;
   const claim = claimOf(work, arriving, standing.slot, 'standing');
   const breach = change?.kind === 'slip' ? undefined : breachOf(work, claim, arriving);
-  if (change === undefined || isAnother || (breach && asLimit && change.kind !== 'stale')) {
+  const isAside =
+    change?.kind === 'remeasured' && !isOldSaid && isOfThisMemo(work, standing) && !isAgain(place);
+  if (change === undefined || isAnother || isAside || (breach && asLimit && change.kind !== 'stale')) {
     const aside = { ...claim, slot: besideSlot(work, standing.slot), status: 'standing' as const };
     accept(work, aside, 'said of a thing of the same name');
     return aside;
@@ -192,6 +216,16 @@ function contradict(
   recompute(work, standing.slot);
   return claim;
 }
+
+/** Two sizes told in one breath are of two things, unless it was plainly measured a second time. */
+function isOfThisMemo(work: Working, standing: StandingRow): boolean {
+  const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
+  return claim?.memoId === work.memo.id;
+}
+const isAgain = ({ sentence, before }: Place) =>
+  /\b(?:again|re-?measured|second time|twice|wrong|misread|mistake|turn(?:s|ed) out|actually|(?:put|laid|ran|held|stuck|got|had|took) (?:a|the|my) (?:tape|rule|ruler|stick|square|laser|level|gauge|calipers?|callipers?|micrometer|scale))\b/i.test(
+    `${before} ${sentence}`,
+  );
 
 /** The older figure was said in this memo, and nothing in the newer one's own words says that it takes its place. */
 function isFurtherUp(work: Working, { note, cue }: Arriving, standing: StandingRow): boolean {

@@ -39,27 +39,50 @@ export function fileLimit(work: Working, arriving: Arriving): ClaimRow {
     draft.put({ table: 'limits', row: { ...old, active: false } });
   }
   accept(work, claim, old ? 'a later limit takes its place' : 'first said');
-  draft.put({
-    table: 'limits',
-    row: {
-      id: note.id,
-      itemId: item.id,
-      slot,
-      said: note.item,
-      attribute: note.attribute,
-      dimension: note.dimension,
-      about: note.limit?.about ?? '',
-      sentence: `${place.sentence} ${place.after}`.trim(),
-      bound,
-      value: note.value,
-      ...(note.high === undefined ? {} : { high: note.high }),
-      unit: note.unit,
-      source: claim.source,
-      active: true,
-    },
-  });
+  const limit: LimitRow = {
+    id: note.id,
+    itemId: item.id,
+    slot,
+    said: note.item,
+    attribute: note.attribute,
+    dimension: note.dimension,
+    about: note.limit?.about ?? '',
+    sentence: `${place.sentence} ${place.after}`.trim(),
+    bound,
+    value: note.value,
+    ...(note.high === undefined ? {} : { high: note.high }),
+    unit: note.unit,
+    source: claim.source,
+    active: true,
+  };
+  draft.put({ table: 'limits', row: limit });
+  holdAgainstOwn(work, limit, item, arriving.place);
   return claim;
 }
+
+/**
+ * "Backlash is twelve thou, anything over ten is worn out": a limit said in the same breath as what passes it. Older
+ * figures were told when there was no such limit, and a person looks at them when they are said again.
+ */
+function holdAgainstOwn(work: Working, limit: LimitRow, item: ItemRow, place: Arriving['place']): void {
+  for (const row of work.draft.standingOf(item.id)) {
+    if (row.slot.includes(LIMIT_MARK) || row.status !== 'stands' || row.dimension !== limit.dimension)
+      continue;
+    if (row.attribute !== limit.attribute || row.bound !== 'exact') continue;
+    const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
+    if (claim?.memoId !== work.memo.id || !place.until.includes(claim.source.quote)) continue;
+    // "The door is 2.95 high, so nothing over 2.9": the limit follows from the figure.
+    const between = place.until.slice(
+      place.until.lastIndexOf(claim.source.quote) + claim.source.quote.length,
+    );
+    if (FIT_FOR.has(claim.state ?? '') || /\b(?:so|then|which means|that means|hence)\b/i.test(between))
+      continue;
+    if (Math.abs(difference(claim, limit, work.settings.region) ?? 0) > Math.abs(claim.value) / 2) continue;
+    breachAmong(work, claim, wordlessly(work, item, claim), [limit]);
+  }
+}
+/** What is only meant to be is no breach yet. */
+const FIT_FOR: ReadonlySet<string> = new Set(['target', 'assumed', 'quoted']);
 
 const limitAsClaim = (limit: LimitRow) => ({ ...limit, bound: limit.bound as string });
 
@@ -95,8 +118,8 @@ function differsInDoubt(work: Working, arriving: Arriving, claim: ClaimRow, old:
 
 /** Evidence enough that a limit binds a figure. */
 const BINDS = 0.6;
-/** Dimensions whose readings pass limits all day long. */
-const READINGS: ReadonlySet<string> = new Set(['temperature', 'ratio', 'count', 'money']);
+/** Dimensions whose readings pass limits all day long; time that has gone by so far breaks no least time. */
+const READINGS: ReadonlySet<string> = new Set(['temperature', 'ratio', 'count', 'money', 'time']);
 
 /** Checks a figure against the limits that bind it; the first one that it breaks becomes a finding. */
 export function breachOf(work: Working, claim: ClaimRow, arriving: Arriving): FindingRow | undefined {
@@ -186,7 +209,8 @@ function report(
   const was = { value: edge, unit: limit.unit };
   const likeness = likenessOf(was, claim, work.settings.region);
   const own = bindsOwn(limit, item);
-  const isSlip = own && likeness !== undefined && likeness.kind === 'unit';
+  const isDecimal = likeness?.kind === 'decimal' && claim.dimension !== 'length';
+  const isSlip = own && likeness !== undefined && (likeness.kind === 'unit' || isDecimal);
   const side =
     limit.bound === 'at-least' || (limit.bound === 'between' && edge === limit.value) ? 'under' : 'over';
   if (isSlip) work.draft.put({ table: 'claims', row: { ...claim, status: 'doubted' } });
@@ -228,7 +252,11 @@ const KIN: readonly (readonly Attribute[])[] = [
   ['width', 'diameter'],
 ];
 
+/** Room that must stay free says nothing of how big a thing is. */
+const ROOM: readonly Attribute[] = ['clearance', 'gap'];
+
 function goesTogether(limit: Attribute, claim: Attribute): boolean {
+  if (ROOM.includes(limit) && SIZES.includes(claim)) return false;
   if (limit === claim || SIZES.includes(limit) || SIZES.includes(claim)) return true;
   return KIN.some((group) => group.includes(limit) && group.includes(claim));
 }
@@ -301,6 +329,7 @@ const stemsOf = (text: string) =>
 
 /** How surely a limit binds a figure: 0 is not at all, 0.6 is enough. */
 function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arriving, work: Working): number {
+  if (isFarPast(edge, limit.unit, note, work)) return 0;
   const known = [limit.said, work.draft.item(limit.itemId)?.name ?? ''];
   if (bindsOwn(limit, item) || isAbout(limit, item.name)) return 1;
   if (known.some((name) => isOtherOfKind(item.name, name))) return 0;
@@ -332,6 +361,19 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
   if (limit.dimension === 'time' || !isSameMeasure(limit.attribute, note.attribute)) return 0;
   if (BROKEN.test(`${place.sentence} ${place.after}`)) evidence += 0.2;
   return evidence + closeness(edge, limit.unit, note);
+}
+
+/** Nobody misses a limit by this many times: it is another measure of the thing, unless the unit went wrong. */
+const FURTHEST_PAST = 3;
+
+function isFarPast(edge: number, unit: string, note: Arriving['note'], work: Working): boolean {
+  const past = difference(note, { value: edge, unit }, work.settings.region);
+  if (past === undefined || edge <= 0 || note.value <= 0) return false;
+  const limit = note.value - past;
+  if (Math.max(note.value / limit, limit / note.value) <= FURTHEST_PAST) return false;
+  // A rating of ten tonnes told as a hundred is a slip; sizes of one thing are often ten times another.
+  const likeness = likenessOf({ value: edge, unit }, note, work.settings.region)?.kind;
+  return !(likeness === 'unit' || (likeness === 'decimal' && note.dimension !== 'length'));
 }
 
 /** A figure a little past a limit is likely to be held to it; one far past is likely another matter. */

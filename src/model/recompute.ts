@@ -39,6 +39,8 @@ function recomputeOne(work: Working, formula: FormulaRow, path: readonly Slot[])
   const now = inPlainUnit(result.value, standing?.unit ?? formula.was.unit, settings.region);
   settleTroubles(work, formula.slot, 'it can be worked out now');
   const stack = stackUp(result.value, now.unit, settings.region);
+  // A size of nothing or less says that the sum was heard wrong, and not that the part must go.
+  if (now.value <= 0 && formula.was.value > 0) return;
   if (!standing) standFirst(work, formula, now, stack);
   else if (unitKind(standing.unit, settings.region)?.kind !== result.value.exact.kind) return;
   else if (!changes(work, formula, standing, now, stack)) return;

@@ -6,7 +6,10 @@ import { type Evidence, evidenceOf, followedByThing, SHEET_STUFF } from './bare/
 import { otherKind } from './bare/kinds.ts';
 import { asLength, type Meaning } from './bare/lengths.ts';
 import {
+  asAddition,
   asHundredths,
+  asMultiple,
+  asTenths,
   asTotal,
   carriedOn,
   close,
@@ -29,7 +32,11 @@ function meaningOf(
   all: readonly Amount[],
 ): Meaning | undefined {
   const sized = evidence.attribute !== undefined || evidence.why === 'a place it is measured from';
-  const total = asTotal(room, amount, out);
+  const total =
+    asTotal(room, amount, out) ??
+    asMultiple(room, amount, out) ??
+    asAddition(room, amount, out) ??
+    asTenths(room, amount, all);
   if (total) return total;
   const here = lastWithUnit(room, out, amount, 0);
   if (sized && here) {

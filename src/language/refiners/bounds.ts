@@ -12,6 +12,7 @@ import {
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
 import { EACH_AFTER, SIZE_AFTER } from '../rules/size-words.ts';
+import { readUnit } from '../units/read-unit.ts';
 
 /** Words of hedging that are walked over before a number. More than this and it is another phrase. */
 const MOST_HEDGES = 6;
@@ -66,9 +67,16 @@ function settle(room: Room, cue: BoundCue, at: number): Bound {
 const MOVED =
   /^(?:done|do|nipped|tightened|pulled|opened|open|go|goes|going|gone|went|come|comes|came|coming|bump|bumps|bumped|bring|brings|brought|got|gets|get|getting|moved|move|moving|raise|raises|raised|raising|upped|up|taking|take|takes|took|put|puts|pushed|pushes|push|jack|jacked|lift|lifted|step|stepped|heat|heated|warmed|warm|set|build|built|fill|filled|charged|pump|pumped|torque|torqued|wound|all)$/;
 
-/** "gone up to 63 amps", "bumps the trailer up to three thousand": where it arrives, no limit. */
+const BE = /^(?:'s|is|am|are|'re|'m|was|were)$/;
+
+/**
+ * "gone up to 63 amps", "bumps the trailer up to three thousand", "the wall's up to nine courses": where it arrives, no
+ * limit.
+ */
 function reachesBy(room: Room, at: number): boolean {
   const sentence = room.tokens[at]?.sentence;
+  const adverb = /^(?:now|already|only|back|nearly|still|about)$/.test(wordAt(room, at - 1)) ? at - 1 : at;
+  if (wordAt(room, at) === 'up' && BE.test(wordAt(room, adverb - 1))) return true;
   for (let index = at - 1; index >= at - 5; index--) {
     const token = room.tokens[index];
     if (!token || token.sentence !== sentence) return false;
@@ -125,7 +133,11 @@ function runsAlong(room: Room, at: number): boolean {
     if (!token || token.sentence !== sentence || token.word === ',') return false;
     if (RUNS.test(token.word))
       return [1, 2, 3].some(
-        (on) => room.tokens[index + on]?.kind === 'number' || readNumber(room.tokens, index + on),
+        (on) =>
+          room.tokens[index + on]?.kind === 'number' ||
+          readNumber(room.tokens, index + on) ||
+          /^(?:half|quarter)$/.test(wordAt(room, index + on)) ||
+          (/^an?$/.test(wordAt(room, index + on)) && readUnit(room.tokens, index + on + 1)),
       );
   }
   return false;
@@ -162,7 +174,7 @@ function noFurther(room: Room, start: number): Tail | undefined {
   return FLOOR.test(word) ? { bound: 'at-least', to: at + 3 } : undefined;
 }
 
-function tailAt(room: Room, at: number): Tail | undefined {
+function tailAt(room: Room, amount: Amount, at: number): Tail | undefined {
   const paused = wordAt(room, at) === ',' ? at + 1 : at;
   const further = noFurther(room, paused);
   if (further) return further;
@@ -179,6 +191,8 @@ function tailAt(room: Room, at: number): Tail | undefined {
     // "40 amp light circuit", "six mil bare wire": only at the end of the phrase is it a hedge.
     if (next !== '' && !/^[,.;:!?]$/.test(next)) return undefined;
   }
+  // "The jug's 23 kilos full": with what is in it.
+  if (wordAt(room, hit.from) === 'full' && /^(?:mass|volume)$/.test(amount.dimension ?? '')) return undefined;
   if (wordAt(room, hit.from) === 'plus' && !/^[,.;:!?]?$/.test(next)) return undefined;
   return { bound: settle(room, hit.meaning, hit.from), to: hit.to };
 }
@@ -195,7 +209,7 @@ function boundAfter(room: Room, amount: Amount, limit: number): Tail | undefined
   const size = SIZE_AFTER.startingAt(room.tokens, amount.quoteTo)?.to ?? amount.quoteTo;
   const each = EACH_AFTER.startingAt(room.tokens, size)?.to ?? size;
   for (const at of new Set([amount.quoteTo, size, each])) {
-    const near = tailAt(room, at);
+    const near = tailAt(room, amount, at);
     if (near) return near;
   }
   const sentence = room.tokens[amount.from]?.sentence;
@@ -203,7 +217,7 @@ function boundAfter(room: Room, amount: Amount, limit: number): Tail | undefined
     if (room.tokens[at]?.sentence !== sentence) break;
     const word = wordAt(room, at);
     const opens = word === ',' || (word === 'as' && wordAt(room, at + 1) === 'a') || word === 'is';
-    const tail = opens ? tailAt(room, at) : undefined;
+    const tail = opens ? tailAt(room, amount, at) : undefined;
     if (tail && tail.bound !== 'about' && closes(room, tail.to)) return tail;
   }
   return undefined;
@@ -265,6 +279,56 @@ function clearsBy(room: Room, amount: Amount): boolean {
   return false;
 }
 
+const LEAVES_ROOM = /^(?:leave|leaves|allow|allows)$/;
+const BIDS =
+  /^(?:to|you|we|i|must|should|please|always|and|says|say|said|'ll|would|'d|wants|want|need|needs|[.,;:])$/;
+const ROOM_AT =
+  /^(?:clear|clearance|air|behind|above|below|beneath|under|underneath|over|around|round|between|beside|either|each|both|all|at|for|of|in|on)$/;
+
+/**
+ * "The maker says leave fifty behind it", "you have to allow 25 at the bottom for the draught": room that is bidden may
+ * be more. "I left ten" and "that leaves 640" only tell.
+ */
+function roomBidden(room: Room, amount: Amount): boolean {
+  const verb = backOverFillers(room.tokens, amount.quoteFrom) - 1;
+  if (!LEAVES_ROOM.test(wordAt(room, verb))) return false;
+  const third = /s$/.test(wordAt(room, verb));
+  const before = wordAt(room, verb - 1);
+  const isFirst = room.tokens[verb - 1]?.sentence !== room.tokens[verb]?.sentence;
+  if (third || !(isFirst || BIDS.test(before))) return false;
+  // "I leave 20 on for planing": what is left on the stuff.
+  const next = wordAt(room, amount.to);
+  if (next === 'on' && /^(?:|[.,;]|for|to|it|them)$/.test(wordAt(room, amount.to + 1))) return false;
+  return ROOM_AT.test(next);
+}
+
+const ASKS = /^(?:needs|need|wants|want|requires|require|demands|asks|calls|takes)$/;
+const HAS =
+  /^(?:have|'ve|has|got|had|there's|gives|give|gave|giving|gets|getting|only|find|found|leaves|leave|left)$/;
+
+/**
+ * "The stove wants eighteen and a half between the uprights and I have got eighteen": what is asked for beside what
+ * there is may be more, never less.
+ */
+function askedBesideHad(room: Room, amount: Amount, next: Amount | undefined): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  if (!next || next.role !== amount.role || room.tokens[next.from]?.sentence !== sentence) return false;
+  if (amount.dimension && next.dimension && amount.dimension !== next.dimension) return false;
+  if (next.from - amount.to > 14 || Math.max(next.value / amount.value, amount.value / next.value) > 4)
+    return false;
+  const start = backOverFillers(room.tokens, amount.quoteFrom);
+  const verb = /^(?:for|a|an|about|at|least|all|the)$/.test(wordAt(room, start - 1)) ? start - 2 : start - 1;
+  if (!ASKS.test(wordAt(room, verb)) || /^(?:i|we|you|he|she|they|to)$/.test(wordAt(room, verb - 1)))
+    return false;
+  // "It needs 40 off": work, no room.
+  if (/^(?:off|more|less|taking|trimming|cutting)$/.test(wordAt(room, amount.to))) return false;
+  const between = room.tokens.slice(amount.to, next.from);
+  const there = between.some(
+    ({ word }, at) => word === 'there' && /^(?:'s|is|was|are)$/.test(between[at + 1]?.word ?? ''),
+  );
+  return there || between.some(({ word }) => HAS.test(word));
+}
+
 /** "The glue needs ten degrees", "epoxy wants fifteen degrees": warmth that is asked for may be more, never less. */
 function warmthAskedFor(room: Room, amount: Amount): boolean {
   const warmth = amount.dimension === 'temperature' || amount.unit === 'degrees';
@@ -283,9 +347,11 @@ function keptOff(room: Room, amount: Amount): boolean {
 }
 
 /** A bound that a whole way of speaking gives, where no word beside the number does. */
-function boundInPassing(room: Room, amount: Amount, limit: number): Bound {
+function boundInPassing(room: Room, amount: Amount, limit: number, next: Amount | undefined): Bound {
   if (allItCarries(room, amount, limit)) return 'at-most';
   return clearanceAskedFor(room, amount) ||
+    roomBidden(room, amount) ||
+    askedBesideHad(room, amount, next) ||
     clearsBy(room, amount) ||
     keptOff(room, amount) ||
     warmthAskedFor(room, amount)
@@ -300,7 +366,7 @@ export const bounds: Refiner = {
     const out: Amount[] = [];
     amounts.forEach((amount, index) => {
       const limit = amounts[index + 1]?.from ?? room.tokens.length;
-      const bounded = withBound(room, amount, limit);
+      const bounded = withBound(room, amount, limit, amounts[index + 1]);
       out.push(bounded);
       if (bounded.boundSaid && bounded.quoteTo > amount.quoteTo) shareBackwards(out, room);
     });
@@ -308,13 +374,13 @@ export const bounds: Refiner = {
   },
 };
 
-function withBound(room: Room, amount: Amount, limit: number): Amount {
+function withBound(room: Room, amount: Amount, limit: number, next: Amount | undefined): Amount {
   const before = boundBefore(room, amount);
   const after = boundAfter(room, amount, limit);
   const stronger = after && RANK[after.bound] > RANK[before.bound] ? after : undefined;
   let bound = stronger?.bound ?? before.bound;
   if (bound === 'exact' && amount.number.loose) bound = 'about';
-  if (bound === 'exact') bound = boundInPassing(room, amount, limit);
+  if (bound === 'exact') bound = boundInPassing(room, amount, limit, next);
   const quoteFrom = Math.min(amount.quoteFrom, before.bound === 'exact' ? amount.quoteFrom : before.from);
   const settled = amount.bound === 'between' || amount.plusMinus !== undefined;
   const kept = settled || RANK[amount.bound] > RANK[bound] ? amount.bound : bound;

@@ -45,8 +45,11 @@ export const unitAndFraction: AmountRule = {
   name: '<amount> and a <fraction>',
   read(room, at) {
     const head = headAt(room, at) ?? unitAloneAt(room, at);
-    if (!head || wordAt(room, head.unit.to) !== 'and') return undefined;
-    const fraction = readFraction(room.tokens, head.unit.to + 1);
+    if (!head) return undefined;
+    const fraction =
+      wordAt(room, head.unit.to) === 'and'
+        ? readFraction(room.tokens, head.unit.to + 1)
+        : fractionAtOnce(room, head);
     if (!fraction) return undefined;
     // "two metres and three quarters of an inch": the fraction has a unit of its own.
     if (ownUnit(room, fraction.to) !== undefined) return undefined;
@@ -61,6 +64,14 @@ export const unitAndFraction: AmountRule = {
     return { amount: amountOf(this.name, number, { from: at, to: fraction.to }, value, head.unit) };
   },
 };
+
+/** "one inch three sixteenths": parts of an inch tape right behind whole inches, where nothing is counted by them. */
+function fractionAtOnce(room: Room, head: Head) {
+  if (head.unit.key !== 'in' || head.number.fraction || head.number.decimals) return undefined;
+  const fraction = readFraction(room.tokens, head.unit.to);
+  if (!fraction || !/^(?:4|8|16|32|64)$/.test(String(fraction.denominator))) return undefined;
+  return CLOSES_REST.test(wordAt(room, fraction.to)) ? fraction : undefined;
+}
 
 function ownUnit(room: Room, at: number): number | undefined {
   if (wordAt(room, at) === 'of' && /^an?$/.test(wordAt(room, at + 1)))

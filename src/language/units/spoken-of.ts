@@ -35,6 +35,7 @@ const SPOKEN_OF: readonly (readonly [string, Cue])[] = [
   ['stat thermostat thermometer', { dimension: 'temperature', low: 3, high: 120 }],
   ['oven kiln', { dimension: 'temperature', low: 60, high: 1300 }],
   ['voltage voltmeter multimeter', { dimension: 'voltage', low: 1, high: 500 }],
+  ['amperage', { dimension: 'current', low: 0.5, high: 800 }],
   ['wattage', { dimension: 'power', low: 1, high: 5000 }],
   [
     'weigh weighs weighed weighing weight payload laden weighbridge noseweight',
@@ -60,6 +61,23 @@ const CUES: ReadonlyMap<string, Cue> = new Map(
   SPOKEN_OF.flatMap(([words, cue]) => words.split(' ').map((word) => [word, cue] as const)),
 );
 
+/** Words that are cues only behind another: "three phase, 415", "the amp draw is 6.2". */
+const SPOKEN_OF_PAIRS: readonly (readonly [RegExp, RegExp, Cue])[] = [
+  [/^(?:single|one|1|two|split|three|3)$/, /^phase$/, { dimension: 'voltage', low: 100, high: 1000 }],
+  [
+    /^(?:amp|amps|current)$/,
+    /^(?:draw|drain|rating|load|reading)$/,
+    { dimension: 'current', low: 0.1, high: 800 },
+  ],
+];
+
+const pairedCue = (room: Room, index: number): Cue | undefined =>
+  SPOKEN_OF_PAIRS.find(
+    ([first, second]) =>
+      second.test(wordAt(room, index)) &&
+      first.test(wordAt(room, wordAt(room, index - 1) === '-' ? index - 2 : index - 1)),
+  )?.[2];
+
 /** Marks and words that end the part of a sentence that a cue speaks for. */
 const PART_ENDS = /^(?:[.;:!?]|but|because|while|whereas)$/;
 const BACK = 9;
@@ -70,7 +88,7 @@ const OTHER_THING =
   /^(?:box|boxes|door|doors|shelf|shelves|holder|panel|board|post|room|house|bracket|brackets|cover|tray|locker|wall|width)$/;
 
 function cueAt(room: Room, index: number, value: number): Cue | undefined {
-  const cue = CUES.get(wordAt(room, index));
+  const cue = CUES.get(wordAt(room, index)) ?? pairedCue(room, index);
   if (cue?.decimals && Number.isInteger(value)) return undefined;
   if (!cue || value < cue.low || value > cue.high) return undefined;
   return OTHER_THING.test(wordAt(room, index + 1)) ? undefined : cue;

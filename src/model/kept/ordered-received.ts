@@ -173,12 +173,20 @@ function orderedSize({ work, row, order, name }: Came, size: DeliverySizeRow): O
   const inOrder = order && (left ?? onlyOne(order, row, size));
   if (order && inOrder) return { size: inOrder, source: order.source };
   const item = bestItem(name, work.draft.itemsLike(nameStems(name)), []);
-  const claim = item
+  const ordered = item
     ? work.draft
         .claimsOf(item.id)
-        .findLast((one) => one.state === 'ordered' && fits(one) && one.status !== 'rejected')
-    : undefined;
-  if (claim) return { size: claim, source: claim.source };
+        .filter((one) => one.state === 'ordered' && fits(one) && one.status !== 'rejected')
+    : [];
+  const last = ordered.at(-1);
+  if (last) {
+    // "An 800 by 760" is two sizes of one order: what came as ordered answers its own, the other is what is left.
+    const sides = ordered.filter(({ memoId }) => memoId === last.memoId);
+    const isAs = (a: Quantity, b: Quantity) => difference(a, b, work.settings.region) === 0;
+    if (sides.some((side) => isAs(size, side))) return undefined;
+    const claim = sides.find((side) => !row.sizes.some((came) => isAs(came, side))) ?? last;
+    return { size: claim, source: claim.source };
+  }
   if (size.shouldBe === undefined) return undefined;
   return { size: { value: size.shouldBe, unit: size.unit, dimension: size.dimension }, source: row.source };
 }
@@ -229,7 +237,8 @@ function find({ work, row, order, name }: Came, differs: Differs): void {
     const acts = new Set(known.consequences.map(({ what }) => what));
     work.amend({
       ...known,
-      why: `${known.why}; ${why}`,
+      // "It was measured anew" is a guess beside what is known: what came differs from its order.
+      why: known.kind === 'remeasured' ? why : `${known.why}; ${why}`,
       consequences: [...known.consequences, ...hangs.filter(({ what }) => !acts.has(what))],
     });
     return;

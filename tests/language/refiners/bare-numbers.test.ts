@@ -118,3 +118,26 @@ test.each([
 ])('"%s": a pump takes current and a hull takes depth: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ['Backlash is twelve thou, anything over ten is worn out', '12 thou; 10 thou at-most'],
+  ['ran four metres of duct and the book says no more than three', '4 m; 3 m at-most'],
+  ['the rivets are 9 millimetres and nothing under eight will do', '9 mm; 8 mm at-least'],
+  ["the motor's one and a half horse, three phase, 240", '1.5 hp; 240 V'],
+  ['single-phase, 230', '230 V'],
+  ['the amp draw is 6.2', '6.2 A'],
+  ['the panels are 22 kilos each, so 44', '22 kg; 44 kg'],
+  ['a shelf takes 12 kilos each, that makes 36', '12 kg; 36 kg'],
+  ['The rack is 20 kilos. Plus the roof box, another 35.', '20 kg; 35 kg'],
+  ["the run-out was three thou and now it's down to eight tenths", '3 thou; 0.8 thou'],
+])('"%s": the unit is left to what was said: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ['the deck is four metres long and nothing over 300 wide gets past', '4 m; 300 mm at-most'],
+  ['phase two is 240 long', '240 mm'],
+  ['the boards are 2 metres each, so 44 wide', '2 m; 44 mm'],
+])('"%s": the unit is its own: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

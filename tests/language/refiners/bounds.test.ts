@@ -54,3 +54,30 @@ test.each([
 ])('"%s" has none: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ['the maker says leave fifty mil behind it for air', '50 mm at-least'],
+  ['you have to leave 25 at the bottom for the draught', '25 mm at-least'],
+  ['allow 40 all round the glass for the gasket', '40 mm at-least'],
+  ['the kiln needs 600 in front of it, there is 480', '600 mm at-least; 480 mm'],
+  [
+    'the stove wants eighteen and a half between the posts and I have got eighteen',
+    '18.5 mm at-least; 18 mm',
+  ],
+  ['the pump wants 12 volts and it is only getting 10.8', '12 V at-least; 10.8 V'],
+])('"%s" asks for room: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ['I left 10 mil at the end for the felt to move', '10 mm'],
+  ['that leaves 640 to the ceiling', '640 mm'],
+  ['I leave 20 mil on for planing', '20 mm'],
+  ['the gate needs 40 mil off and I have got 12 mil off', '40 mm; 12 mm'],
+  ['the jug is 23 kilos full', '23 kg'],
+  ['we are up to 40 kilos on the hook now', '40 kg'],
+  ['the floor slopes half an inch over four foot', '0.5 in; 4 ft'],
+  ['the drain falls an inch and a quarter over ten foot', '1.25 in; 10 ft'],
+])('"%s" tells and bounds nothing: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

@@ -56,3 +56,18 @@ test.each([
 ])('"%s" is a part of a unit or none: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ['bored the bush to one inch three sixteenths', '1.1875 in'],
+  ['two inch seven eighths across the flats', '2.875 in'],
+  ['an inch five eighths, near enough', '1.625 in about'],
+])('"%s" is inches and their parts in one breath: %s', (said, figures) => {
+  expect(figuresSaid(said, 'us', 'US')).toBe(figures);
+});
+
+test.each([
+  ['one inch three quarter ply boards', '1 in; 0.75 in'],
+  ['two metres three quarters of the way', '2 m'],
+])('"%s" is no sum of inches: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

@@ -8,18 +8,32 @@ import type { Frame, Site } from '../site.ts';
 
 const OVER =
   /\b(no|nothing|anything|not one|never)\b((?: (?!more |less )\w+){0,3}?)((?: (?:through|in|on|into) (?:\w+ ){0,3}\w+)?)(?: (?:'s|is|are|to|can|may|must|should|shall|'ll|will|be|carry|take|hold|weigh|go|goes|stand))* (?:over|wider|taller|longer|heavier|bigger|deeper|thicker|higher|larger|above|more)(?: than)?$/;
+const MODAL = /^(?:can|may|will|'ll|should|must|to|is|be|allowed|ever)$/;
+/** Where a bound holds, without a word of passing: "next to the road", "on that side". */
+const WHERE = /^(?:near|next|beside|alongside|against|by|on|in|under|above|within|behind|at|to)$/;
+/** Places that hold no things: "nothing over 40 on the drawing". */
+const NO_PLACE =
+  /^(?:drawing|drawings|plan|plans|list|paper|sheet|book|chart|tape|scale|moment|time|day|way)$/;
 const PASSES =
-  /^(?:comes?|goes|going|fits?|gets?|passes|passing|coming|stood|stands|up|in|through|on|into|under|past|between|beneath|onto|over|out|down)$/;
+  /^(?:comes?|go|goes|going|fits?|gets?|sits?|hangs?|mounted|stowed|bolted|fixed|passes|passing|coming|stood|stands|up|in|through|on|into|under|past|between|beneath|onto|over|out|down)$/;
 
 /** What a thing does to meet the bound, and where: "comes in through the side hatch", "goes through that door". */
 function passage(site: Site, first: number): string {
   const { parse } = site;
-  let k = first;
+  let start = first;
+  while (MODAL.test(wordAt(parse, start))) start++;
+  let k = start;
   while (PASSES.test(wordAt(parse, k))) k++;
-  if (k === first) return '';
+  if (k === start) {
+    if (start !== first || !WHERE.test(wordAt(parse, k))) return '';
+    while (WHERE.test(wordAt(parse, k))) k++;
+    const spot = phraseFrom(parse, k);
+    if (!spot || spot.pronoun || spot.name.length === 0) return '';
+  }
   const way = phraseFrom(parse, k);
+  if (way && NO_PLACE.test(way.name.at(-1) ?? '')) return '';
   const place = way?.pronoun ?? way?.name.join(' ') ?? '';
-  const words = Array.from({ length: k - first }, (_, at) => wordAt(parse, first + at));
+  const words = Array.from({ length: k - start }, (_, at) => wordAt(parse, start + at));
   return [...words, place || (/^(?:here|there)$/.test(wordAt(parse, k)) ? wordAt(parse, k) : '')]
     .join(' ')
     .trim();
@@ -59,12 +73,19 @@ export const limitOnAnything: Frame = {
     ["I don't want anything over [82 in] going through the door", 'anything going through door'],
     ['nothing over [800] comes through that door', 'anything comes through door'],
     ['nothing wider than [780] goes through the side hatch', 'anything goes through side hatch'],
+    ['nothing over [100 kg] can go on that side', 'anything go on side'],
+    ['the council says nothing over [1 m] next to the road', 'anything next to road'],
+    ['she wants nothing taller than [2 m] near the boundary', 'anything near boundary'],
     [
       'The side gate is 940 wide, so nothing over [900] comes in through it',
       'anything comes in through side gate',
     ],
   ],
-  leaves: ['no more than [8 in] from the box', 'the bench is no wider than [600]'],
+  leaves: [
+    'nothing over [40] on the drawing',
+    'no more than [8 in] from the box',
+    'the bench is no wider than [600]',
+  ],
   read: (site) => {
     const { parse, at } = site;
     const match = OVER.exec(behind(parse, at, 12));

@@ -1,6 +1,6 @@
 import { each, PhraseTable } from '../../phrases.ts';
 import type { Amount, Room } from '../../rules/rule.ts';
-import { wordAt } from '../../rules/rule.ts';
+import { tidy, wordAt } from '../../rules/rule.ts';
 import { kindOf } from '../../units/spoken-of.ts';
 import { namedAfterPause } from './contrast.ts';
 import { type Meaning, placeOf } from './lengths.ts';
@@ -62,8 +62,10 @@ export function parallelTo(room: Room, amount: Amount, last: Amount | undefined)
   const more = wordAt(room, amount.to) === 'more';
   const sameThing =
     subjectIsPronoun(room, amount) || bounded || sameAfter || sameBefore || another || more || elided;
-  if (last.dimension === 'length' ? !sameAfter : !sameThing) return undefined;
-  if (last.dimension === 'length' && /^(?:m|ft|yd|km)$/.test(last.unit)) return undefined;
+  // "Twelve thou, anything over ten is worn out", "ran four metres and the book says no more than three".
+  const edge = bounded && !last.unitAssumed && close(amount.value, last.value, 2);
+  if (last.dimension === 'length' ? !sameAfter && !edge : !sameThing) return undefined;
+  if (last.dimension === 'length' && /^(?:m|ft|yd|km)$/.test(last.unit) && !edge) return undefined;
   const why = 'the unit of the figure before it';
   return { value: amount.value, unit: last.unit, dimension: last.dimension, why };
 }
@@ -182,4 +184,47 @@ export function likeTheLast(room: Room, amount: Amount, out: readonly Amount[]):
   const be = /^(?:'s|is|are|was|be|at|to)$/.test(wordAt(room, amount.from - 1));
   const named = namedAfterPause(room, amount) !== undefined;
   return (be || named) && last?.unit === 'mm' && !last.unitAssumed && close(last.value, amount.value, 3);
+}
+
+const EACH = /^(?:each|apiece|per|a)$/;
+const SUMS_UP = /^(?:so|that's|'s|makes|making|is|be|total|totals|comes|to|,)$/;
+
+/** "The panels are 22 kilos each, so 44": so many times what each of them is. */
+export function asMultiple(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (!SUMS_UP.test(wordAt(room, amount.from - 1)) || amount.number.fraction) return undefined;
+  const each = lastWithUnit(room, out, amount, 1);
+  if (!each?.unit || !each.dimension || each.dimension === 'length' || each.dimension === 'time')
+    return undefined;
+  if (!EACH.test(wordAt(room, each.to)) || amount.from - each.to > 10) return undefined;
+  const times = tidy(amount.value / each.value);
+  if (!Number.isInteger(times) || times < 2 || times > 24) return undefined;
+  return { value: amount.value, unit: each.unit, dimension: each.dimension, why: 'so many times the one' };
+}
+
+const ADDED_UP: ReadonlySet<string> = new Set(['mass', 'power', 'current', 'charge', 'energy']);
+
+/** "Plus the roof box, another 35": added to a load that was told just before. */
+export function asAddition(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const more = /^(?:another|further)$/.test(wordAt(room, amount.from - 1));
+  if (!more || !/^(?:|[.,;:!?]|and|so|for|with|on)$/.test(wordAt(room, amount.to))) return undefined;
+  const last = lastWithUnit(room, out, amount, 1);
+  if (!last?.unit || !last.dimension || !ADDED_UP.has(last.dimension) || !close(last.value, amount.value, 10))
+    return undefined;
+  return {
+    value: amount.value,
+    unit: last.unit,
+    dimension: last.dimension,
+    why: 'added to what was told before',
+  };
+}
+
+/** "Runout's down to eight tenths" where thous are spoken: tenths of a thou. */
+export function asTenths(room: Room, amount: Amount, all: readonly Amount[]): Meaning | undefined {
+  if (amount.number.denominator !== 10 || amount.value >= 1) return undefined;
+  const spoken =
+    all.some(({ unit }) => unit === 'thou') ||
+    (room.context.knownFigures ?? []).some(({ unit }) => unit === 'thou');
+  return spoken
+    ? { value: amount.value, unit: 'thou', dimension: 'length', why: 'tenths of a thou' }
+    : undefined;
 }
