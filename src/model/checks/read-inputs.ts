@@ -141,7 +141,10 @@ function readPart(reading: Reading, input: CheckInput, text: string): Part {
   const unsaid: Trouble[] = [];
   const waitsFor: string[] = [];
   const formula = withSlots(said.formula, (name, of = input) => {
-    const named = figureNamed(reading, name, of.kind, of.name);
+    const asked = figureNamed(reading, name, of.kind, of.name);
+    // In a call, "run" may be the width that its check asks for, and as well the only size that a run has.
+    const only = of === input || asked.kind === 'figure' ? asked : figureNamed(reading, name, of.kind, '');
+    const named = only.kind === 'unsaid' ? asked : only;
     if (named.kind === 'figure') return named.row.slot;
     waitsFor.push(name);
     unsaid.push(troubleOf(reading, { ...of, name: input.name }, named));

@@ -264,3 +264,14 @@ test('a limit that was stated is an input, and another limit in its place runs t
   story.hand(limit(50));
   expect(broken(story)[0]).toMatch(/^open running mass \(roof rack\): /);
 });
+
+test('a call in an input takes the size that its check asks for, else the only one that a thing has', () => {
+  const story = new ToldStory()
+    .set('rise', 'length', 300)
+    .set('run', 'length', 400)
+    .hand(add('clearance', 'opening=diagonal(rise; run)', 'part=502 mm'));
+  expect(broken(story)).toEqual([expect.stringMatching(/^open clearance .*: 2 mm short at worst$/)]);
+  story.set('run', 'width', 1200);
+  story.hand(add('clearance', 'opening=diagonal(rise; run)', 'part=503 mm'));
+  expect(broken(story)).toHaveLength(1);
+});
