@@ -129,7 +129,11 @@ describe('the sample build', () => {
       maxBuffer: 1 << 26,
     });
     const told = await exported(join(folder, 'out', 'floating-workshop'));
-    expect(told.checks).toMatchObject([{ state: 'broken', check: 'panel through opening' }]);
+    const held = told.checks.map(({ check, state }) => `${check}: ${state}`);
+    expect(held).toContain('panel through opening: broken');
+    // "It has to go through the hatch" is said of a compressor whose length and height were never given.
+    expect(held).toContain('panel through opening: not-run');
+    expect(held).toContain('recoat window: told');
     expect(clashes(told)).toEqual(PLANTED);
     expectThreads(told);
     for (const { utterances } of told.memos) expect(utterances?.length).toBeGreaterThan(0);
