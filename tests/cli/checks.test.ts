@@ -110,7 +110,7 @@ test('a standing check waits, breaks when a memo changes a figure, is taken away
       'swells',
     ]);
     expect(added.out).toContain('clearance: not run   [s2]\n');
-    expect(added.out).toContain('say it, or: hearwright figures set "locker lid = 560 mm"');
+    expect(added.out).toContain('say it, or: hearwright figures set "locker lid = … mm"');
     home.file(
       'monday.txt',
       'The side hatch is 560 millimetres wide. The locker lid is 552 millimetres wide.',

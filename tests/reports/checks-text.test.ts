@@ -89,7 +89,7 @@ test('next steps ask five questions in all, clashes first, then what checks miss
   story.hear('The cabin table is 700 millimetres wide. The rail is 900 millimetres long.');
   const page = nextStepsPage(nextView(story.project.rows, NOW), projectInfo(story.project.rows));
   expect([...page.matchAll(/: not run \(s\d+\)/g)].length).toBe(5);
-  expect(page).toContain('  - next: say it, or: hearwright figures set "hatch 1 width = 560 mm"');
+  expect(page).toContain('  - next: say it, or: hearwright figures set "hatch 1 width = … mm"');
 });
 
 test('in a project of mixed units each number is told in both systems', () => {

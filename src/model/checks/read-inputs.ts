@@ -227,9 +227,12 @@ function neverSaid(reading: Reading, input: CheckInput, words: string): Trouble 
   return {
     kind: 'missing',
     why: `the ${words} was never said`,
-    ask: `say it, or: hearwright figures set "${words} = ${reading.exampleOf(input.kind)}"`,
+    ask: `say it, or: hearwright figures set "${words} = ${blankOf(reading, input.kind)}"`,
   };
 }
+
+/** "… mm": where a size goes. No size of ours, which a tired hand would take over as it stands. */
+const blankOf = (reading: Reading, kind: string): string => reading.exampleOf(kind).replace(/^[\d.]+/, '…');
 
 function exampleLine(reading: Reading, { name, kind }: CheckInput): string {
   return `write it with its unit: "${name}=${reading.exampleOf(kind)}"`;
@@ -237,7 +240,7 @@ function exampleLine(reading: Reading, { name, kind }: CheckInput): string {
 
 /** An input that is needed and was not given. */
 export function notGiven(reading: Reading, check: Check, input: CheckInput): Trouble {
-  const example = `${input.name}=${reading.exampleOf(input.kind)}`;
+  const example = `${input.name}=${blankOf(reading, input.kind)}`;
   return {
     kind: 'wrong',
     why: `${input.name} was not given (${input.says})`,
@@ -250,7 +253,7 @@ export function noneSaid(reading: Reading, input: CheckInput, attribute: Attribu
   return {
     kind: 'missing',
     why: `no ${attribute} was ever said`,
-    ask: `say one, or: hearwright figures set "stove ${attribute} = ${reading.exampleOf(input.kind)}"`,
+    ask: `say one, or: hearwright figures set "… ${attribute} = ${blankOf(reading, input.kind)}"`,
   };
 }
 

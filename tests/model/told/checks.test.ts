@@ -47,8 +47,8 @@ test('a check waits for figures that were never said, says what to say, and runs
     state: 'not-run',
     why: 'the side hatch width was never said; the locker lid was never said',
     ask: [
-      'say it, or: hearwright figures set "side hatch width = 560 mm"',
-      'say it, or: hearwright figures set "locker lid = 560 mm"',
+      'say it, or: hearwright figures set "side hatch width = … mm"',
+      'say it, or: hearwright figures set "locker lid = … mm"',
     ],
   });
   expect(story.findings()).toEqual([]);
