@@ -21,7 +21,7 @@ const PAST =
 const CURE =
   / (?:full cure|cure time|curing time|cures? (?:fully |properly |right )?(?:in|is|takes|after|:|,)|to (?:fully )?cure|fully cured (?:after|in|at)|(?:before|until|till) (?:it|that|this) ?(?:'s|is) (?:fully |properly |really )?(?:cured|dry|hard)|full strength|to cure|hard enough|cure is|cure 's|drying time|touch dry (?:in|after|is)|takes # to (?:cure|dry|harden|go hard)) /;
 const RECOAT =
-  / (?:recoat|re-coat|recoating|overcoat|overcoating|over-coat|next coat|second coat|another coat|recoats|coats) /;
+  / (?:(?:can|may|must|should) be (?:recoated|re-coated|overcoated|over-coated)|recoat|re-coat|recoating|overcoat|overcoating|over-coat|next coat|second coat|another coat|recoats|coats) /;
 const POT = / (?:pot life|pot-life|potlife|working time|work time|open time) /;
 
 /** Before the longest wait. */
@@ -44,7 +44,7 @@ function timesIn(scene: CheckScene, line: Line): Spoken | undefined {
   if (POT.test(words) && !PAST.test(words)) {
     return { check: 'pot life', inputs: [input('time', written(first)), ...sheetWarmth(scene, line)] };
   }
-  if (RECOAT.test(words) && !PAST.test(words)) {
+  if (RECOAT.test(words) && !PAST.test(words.replace(RECOAT, ' '))) {
     const window = windowOf(scene, line, times);
     return window.length === 0
       ? undefined

@@ -68,7 +68,8 @@ export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] 
     checkNote(scene, line, { check: 'panel through opening', inputs: [...thing, ...sizes] });
   const carried = carriedBy(scene, line, must, verb, first);
   if (carried === 'all') {
-    const things = sizedThings(scene, openings.map(nameOf));
+    const ways = openings.map(nameOf).flatMap((name) => [name, `${name} opening`]);
+    const things = sizedThings(scene, ways);
     return things.length > 0 ? things.map((name) => note(sidesOf(scene, name))) : [note([])];
   }
   if (!carried || [...carried.kinds].some((kind) => RUNS.has(kind))) return [];
@@ -186,12 +187,12 @@ const sizesSaid = ({ ofItem, wordOf }: CheckScene, name: string): readonly Figur
       wordOf.has(one as FigureNote),
   );
 
-/** Things of this memo that have two sizes or more, the openings left out. */
-function sizedThings(scene: CheckScene, openings: readonly string[]): readonly string[] {
+/** Things of this memo that have two sizes or more; `ways` are the names of the openings, which are left out. */
+function sizedThings(scene: CheckScene, ways: readonly string[]): readonly string[] {
   const counts = new Map<string, number>();
   for (const { item, dimension, limit } of scene.figures) {
     const name = item.toLowerCase();
-    if (dimension === 'length' && !limit && name !== 'unnamed' && !openings.includes(name))
+    if (dimension === 'length' && !limit && name !== 'unnamed' && !ways.includes(name))
       counts.set(name, (counts.get(name) ?? 0) + 1);
   }
   return [...counts].filter(([, count]) => count > 1).map(([name]) => name);

@@ -19,7 +19,7 @@ const CALENDAR_AFTER = new PhraseTable<true>(
 );
 /** Words that make it a process even there: "in ten minutes it's gone off". */
 const SURE_PROCESS =
-  /^(?:cure|cures|cured|curing|dry|dries|drying|dried|recoat|coats|coat|sit|sits|rest|rests|remain|remains|between|pot|kick|kicks|set|sets|setting|harden|hardens|tack|tacky|soak|soaks|soaked|clamp|clamped|clamps|go|goes|gone|walk|sandable|touch|held|hold|holds|overcoat|proof|rinse|bake|steam|steamed|boil|charge|charged|charging|run|runs|duty|flood|flooded|ran|cycle|wet|turned|trip|trips|tripped|cooks|cook|warm|warms)$/;
+  /^(?:cure|cures|cured|curing|dry|dries|drying|dried|recoat|recoated|recoating|overcoated|overcoating|coats|coat|sit|sits|rest|rests|remain|remains|between|pot|kick|kicks|set|sets|setting|harden|hardens|tack|tacky|soak|soaks|soaked|clamp|clamped|clamps|go|goes|gone|walk|sandable|touch|held|hold|holds|overcoat|proof|rinse|bake|steam|steamed|boil|charge|charged|charging|run|runs|duty|flood|flooded|ran|cycle|wet|turned|trip|trips|tripped|cooks|cook|warm|warms)$/;
 
 function sureProcess(room: Room, amount: Amount): boolean {
   // "it went off in forty minutes".

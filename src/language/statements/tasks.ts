@@ -138,6 +138,17 @@ const SERVICE =
 const HAVE_TO =
   "(?: need | needs | have | has | 've | 's | got | ought | 're | 'm | am | are | is | supposed | meant | due | want | wants ) (?: got | just | still | also | only | really | all | both | supposed | meant | due | now | first | then | needed | sat )* to";
 
+const WHOLE = / (?:everything|all|lot)\//;
+
+/** "It all has to come in through the back door": what everything must fit through is a limit, and no job. */
+function isPassage(found: Found): boolean {
+  const [verb] = found.part('verb');
+  if (!verb || !/^(?:go|come|fit|pass|get|squeeze)$/.test(verb.lower)) return false;
+  const coded = (words: readonly Word[]) => words.map(({ lower }) => ` ${lower}/`).join('');
+  const before = coded(found.words.slice(0, found.words.indexOf(verb)));
+  return WHOLE.test(before) && / (?:through|past)\//.test(coded(found.part('object')));
+}
+
 export const TASK_RULES: readonly StatementRule[] = [
   task(
     'need to <do>',
@@ -153,6 +164,7 @@ export const TASK_RULES: readonly StatementRule[] = [
         return false;
       const who = subjectOf(found);
       if (who === 'viewer' || has(found.part('subject'), 'E')) return false;
+      if (isPassage(found)) return false;
       const have = found.part('have').map(({ lower }) => lower);
       if (/^(?:want|wants)$/.test(have[0] ?? '')) {
         // "they want to come back to 2,276"; wanting alone is no plan yet.

@@ -28,6 +28,17 @@ export type NamedFigure =
  * only one figure of the thing is of this kind. A limit stands in where nothing but the limit was said.
  */
 export function figureNamed(names: Names, name: string, kind: string, inputName: string): NamedFigure {
+  const found = figureAsNamed(names, name, kind, inputName);
+  if (found.kind !== 'unsaid' || !/^opening /.test(inputName)) return found;
+  // "Through the back door", whose sizes were said of "the back door opening".
+  const { item, attribute } = itemAndAttribute(name);
+  if (wordsOf(item).at(-1) === 'opening') return found;
+  const clear = `${item} opening${attribute === undefined ? '' : ` ${attribute}`}`;
+  const opening = figureAsNamed(names, clear, kind, inputName);
+  return opening.kind === 'figure' ? opening : found;
+}
+
+function figureAsNamed(names: Names, name: string, kind: string, inputName: string): NamedFigure {
   const { item, attribute } = itemAndAttribute(name);
   const whole = itemNamed(names, name);
   const bare = attribute === undefined ? undefined : itemNamed(names, item);

@@ -17,6 +17,7 @@ test.each([
   ],
   ['Recoat between four and twenty four hours.', 'recoat window: earliest=4 h; latest=24 h'],
   ['Next coat in six hours, and no later than three days.', 'recoat window: earliest=6 h; latest=3 d'],
+  ['The sealer can be recoated after four hours.', 'recoat window: earliest=4 h'],
   ['The second coat can go on after 16 hours.', 'recoat window: earliest=16 h'],
   ['Minimum six hours between coats.', 'recoat window: earliest=6 h'],
   [

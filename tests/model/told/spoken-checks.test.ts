@@ -87,3 +87,28 @@ test.each([
     }
   }
 });
+
+test('a way that was measured as an opening is found by its plain name, and is no panel of its own', () => {
+  const [check, ...more] = checkViews(
+    new ToldStory().hear(
+      'The back door opening is 690 wide by 1140 high, and it all has to come in through the back door. The shower tray is 700 by 700 by 90.',
+    ).project.rows,
+  );
+  expect(more).toEqual([]);
+  expect(check?.state).toBe('holds');
+  expect(check?.inputs.map(({ name, range }) => `${name} ${range?.mid}`)).toEqual(
+    expect.arrayContaining(['panel length 700', 'opening width 690', 'opening height 1140']),
+  );
+});
+
+test('what everything must fit through is no job', () => {
+  expect(new ToldStory().hear('It all has to come in through the back door.').tasks(2)).toEqual([]);
+  expect(new ToldStory().hear('The old tank has to come out through the back door.').tasks(2)).toHaveLength(
+    1,
+  );
+});
+
+test('a bound on everything is none of the thing that was named before it', () => {
+  const story = new ToldStory().hear('The sealer is on. Everything on board has to stay under 350 kilos.');
+  expect(story.figures().filter((line) => line.includes('sealer'))).toEqual([]);
+});

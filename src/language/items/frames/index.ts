@@ -16,7 +16,7 @@ import {
 } from './carried-on.ts';
 import { draught } from './draught.ts';
 import { hadBesideAsked } from './had.ts';
-import { limitOfLoad, limitOnAnything } from './limits.ts';
+import { limitOfLoad, limitOnAnything, limitOnEverything } from './limits.ts';
 import { offsetFrom } from './offsets.ts';
 import { placeTemperature } from './places.ts';
 import { ellipsis, measureNounOf, pairedPremodifier, premodifier, quantityOf } from './premodifiers.ts';
@@ -29,6 +29,7 @@ export const FRAMES: readonly Frame[] = [
   // Before all: "nothing wider than 740 comes in" would be a figure of what stands before it.
   limitOnAnything,
   limitOfLoad,
+  limitOnEverything,
   // Before the nearest: what there is is of the thing that asks for it.
   hadBesideAsked,
   // Before the second of a pair: both sizes of "90 by 45 rails" are the rails'.

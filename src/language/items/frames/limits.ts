@@ -135,3 +135,24 @@ export const limitOfLoad: Frame = {
     return { name, binds: name.join(' ') };
   },
 };
+
+const EVERYTHING =
+  /(?:^| )(?:everything|all of (?:it|this)|it all|the (?:whole )?lot)(?: (?!and|but|so|which|that 's)\w+){0,3}? (?:has to|have to|'s got to|has got to|got to|needs to|must|should|can only|mustn't|can't|cannot|is to) (?:all )?(?:stay|be|keep|come in|come|weigh|total|go|be kept|not go)(?: (?:in|at|to))?(?: (?:under|below|over|above|within|less than|more than|no more than|not more than|at most|up to))?$/;
+
+/** "All of it has to stay under 400 kilos": a bound on the sum, and on no thing that was named before. */
+export const limitOnEverything: Frame = {
+  name: 'everything has to stay under <quantity>',
+  examples: [
+    ['the sealer is on, and everything on board has to stay under [350 kg]', 'everything'],
+    ['all of it has to stay under [400 kg]', 'everything'],
+    ['The stove is in. The whole lot must weigh less than [900 kg]', 'everything'],
+  ],
+  leaves: [
+    'everything behind the stove is [40 mm] thick',
+    'the lot came on one lorry, and the beam is [90 kg]',
+  ],
+  read: ({ parse, at, dimension }) =>
+    dimension === 'mass' && EVERYTHING.test(behind(parse, at, 14))
+      ? { name: ['everything'], binds: 'everything', isSettled: true }
+      : undefined,
+};
