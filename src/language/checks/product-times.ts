@@ -19,7 +19,10 @@ const PAST =
   / (?:was|were|had|did|took|cured|recoated|overcoated|dried|left it|been|yesterday|last (?:night|week|time)|this morning|went off|'d|ago|since|so far|already|still|if) /;
 
 const CURE =
-  / (?:full cure|cure time|curing time|cures? (?:fully |properly |right )?(?:in|is|takes|after|:|,)|to (?:fully )?cure|fully cured (?:after|in|at)|(?:before|until|till) (?:it|that|this) ?(?:'s|is) (?:fully |properly |really )?(?:cured|dry|hard)|full strength|to cure|hard enough|cure is|cure 's|drying time|touch dry (?:in|after|is)|takes # to (?:cure|dry|harden|go hard)) /;
+  / (?:full cure|cure time|curing time|cures? (?:fully |properly |right )?(?:in|is|takes|after|:|,)|to (?:fully )?cure|fully cured (?:after|in|at)|(?:before|until|till) (?:it|that|this) ?(?:'s|is) (?:fully |properly |really )?(?:cured|hard)|full strength|to cure|hard enough|cure is|cure 's|(?:takes|needs|wants) # to (?:cure|harden|go hard)) /;
+/** Dry is not cured, so that it is kept apart. */
+const DRY =
+  / (?:drying time|touch dry (?:in|after|is)|(?:takes|needs|wants) # to (?:dry|be dry)|(?:before|until|till) (?:it|that|this) ?(?:'s|is) (?:fully |properly |really )?dry) /;
 const RECOAT =
   / (?:(?:can|may|must|should) be (?:recoated|re-coated|overcoated|over-coated)|recoat|re-coat|recoating|overcoat|overcoating|over-coat|next coat|second coat|another coat|recoats|coats) /;
 const POT = / (?:pot life|pot-life|potlife|working time|work time|open time) /;
@@ -51,8 +54,9 @@ function timesIn(scene: CheckScene, line: Line): Spoken | undefined {
       : { check: 'recoat window', inputs: [...window, ...sheetWarmth(scene, line)] };
   }
   // "Fully cured after seven days" tells of no coat that is on.
-  if (!CURE.test(words) || PAST.test(words.replace(CURE, ' '))) return undefined;
-  return { check: 'cure time', inputs: [input('time', written(first)), ...sheetWarmth(scene, line)] };
+  const check = CURE.test(words) ? 'cure time' : DRY.test(words) ? 'drying time' : undefined;
+  if (!check || PAST.test(words.replace(CURE, ' ').replace(DRY, ' '))) return undefined;
+  return { check, inputs: [input('time', written(first)), ...sheetWarmth(scene, line)] };
 }
 
 /** The temperature that the time is given for: "at twenty", not one that must be passed. */

@@ -7,6 +7,7 @@ import { CONDUIT_FILL } from './conduit-fill.ts';
 import { CURE_TIME } from './cure-time.ts';
 import { DEW_POINT } from './dew-point-check.ts';
 import { DIAGONAL_FOR_SQUARE } from './diagonal-for-square.ts';
+import { DRYING_TIME } from './drying-time.ts';
 import { FALL_OVER_RUN } from './fall-over-run.ts';
 import { FRACTIONS_TO_MILLIMETRES } from './fractions-to-millimetres.ts';
 import { HEIGHT_OVER_FLOOR } from './height-over-floor.ts';
@@ -55,6 +56,7 @@ export const CHECKS: readonly Check[] = [
   PIECES_FROM_STOCK,
   SHEETS_FOR_PIECES,
   CURE_TIME,
+  DRYING_TIME,
   RECOAT_WINDOW,
   POT_LIFE,
   PRODUCT_TEMPERATURE,

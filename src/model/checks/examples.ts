@@ -43,6 +43,7 @@ export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
     'kerf=3 mm',
   ],
   'cure time': ['time=24 h', 'elapsed=30 h'],
+  'drying time': ['time=16 h', 'elapsed=10 h'],
   'recoat window': ['earliest=8 h', 'latest=48 h', 'elapsed=12 h'],
   'pot life': ['time=25 min', 'elapsed=10 min'],
   'product temperature': ['temperature=14 degC', 'least=12 degC', 'most=30 degC'],

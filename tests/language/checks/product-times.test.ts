@@ -9,6 +9,9 @@ test.each([
     'cure time: time=24 h; data sheet temperature=18 degC',
   ],
   ['This stuff cures in 12 hours.', 'cure time: time=12 h'],
+  ['Each coat takes sixteen hours to dry.', 'drying time: time=16 h'],
+  ['Oil needs twenty four hours to dry.', 'drying time: time=24 h'],
+  ['Drying time is two hours at twenty degrees.', 'drying time: time=2 h; data sheet temperature=20 degC'],
   ["You've got to leave it 48 hours before it's fully cured.", 'cure time: time=48 h'],
   ['Recoat after four hours, no more than twenty four.', 'recoat window: earliest=4 h; latest=24 h'],
   [

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { CURE_TIME } from '../../../src/model/checks/cure-time.ts';
+import { DRYING_TIME } from '../../../src/model/checks/drying-time.ts';
 import { POT_LIFE } from '../../../src/model/checks/pot-life.ts';
 import { RECOAT_WINDOW } from '../../../src/model/checks/recoat-window.ts';
 import { holdsWhatLiesWithin, isMonotone } from '../../kit/check-properties.ts';
@@ -35,6 +36,7 @@ test('it says that it is a rule of thumb and that the data sheet goes first', ()
 
 test.each([
   ['cure time', CURE_TIME, { time: '24 h' }],
+  ['drying time', DRYING_TIME, { time: '16 h' }],
   ['pot life', POT_LIFE, { time: '25 min' }],
   ['recoat window', RECOAT_WINDOW, { earliest: '4 h', latest: '24 h' }],
 ] as const)('%s below the least that the product takes is refused, with no time', (_name, check, times) => {
@@ -53,6 +55,7 @@ test.each([
 
 test.each([
   ['cure time', CURE_TIME, 'time'],
+  ['drying time', DRYING_TIME, 'time'],
   ['pot life', POT_LIFE, 'time'],
   ['recoat window', RECOAT_WINDOW, 'earliest'],
 ] as const)('%s has no time of its own: without the data sheet it is not run', (_name, check, missing) => {
@@ -143,4 +146,11 @@ test('the ranges hold every time that the inputs allow; warmth shortens, a warme
     isMonotone(check, DRAWS, result, { rises: ['time', 'data sheet temperature'], falls: ['temperature'] });
   }
   isMonotone(CURE_TIME, DRAWS, 'to go', { falls: ['elapsed'] });
+});
+
+test('dry is told apart from cured', () => {
+  const worked = ran(DRYING_TIME, { time: '16 h', elapsed: '20 h' });
+  expect(worked.verdict).toBe('holds');
+  expect(worked.why).toMatch(/^dry after /);
+  expect('notes' in worked && worked.notes.at(-1)).toMatch(/^dry is not cured/);
 });
