@@ -25,18 +25,18 @@ export function projectInfo(rows: ProjectRows): ProjectInfo {
 }
 
 export function memoViews(rows: ProjectRows): readonly MemoView[] {
-  const findingCounts = new Map<string, number>();
-  for (const { memoId } of rows.all('findings'))
-    findingCounts.set(memoId, (findingCounts.get(memoId) ?? 0) + 1);
-  return rows.all('memos').map((memo) => viewOfMemo(rows, memo, findingCounts.get(memo.id) ?? 0));
+  const findings = new Map<string, FindingRow[]>();
+  for (const finding of rows.all('findings'))
+    findings.set(finding.memoId, [...(findings.get(finding.memoId) ?? []), finding]);
+  return rows.all('memos').map((memo) => viewOfMemo(rows, memo, findings.get(memo.id) ?? []));
 }
 
 export function memoView(rows: ProjectRows, id: string): MemoView | undefined {
   const memo = rows.get('memos', id);
-  return memo && viewOfMemo(rows, memo, rows.where('findings', 'memoId', id).length);
+  return memo && viewOfMemo(rows, memo, rows.where('findings', 'memoId', id));
 }
 
-function viewOfMemo(rows: ProjectRows, memo: MemoRow, findingCount: number): MemoView {
+function viewOfMemo(rows: ProjectRows, memo: MemoRow, findings: readonly FindingRow[]): MemoView {
   const { id } = memo;
   const read = memo.notes ?? NO_NOTES;
   const notes = keepNotes(id, read, memo.utterances, reviewsOf(rows, memo));
@@ -49,7 +49,8 @@ function viewOfMemo(rows: ProjectRows, memo: MemoRow, findingCount: number): Mem
     status: memo.notes ? 'read' : 'kept',
     words: text.split(/\s+/).filter((word) => word !== '').length,
     noteCount: Object.values(notes).reduce((sum, list) => sum + list.length, 0),
-    findingCount,
+    findingCount: findings.length,
+    openFindingCount: findings.filter(({ status }) => status === 'open').length,
   };
   return {
     ...summary,

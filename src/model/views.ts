@@ -65,6 +65,8 @@ export interface MemoSummary {
   readonly words: number;
   readonly noteCount: number;
   readonly findingCount: number;
+  /** Of those, the ones that nobody settled. */
+  readonly openFindingCount: number;
 }
 
 type KeptNotes = {

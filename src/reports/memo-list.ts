@@ -69,9 +69,17 @@ export function memoTable(memos: readonly MemoSummary[]): string {
       memo.source.name,
       memo.source.durationSeconds === undefined ? 'text' : duration(memo.source.durationSeconds),
       memo.status === 'read' ? counted(memo.noteCount, 'note') : 'kept, not read yet',
-      memo.findingCount > 0 ? counted(memo.findingCount, 'clash', 'clashes') : '',
+      clashWords(memo),
     ]),
   );
+}
+
+/** "2 clashes", and how many of them are open where some are settled. */
+function clashWords({ findingCount, openFindingCount }: MemoSummary): string {
+  if (findingCount === 0) return '';
+  const all = counted(findingCount, 'clash', 'clashes');
+  if (openFindingCount === findingCount) return all;
+  return openFindingCount === 0 ? `${all}, settled` : `${all}, ${openFindingCount} open`;
 }
 
 /** A note as a row: kind, what it says, its words. */

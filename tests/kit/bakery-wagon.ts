@@ -53,6 +53,7 @@ export const MEMO_1: MemoView = {
   words: 55,
   noteCount: 6,
   findingCount: 0,
+  openFindingCount: 0,
   text: TEXT,
   utterances: UTTERANCES,
   droppedSpeech: [{ startSeconds: 61, endSeconds: 64, text: 'thank you' }],
@@ -135,6 +136,7 @@ export const MEMO_2: MemoView = {
   words: 41,
   noteCount: 6,
   findingCount: 2,
+  openFindingCount: 2,
   text: TEXT_2,
   notes: {
     ...NO_NOTES,

@@ -10,6 +10,7 @@ const summary = (id: string, day: string, name: string, findingCount: number): M
   words: 120,
   noteCount: 3,
   findingCount,
+  openFindingCount: findingCount,
 });
 
 export const MEMOS: readonly MemoSummary[] = [

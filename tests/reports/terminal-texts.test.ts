@@ -168,6 +168,14 @@ memo 2  2026-02-04 18:05  wednesday.txt  text        kept, not read yet  2 clash
   expect(memoTable([])).toBe('No memo has been taken yet.\n');
 });
 
+test.each([
+  [2, '2 clashes'],
+  [1, '2 clashes, 1 open'],
+  [0, '2 clashes, settled'],
+])('of two clashes %d are open: "%s"', (openFindingCount, words) => {
+  expect(memoTable([{ ...MEMO_2, openFindingCount }])).toMatch(new RegExp(`  ${words}\\n$`));
+});
+
 test('the notes of one reading, a line each with their words', () => {
   const notes = {
     ...MEMO_2.notes,

@@ -61,11 +61,15 @@ export function noteLines(memo: MemoView): readonly NoteLine[] {
 /** One line for a memo in the list. */
 export function memoLine(memo: MemoSummary): string {
   const length = memo.source.durationSeconds === undefined ? 'text' : clipTime(memo.source.durationSeconds);
-  const state =
-    memo.status === 'kept'
-      ? 'kept, not heard yet'
-      : `${memo.noteCount} notes${memo.findingCount > 0 ? `, ${memo.findingCount} CLASH${memo.findingCount > 1 ? 'ES' : ''}` : ''}`;
+  const state = memo.status === 'kept' ? 'kept, not heard yet' : `${memo.noteCount} notes${clashWords(memo)}`;
   return `${memo.id.padEnd(4)} ${dayAndClock(memo.recordedAt)}  ${plainText(memo.source.name)}  ${length}  ${state}`;
+}
+
+/** Loud while one is open. */
+function clashWords({ findingCount, openFindingCount }: MemoSummary): string {
+  if (findingCount === 0) return '';
+  if (openFindingCount === 0) return ', clashes settled';
+  return `, ${openFindingCount} CLASH${openFindingCount > 1 ? 'ES' : ''}`;
 }
 
 /** One line for a finding in the list. */
