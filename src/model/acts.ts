@@ -1,5 +1,5 @@
 import type { ArrivalNote, DoneNote } from '../language/notes.ts';
-import { LAYER_WORK } from './checks/layer-words.ts';
+import { LAYER_MARK, LAYER_WORK } from './checks/layer-words.ts';
 import type { Filed } from './formulas.ts';
 import { wordsOf } from './names.ts';
 import type { ActRow } from './rows.ts';
@@ -60,7 +60,8 @@ export function fileAct(
   if (!act) return;
   const own = wordsOf(`${said} ${withoutReason(place.clause)}`).map(stemOf);
   const pointed = TO_SIZES.test(`${said} ${place.clause}`) ? pointedAt(work, place.index, filed) : [];
-  const words = [...new Set([...own, ...pointed])].sort();
+  const mark = isLayer() && act !== 'ordered' && act !== 'filmed' ? [LAYER_MARK] : [];
+  const words = [...new Set([...own, ...pointed, ...mark])].sort();
   work.draft.put({
     table: 'acts',
     row: { id: note.id, act, what: gist, words, itemIds: [], source: work.source(note) },

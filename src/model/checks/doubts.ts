@@ -1,10 +1,9 @@
 /** Why a figure that was measured may not be so any more: a layer went on, or the thing was worked on, since. */
 
-import { namesAtLeast } from '../acts.ts';
 import { shapeOf, wordsOf } from '../names.ts';
 import type { ActRow, ItemRow, ModelReader, StandingRow } from '../rows.ts';
 import { stemOf } from '../stems.ts';
-import { LAYER_WORK, stemsIn } from './layer-words.ts';
+import { LAYER_MARK, stemsIn } from './layer-words.ts';
 
 /** States of a figure that stay true whatever is done after: it was meant, or it is how the part was made. */
 const NOT_MEASURED: ReadonlySet<string> = new Set([
@@ -37,37 +36,52 @@ export function doubtOf(
   const measured = claim.source.recordedAt;
   const item = reader.item(row.itemId);
   const own = item ? actsOn(reader, item) : [];
-  const around = circumstanceStems(row, reader).flatMap((stem) => reader.actsNaming(stem, [stem], 1));
-  const act = [...own, ...around].find((one) => isLayer(one) && isLater(one.source.recordedAt, measured));
+  const around = circumstanceStems(row, reader).flatMap((stem) => layersOn(reader, stem));
+  const act = [...own, ...around].find((one) => isLater(one.source.recordedAt, measured));
   if (!act) return undefined;
   return `it was said on ${measured.slice(0, 10)}, before “${act.what}” on ${act.source.recordedAt.slice(0, 10)}`;
 }
 
 function actsOn(reader: Pick<ModelReader, 'actsNaming' | 'itemsSharing'>, item: ItemRow): readonly ActRow[] {
-  const { head, stems } = shapeOf(item.name);
-  return reader.actsNaming(head, stems, leastNamed(reader, item));
+  const isAlone = aloneIn(reader);
+  return layersOn(reader, shapeOf(item.name).head).filter((act) => mayConcern(act, item, isAlone));
 }
 
-/** Two thirds of the words of a name, so that the wheel hatch is not the side hatch; the thing itself where it is one alone. */
+/** Two thirds of the words of a name: the wheel hatch is not the side hatch. */
 const SHARE_NAMED = 2 / 3;
 
-function leastNamed(reader: Pick<ModelReader, 'itemsSharing'>, item: ItemRow): number {
+/** Whether work is on this thing: it says enough of its name, or the bare name of a thing that is one alone. */
+export function mayConcern({ words }: ActRow, item: ItemRow, isAlone: (item: ItemRow) => boolean): boolean {
   const { head, stems } = shapeOf(item.name);
-  const others = reader
-    .itemsSharing([head])
-    .filter(({ id, name }) => id !== item.id && shapeOf(name).head === head);
-  return others.length === 0 ? 1 : Math.ceil(stems.length * SHARE_NAMED);
+  if (!words.includes(head)) return false;
+  const named = stems.filter((stem) => words.includes(stem)).length;
+  return named >= stems.length * SHARE_NAMED || isAlone(item);
 }
 
-/** Whether work on a thing may put this item in doubt. */
-export function mayConcern(reader: Pick<ModelReader, 'itemsSharing'>, act: ActRow, item: ItemRow): boolean {
-  const { head, stems } = shapeOf(item.name);
-  return namesAtLeast(act, head, stems, leastNamed(reader, item));
+/** How many things are of this name, whatever tells them apart. */
+export function namedSo(reader: Pick<ModelReader, 'itemsSharing'>, head: string): number {
+  return reader.itemsSharing([head]).filter(({ name }) => shapeOf(name).head === head).length;
+}
+
+/** Tells things that are the only one of their kind; each kind is looked up once. */
+export function aloneIn(reader: Pick<ModelReader, 'itemsSharing'>): (item: ItemRow) => boolean {
+  const counts = new Map<string, number>();
+  return ({ name }) => {
+    const { head } = shapeOf(name);
+    const known = counts.get(head);
+    const count = known ?? namedSo(reader, head);
+    counts.set(head, count);
+    return count < 2;
+  };
 }
 
 /** Whether an act put a layer on something or took one off. */
-export const isLayer = ({ act, words }: ActRow) =>
-  act !== 'ordered' && act !== 'filmed' && act !== 'promised' && words.some((stem) => LAYER_WORK.has(stem));
+export const isLayer = ({ words }: ActRow) => words.includes(LAYER_MARK);
+
+/** Layers that went on or came off what has this stem in its name, oldest first. */
+export function layersOn(reader: Pick<ModelReader, 'actsNaming'>, stem: string): readonly ActRow[] {
+  return reader.actsNaming(LAYER_MARK, [LAYER_MARK, stem], 2);
+}
 
 const isLater = (a: string, b: string) => Date.parse(a) > Date.parse(b);
 

@@ -7,7 +7,7 @@ import type { Kept, Source } from '../views.ts';
 import type { Working } from '../working.ts';
 import type { CheckRow, CheckRun } from './check-rows.ts';
 import { intervalWords } from './interval-words.ts';
-import { changedKeys, mayChange } from './watches.ts';
+import { changedKeys, changing } from './watches.ts';
 import { workCheck } from './work-check.ts';
 
 /** Attaches a check that was said. Said again it changes nothing; said with another number it takes the old one's place. */
@@ -93,9 +93,8 @@ export function rerunChecks(work: Working): void {
   const changes = [...work.draft.changes()];
   const keys = changedKeys(work.draft, changes);
   if (keys.length === 0) return;
-  const changed = new Set(keys);
-  for (const row of work.draft.checksWatching(keys))
-    if (mayChange(work.draft, row.watches, changed, changes)) rerun(work, row);
+  const mayChange = changing(work.draft, new Set(keys), changes);
+  for (const row of work.draft.checksWatching(keys)) if (mayChange(row.watches)) rerun(work, row);
 }
 
 function rerun(work: Working, row: CheckRow): void {

@@ -4,17 +4,17 @@
  *
  * `i3`: a figure of that thing changed. `~hatch`: something of that name has a figure now, which a name in the check
  * may stand for. `*mass`: some figure of that dimension changed. `!hatch`: a layer went on or came off a thing of that
- * name, or of what a figure was measured from. `+hatch`: a thing of that name is new, or has another name.
+ * name, or of what a figure was measured from. `+hatch`: a second thing of that name is there.
  */
 import { itemStems } from '../items.ts';
 import { shapeOf } from '../names.ts';
 import type { ModelChange, ModelReader, StandingRow } from '../rows.ts';
-import { circumstanceStems, isLayer, mayConcern } from './doubts.ts';
+import { aloneIn, circumstanceStems, isLayer, layersOn, mayConcern, namedSo } from './doubts.ts';
 import { itemAndAttribute } from './named-figure.ts';
 
 /** Keys of a check that reads these figures, and waits for these names. */
 export function watchesOf(
-  reader: Pick<ModelReader, 'claim' | 'item'>,
+  reader: Pick<ModelReader, 'claim' | 'item' | 'actsNaming'>,
   read: readonly StandingRow[],
   waitsFor: readonly string[],
 ): readonly string[] {
@@ -23,7 +23,11 @@ export function watchesOf(
     keys.add(row.itemId);
     const item = reader.item(row.itemId);
     const head = item && shapeOf(item.name).head;
-    if (head !== undefined) for (const mark of ['!', '+']) keys.add(`${mark}${head}`);
+    if (head !== undefined) {
+      keys.add(`!${head}`);
+      // Once there is a second one, its bare name may mean either.
+      if (layersOn(reader, head).length > 0) keys.add(`+${head}`);
+    }
     for (const stem of circumstanceStems(row, reader)) keys.add(`!${stem}`);
   }
   for (const name of waitsFor)
@@ -32,31 +36,34 @@ export function watchesOf(
 }
 
 /**
- * Whether what changed may change a check: it shares a key other than that of a layer, or the layer went on one of its
- * own things, or on what a figure of it was measured from.
+ * Tells of a check's keys whether what changed may change it: they share one other than that of a layer, or the layer
+ * went on one of its own things, or on what a figure of it was measured from.
  */
-export function mayChange(
+export function changing(
   reader: Pick<ModelReader, 'item' | 'itemsSharing'>,
-  watches: readonly string[],
   keys: ReadonlySet<string>,
   changes: readonly ModelChange[],
-): boolean {
-  if (watches.some((key) => !key.startsWith('!') && keys.has(key))) return true;
-  const things = watches.flatMap((key) => reader.item(key) ?? []);
-  const heads = new Set(things.map(({ name }) => `!${shapeOf(name).head}`));
-  const around = watches.filter((key) => key.startsWith('!') && !heads.has(key)).map((key) => key.slice(1));
-  return changes.some(
-    (change) =>
-      change.table === 'acts' &&
-      isLayer(change.row) &&
-      (around.some((stem) => change.row.words.includes(stem)) ||
-        things.some((item) => mayConcern(reader, change.row, item))),
+): (watches: readonly string[]) => boolean {
+  const layers = changes.flatMap((change) =>
+    change.table === 'acts' && isLayer(change.row) ? [change.row] : [],
   );
+  const isAlone = aloneIn(reader);
+  return (watches) => {
+    if (watches.some((key) => !key.startsWith('!') && keys.has(key))) return true;
+    const things = watches.flatMap((key) => reader.item(key) ?? []);
+    const heads = new Set(things.map(({ name }) => `!${shapeOf(name).head}`));
+    const around = watches.filter((key) => key.startsWith('!') && !heads.has(key)).map((key) => key.slice(1));
+    return layers.some(
+      (act) =>
+        around.some((stem) => act.words.includes(stem)) ||
+        things.some((item) => mayConcern(act, item, isAlone)),
+    );
+  };
 }
 
 /** Keys of what changed. */
 export function changedKeys(
-  reader: Pick<ModelReader, 'item'>,
+  reader: Pick<ModelReader, 'item' | 'itemsSharing'>,
   changes: readonly ModelChange[],
 ): readonly string[] {
   const keys = new Set<string>();
@@ -68,7 +75,8 @@ export function changedKeys(
     } else if (change.table === 'limits') items.add(change.row.itemId);
     else if (change.table === 'items') {
       items.add(change.row.id);
-      keys.add(`+${shapeOf(change.row.name).head}`);
+      const { head } = shapeOf(change.row.name);
+      if (namedSo(reader, head) === 2) keys.add(`+${head}`);
     } else if (change.table === 'acts' && isLayer(change.row))
       for (const stem of change.row.words) keys.add(`!${stem}`);
   }
