@@ -1,5 +1,5 @@
 import type { Dimension, Quantity } from '../language/notes.ts';
-import { difference, unitKind } from './units.ts';
+import { difference, isCustomary, unitKind } from './units.ts';
 import type { Tolerance } from './views.ts';
 
 /** A claim, as far as its tolerance goes. */
@@ -69,27 +69,6 @@ function inUnitOf(claim: Toleranced, unit: string, region?: string): number {
   const apart = difference({ value: 0, unit }, claim, region);
   return apart === undefined ? claim.value : -apart;
 }
-
-const CUSTOMARY = new Set([
-  'in',
-  'ft',
-  'yd',
-  'thou',
-  'lb',
-  'oz',
-  'gal',
-  'qt',
-  'pt',
-  'floz',
-  'degF',
-  'psi',
-  'ft.lbf',
-  'hp',
-  'mph',
-  'ft2',
-  'in2',
-]);
-const isCustomary = (unit: string) => CUSTOMARY.has(unit);
 
 /** Nobody rounds further than this share when saying a figure again in the other system. */
 const ROUNDING_SHARE = 0.02;

@@ -173,6 +173,15 @@ export function unitKind(unit: UnitName, region?: string): UnitKind | undefined 
   return /^[A-Z]{3}$/.test(unit) ? { kind: `money:${unit}`, factor: new Fraction(1) } : undefined;
 }
 
+const CUSTOMARY: ReadonlySet<string> = new Set([
+  ...['in', 'ft', 'yd', 'thou', 'mi', 'in2', 'ft2', 'in3', 'ft3', 'cmil'],
+  ...['lb', 'oz', 'lb/ft3', 'psi', 'ft.lbf', 'hp', 'mph', 'degF', 'degF diff'],
+  ...['gal', 'qt', 'pt', 'floz', 'US gal', 'imp gal'],
+]);
+
+/** Whether a unit is one of inches, pounds and gallons, US or imperial. What both systems use (V, h, kn) is not. */
+export const isCustomary = (unit: UnitName): boolean => CUSTOMARY.has(unit);
+
 /** A number as the exact rational that it was said as: 0.1 is one tenth. */
 export function exactly(value: number): Fraction {
   // The shortest decimal that reads back as this number is what was written or said.

@@ -6,7 +6,7 @@ import { CHECKS } from '../../src/model/checks/all-checks.ts';
 import { evaluate, type Input } from '../../src/model/evaluate.ts';
 import { readFormula, readsOf, withSlots, writeFormula } from '../../src/model/formula.ts';
 import { calledBy } from '../../src/model/formula-calls.ts';
-import { inUnit } from '../../src/model/units.ts';
+import { workedOver } from '../kit/worked-formula.ts';
 
 const FIGURES: Readonly<Record<string, Input>> = {
   rise: { value: 300, unit: 'mm', tolerance: 2 },
@@ -19,13 +19,7 @@ const FIGURES: Readonly<Record<string, Input>> = {
   supply: { value: 12, unit: 'V' },
 };
 
-function worked(text: string, unit: string): number | string {
-  const read = readFormula(text);
-  if (!read.ok) return read.why;
-  const result = evaluate(read.formula, (name) => FIGURES[name]);
-  if (!result.ok) return `${result.kind}: ${result.what}`;
-  return inUnit(result.value.exact, unit).valueOf();
-}
+const worked = workedOver(FIGURES);
 
 test.each([
   ['diagonal(rise; run)', 'mm', 500],

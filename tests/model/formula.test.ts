@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { evaluate } from '../../src/model/evaluate.ts';
 import { readFormula, readsOf, writeFormula } from '../../src/model/formula.ts';
-import { inUnit } from '../../src/model/units.ts';
+import { workedOver } from '../kit/worked-formula.ts';
 
 const FIGURES: Readonly<Record<string, { value: number; unit: string; tolerance?: number }>> = {
   'warp beam': { value: 1200, unit: 'mm', tolerance: 1 },
@@ -18,13 +18,7 @@ const FIGURES: Readonly<Record<string, { value: number; unit: string; tolerance?
   'big pulley': { value: 210, unit: 'mm' },
 };
 
-function worked(text: string, unit: string): number | string {
-  const read = readFormula(text);
-  if (!read.ok) return read.why;
-  const result = evaluate(read.formula, (name) => FIGURES[name]);
-  if (!result.ok) return `${result.kind}: ${result.what}`;
-  return inUnit(result.value.exact, unit).valueOf();
-}
+const worked = workedOver(FIGURES);
 
 test.each([
   ['warp beam - 2 * number 2 heddle', 'mm', 1170],

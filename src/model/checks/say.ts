@@ -2,7 +2,7 @@
 import type { HouseUnits, Quantity, UnitName } from '../../language/notes.ts';
 import { baseUnit } from '../base-units.ts';
 import { quantityText } from '../quantity-words.ts';
-import { unitKind } from '../units.ts';
+import { isCustomary, unitKind } from '../units.ts';
 import type { Say } from './check.ts';
 
 export type System = 'metric' | 'us';
@@ -130,38 +130,17 @@ export function sayingIn(system: System, region?: string): Say {
   return (base, kind, unit) => quantityText(readable(base, unit ?? unitToRead(base, kind, system), region));
 }
 
-const CUSTOMARY = new Set(
-  [
-    'in',
-    'ft',
-    'yd',
-    'thou',
-    'mi',
-    'lb',
-    'oz',
-    'gal',
-    'qt',
-    'pt',
-    'floz',
-    'degF',
-    'psi',
-    'ft.lbf',
-    'hp',
-    'mph',
-  ].concat(['ft2', 'in2', 'ft3', 'in3', 'US gal', 'imp gal', 'lb/ft3', 'cmil', 'degF diff']),
-);
-
 /** The system to answer in: the project's own; in a project of mixed units that of the first figure that has one. */
 export function systemOf(house: HouseUnits, units: readonly UnitName[]): System {
   if (house !== 'mixed') return house;
   const first = units.find((unit) => hasSystem(unit));
-  return first !== undefined && CUSTOMARY.has(first) ? 'us' : 'metric';
+  return first !== undefined && isCustomary(first) ? 'us' : 'metric';
 }
 
 /** Volts and hours are of no system. */
 function hasSystem(unit: UnitName): boolean {
   const kind = unitKind(unit)?.kind ?? '';
-  return CUSTOMARY.has(unit) || SCALES.metric[kind] !== undefined;
+  return isCustomary(unit) || SCALES.metric[kind] !== undefined;
 }
 
 /** A size to show how an input is written, where nobody has said one. */
