@@ -23,7 +23,7 @@ const ACTS: readonly (readonly [ActRow['act'], RegExp])[] = [
 
 /** An act that points at sizes said just before it: "ordered the glass to those sizes", "cut the lining to suit". */
 const TO_SIZES =
-  /\b(?:to|at|off|from|for|on|in) (?:that|those|these|this|the same|them|exactly that|exactly those)(?: (?:size|sizes|figures?|dimensions?|measurements?|numbers?|height|width|length))?\b|\bto (?:suit|match|fit)\b|\baccordingly\b/i;
+  /\b(?:to|at|off|from) (?:that|those|these|this|the same|them)(?: (?:size|sizes|figures?|dimensions?|measurements?|numbers?|height|width|length))?\b|\bto (?:suit|match|fit)\b|\baccordingly\b/i;
 
 /** Stems of what was measured in this sentence and the one before, for an act that points at it. */
 function pointedAt(work: Working, index: number, filed: readonly Filed[]): readonly string[] {

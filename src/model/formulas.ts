@@ -65,17 +65,18 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
   if (!isWorkedOut(place)) return undefined;
   const talk = `${place.sentence} ${note.item}`;
   // "Cut to 860 because the top's forty thick": the sentence goes on with what it was worked out from.
-  const until = hasReasonBehind(place) ? note.span.start + 160 : note.span.start;
+  const goesOn = hasReasonBehind(place);
+  const cameFirst = ({ span }: Pick<Filed['note'], 'span'>) =>
+    span.start < note.span.start || (goesOn && work.place(span).index === place.index);
   const isAtHand = (row: StandingRow) =>
     !row.slot.includes(LIMIT_MARK) &&
     row.slot !== claim.slot &&
-    wasSaidBefore(work, row, until, filed) &&
+    wasSaidBefore(work, row, cameFirst, filed) &&
     circleOf(work.draft, claim.slot, [row.slot]) === undefined;
   const near = filed.flatMap(({ note: other, claim: part }): Ingredient[] => {
     const back = place.index - work.place(other.span).index;
     const row = work.draft.standing(part.slot);
-    if (part === claim || back > SENTENCES_BACK || back < 0) return [];
-    if (other.span.start > (back === 0 ? until : note.span.start)) return [];
+    if (part === claim || back > SENTENCES_BACK || !cameFirst(other)) return [];
     if (!row || !isAtHand(row)) return [];
     return [{ ...ingredientOf(row, part.said, talk, back), value: part.value, unit: part.unit }];
   });
@@ -91,12 +92,17 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
   return derivationOf(claim, place, unique, work.settings.region);
 }
 
-/** What a figure was worked out from was known before it: it stood in an earlier memo, or was said further up. */
-function wasSaidBefore(work: Working, row: StandingRow, until: number, filed: readonly Filed[]): boolean {
+/** What a figure was worked out from was known before it: it stood in an earlier memo, or its note came first. */
+function wasSaidBefore(
+  work: Working,
+  row: StandingRow,
+  cameFirst: (note: Filed['note']) => boolean,
+  filed: readonly Filed[],
+): boolean {
   const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
   if (claim?.memoId !== work.memo.id) return true;
   const said = filed.find((one) => one.claim.id === claim.id);
-  return said !== undefined && said.note.span.start < until;
+  return said !== undefined && cameFirst(said.note);
 }
 
 function dedupe(ingredients: readonly Ingredient[]): readonly Ingredient[] {
