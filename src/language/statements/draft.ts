@@ -32,6 +32,8 @@ export interface Draft extends Span {
   /** Plain enough to stand against a delivery or a snag read from the same words. */
   readonly sure?: boolean;
   readonly cause?: string;
+  /** Stands on figures and limits: its words need not speak for it. */
+  readonly measured?: boolean;
 }
 
 /** What the rules may look at beside the clause itself. */

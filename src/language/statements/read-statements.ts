@@ -20,6 +20,7 @@ import { DECISION_RULES } from './decisions.ts';
 import { DONE_RULES } from './done.ts';
 import { GRAMMAR_RULES } from './done-by-grammar.ts';
 import type { Draft, Scene, StatementRule } from './draft.ts';
+import { weigh } from './evidence/evidence.ts';
 import { FINISHED_RULES, openWork } from './finished-tasks.ts';
 import { readGates } from './gates.ts';
 import { gistOf, itemOf, waitOf } from './gist.ts';
@@ -52,6 +53,11 @@ const RULES: readonly (readonly StatementRule[])[] = [
   CORRECTION_RULES,
 ];
 
+/** Settles what the rules read; evidence is left out where the rules themselves are looked at. */
+export interface Settling {
+  readonly evidence?: boolean;
+}
+
 /**
  * Reads what is said about the work in one memo: decisions, tasks, done work, arrivals, problems, promises and
  * corrections, each list in the order of speech. Every quote is a verbatim stretch of `text`. Pure.
@@ -61,21 +67,12 @@ export function readStatements(
   sentences: readonly Sentence[],
   context: ReadContext,
   figures: readonly FigureNote[] = [],
+  { evidence = true }: Settling = {},
 ): StatementReading {
-  const said = wordClauses(text, sentences);
-  const scene: Scene = {
-    text,
-    said,
-    dates: { recordedAt: context.recordedAt, ...(context.region ? { region: context.region } : {}) },
-    unreal: findUnreal(said),
-    open: (context.openTasks ?? []).map(openWork),
-    listed: findJobLists(said),
-  };
+  const { scene, found } = draftStatements(text, sentences, context, figures);
   const trace: TraceStep[] = [];
-  const found: Draft[] = [...readGates(scene), ...said.flatMap((clause) => readClause(clause, scene))];
-  const problems = found.filter((each) => each.kind === 'problem');
-  found.push(...readBreaches(scene, figures, context, problems));
-  const drafts = refine(found, scene, trace);
+  const kept = refine(found, scene, trace);
+  const drafts = evidence ? weigh(scene, found, kept, trace) : kept;
   for (const each of drafts) {
     trace.push({
       stage: 'statements',
@@ -86,6 +83,28 @@ export function readStatements(
     });
   }
   return { notes: notesFrom(drafts, scene), trace };
+}
+
+/** What the rules read in one memo, before evidence and refiners have settled which of it stands. */
+export function draftStatements(
+  text: string,
+  sentences: readonly Sentence[],
+  context: ReadContext,
+  figures: readonly FigureNote[],
+): { readonly scene: Scene; readonly found: readonly Draft[] } {
+  const said = wordClauses(text, sentences);
+  const scene: Scene = {
+    text,
+    said,
+    dates: { recordedAt: context.recordedAt, ...(context.region ? { region: context.region } : {}) },
+    unreal: findUnreal(said),
+    open: (context.openTasks ?? []).map(openWork),
+    listed: findJobLists(said),
+  };
+  const found: Draft[] = [...readGates(scene), ...said.flatMap((clause) => readClause(clause, scene))];
+  const problems = found.filter((each) => each.kind === 'problem');
+  for (const each of readBreaches(scene, figures, context, problems)) found.push({ ...each, measured: true });
+  return { scene, found };
 }
 
 function readClause(clause: Said, scene: Scene): readonly Draft[] {

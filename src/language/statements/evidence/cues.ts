@@ -1,0 +1,170 @@
+/**
+ * What is weighed for one statement: what the words of its clause and the clauses beside it say, which rule read it
+ * and what the refiners made of that. Every cue has a name; `cue-weights.ts` holds what each of them weighs.
+ */
+import type { Draft, Scene } from '../draft.ts';
+import { KINDS, type Kind } from './kinds.ts';
+import type { WordScores } from './word-scores.ts';
+
+/** Name and size of a cue. */
+export type Cue = readonly [string, number];
+
+/** A statement that a rule read, or that may stand in a clause where no rule read its kind. */
+export interface Candidate {
+  readonly kind: Kind;
+  /** The draft that is weighed; without one the clause itself may become a draft. */
+  readonly draft?: Draft;
+  /** The clause that speaks most for it. */
+  readonly clause: number;
+  readonly cues: readonly Cue[];
+}
+
+/** A clause whose words speak more against a kind than this is not weighed for it, where no rule reads it. */
+export const HOPELESS = -3;
+
+const clip = (score: number): number => Math.max(-4, Math.min(4, score));
+
+const FLAGS = [
+  'weak',
+  'leans',
+  'intends',
+  'finishes',
+  'sure',
+  'reason',
+  'turnedDown',
+  'item',
+  'received',
+] as const;
+
+type ByClause = ReadonlyMap<number, readonly Draft[]>;
+const NONE: readonly Draft[] = [];
+
+function byClause(drafts: readonly Draft[]): ByClause {
+  const found = new Map<number, Draft[]>();
+  for (const draft of drafts)
+    for (let clause = draft.from; clause <= draft.to; clause++) {
+      const list = found.get(clause);
+      if (list) list.push(draft);
+      else found.set(clause, [draft]);
+    }
+  return found;
+}
+
+interface Around {
+  readonly scene: Scene;
+  readonly scores: WordScores;
+  /** What the refiners kept. */
+  readonly kept: ByClause;
+  /** What the rules read. */
+  readonly found: ByClause;
+}
+
+/** All that may be stated in the memo: each kept draft, and each clause that is not hopeless for a kind. */
+export function candidatesOf(
+  scene: Scene,
+  found: readonly Draft[],
+  kept: readonly Draft[],
+  scores: WordScores,
+): readonly Candidate[] {
+  const around: Around = { scene, scores, kept: byClause(kept), found: byClause(found) };
+  const candidates: Candidate[] = [];
+  for (const draft of kept)
+    if (draft.kind !== 'correction' && !draft.measured)
+      candidates.push(candidateFor(draft.kind, draft, draft, around));
+  for (const { index } of scene.said)
+    KINDS.forEach((kind, k) => {
+      if (scores.of(index, k) < HOPELESS) return;
+      if ((around.kept.get(index) ?? NONE).some((draft) => draft.kind === kind)) return;
+      candidates.push(candidateFor(kind, { from: index, to: index }, undefined, around));
+    });
+  return candidates;
+}
+
+function candidateFor(
+  kind: Kind,
+  { from, to }: { readonly from: number; readonly to: number },
+  draft: Draft | undefined,
+  around: Around,
+): Candidate {
+  const cues: Cue[] = [];
+  const standing = draft ? 'read' : 'unread';
+  const add = (name: string, size = 1) => {
+    cues.push([`${standing} ${name}`, size]);
+  };
+  const clause = wordCues(KINDS.indexOf(kind), from, to, around, add);
+  besideCues(kind, from, to, draft, around, add);
+  if (draft) ruleCues(draft, kind, around, add);
+  return { kind, ...(draft ? { draft } : {}), clause, cues };
+}
+
+type Add = (name: string, size?: number) => void;
+
+/** What the words say; returns the clause that says most. */
+function wordCues(k: number, from: number, to: number, { scene, scores }: Around, add: Add): number {
+  let best = from;
+  for (let clause = from; clause <= to; clause++)
+    if (scores.of(clause, k) > scores.of(best, k)) best = clause;
+  const score = clip(scores.of(best, k));
+  add('here');
+  add('words', score);
+  add('words well above', Math.max(0, score + 1));
+  let other = Number.NEGATIVE_INFINITY;
+  KINDS.forEach((kind, j) => {
+    if (j === k) return;
+    const rival = scores.of(best, j);
+    other = Math.max(other, rival);
+    add(`words of ${kind}`, clip(rival) / 2);
+  });
+  add('words over the next kind', clip(score - other) / 2);
+  for (const [name, beside] of [
+    ['before', besideIn(scene, from, -1)],
+    ['after', besideIn(scene, to, 1)],
+  ] as const) {
+    if (beside === undefined) continue;
+    const said = clip(scores.of(beside, k));
+    add(`words ${name}`, Math.max(0, said + 1));
+    if (said > score) add(`more ${name}`);
+  }
+  return best;
+}
+
+/** The clause beside one in the same sentence. */
+function besideIn(scene: Scene, clause: number, step: number): number | undefined {
+  const other = scene.said[clause + step];
+  return other && other.sentence === scene.said[clause]?.sentence ? other.index : undefined;
+}
+
+/** What the rules read in the same clause and beside it. */
+function besideCues(
+  kind: Kind,
+  from: number,
+  to: number,
+  draft: Draft | undefined,
+  { scene, kept, found }: Around,
+  add: Add,
+): void {
+  for (const [name, beside] of [
+    ['before', besideIn(scene, from, -1)],
+    ['after', besideIn(scene, to, 1)],
+  ] as const)
+    for (const other of (beside === undefined ? undefined : kept.get(beside)) ?? NONE)
+      if (other !== draft) add(`${other.kind === kind ? 'the same' : 'another'} ${name}`);
+  for (let clause = from; clause <= to; clause++) {
+    for (const other of kept.get(clause) ?? NONE) if (other !== draft) add(`with ${other.kind}`);
+    if (draft) continue;
+    for (const other of found.get(clause) ?? NONE)
+      if (other.kind === kind) add(other.weak ? 'hinted and let go' : 'read and let go');
+  }
+}
+
+function ruleCues(draft: Draft, kind: Kind, { kept }: Around, add: Add): void {
+  add(`by ${draft.rule}`);
+  for (const flag of FLAGS) if (draft[flag]) add(flag);
+  if (draft.waitsFor?.length) add('waits');
+  if (draft.to > draft.from) add('in many clauses');
+  for (let clause = draft.from; clause <= draft.to; clause++)
+    if ((kept.get(clause) ?? NONE).some((other) => other !== draft && other.kind === kind)) {
+      add('beside its like');
+      break;
+    }
+}
