@@ -11,7 +11,7 @@ import { KINDS, type Kind } from '../src/language/statements/evidence/kinds.ts';
 import { type Row, STEP, writeTable } from '../src/language/statements/evidence/table-text.ts';
 import type { WordScores } from '../src/language/statements/evidence/word-scores.ts';
 import { refine } from '../src/language/statements/refiners.ts';
-import { casesOf, clausesOf, overlap } from './evidence/cases.ts';
+import { casesOf, clausesOf, OWN_SENTENCE, overlap } from './evidence/cases.ts';
 import { type CueCase, fitCues, fitWords, oddsOfWords, type WordModel } from './evidence/logistic.ts';
 import { type Mark, type MarkedMemo, sentenceMemos, storiesFrom } from './evidence/marked.ts';
 
@@ -141,6 +141,8 @@ function countOf(told: readonly Told[], kind: Kind, odds: Odds, drop: number, ad
 
 const GRID = Array.from({ length: 17 }, (_, k) => Math.round((-2.2 + 0.2 * k) * 10) / 10);
 
+/** A statement that no rule read must be near as likely as not: a false one costs trust. */
+const LEAST_ADD = -0.6;
 /** Within so much of the best F1 the threshold that changes least is taken. */
 const MARGIN = option('margin', 0.004);
 
@@ -157,7 +159,7 @@ function thresholds(told: readonly Told[], kind: Kind, odds: Odds): { drop: numb
   };
   for (let turn = 0; turn < 2; turn++) {
     drop = Math.min(...good((threshold) => f1(countOf(told, kind, odds, threshold, add))));
-    add = Math.max(...good((threshold) => f1(countOf(told, kind, odds, drop, threshold))));
+    add = Math.max(LEAST_ADD, ...good((threshold) => f1(countOf(told, kind, odds, drop, threshold))));
   }
   return { drop, add };
 }
@@ -221,6 +223,7 @@ function writeWords(model: WordModel): void {
   const { columns, weights, bias } = model;
   const rows: Row[] = [...model.rows]
     .map(([feature, row]): Row => [feature, [...weights.subarray(row * columns, (row + 1) * columns)]])
+    .filter(([feature]) => feature !== OWN_SENTENCE)
     .filter(([, own]) => own.some((weight) => Math.abs(weight) >= STEP / 2));
   const text = writeTable(rows);
   const wrapped = text.match(/.{1,110}/g)?.join('\\\n') ?? '';

@@ -1,5 +1,5 @@
 /** Clauses with the features that stand in them and whether each kind is stated there. */
-import { featureNumber, features } from '../../src/language/statements/evidence/features.ts';
+import { featureNumber, features, PLACES } from '../../src/language/statements/evidence/features.ts';
 import { KINDS, type Kind } from '../../src/language/statements/evidence/kinds.ts';
 import { isBlank } from '../../src/language/statements/evidence/word-scores.ts';
 import type { Said } from '../../src/language/statements/words.ts';
@@ -30,6 +30,10 @@ export function clausesOf(mark: Mark, said: readonly Said[]): readonly Said[] {
     .sort((a, b) => overlap(mark, b) - overlap(mark, a) || a.index - b.index);
 }
 
+/** Stands in our own sentences alone: most of them state something, and that tells nothing of talk. */
+export const OWN_SENTENCE = 1;
+const FRAME: ReadonlySet<number> = new Set([PLACES.indexOf('earlier'), PLACES.indexOf('later')]);
+
 /** Every clause of the memos. */
 export function casesOf(memos: readonly MarkedMemo[]): ClauseCase[] {
   return memos.flatMap((memo, m) => {
@@ -47,7 +51,10 @@ export function casesOf(memos: readonly MarkedMemo[]): ClauseCase[] {
       .filter((clause) => !isBlank(clause))
       .map((clause) => {
         const numbers: number[] = [];
+        if (memo.isSentence) numbers.push(OWN_SENTENCE);
         features(clause, memo.scene, (place, a, b, c) => {
+          // The same frame stands about all of our own sentences.
+          if (memo.isSentence && FRAME.has(place)) return;
           numbers.push(featureNumber(place, a, b, c));
         });
         return {

@@ -6,7 +6,7 @@ import { readQuantities } from '../../src/language/quantities.ts';
 import { splitSentences } from '../../src/language/sentences.ts';
 import type { Draft, Scene } from '../../src/language/statements/draft.ts';
 import { KINDS, type Kind } from '../../src/language/statements/evidence/kinds.ts';
-import { draftStatements } from '../../src/language/statements/read-statements.ts';
+import { draftsIn, sceneOf } from '../../src/language/statements/read-statements.ts';
 import { tokenise } from '../../src/language/tokens.ts';
 import type { GoldMemo, Story } from '../../tests/kit/story.ts';
 import { readStoryFile } from '../../tests/kit/story-file.ts';
@@ -52,7 +52,8 @@ function marksOf(memo: GoldMemo): Record<Kind, readonly Mark[]> {
 function drafted(text: string, context: ReadContext): { scene: Scene; found: readonly Draft[] } {
   const { quantities } = readQuantities(text, tokenise(text), context);
   const { figures } = readItems(text, quantities, context);
-  return draftStatements(text, splitSentences(text), context, figures);
+  const scene = sceneOf(text, splitSentences(text), context);
+  return { scene, found: draftsIn(scene, figures, context) };
 }
 
 /** A story's memos, each read with the tasks that the marks leave open before it. */

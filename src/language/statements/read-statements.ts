@@ -19,8 +19,10 @@ import { readBreaches } from './breaches.ts';
 import { DECISION_RULES } from './decisions.ts';
 import { DONE_RULES } from './done.ts';
 import { GRAMMAR_RULES } from './done-by-grammar.ts';
-import type { Draft, Scene, StatementRule } from './draft.ts';
-import { weigh } from './evidence/evidence.ts';
+import type { Draft, Scene, StatementKind, StatementRule } from './draft.ts';
+import { fittedEvidence, weigh } from './evidence/evidence.ts';
+import { KINDS } from './evidence/kinds.ts';
+import { isBlank, scoreWords, type WordScores } from './evidence/word-scores.ts';
 import { FINISHED_RULES, openWork } from './finished-tasks.ts';
 import { readGates } from './gates.ts';
 import { gistOf, itemOf, waitOf } from './gist.ts';
@@ -43,15 +45,21 @@ export interface StatementReading {
 }
 
 /** Every kind's rules; within a kind the first that reads a clause has it. */
-const RULES: readonly (readonly StatementRule[])[] = [
-  PROMISE_RULES,
-  [...JOB_RULES, ...TASK_RULES, ...PLANNED_RULES, ...TASKS_BY_GRAMMAR, ...INTENDED_RULES],
-  DECISION_RULES,
-  [...ARRIVAL_RULES, ...ARRIVALS_TOLD],
-  PROBLEM_RULES,
-  [...FINISHED_RULES, ...DONE_RULES, ...GRAMMAR_RULES],
-  CORRECTION_RULES,
+const RULES: readonly { readonly kind: StatementKind; readonly rules: readonly StatementRule[] }[] = [
+  { kind: 'promise', rules: PROMISE_RULES },
+  {
+    kind: 'task',
+    rules: [...JOB_RULES, ...TASK_RULES, ...PLANNED_RULES, ...TASKS_BY_GRAMMAR, ...INTENDED_RULES],
+  },
+  { kind: 'decision', rules: DECISION_RULES },
+  { kind: 'arrival', rules: [...ARRIVAL_RULES, ...ARRIVALS_TOLD] },
+  { kind: 'problem', rules: PROBLEM_RULES },
+  { kind: 'done', rules: [...FINISHED_RULES, ...DONE_RULES, ...GRAMMAR_RULES] },
+  { kind: 'correction', rules: CORRECTION_RULES },
 ];
+
+/** Log odds of the words below which no rule of a kind is asked: what it read would hardly stand. */
+const SPARED = -5.5;
 
 /** Settles what the rules read; evidence is left out where the rules themselves are looked at. */
 export interface Settling {
@@ -69,10 +77,12 @@ export function readStatements(
   figures: readonly FigureNote[] = [],
   { evidence = true }: Settling = {},
 ): StatementReading {
-  const { scene, found } = draftStatements(text, sentences, context, figures);
+  const scene = sceneOf(text, sentences, context);
+  const scores = evidence ? scoreWords(scene, fittedEvidence().words) : undefined;
+  const found = draftsIn(scene, figures, context, scores);
   const trace: TraceStep[] = [];
   const kept = refine(found, scene, trace);
-  const drafts = evidence ? weigh(scene, found, kept, trace) : kept;
+  const drafts = scores ? weigh(scene, found, kept, scores, trace) : kept;
   for (const each of drafts) {
     trace.push({
       stage: 'statements',
@@ -85,15 +95,10 @@ export function readStatements(
   return { notes: notesFrom(drafts, scene), trace };
 }
 
-/** What the rules read in one memo, before evidence and refiners have settled which of it stands. */
-export function draftStatements(
-  text: string,
-  sentences: readonly Sentence[],
-  context: ReadContext,
-  figures: readonly FigureNote[],
-): { readonly scene: Scene; readonly found: readonly Draft[] } {
+/** What the rules may look at in one memo. */
+export function sceneOf(text: string, sentences: readonly Sentence[], context: ReadContext): Scene {
   const said = wordClauses(text, sentences);
-  const scene: Scene = {
+  return {
     text,
     said,
     dates: { recordedAt: context.recordedAt, ...(context.region ? { region: context.region } : {}) },
@@ -101,16 +106,32 @@ export function draftStatements(
     open: (context.openTasks ?? []).map(openWork),
     listed: findJobLists(said),
   };
-  const found: Draft[] = [...readGates(scene), ...said.flatMap((clause) => readClause(clause, scene))];
-  const problems = found.filter((each) => each.kind === 'problem');
-  for (const each of readBreaches(scene, figures, context, problems)) found.push({ ...each, measured: true });
-  return { scene, found };
 }
 
-function readClause(clause: Said, scene: Scene): readonly Draft[] {
+/**
+ * What the rules read in one memo, before evidence and refiners have settled which of it stands. With `scores` rules
+ * are spared where the words speak clearly against their kind.
+ */
+export function draftsIn(
+  scene: Scene,
+  figures: readonly FigureNote[],
+  context: ReadContext,
+  scores?: WordScores,
+): readonly Draft[] {
+  const found: Draft[] = [
+    ...readGates(scene),
+    ...scene.said.flatMap((clause) => readClause(clause, scene, scores)),
+  ];
+  const problems = found.filter((each) => each.kind === 'problem');
+  for (const each of readBreaches(scene, figures, context, problems)) found.push({ ...each, measured: true });
+  return found;
+}
+
+function readClause(clause: Said, scene: Scene, scores: WordScores | undefined): readonly Draft[] {
   // Bare numbers and marks between commas state nothing.
-  if (!clause.words.some(({ lower }) => /[a-z]/.test(lower))) return [];
-  return RULES.flatMap((rules) => {
+  if (isBlank(clause)) return [];
+  return RULES.flatMap(({ kind, rules }) => {
+    if (scores && kind !== 'correction' && scores.of(clause.index, KINDS.indexOf(kind)) < SPARED) return [];
     for (const { name, read } of rules) {
       const found = read(clause, scene);
       if (found) return [{ ...found, rule: name }];

@@ -11,7 +11,7 @@ import { type Candidate, candidatesOf } from './cues.ts';
 import { fieldsOf } from './fields.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { readTable } from './table-text.ts';
-import { scoreWords, tableOf, tellWords, type WordScores, type WordWeights } from './word-scores.ts';
+import { tableOf, tellWords, type WordScores, type WordWeights } from './word-scores.ts';
 import { WORD_BIAS, WORD_TABLE } from './word-table.ts';
 
 export interface KindWeights {
@@ -49,10 +49,10 @@ export function weigh(
   scene: Scene,
   found: readonly Draft[],
   kept: readonly Draft[],
+  scores: WordScores,
   trace: TraceStep[],
   evidence: Evidence = fittedEvidence(),
 ): readonly Draft[] {
-  const scores = scoreWords(scene, evidence.words);
   return settle(scene, candidatesOf(scene, found, kept, scores), kept, trace, evidence, scores);
 }
 

@@ -4,13 +4,15 @@ import type { Said } from '../words.ts';
 import type { Atom } from './atoms.ts';
 import { featureNumber, features, featureText, type Place } from './features.ts';
 import { KINDS } from './kinds.ts';
+import { STEP } from './table-text.ts';
 
 /** Weights by feature number, one for each kind. */
 export interface WordWeights {
   readonly bias: readonly number[];
   /** Slots of an open table: feature numbers, 0 where a slot is free. */
   readonly numbers: Int32Array;
-  readonly weights: Float32Array;
+  /** In steps of the table: small numbers keep the whole table near at hand. */
+  readonly weights: Int8Array;
 }
 
 export interface WordScores {
@@ -29,12 +31,14 @@ export function tableOf(
   let size = 1024;
   while (size < rows.length * 2.5) size *= 2;
   const numbers = new Int32Array(size);
-  const weights = new Float32Array(size * COLUMNS);
+  const weights = new Int8Array(size * COLUMNS);
   for (const [number, row] of rows) {
     let slot = number & (size - 1);
     while (numbers[slot] !== 0) slot = (slot + 1) & (size - 1);
     numbers[slot] = number;
-    weights.set(row, slot * COLUMNS);
+    row.forEach((weight, k) => {
+      weights[slot * COLUMNS + k] = Math.round(weight / STEP);
+    });
   }
   return { bias, numbers, weights };
 }
@@ -55,19 +59,22 @@ export const isBlank = ({ words }: Said): boolean => !words.some(({ lower }) => 
 export function scoreWords(scene: Scene, table: WordWeights): WordScores {
   const { said } = scene;
   const scores = new Float64Array(said.length * COLUMNS);
+  const steps = new Int32Array(COLUMNS);
   const { weights } = table;
-  let at = 0;
   const add = (place: Place, a: Atom, b: Atom, c: Atom): void => {
     const slot = slotOf(table, featureNumber(place, a, b, c));
     if (slot < 0) return;
-    for (let k = 0; k < COLUMNS; k++)
-      scores[at + k] = (scores[at + k] as number) + (weights[slot * COLUMNS + k] as number);
+    const row = slot * COLUMNS;
+    for (let k = 0; k < COLUMNS; k++) steps[k] = (steps[k] as number) + (weights[row + k] as number);
   };
   for (const clause of said) {
-    at = clause.index * COLUMNS;
     const blank = isBlank(clause);
-    for (let k = 0; k < COLUMNS; k++) scores[at + k] = blank ? BLANK : (table.bias[k] as number);
+    steps.fill(0);
     if (!blank) features(clause, scene, add);
+    for (let k = 0; k < COLUMNS; k++)
+      scores[clause.index * COLUMNS + k] = blank
+        ? BLANK
+        : (table.bias[k] as number) + STEP * (steps[k] as number);
   }
   return { of: (clause, kind) => scores[clause * COLUMNS + kind] as number };
 }
@@ -84,7 +91,7 @@ export function tellWords(
     const slot = slotOf(table, featureNumber(place, a, b, c));
     if (slot < 0) return;
     const text = featureText(place, a, b, c);
-    told.set(text, (told.get(text) ?? 0) + (table.weights[slot * COLUMNS + kind] as number));
+    told.set(text, (told.get(text) ?? 0) + STEP * (table.weights[slot * COLUMNS + kind] as number));
   });
   const sorted = [...told].sort(([, a], [, b]) => b - a);
   const most = (list: readonly (readonly [string, number])[]) =>
