@@ -54,6 +54,12 @@ export const LEARNED: readonly (readonly [string, string])[] = [
   ['It was [4 degC] in the boat this morning', 'in boat'],
   ['The old door was [700] wide and the new one is [760]', 'old door, new door'],
   ['The port locker is [500] deep and the starboard one [480]', 'port locker, starboard locker'],
+  ['The cleat on the beam is [150] long', 'cleat'],
+  ['The collar under the joist is [90] thick and it is bolted', 'collar'],
+  ['I strapped the pipe to the beam today the bracket under the beam measures [45] and it holds', 'bracket'],
+  ['The hook below the ridge beam is [70] long', 'hook'],
+  ['The clearance above the joist is [35]', 'clearance'],
+  ['The flap over the hatch weighs [6 kg]', 'flap'],
 ];
 
 export const UNSEEN: readonly (readonly [string, string])[] = [

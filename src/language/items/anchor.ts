@@ -231,7 +231,7 @@ export function sentenceSubject(site: Site): Phrase | undefined {
 }
 
 const REPORTERS =
-  /^(?:book|manual|spec|sheet|plate|sticker|label|packet|box|bucket|tin|drawing|plan|sidewall|website|datasheet|instructions|leaflet|tape|calipers|callipers|caliper|scale|scales|gauge|meter|thermometer|law|rule|docket|invoice|paperwork|bag|page)$/;
+  /^(?:book|manual|spec|sheet|plate|sticker|label|packet|box|bucket|tin|drawing|plan|sidewall|website|datasheet|instructions|leaflet|tape|calipers|callipers|caliper|scale|scales|gauge|meter|thermometer|law|rule|docket|invoice|paperwork|bag|page|county|council|ministry|city|authority|harbour|state|code|regulation|regs?|bye?-?law|brochure|catalogue|catalog|advert|listing|ticket|receipt|chart|table-of-loads|certificate|clock|counter|micrometer|mike|vernier|multimeter|laser|weighbridge|pot|can|hygrometer|barometer|pyrometer|tester|screen|display|readout|app|log|notebook|book|handbook|survey|quote|estimate|bill|guide|chandler)$/;
 export const isReporter = (phrase: Phrase): boolean =>
   REPORTERS.test(singular(phrase.head)) || REPORTERS.test(phrase.head);
 

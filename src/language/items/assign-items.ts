@@ -95,7 +95,7 @@ export function readItems(
       quantity,
       ...(said ? { said } : {}),
     };
-    const found = at < 0 ? undefined : chooseThing(site, weights, bareName);
+    const found = at < 0 ? undefined : chooseThing(site, weights, bareName, choice.observe !== undefined);
     choice.observe?.(site, k, found);
     const claim = found?.proposal?.claim;
     const name = found ? completedName(site, found.name) : quantity.unit === 'mm2' ? CABLE : UNNAMED;

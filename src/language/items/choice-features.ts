@@ -1,215 +1,235 @@
 /**
  * What speaks for and against a thing being the one that a quantity belongs to: grammar, distance, what the thing can
- * carry, what is known of it. Every feature has a name; `choice-weights.ts` holds what each of them weighs.
+ * carry, what is known of it. `choice-weights.ts` holds what each feature weighs.
  */
-import { isPlural, kindsOf } from '../lexicon/trade-nouns.ts';
-import { type Anchor, anchorOf, clauseSubject, isReporter, sentenceSubject } from './anchor.ts';
-import type { Candidate, FramesSay } from './candidates.ts';
-import { fitness, inMillimetres, sizeFit } from './fitness.ts';
+import { isPlural, kindsOf, singular } from '../lexicon/trade-nouns.ts';
+import { isReporter } from './anchor.ts';
+import type { Candidate } from './candidates.ts';
+import type { Around, Context } from './choice-context.ts';
+import type { Role } from './discourse.ts';
+import { fitness, isNoThing, sizeFit } from './fitness.ts';
 import type { Phrase } from './noun-phrases.ts';
-import { isSpeaker, tagAt, wordAt } from './parse.ts';
+import { hostOf, phraseAt, tagAt, wordAt } from './parse.ts';
 import type { Site } from './site.ts';
+import type { Tally } from './tally.ts';
+import type { Tag } from './words.ts';
 
-/** Name and size of a feature. */
-export type Feature = readonly [string, number];
-
-/** What stands in the subject's place of the figure's clause. */
-type Context = 'noun' | 'one' | 'it' | 'that' | 'they' | 'speaker' | 'none' | 'direct';
-
-export interface Around {
-  readonly anchor: Anchor;
-  readonly context: Context;
-  readonly plural: boolean | undefined;
-  readonly clause: Phrase | undefined;
-  readonly sentence: Phrase | undefined;
-  readonly equal: ReadonlySet<string>;
-  readonly said: FramesSay;
-  readonly topicKey: string | undefined;
-  readonly lastKey: string | undefined;
+interface Path {
+  commas: number;
+  verbs: number;
+  quantities: number;
 }
 
-function contextOf(anchor: Anchor): Context {
-  const phrase = anchor.subject ?? anchor.direct;
-  if (!phrase) return 'none';
-  if (isSpeaker(phrase)) return 'speaker';
-  const pronoun = phrase.pronoun;
-  if (!pronoun) return anchor.subject ? 'noun' : 'direct';
-  if (pronoun === 'one' || pronoun === 'ones') return 'one';
-  if (/^(?:it|she)$/.test(pronoun)) return 'it';
-  if (/^(?:they|them|those|these|'em)$/.test(pronoun)) return 'they';
-  return 'that';
-}
-
-export function aroundOf(site: Site, said: FramesSay): Around {
-  const anchor = anchorOf(site);
-  const context = contextOf(anchor);
-  const topic = site.discourse.topicAt(site.at);
-  const { value, unit } = site.quantity;
-  return {
-    anchor,
-    context,
-    plural: context === 'they' ? true : context === 'it' ? false : undefined,
-    clause: anchor.direct ? clauseSubject(site, anchor.direct) : undefined,
-    sentence: sentenceSubject(site),
-    equal: site.discourse.known.withValue(site.dimension, value, unit, site.said),
-    said,
-    topicKey: topic?.name.join(' '),
-    lastKey: site.discourse.last?.name.join(' '),
-  };
-}
-
-/** Words, commas and verbs between a mention and the quantity. */
-function pathOf(
-  site: Site,
-  phrase: Phrase,
-): { commas: number; verbs: number; quantities: number; stops: number } {
+/** Commas, verbs and other quantities between a mention and the quantity. */
+function pathOf(site: Site, phrase: Phrase): Path {
   const { parse, at } = site;
   const [from, to] = phrase.last < at ? [phrase.last + 1, at] : [at + 1, phrase.first];
-  let commas = 0;
-  let verbs = 0;
-  let quantities = 0;
-  let stops = 0;
+  const path = { commas: 0, verbs: 0, quantities: 0 };
   for (let k = from; k < to; k++) {
     const tag = tagAt(parse, k);
-    if (tag === 'comma') commas++;
-    else if (tag === 'stop') stops++;
-    else if (tag === 'quantity') quantities++;
-    else if (tag === 'be' || tag === 'verb' || tag === 'participle' || tag === 'modal') verbs++;
+    if (tag === 'comma') path.commas++;
+    else if (tag === 'quantity') path.quantities++;
+    else if (tag === 'be' || tag === 'verb' || tag === 'participle' || tag === 'modal') path.verbs++;
   }
-  return { commas, verbs, quantities, stops };
+  return path;
 }
 
-const upTo = (n: number, most: number): string => (n >= most ? `${most}+` : String(n));
+const UP_TO_3 = ['0', '1', '2', '3+'] as const;
+const UP_TO_5 = ['0', '1', '2', '3', '4', '5+'] as const;
+const upTo3 = (n: number): string => UP_TO_3[Math.min(n, 3)] as string;
 
-function placeFeatures(
-  site: Site,
-  around: Around,
-  phrase: Phrase,
-  add: (name: string, size?: number) => void,
-) {
-  const { parse, at, discourse } = site;
-  // "the gap behind the bench is": what stands between does not make it less of a subject.
-  const role =
-    phrase === around.anchor.subject || phrase === around.clause ? 'subject' : discourse.roleOf(phrase);
+/** Names of features that are told apart by what stands in the subject's place. */
+const inContext = (feature: string): Readonly<Record<Context, string>> => {
+  const contexts = ['noun', 'one', 'it', 'that', 'they', 'speaker', 'none', 'direct'] as const;
+  return Object.fromEntries(contexts.map((context) => [context, `${feature} at ${context}`])) as Record<
+    Context,
+    string
+  >;
+};
+const ROLE_AT = inContext('role');
+
+type Where = 'inside' | 'ahead' | 'here' | '1' | '2' | '3+';
+
+function whereOf(site: Site, phrase: Phrase): Where {
+  const { parse, at } = site;
+  if (phrase.first <= at && phrase.last >= at) return 'inside';
+  if (phrase.first > at) return 'ahead';
   const away = (parse.sentenceOf[at] as number) - (parse.sentenceOf[phrase.first] as number);
-  const inside = phrase.first <= at && phrase.last >= at;
-  const where = inside ? 'inside' : phrase.first > at ? 'ahead' : away === 0 ? 'here' : upTo(away, 3);
-  add(`where ${where}`);
-  add(`where ${where} ${around.context}`);
-  add(`role ${role} ${where}`);
-  add(
-    `role ${role} ${around.context} ${where === 'here' || where === 'ahead' || where === 'inside' ? where : 'before'}`,
-  );
-  const path = pathOf(site, phrase);
-  const side = phrase.first > at ? 'after' : 'before';
-  add(`commas ${side} ${upTo(path.commas, 3)}`);
-  add(`verbs ${side} ${upTo(path.verbs, 3)}`);
-  add(`quantities ${side} ${upTo(path.quantities, 3)}`);
-  if (side === 'before') {
-    add('words between', -Math.min(40, at - phrase.last) / 10);
+  return away === 0 ? 'here' : away === 1 ? '1' : away === 2 ? '2' : '3+';
+}
+
+const PATH_BEFORE = ['commas before', 'verbs before', 'quantities before'] as const;
+const PATH_AFTER = ['commas after', 'verbs after', 'quantities after'] as const;
+
+function addPath(site: Site, phrase: Phrase, path: Path, tally: Tally): void {
+  const { parse, at } = site;
+  const isAhead = phrase.first > at;
+  const [commas, verbs, quantities] = isAhead ? PATH_AFTER : PATH_BEFORE;
+  tally.two(commas, upTo3(path.commas));
+  tally.two(verbs, upTo3(path.verbs));
+  tally.two(quantities, upTo3(path.quantities));
+  if (!isAhead) {
+    tally.one('words between', -Math.min(40, at - phrase.last) / 10);
     const next = tagAt(parse, phrase.last + 1);
-    add(`next ${next === 'quantity' && phrase.last + 1 === at ? 'this' : (next ?? 'end')}`);
-  } else if (!inside) {
-    add(`link ${wordAt(parse, phrase.first - 1)}`);
-    add(`gap ${upTo(phrase.first - at, 5)}`);
+    tally.two('next', next === 'quantity' && phrase.last + 1 === at ? 'this' : (next ?? 'end'));
+  } else {
+    tally.two('link', wordAt(parse, phrase.first - 1));
+    tally.two('gap', UP_TO_5[Math.min(5, phrase.first - at)] as string);
   }
   const left = tagAt(parse, phrase.first - 1);
-  if (left === 'preposition') add(`after ${wordAt(parse, phrase.first - 1)}`);
-  add(`left ${left ?? 'start'}`);
-  add(`det ${phrase.determiner ?? 'none'}`);
-  if (phrase.plural) add('plural');
-  if (around.plural !== undefined && where !== 'ahead')
-    add(around.plural === phrase.plural ? 'agrees' : 'disagrees');
-  if (phrase === around.anchor.subject) {
-    add('subject of verb');
-    const verb = around.anchor.verb;
-    if (verb !== undefined && at - verb <= 3 && path.quantities === 0) {
-      add(`close subject ${tagAt(parse, verb)}`);
-      add('close subject');
-    }
-  }
-  if (phrase === around.anchor.direct) {
-    add('direct');
-    add(`direct ${role}${around.anchor.comma ? ' comma' : ''}`);
-    add(`direct by ${around.anchor.preposition ?? 'none'}`);
-  }
-  if (phrase === around.clause) add('subject of clause');
-  if (phrase === around.sentence) add('subject of sentence');
-  if (isReporter(phrase)) add('reporter');
+  if (left === 'preposition') tally.two('after', wordAt(parse, phrase.first - 1));
+  tally.two('left', left ?? 'start');
 }
 
-function thingFeatures(
-  site: Site,
-  around: Around,
-  candidate: Candidate,
-  add: (name: string, size?: number) => void,
-) {
-  const { discourse, dimension, quantity } = site;
-  const kinds = kindsOf(candidate.name);
-  add('fitness', fitness(kinds, dimension));
-  const of = dimension === 'length' ? (site.said ?? 'bare') : dimension;
-  if (kinds.size === 0) add(`kind unknown ${dimension === 'length' ? 'length' : 'other'}`);
-  for (const kind of kinds) {
-    add(`kind ${kind} ${dimension}`, 1 / kinds.size);
-    if (dimension === 'length') add(`kind ${kind} ${of}`, 1 / kinds.size);
-  }
-  const millimetres = dimension === 'length' ? inMillimetres(quantity.value, quantity.unit) : 0;
-  if (millimetres > 0) add('size fit', sizeFit(kinds, millimetres));
-  if (around.equal.has(candidate.key)) {
-    add('has this value');
-    add(`has this value ${around.context}`);
-    if (around.equal.size === 1) add('only one with this value');
-  }
-  if (discourse.known.has(candidate.key)) add('known');
-  const attributes = discourse.known.attributesOf(candidate.key);
-  if (site.said && attributes.has(site.said)) add(`known ${dimension === 'length' ? 'size' : 'figure'}`);
-  if (millimetres > 0) {
-    const lengths = discourse.known
-      .lengthsOf(candidate.key)
-      .filter((length) => !site.said || length.attribute === site.said);
-    if (lengths.length > 0) {
-      const off = Math.min(...lengths.map((length) => Math.abs(Math.log(length.millimetres / millimetres))));
-      add(off < 0.05 ? 'like size' : off < 0.25 ? 'near size' : off < 1 ? 'other size' : 'far size');
+const opensPredicate = (tag: Tag | undefined): boolean =>
+  tag === 'be' || tag === 'verb' || tag === 'modal' || tag === 'auxiliary' || tag === 'participle';
+
+/** "The saddle on the ridge is": the saddle carries a place, the ridge is no more than one. */
+function addHost(site: Site, phrase: Phrase, tally: Tally): void {
+  const { parse } = site;
+  const host = hostOf(parse, phrase);
+  if (host && host.name.length > 0 && !isNoThing(host.kinds))
+    tally.two('hangs on', opensPredicate(tagAt(parse, phrase.last + 1)) ? 'subject' : 'other');
+  if (tagAt(parse, phrase.last + 1) !== 'preposition') return;
+  const place = phraseAt(parse, phrase.last + 2);
+  if (place) tally.two('carries', opensPredicate(tagAt(parse, place.last + 1)) ? 'subject' : 'other');
+}
+
+function addGrammar(site: Site, around: Around, phrase: Phrase, role: Role, path: Path, tally: Tally): void {
+  const { parse, at } = site;
+  const { anchor } = around;
+  if (phrase === anchor.subject) {
+    tally.one('subject of verb');
+    const verb = anchor.verb;
+    if (verb !== undefined && at - verb <= 3 && path.quantities === 0) {
+      tally.two('close subject', tagAt(parse, verb) ?? 'none');
+      tally.one('close subject');
     }
   }
-  add(`words ${upTo(candidate.name.length, 4)}`);
-  if (candidate.mentions > 1) add('mentions', Math.min(3, candidate.mentions - 1));
+  if (phrase === anchor.direct) {
+    tally.one('direct');
+    tally.three('direct', role, anchor.comma ? 'comma' : 'none');
+    tally.two('direct by', anchor.preposition ?? 'none');
+  }
+  if (phrase === around.clause) tally.one('subject of clause');
+  if (phrase === around.sentence) tally.one('subject of sentence');
+  if (isReporter(phrase)) tally.one('reporter');
+  addHost(site, phrase, tally);
+  const last = site.discourse.last;
+  // A thing named since the last figure is what the talk went on to.
+  if (last && phrase.first > last.word && phrase.last < at) tally.two('new since', around.chain);
+}
+
+function addPlace(site: Site, around: Around, candidate: Candidate, phrase: Phrase, tally: Tally): void {
+  const { context } = around;
+  // "the gap behind the bench is": what stands between does not make it less of a subject.
+  const role: Role =
+    phrase === around.anchor.subject || phrase === around.clause ? 'subject' : site.discourse.roleOf(phrase);
+  const where = whereOf(site, phrase);
+  tally.two('where', where);
+  tally.three('where', where, context);
+  tally.three('role', role, where);
+  const place = where === 'here' || where === 'ahead' || where === 'inside' ? where : 'before';
+  tally.three(ROLE_AT[context], role, place);
+  const path = pathOf(site, phrase);
+  addPath(site, phrase, path, tally);
+  tally.two('det', phrase.determiner ?? 'none');
+  // "the clearance above the joist is 35", but "weight, 68 kilos".
+  if (phrase.kinds.has('measure'))
+    tally.three('measure', role, candidate.name.length > 1 ? 'of a thing' : 'alone');
+  if (phrase.plural) tally.one('plural');
+  if (around.plural !== undefined && where !== 'ahead')
+    tally.one(around.plural === phrase.plural ? 'agrees' : 'disagrees');
+  addGrammar(site, around, phrase, role, path, tally);
+}
+
+/** What things of this kind and name carry. */
+function addKind(site: Site, around: Around, candidate: Candidate, tally: Tally): void {
+  const { dimension } = site;
+  const isLength = dimension === 'length';
+  const kinds = kindsOf(candidate.name);
+  const { millimetres } = around;
+  tally.one('fitness', fitness(kinds, dimension));
+  if (kinds.size === 0) tally.two('kind unknown', isLength ? 'length' : 'other');
+  const share = 1 / kinds.size;
+  for (const kind of kinds) {
+    tally.three('kind', kind, dimension, share);
+    if (isLength) tally.three('kind', kind, site.said ?? 'bare', share);
+    if (millimetres > 0) tally.three('size', kind, around.magnitude, share);
+  }
+  if (millimetres > 0) tally.one('size fit', sizeFit(kinds, millimetres));
+  const head = singular(candidate.name.at(-1) ?? '');
+  tally.two('head', head);
+  tally.three('head', head, dimension);
+}
+
+/** What was said of the thing before. */
+function addKnown(site: Site, around: Around, candidate: Candidate, tally: Tally): void {
+  const { discourse } = site;
+  const isLength = site.dimension === 'length';
+  const { millimetres } = around;
+  if (around.equal.has(candidate.key)) {
+    tally.one('has this value');
+    tally.two('has this value', around.context);
+    if (around.equal.size === 1) tally.one('only one with this value');
+  }
+  if (discourse.known.has(candidate.key)) tally.one('known');
+  if (site.said && discourse.known.attributesOf(candidate.key).has(site.said))
+    tally.two('known', isLength ? 'size' : 'figure');
+  if (!(millimetres > 0)) return;
+  let off = Number.POSITIVE_INFINITY;
+  for (const length of discourse.known.lengthsOf(candidate.key))
+    if (!site.said || length.attribute === site.said)
+      off = Math.min(off, Math.abs(Math.log(length.millimetres / millimetres)));
+  if (off === Number.POSITIVE_INFINITY) return;
+  tally.two('size before', off < 0.05 ? 'like' : off < 0.25 ? 'near' : off < 1 ? 'other' : 'far');
+}
+
+/** Whether the talk is about the thing already. */
+function addTalk(site: Site, around: Around, candidate: Candidate, tally: Tally): void {
+  const { parse, at, discourse } = site;
+  const sentence = parse.sentenceOf[at] as number;
+  tally.two('words', UP_TO_5[Math.min(4, candidate.name.length)] as string);
+  if (candidate.mentions > 1) tally.one('mentions', Math.min(3, candidate.mentions - 1));
   const last = discourse.last;
   if (last && around.lastKey === candidate.key) {
-    const away = (site.parse.sentenceOf[site.at] as number) - last.sentence;
-    add(`last ${upTo(away, 3)}`);
-    add(`last ${upTo(away, 1)} ${around.context}`);
+    const away = sentence - last.sentence;
+    tally.two('last', upTo3(away));
+    tally.three('last', away === 0 ? '0' : '1+', around.context);
+    tally.two('chain', around.chain);
     if (site.said && last.attribute === site.said)
-      add(`last has ${dimension === 'length' ? 'size' : 'figure'}`);
+      tally.two('last has', site.dimension === 'length' ? 'size' : 'figure');
   }
-  if (around.topicKey === candidate.key) {
-    const topic = discourse.topicAt(site.at);
-    const away = topic ? (site.parse.sentenceOf[site.at] as number) - topic.sentence : 9;
-    add(`topic ${upTo(away, 3)}`);
-    add(`topic ${upTo(away, 2)} ${around.context}`);
+  if (around.topic && around.topicKey === candidate.key) {
+    const away = sentence - around.topic.sentence;
+    tally.two('topic', upTo3(away));
+    tally.three('topic', away < 2 ? upTo3(away) : '2+', around.context);
   }
   if (!candidate.phrase && around.plural !== undefined)
-    add(around.plural === isPlural(candidate.name.at(-1) ?? '') ? 'agrees' : 'disagrees');
+    tally.one(around.plural === isPlural(candidate.name.at(-1) ?? '') ? 'agrees' : 'disagrees');
 }
 
-/** All that speaks for or against one candidate. */
-export function featuresOf(site: Site, around: Around, candidate: Candidate): readonly Feature[] {
-  const features: Feature[] = [];
-  const add = (name: string, size = 1) => {
-    features.push([name, size]);
-  };
-  const first = around.said.first;
+/** Tallies all that speaks for or against one candidate. */
+export function tallyCandidate(site: Site, around: Around, candidate: Candidate, tally: Tally): void {
+  const { first } = around.said;
   if (first && candidate.proposals.includes(first)) {
-    add('first');
-    add(`first ${first.frame}`);
-    add(`first ${around.context}`);
+    tally.one('first');
+    tally.two('first', first.frame);
+    tally.two('first', around.context);
   }
-  const frames = new Set(candidate.proposals.map(({ frame }) => frame));
-  for (const frame of frames) add(`frame ${frame}`);
-  if (candidate.proposals.length === 0) add('no frame');
-  if (candidate.proposals.some(({ claim }) => claim.isNamed)) add('named');
-  if (candidate.phrase) placeFeatures(site, around, candidate.phrase, add);
-  else add(`unseen ${around.context}`);
-  thingFeatures(site, around, candidate, add);
-  return features;
+  const frames = new Set<string>();
+  let isNamed = false;
+  for (const { frame, claim } of candidate.proposals) {
+    if (claim.isNamed) isNamed = true;
+    if (frames.has(frame)) continue;
+    frames.add(frame);
+    tally.two('frame', frame);
+  }
+  if (frames.size === 0) tally.one('no frame');
+  if (isNamed) tally.one('named');
+  if (candidate.phrase) addPlace(site, around, candidate, candidate.phrase, tally);
+  else tally.two('unseen', around.context);
+  addKind(site, around, candidate, tally);
+  addKnown(site, around, candidate, tally);
+  addTalk(site, around, candidate, tally);
 }

@@ -1,15 +1,18 @@
 /** Weighs the things that a quantity may belong to and takes the likeliest. */
 import { askFrames, type Candidate, candidatesOf, type FramesSay, type Proposal } from './candidates.ts';
-import { aroundOf, type Feature, featuresOf } from './choice-features.ts';
+import { aroundOf } from './choice-context.ts';
+import { tallyCandidate } from './choice-features.ts';
 import type { Name } from './discourse.ts';
 import type { Site } from './site.ts';
+import { type Feature, Noted, type Weights, weighingBy } from './tally.ts';
 
-export type Weights = Readonly<Record<string, number>>;
+export type { Weights } from './tally.ts';
 
 export interface Weighed {
   readonly candidate: Candidate;
-  readonly features: readonly Feature[];
   readonly score: number;
+  /** What spoke for and against it; only when asked for. */
+  readonly features: readonly Feature[];
 }
 
 export interface Chosen {
@@ -20,26 +23,34 @@ export interface Chosen {
   readonly weighed: readonly Weighed[];
 }
 
-const scoreOf = (features: readonly Feature[], weights: Weights): number => {
-  let sum = 0;
-  for (const [name, size] of features) sum += (weights[name] ?? 0) * size;
-  return sum;
-};
+const NO_FEATURES: readonly Feature[] = [];
 
 const proposalFor = (candidate: Candidate, said: FramesSay): Proposal | undefined =>
   said.first && candidate.proposals.includes(said.first) ? said.first : candidate.proposals[0];
 
-/** The thing that a quantity most likely belongs to; `nameOf` takes off what is no part of a name. */
-export function chooseThing(site: Site, weights: Weights, nameOf: (name: Name) => Name): Chosen | undefined {
+/**
+ * The thing that a quantity most likely belongs to; `nameOf` takes off what is no part of a name. With `notes` each
+ * candidate carries its features.
+ */
+export function chooseThing(
+  site: Site,
+  weights: Weights,
+  nameOf: (name: Name) => Name,
+  notes = false,
+): Chosen | undefined {
   const said = askFrames(site);
   // A sum, or a bound on whatever meets it, is no figure of the things near by.
   if (said.first?.claim.isSettled || said.first?.claim.binds)
     return { name: nameOf(said.first.claim.name), proposal: said.first, weighed: [] };
   const around = aroundOf(site, said);
+  const weighing = weighingBy(weights);
   const weighed = candidatesOf(site, said, nameOf)
-    .map((candidate) => {
-      const features = featuresOf(site, around, candidate);
-      return { candidate, features, score: scoreOf(features, weights) };
+    .map((candidate): Weighed => {
+      const noted = notes ? new Noted() : undefined;
+      if (noted) tallyCandidate(site, around, candidate, noted);
+      weighing.sum = 0;
+      tallyCandidate(site, around, candidate, weighing);
+      return { candidate, score: weighing.sum, features: noted?.features ?? NO_FEATURES };
     })
     .sort((a, b) => b.score - a.score);
   const [best] = weighed;

@@ -39,7 +39,7 @@ export interface Need {
   readonly quantity?: Quantity;
 }
 
-interface Said {
+export interface Said {
   readonly name: Name;
   readonly word: number;
   readonly sentence: number;

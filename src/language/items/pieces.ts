@@ -1,6 +1,7 @@
 /** Cuts a memo into words and puts the words of each quantity together as one. */
 import { isTradeNoun } from '../lexicon/trade-nouns.ts';
 import type { Span } from '../notes.ts';
+import { wordTable } from '../word-table.ts';
 import { NUMBER_WORDS, UNIT_WORDS } from './word-lists.ts';
 
 /** Place of a quantity; `isCore` when it holds number and unit and nothing else. */
@@ -88,6 +89,68 @@ function joinStretches(raw: readonly Raw[]): Raw[] {
   return out;
 }
 
+/** Short forms written without their apostrophe, as recognisers and quick typists do: where each is cut. */
+const CLIPPED = wordTable<number>({
+  thats: 4,
+  whats: 4,
+  theres: 5,
+  heres: 4,
+  wheres: 5,
+  whos: 3,
+  shes: 3,
+  hes: 2,
+  theyre: 4,
+  youre: 3,
+  theyve: 4,
+  youve: 3,
+  weve: 2,
+  ive: 1,
+  im: 1,
+  itll: 2,
+  thatll: 4,
+  theyll: 4,
+  youll: 3,
+});
+const NEGATED = wordTable<string>({
+  dont: "don't",
+  doesnt: "doesn't",
+  didnt: "didn't",
+  isnt: "isn't",
+  arent: "aren't",
+  wasnt: "wasn't",
+  werent: "weren't",
+  wont: "won't",
+  wouldnt: "wouldn't",
+  cant: "can't",
+  couldnt: "couldn't",
+  shouldnt: "shouldn't",
+  hasnt: "hasn't",
+  havent: "haven't",
+  hadnt: "hadn't",
+  aint: "ain't",
+});
+/** What follows "its" only where it is short for "it is". */
+const AFTER_IT_IS =
+  /^(?:\d|(?:a|an|the|not|now|only|just|about|been|going|gone|coming|got|like|still|too|all|down|up|out|in|on|my)$)/;
+
+/** Adds a word; "thats" comes in two, as "that's" does. */
+function addPiece(found: Raw[], lower: string, start: number, after: string): void {
+  const length = lower.length;
+  const cut = lower === 'its' && (AFTER_IT_IS.test(after) || isMeasureWord(after)) ? 2 : CLIPPED[lower];
+  if (cut === undefined) {
+    found.push({ lower: NEGATED[lower] ?? lower, span: { start, end: start + length } });
+    return;
+  }
+  found.push({ lower: lower.slice(0, cut), span: { start, end: start + cut } });
+  found.push({ lower: `'${lower.slice(cut)}`, span: { start: start + cut, end: start + length } });
+}
+
+const NEXT_WORD = /[\p{L}\d]+/uy;
+function wordAfter(text: string, at: number): string {
+  NEXT_WORD.lastIndex = at + 1;
+  return NEXT_WORD.exec(text)?.[0].toLowerCase() ?? '';
+}
+
 export function pieces(text: string): Raw[] {
   const found: Raw[] = [];
   for (const match of text.matchAll(PIECE)) {
@@ -96,7 +159,13 @@ export function pieces(text: string): Raw[] {
       .replace(/’/g, "'")
       .replace(/^(\p{L}{2,}in)'$/u, '$1g');
     const start = match.index;
-    found.push({ lower, span: { start, end: start + match[0].length } });
+    const end = start + match[0].length;
+    if (
+      lower.length === match[0].length &&
+      (lower === 'its' || CLIPPED[lower] !== undefined || NEGATED[lower] !== undefined)
+    )
+      addPiece(found, lower, start, lower === 'its' ? wordAfter(text, end) : '');
+    else found.push({ lower, span: { start, end } });
   }
   return joinStretches(found);
 }

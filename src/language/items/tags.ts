@@ -1,6 +1,6 @@
 /** Gives a word its part of speech, from the lists, its ending and its neighbours. */
 import { EVERYDAY_ADJECTIVES, EVERYDAY_ADVERBS } from '../lexicon/everyday-words.ts';
-import { isTradeNoun, singular } from '../lexicon/trade-nouns.ts';
+import { isPlural, isTradeNoun, singular } from '../lexicon/trade-nouns.ts';
 import type { Span } from '../notes.ts';
 import { isMeasureWord, type Raw } from './pieces.ts';
 import {
@@ -89,6 +89,9 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
     if (takesVerb(before, previous?.lower ?? '')) return 'verb';
     if (before === 'pronoun' && /[^s]s$/.test(lower)) return 'verb';
     if (/[^s]s$/.test(lower) && next?.lower === '#' && !opensNounPhrase(before)) return 'verb';
+    // "Boards run 14 to 20 foot": a plural before, so no "board run".
+    if (before === 'noun' && next?.lower === '#' && isPlural(previous?.lower ?? '') && !isPlural(lower))
+      return 'verb';
     if (
       before === 'noun' &&
       /[^s]s$/.test(lower) &&

@@ -1,0 +1,75 @@
+import { expect, test } from 'vitest';
+import { readItems } from '../../src/language/items/assign-items.ts';
+import { Noted, Weighing } from '../../src/language/items/tally.ts';
+import { readWords } from '../../src/language/items/words.ts';
+import { bracketed } from '../kit/bracketed.ts';
+
+const tagged = (text: string) => readWords(text, []).map(({ lower, tag }) => `${lower}/${tag}`);
+
+test.each([
+  ['thats the sill', ['that/pronoun', "'s/be"]],
+  ['theyre oak', ['they/pronoun', "'re/be"]],
+  ['shes on her legs', ['she/pronoun', "'s/be"]],
+  ['im going up', ['i/pronoun', "'m/be"]],
+  ['ive cut it', ['i/pronoun', "'ve/auxiliary"]],
+  ['itll fit', ['it/pronoun', "'ll/modal"]],
+  ['its 40 wide', ['it/pronoun', "'s/be"]],
+  ['its not level', ['it/pronoun', "'s/be"]],
+  ['dont paint it', ["don't/auxiliary"]],
+  ['wont fit', ["won't/modal"]],
+])('"%s" is read as with its apostrophe', (text, first) => {
+  expect(tagged(text).slice(0, first.length)).toEqual(first);
+});
+
+test.each([
+  ['its lid is oak', 'its/possessive'],
+  ['its bracket', 'its/possessive'],
+  ['ill fitting', 'ill/noun'],
+  ['well made', 'well/filler'],
+])('"%s" opens with %s', (text, first) => {
+  expect(tagged(text)[0]).toBe(first);
+});
+
+test('both halves of a short form keep their place in the text', () => {
+  const text = 'so thats it';
+  expect(readWords(text, []).map(({ span }) => text.slice(span.start, span.end))).toEqual([
+    'so',
+    'that',
+    's',
+    'it',
+  ]);
+});
+
+const items = (marked: string) => {
+  const { text, quantities } = bracketed(marked);
+  const context = { units: 'metric', recordedAt: '2026-05-01T12:00:00Z' } as const;
+  return readItems(text, quantities, context).figures.map(({ item }) => item);
+};
+
+test.each([
+  ['The planks are here. Boards run [3.2 m] to [4 m].', 'boards'],
+  ['the railing is up, the county says [920] at the least', 'railing'],
+  ['I planed the shelf and the micrometer says [21.5]', 'shelf'],
+])('"%s" is of the %s', (said, item) => {
+  expect(items(said)[0]).toBe(item);
+});
+
+test('weights of features add up, unknown ones weigh nothing', () => {
+  const weighing = new Weighing({ first: 1.5, 'kind|hole': 0.25, 'kind|hole|length': -1 });
+  weighing.one('first');
+  weighing.one('never');
+  weighing.two('kind', 'hole', 2);
+  weighing.two('kind', 'pipe');
+  weighing.three('kind', 'hole', 'length', 0.5);
+  weighing.three('kind', 'hole', 'mass');
+  expect(weighing.sum).toBe(1.5);
+  const noted = new Noted();
+  noted.one('first');
+  noted.two('kind', 'hole', 2);
+  noted.three('kind', 'hole', 'length', 0.5);
+  expect(noted.features).toEqual([
+    ['first', 1],
+    ['kind|hole', 2],
+    ['kind|hole|length', 0.5],
+  ]);
+});
