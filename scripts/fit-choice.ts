@@ -94,7 +94,7 @@ function check(): void {
   console.log(`all: ${share(plain)} (${plain.all}); without stops ${share(bare)} (${bare.all})`);
 }
 
-function fit(): void {
+function writeTable(): void {
   const weights = fitWeights(sets(FRAMES_ALONE).flat().concat(exampleCases(FRAMES_ALONE)));
   const lines = Object.entries(weights)
     .sort(([a], [b]) => (a < b ? -1 : 1))
@@ -107,4 +107,4 @@ function fit(): void {
 }
 
 if (args.includes('--check')) check();
-else fit();
+else writeTable();

@@ -129,6 +129,7 @@ const NEGATED = wordTable<string>({
   hadnt: "hadn't",
   aint: "ain't",
 });
+const SHORT_FORMS: ReadonlySet<string> = new Set(['its', ...Object.keys(CLIPPED), ...Object.keys(NEGATED)]);
 /** What follows "its" only where it is short for "it is". */
 const AFTER_IT_IS =
   /^(?:\d|(?:a|an|the|not|now|only|just|about|been|going|gone|coming|got|like|still|too|all|down|up|out|in|on|my)$)/;
@@ -160,11 +161,7 @@ export function pieces(text: string): Raw[] {
       .replace(/^(\p{L}{2,}in)'$/u, '$1g');
     const start = match.index;
     const end = start + match[0].length;
-    if (
-      lower.length === match[0].length &&
-      (lower === 'its' || CLIPPED[lower] !== undefined || NEGATED[lower] !== undefined)
-    )
-      addPiece(found, lower, start, lower === 'its' ? wordAfter(text, end) : '');
+    if (SHORT_FORMS.has(lower)) addPiece(found, lower, start, wordAfter(text, end));
     else found.push({ lower, span: { start, end } });
   }
   return joinStretches(found);
