@@ -50,7 +50,6 @@ const ADDED: readonly (readonly [List, string, string])[] = [
     'We will look at the gearing together next time.',
     'We will look at the gearing together next time',
   ],
-  ['promises', 'I said I would film the casting, and I will.', 'I said I would film the casting'],
   [
     'decisions',
     "I'm going to hang the bell from steel after all, timber moves too much.",

@@ -248,3 +248,18 @@ export function linkedAfter(site: Site, from: number, links: RegExp): Name | und
   if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds)) return undefined;
   return namePhrase(site, phrase);
 }
+
+/**
+ * The subject of a sentence that says no more than what a thing measures: "The locker is 15 thick". Nothing said before
+ * is meant by such a number, however well it would fit.
+ */
+export function plainSubject(site: Site, anchor: Anchor): Phrase | undefined {
+  const { parse, at } = site;
+  const { subject, verb } = anchor;
+  if (!subject || verb === undefined || tagAt(parse, verb) !== 'be' || subject.pronoun) return undefined;
+  if (subject.determiner === undefined || !opensSentence(parse, subject) || at - verb > 3) return undefined;
+  for (let k = subject.last + 1; k < at; k++) if (tagAt(parse, k) === 'quantity') return undefined;
+  const { kinds } = subject;
+  const isThing = kinds.size > 0 && !kinds.has('measure') && !isNoThing(kinds) && !isReporter(subject);
+  return isThing ? subject : undefined;
+}

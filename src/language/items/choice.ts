@@ -1,4 +1,5 @@
 /** Weighs the things that a quantity may belong to and takes the likeliest. */
+import { plainSubject } from './anchor.ts';
 import { askFrames, type Candidate, candidatesOf, type FramesSay, type Proposal } from './candidates.ts';
 import { aroundOf } from './choice-context.ts';
 import { tallyCandidate } from './choice-features.ts';
@@ -19,7 +20,7 @@ export interface Chosen {
   readonly name: Name;
   /** The frame's claim on this thing, when one made any. */
   readonly proposal?: Proposal;
-  /** What was weighed, the likeliest first. */
+  /** What was weighed, the heaviest first. */
   readonly weighed: readonly Weighed[];
 }
 
@@ -53,7 +54,12 @@ export function chooseThing(
       return { candidate, score: weighing.sum, features: noted?.features ?? NO_FEATURES };
     })
     .sort((a, b) => b.score - a.score);
-  const [best] = weighed;
+  const plain = plainSubject(site, around.anchor);
+  // "The deck is 22 above the ground": the deck, or its height above the ground.
+  const best =
+    (plain &&
+      weighed.find(({ candidate }) => candidate.phrase === plain || candidate.name.includes(plain.head))) ??
+    weighed[0];
   if (!best) return undefined;
   const pronoun = around.anchor.subject ?? around.anchor.direct;
   if (pronoun?.pronoun) site.discourse.rename(pronoun, best.candidate.name);

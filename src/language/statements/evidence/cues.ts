@@ -4,6 +4,7 @@
  */
 import type { Draft, Scene } from '../draft.ts';
 import { KINDS, type Kind } from './kinds.ts';
+import { isPlainSize } from './plain-size.ts';
 import type { WordScores } from './word-scores.ts';
 
 /** Name and size of a cue. */
@@ -71,12 +72,15 @@ export function candidatesOf(
   for (const draft of kept)
     if (draft.kind !== 'correction' && !draft.measured)
       candidates.push(candidateFor(draft.kind, draft, draft, around));
-  for (const { index } of scene.said)
+  for (const said of scene.said) {
+    const { index } = said;
+    if (isPlainSize(said)) continue;
     KINDS.forEach((kind, k) => {
       if (scores.of(index, k) < HOPELESS) return;
       if ((around.kept.get(index) ?? NONE).some((draft) => draft.kind === kind)) return;
       candidates.push(candidateFor(kind, { from: index, to: index }, undefined, around));
     });
+  }
   return candidates;
 }
 
