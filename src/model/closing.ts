@@ -19,7 +19,7 @@ export function holdersOf(open: readonly Described[]): ReadonlyMap<string, numbe
 
 /** How well a deed answers a task: about 1 or more is a match. Rare words among the open tasks count for more. */
 export function answers(deed: Described, task: Described, holders: ReadonlyMap<string, number>): number {
-  if (areRivalWords(deed.words, task.words)) return 0;
+  if (areRivalWords(deed.words, task.words) || goOtherWays(deed.goes, task.goes)) return 0;
   let things = 0;
   let nearby = 0;
   let acts = 0;
@@ -30,7 +30,9 @@ export function answers(deed: Described, task: Described, holders: ReadonlyMap<s
     const worth = (weight * other) / Math.sqrt(Math.max(1, holders.get(held) ?? 0));
     const isAct = actionsOf(stem).size > 0 && !deed.named.has(stem) && !task.named.has(held);
     if (isAct) acts += worth * 0.6;
-    else if (weight >= PLACED && other >= QUOTE) things += worth;
+    // "The sink's in" is not told of the sink hole.
+    else if (weight >= PLACED && other >= QUOTE)
+      things += deed.telling.has(stem) !== task.telling.has(held) ? worth * WHICH_ONE : worth;
     else nearby += worth;
     // In the own words of both: the talk around holds the things of other work.
     const isOwn = weight > AROUND && other > AROUND;
@@ -46,6 +48,22 @@ export function answers(deed: Described, task: Described, holders: ReadonlyMap<s
   // Other work: what the talk around shares says little then.
   return clash ? things + nearby / 2 + acts - 0.45 : things + nearby + acts + (common > 0 ? 0.45 : 0);
 }
+
+/** A word that is a thing here and there only tells which one of its kind another thing is. */
+const WHICH_ONE = 0.8;
+
+/** "Get the floorboards up", "the floorboards are back down": what was put back is not what was to be taken up. */
+function goOtherWays(a: string | undefined, b: string | undefined): boolean {
+  return a !== undefined && b !== undefined && OTHER_WAYS[a] === b;
+}
+const OTHER_WAYS: Readonly<Record<string, string>> = {
+  up: 'down',
+  down: 'up',
+  in: 'out',
+  out: 'in',
+  on: 'off',
+  off: 'on',
+};
 
 /** Ways of doing that end when the goods are there. */
 const GETTING: ReadonlySet<string> = new Set(['buy', 'fetch', 'ask', 'pay']);
@@ -159,6 +177,14 @@ export function closedBy(
   deeds: readonly Deed[],
   tasks: readonly TaskRow[],
 ): readonly (TaskRow | undefined)[] {
+  return allClosedBy(deeds, tasks).map(([first]) => first);
+}
+
+/** Every open task that each deed closes: the one that it answers best, and others that it plainly tells of as well. */
+export function allClosedBy(
+  deeds: readonly Deed[],
+  tasks: readonly TaskRow[],
+): readonly (readonly TaskRow[])[] {
   const described = tasks.map(describeTask);
   const holders = holdersOf(described);
   const getting = holdersOf(described.filter(isGetting));
@@ -187,5 +213,34 @@ export function closedBy(
     closed.set(at, tasks[index] as TaskRow);
     taken.add(index);
   }
-  return deeds.map((_, at) => closed.get(at));
+  const more = new Map<number, TaskRow[]>();
+  for (const { at, index, score } of pairs) {
+    const [deed, first, task] = [deeds[at], closed.get(at), tasks[index]];
+    if (!deed || !first || !task || taken.has(index) || score < PLAINLY || deed.goods) continue;
+    if (!endsAlso(deed, describeTask(first), describeTask(task))) continue;
+    more.set(at, [...(more.get(at) ?? []), task]);
+    taken.add(index);
+  }
+  return deeds.map((_, at) => {
+    const first = closed.get(at);
+    return first ? [first, ...(more.get(at) ?? [])] : [];
+  });
+}
+
+/** As well as a task can be answered by a deed that is about another one, too. */
+const PLAINLY = 1;
+/** "Both", "all of them": the same done to several. */
+const SEVERAL = /\b(?:both|all|every|everything|pair|two|three|four|the lot)\b/i;
+
+/** Whether a deed that ends one task tells of another as well: done in another way, to another thing, or to both. */
+function endsAlso(deed: Deed, first: Described, task: Described): boolean {
+  const told = describe(deed.gist, deed.quote, '');
+  const shared = [...task.actions].filter((way) => told.actions.has(way));
+  if (task.actions.size > 0 && told.actions.size > 0 && shared.length === 0) return false;
+  if (SEVERAL.test(deed.quote) && [...task.things].every((stem) => told.things.has(stem))) return true;
+  if (areRivalWords(task.words, first.words)) return false;
+  if (!/\band\b|,/.test(deed.quote)) return false;
+  const otherWay = shared.some((way) => !first.actions.has(way));
+  const otherThing = [...task.named].some((stem) => told.named.has(stem) && !first.named.has(stem));
+  return otherWay || otherThing;
 }

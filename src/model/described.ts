@@ -15,6 +15,10 @@ export interface Described {
   readonly named: ReadonlySet<string>;
   /** The things that its quote names for certain; none where it points with a word such as "it" or "those". */
   readonly things: ReadonlySet<string>;
+  /** Things that only tell which one another thing is: the "sink" of "the sink hole". */
+  readonly telling: ReadonlySet<string>;
+  /** Where it goes to or has got to, where no other verb says how: "in", "out", "up". */
+  readonly goes: string | undefined;
 }
 
 const GIST = 1;
@@ -71,7 +75,50 @@ export function describe(gist: string, quote: string, around: string): Described
     ? []
     : telling.filter(({ stem, ways }) => ways.length === 0 && said.has(stem)).map(({ stem }) => stem);
   const words = new Set(wordsOf(`${gist} ${quote}`));
-  return { weights, words, actions, named, things: new Set(things) };
+  return {
+    weights,
+    words,
+    actions,
+    named,
+    things: new Set(things),
+    telling: tellers(gist),
+    goes: whereTo(gist),
+  };
+}
+
+const ENDS =
+  '(?=$|[,.;]| (?:in|on|at|from|of|to|again|now|today|tomorrow|tonight|this|and|before|so|then|first|by|for|until|till|once|all|too)\\b)';
+const PARTICLE = `(?:back )?(up|down|in|out|on|off)${ENDS}`;
+/** "The sink's in", "both of them are finally out". */
+const IS_THERE = new RegExp(
+  `(?:['’](?:s|re)|\\b(?:is|are|was|were|been|be)) (?:(?:all|both|now|finally|already|just|properly) )*${PARTICLE}`,
+  'i',
+);
+/** "Get the boards up", "the tank needs to come out". */
+const TO_MOVE = new RegExp(
+  `\\b(?:get|take|put|pull|lift|bring|have|go|goes|come|comes)\\b(?: (?!and\\b|or\\b|is\\b|are\\b)[\\w'’-]+){0,5}? ${PARTICLE}`,
+  'i',
+);
+
+/** The particle of a plain move, where no other verb says what is done. */
+function whereTo(gist: string): string | undefined {
+  return (IS_THERE.exec(gist) ?? TO_MOVE.exec(gist))?.[1]?.toLowerCase();
+}
+
+function tellers(gist: string): ReadonlySet<string> {
+  const uses = usesOf(gist);
+  const isName = (at: number) => {
+    const use = uses[at];
+    return (
+      use !== undefined &&
+      (use.ways.length === 0 || use.isThing) &&
+      !EMPTY.has(use.stem) &&
+      !isNumber(use.stem)
+    );
+  };
+  const before = uses.filter((_, at) => isName(at) && isName(at + 1)).map(({ stem }) => stem);
+  const heads = new Set(uses.filter((_, at) => isName(at) && !isName(at + 1)).map(({ stem }) => stem));
+  return new Set(before.filter((stem) => !heads.has(stem)));
 }
 
 /** Words that point at a thing which was named elsewhere. */
@@ -109,8 +156,8 @@ function usesOf(text: string): readonly Use[] {
   let isInName = false;
   return words.map((word, index) => {
     const stem = stemOf(word);
-    const ways = [...actionsOf(stem)];
     const before = words[index - 1] ?? '';
+    const ways = stem === GET && !isGetting(words, index) ? [] : [...actionsOf(stem)];
     const isPlural = /[^s]s$/.test(word);
     // "The hinge bolts": the name goes on up to its plural; "the boards cut" tells what was done to them.
     const goesOn = isInName && isPlural && !/[^s]s$/.test(before);
@@ -120,6 +167,17 @@ function usesOf(text: string): readonly Use[] {
     return { stem, ways, isThing: ways.length > 0 && isThing };
   });
 }
+const GET = stemOf('get');
+/** "Get a pump" buys one; "get the pump fitted", "the springs get lashed", "get the boards up" do not. */
+function isGetting(words: readonly string[], index: number): boolean {
+  const before = words[index - 1];
+  const last = words.at(-1) ?? '';
+  return (before === undefined || SPEAKER.test(before)) && !(words.length > index + 2 && DONE_TO.test(last));
+}
+const SPEAKER =
+  /^(?:i|we|to|and|then|must|should|will|have|just|also|finally|gotta|please|ve|ll|still|now|so|but)$/;
+const DONE_TO =
+  /(?:ed|[^e]en)$|^(?:done|cut|hung|built|made|laid|up|down|in|out|off|on|back|apart|together|started|going|working|running)$/;
 /** Behind these no name goes on. */
 const ENDS_NAME =
   /^(?:is|are|was|were|be|been|has|have|had|in|on|at|to|for|from|with|by|up|down|off|out|over|back|and|or|but|so|then|that|which|it|them|s)$|(?:ed|ing)$/;

@@ -103,6 +103,16 @@ export class Draft implements ModelReader {
   openTasks(): readonly TaskRow[] {
     return this.#many('tasks', this.#base.openTasks(), (task) => task.status === 'open');
   }
+  openTasksSharing(stems: readonly string[]): readonly TaskRow[] {
+    return this.#many('tasks', this.#base.openTasksSharing(stems), (task) => task.status === 'open');
+  }
+  gatedTasks(): readonly TaskRow[] {
+    return this.#many(
+      'tasks',
+      this.#base.gatedTasks(),
+      (task) => task.status === 'open' && task.gates !== undefined,
+    );
+  }
   openProblems(): readonly ProblemRow[] {
     return this.#many('problems', this.#base.openProblems(), (problem) => problem.status === 'open');
   }

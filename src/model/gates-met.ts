@@ -3,8 +3,8 @@ import type { FigureNote } from '../language/notes.ts';
 import type { Draft } from './draft.ts';
 import { answersGate, type GateWords, gateWords } from './gate-words.ts';
 import { saysCured, thingOf } from './gates.ts';
+import { isSameGoods } from './goods.ts';
 import { nameStems, shapeOf } from './names.ts';
-import { isSameGoods } from './promises.ts';
 import type { Gate, TaskRow } from './rows.ts';
 import type { Source } from './views.ts';
 import type { Working } from './working.ts';
@@ -22,7 +22,7 @@ export function meetGates(work: Working, closed: readonly TaskRow[]): void {
   const came = notes.arrivals.filter((note) => note.received);
   const readings = notes.figures.filter(isReading);
   if (deeds.length + came.length + readings.length + notes.tasks.length === 0) return;
-  for (const task of work.draft.openTasks()) {
+  for (const task of work.draft.gatedTasks()) {
     if (!task.gates) continue;
     const isNew = task.source.memoId === id;
     const gates = task.gates.map((gate): Gate => {
@@ -44,7 +44,7 @@ export function meetGates(work: Working, closed: readonly TaskRow[]): void {
 
 /** A task was closed by hand: what waited for it waits no longer. */
 export function meetGatesByHand(draft: Draft, closed: TaskRow): void {
-  for (const task of draft.openTasks()) {
+  for (const task of draft.gatedTasks()) {
     if (!task.gates?.some((gate) => !gate.met && isMeant(gate, closed)) || task.id === closed.id) continue;
     const gates = task.gates.map((gate) =>
       !gate.met && isMeant(gate, closed) ? { ...gate, met: metBy(closed) } : gate,

@@ -3,6 +3,7 @@ import { namesAtLeast } from './acts.ts';
 import { type CheckRow, checkKeys } from './checks/check-rows.ts';
 import { ItemIndex } from './item-index.ts';
 import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
+import { OpenTasks } from './open-tasks.ts';
 import { isQuestion } from './questions.ts';
 import { type Entry, RowIndex } from './row-index.ts';
 import type {
@@ -48,7 +49,7 @@ export class MemoryRows implements ProjectRows {
   readonly #standingIn = new RowIndex<StandingRow>(({ dimension }) => [dimension]);
   readonly #limits = new RowIndex<LimitRow>(({ active, dimension }) => (active ? [dimension] : []));
   readonly #formulas = new RowIndex<FormulaRow>(({ inputs }) => [...new Set(inputs)]);
-  readonly #tasks = new RowIndex<TaskRow>(({ status }) => [status]);
+  readonly #openTasks = new OpenTasks();
   readonly #problems = new RowIndex<ProblemRow>(({ status }) => [status]);
   readonly #promises = new RowIndex<PromiseRow>(({ status }) => [status]);
   readonly #arrivals = new RowIndex<ArrivalRow>(({ status }) => [status]);
@@ -63,7 +64,6 @@ export class MemoryRows implements ProjectRows {
     standing: [this.#standing, this.#standingIn],
     limits: [this.#limits],
     formulas: [this.#formulas],
-    tasks: [this.#tasks],
     problems: [this.#problems],
     promises: [this.#promises],
     arrivals: [this.#arrivals],
@@ -145,7 +145,13 @@ export class MemoryRows implements ProjectRows {
     return this.#formulas.find(slot);
   }
   openTasks(): readonly TaskRow[] {
-    return this.#tasks.find('open');
+    return this.#openTasks.all();
+  }
+  openTasksSharing(stems: readonly string[]): readonly TaskRow[] {
+    return this.#openTasks.sharing(stems);
+  }
+  gatedTasks(): readonly TaskRow[] {
+    return this.#openTasks.gated();
   }
   openProblems(): readonly ProblemRow[] {
     return this.#problems.find('open');
@@ -229,6 +235,7 @@ export class MemoryRows implements ProjectRows {
 
   #file(table: TableName, entry: Entry<AnyRow>, before: AnyRow | undefined): void {
     if (table === 'items') this.#items.put(entry.row as ItemRow);
+    if (table === 'tasks') this.#openTasks.put(entry.row as TaskRow, entry.ord);
     for (const index of this.#indexes[table] ?? []) index.put(entry, before);
   }
 

@@ -1,12 +1,11 @@
 /** Snags: kept open until something done answers them, or a person says that they are put right. */
 import type { ArrivalNote, DoneNote, ProblemNote } from '../language/notes.ts';
-import { actionsOf } from './actions.ts';
-import { describe } from './described.ts';
+import { isSameGoods } from './goods.ts';
 import { shapeOf, wordsOf } from './names.ts';
-import { isSameGoods } from './promises.ts';
 import type { ProblemRow, TaskRow } from './rows.ts';
 import { stemOf } from './stems.ts';
-import { areRivalWords, EMPTY } from './telling-words.ts';
+import { type Telling, telling } from './telling.ts';
+import { areRivalWords } from './telling-words.ts';
 import type { Kept, Source } from './views.ts';
 import type { Working } from './working.ts';
 
@@ -166,27 +165,6 @@ export function mendedBy(
     const shared = [...things].filter((stem) => snag.things.has(stem));
     return shared.length > 0 && (shared.length > 1 || things.size <= 2 || shared.includes(stemOf(head)));
   })?.id;
-}
-
-interface Telling {
-  readonly plain: ReadonlySet<string>;
-  readonly things: ReadonlySet<string>;
-  readonly ways: ReadonlySet<string>;
-  /** What the first name in it is a name of: the "bolts" of "the hinge bolts". */
-  readonly head: string | undefined;
-}
-
-function telling(gist: string, quote: string): Telling {
-  const text = `${gist} ${quote}`;
-  const plain = wordsOf(text);
-  const stems = plain.map(stemOf).filter((stem) => !EMPTY.has(stem));
-  const { actions, named } = describe(gist, quote, '');
-  const things = new Set(stems.filter((stem) => actionsOf(stem).size === 0 || named.has(stem)));
-  const own = wordsOf(gist).map(stemOf);
-  const first = own.findIndex((stem) => things.has(stem));
-  let last = first;
-  while (last >= 0 && things.has(own[last + 1] ?? '')) last++;
-  return { plain: new Set(plain), things, ways: actions, head: own[last] };
 }
 
 /** How many things a deed and a snag share: two, or the one that the deed is done to; else none. */

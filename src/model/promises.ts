@@ -1,10 +1,40 @@
-import type { ArrivalNote, PromiseNote } from '../language/notes.ts';
+import type { PromiseNote } from '../language/notes.ts';
 import { answers, holdersOf } from './closing.ts';
 import { describe } from './described.ts';
-import { kinship, wordsOf } from './names.ts';
+import { wordsOf } from './names.ts';
+import type { PromiseRow } from './rows.ts';
 import { stemOf } from './stems.ts';
+import { EMPTY } from './telling-words.ts';
 import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
+
+/** "Showed Ruth the moisture meter" keeps "show Ruth how the moisture meter works": the same verb, told as past. */
+function keepByDeed(work: Working, open: readonly PromiseRow[], told: string, quote: string): void {
+  const words = wordsOf(told);
+  const stems = new Set(words.map(stemOf));
+  const kept = open.find(({ id, gist }) => {
+    const [verb = '', ...rest] = wordsOf(gist);
+    const stem = stemOf(verb);
+    const at = words.findIndex((word) => stemOf(word) === stem);
+    // A bare form is an order or a plan, and "will", "to", "need" before it look ahead.
+    if (at < 0 || at > FIRST_WORDS || words[at] === verb || !isPast(words[at] as string)) return false;
+    if (words.slice(0, at).some((word) => AHEAD.test(word))) return false;
+    const things = [...new Set(rest.map(stemOf))].filter((one) => !EMPTY.has(one));
+    const shared = things.filter((one) => stems.has(one)).length;
+    return (
+      shared > 0 && shared * 2 >= things.length && work.draft.openPromises().some((one) => one.id === id)
+    );
+  });
+  if (kept) {
+    const keptBy = work.source({ quote });
+    work.draft.put({ table: 'promises', row: { ...kept, status: 'kept', keptBy } });
+  }
+}
+/** How far into its sentence the verb of a deed may stand. */
+const FIRST_WORDS = 4;
+const isPast = (word: string) => !/(?:ing|s)$/.test(word);
+const AHEAD =
+  /^(?:will|would|should|need|needs|must|to|can|could|might|may|not|never|haven't|didn't|going|gonna|gotta|ll|if|once|when)$/;
 
 export function openPromise(work: Working, note: Kept<PromiseNote>): void {
   const due = note.due === undefined ? {} : { due: note.due };
@@ -27,7 +57,10 @@ export function keepPromises(work: Working): void {
     );
     // "That's one promise kept, and I'll show you the next": only what comes before the new promise.
     const told = vow ? sentence.text.slice(0, vow.span.start - sentence.start) : sentence.text;
-    if (!KEPT.test(told)) continue;
+    if (!KEPT.test(told)) {
+      keepByDeed(work, open, told, sentence.text);
+      continue;
+    }
     const deed = describe(told, told, '');
     const left = open.filter((promise) => work.draft.openPromises().some((one) => one.id === promise.id));
     const described = left.map((promise) => describe(promise.gist, promise.source.quote, ''));
@@ -39,37 +72,4 @@ export function keepPromises(work: Working): void {
     const keptBy = work.source({ quote: sentence.text });
     work.draft.put({ table: 'promises', row: { ...kept, status: 'kept', keptBy } });
   }
-}
-
-/** Files an arrival: what came meets what was expected, and what is expected is expected once. */
-export function fileArrival(work: Working, note: Kept<ArrivalNote>): void {
-  const item = note.item.replace(/\s*\(arrived\)\s*$/, '');
-  const expected = work.draft.expectedArrivals().find((arrival) => isSameGoods(item, arrival.item));
-  const source = work.source(note);
-  const due = note.expected === undefined ? {} : { expected: note.expected };
-  if (note.received && expected) {
-    work.draft.put({ table: 'arrivals', row: { ...expected, status: 'received', receivedBy: source } });
-    return;
-  }
-  if (!note.received && expected) {
-    // "Coming tomorrow" of something expected already: only the date is new.
-    work.draft.put({ table: 'arrivals', row: { ...expected, ...due } });
-    return;
-  }
-  const status = note.received
-    ? ({ status: 'received', receivedBy: source } as const)
-    : ({ status: 'expected' } as const);
-  work.draft.put({ table: 'arrivals', row: { id: note.id, item, ...due, source, ...status } });
-}
-
-/** Whether two names of goods mean the same ones. */
-export function isSameGoods(a: string, b: string): boolean {
-  const kin = kinship(a, b);
-  if (kin === 'same' || kin === 'shorter' || kin === 'longer' || kin === 'sort') return true;
-  const [left, right] = [a, b].map((name) => new Set(wordsOf(name).map(stemOf))) as [
-    Set<string>,
-    Set<string>,
-  ];
-  const shared = [...left].filter((stem) => right.has(stem)).length;
-  return shared > 0 && shared * 2 > Math.min(left.size, right.size);
 }

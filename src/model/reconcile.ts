@@ -5,9 +5,10 @@ import { Draft } from './draft.ts';
 import { fileFigure } from './figures.ts';
 import { type Filed, fileFormulas } from './formulas.ts';
 import { meetGates } from './gates-met.ts';
+import { fileArrival, receiveUsed } from './goods.ts';
 import { fileRecords } from './kept/file-records.ts';
 import { openProblem, solveProblems } from './problems.ts';
-import { fileArrival, keepPromises, openPromise } from './promises.ts';
+import { keepPromises, openPromise } from './promises.ts';
 import type { ModelChange, ModelReader } from './rows.ts';
 import { checkCircles } from './task-circles.ts';
 import { closeTasks, openTask } from './tasks.ts';
@@ -37,8 +38,7 @@ export function reconcileMemo(
 ): readonly ModelChange[] {
   const work = new Working(new Draft(reader), withoutRejected(memo), settings);
   const { notes } = work.memo;
-  const openBefore = work.draft.openTasks();
-  const closed = closeTasks(work, notes.done, notes.arrivals, openBefore);
+  const closed = closeTasks(work, notes.done, notes.arrivals);
   for (const note of notes.tasks) openTask(work, note);
   meetGates(work, closed);
   if (closed.length + notes.tasks.length > 0) checkCircles(work);
@@ -55,6 +55,7 @@ export function reconcileMemo(
   }
   fileFormulas(work, filed);
   for (const note of notes.arrivals) fileArrival(work, note);
+  receiveUsed(work);
   for (const note of notes.promises) openPromise(work, note);
   keepPromises(work);
   fileRecords(work, notes.records);

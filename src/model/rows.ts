@@ -320,6 +320,10 @@ export interface ModelReader {
   formula(slot: Slot): FormulaRow | undefined;
   formulasReading(slot: Slot): readonly FormulaRow[];
   openTasks(): readonly TaskRow[];
+  /** Open tasks that hold one of these stems or a compound of it; others may be among them. */
+  openTasksSharing(stems: readonly string[]): readonly TaskRow[];
+  /** Open tasks that wait or waited for something. */
+  gatedTasks(): readonly TaskRow[];
   openProblems(): readonly ProblemRow[];
   openPromises(): readonly PromiseRow[];
   expectedArrivals(): readonly ArrivalRow[];

@@ -1,8 +1,8 @@
 /** Tasks as they are seen: what each waits for, whether that has happened, and why it stands where it does. */
 import { answersGate, gateWords } from './gate-words.ts';
 import { saysCured, thingOf } from './gates.ts';
+import { isSameGoods } from './goods.ts';
 import { nameStems } from './names.ts';
-import { isSameGoods } from './promises.ts';
 import type { ArrivalRow, Gate, ProjectRows, TaskRow } from './rows.ts';
 import { graphOf, isOpenGate, TaskLinks } from './task-graph.ts';
 import { convert } from './units.ts';

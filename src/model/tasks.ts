@@ -1,8 +1,9 @@
 import type { ArrivalNote, DoneNote, Span, TaskNote } from '../language/notes.ts';
 import { beforeWhat } from './before.ts';
-import { closedBy, type Deed } from './closing.ts';
+import { allClosedBy, type Deed } from './closing.ts';
 import { gateWords } from './gate-words.ts';
 import { dateGate, gateOf, isEarliest } from './gates.ts';
+import { tellingStems } from './open-tasks.ts';
 import { mendedBy } from './problems.ts';
 import type { Gate, TaskRow } from './rows.ts';
 import { isSaidAgain } from './said-again.ts';
@@ -24,7 +25,7 @@ function sentenceAt(work: Working, span: Span): string {
 /** Opens a task; one that is open already under nearly the same words is only noted as said again. */
 export function openTask(work: Working, note: Kept<TaskNote>): void {
   const task = taskOf(work, note);
-  const before = work.draft.openTasks().find((open) => isSaidAgain(task, open));
+  const before = work.draft.openTasksSharing(tellingStems(task.gist)).find((open) => isSaidAgain(task, open));
   work.draft.put({ table: 'tasks', row: before ? withWordsOf(before, task) : task });
 }
 
@@ -82,14 +83,13 @@ function withWordsOf(open: TaskRow, said: TaskRow): TaskRow {
 }
 
 /**
- * Closes the tasks that the memo's deeds answer, and gives them back. `open` are the tasks that were open before this
- * memo. Goods that came or are coming close the task of getting them.
+ * Closes the tasks that the memo's deeds answer, and gives them back. Call before the memo's own tasks are opened.
+ * Goods that came or are coming close the task of getting them.
  */
 export function closeTasks(
   work: Working,
   notes: readonly Kept<DoneNote>[],
   arrivals: readonly Kept<ArrivalNote>[],
-  open: readonly TaskRow[],
 ): readonly TaskRow[] {
   const deeds: readonly Deed[] = [
     ...notes.map(({ gist, quote, span }) => ({ gist, quote, around: sentenceAt(work, span) })),
@@ -98,12 +98,17 @@ export function closeTasks(
       return { gist: item, quote, around: '', goods };
     }),
   ];
-  return closedBy(deeds, open).flatMap((closed, at) => {
+  if (deeds.length === 0) return [];
+  const stems = tellingStems(...deeds.flatMap(({ gist, quote, around }) => [gist, quote, around]));
+  const open = work.draft.openTasksSharing(stems);
+  return allClosedBy(deeds, open).flatMap((tasks, at) => {
     const note = at < notes.length ? notes[at] : arrivals[at - notes.length];
-    if (!closed || !note) return [];
-    const row: TaskRow = { ...closed, status: 'done', closedById: note.id, closedBy: work.source(note) };
-    work.draft.put({ table: 'tasks', row });
-    work.draft.put({ table: 'closings', row: { id: note.id, taskId: closed.id } });
-    return [row];
+    const [first] = tasks;
+    if (!first || !note) return [];
+    const closedBy = work.source(note);
+    const rows = tasks.map((task): TaskRow => ({ ...task, status: 'done', closedById: note.id, closedBy }));
+    for (const row of rows) work.draft.put({ table: 'tasks', row });
+    work.draft.put({ table: 'closings', row: { id: note.id, taskId: first.id } });
+    return rows;
   });
 }

@@ -45,14 +45,20 @@ export const sharesRank = (a: ReadonlySet<string>, b: ReadonlySet<string>) =>
   [...RANKS].some((rank) => a.has(rank) && b.has(rank));
 
 /** Shortest part by which a compound is known: the "mill" of "sawmill". */
-const PART = 4;
+export const PART = 4;
+
+/** "Mill" as it may be written within a word: "mil". */
+export const undoubled = (stem: string) => stem.replace(/(.)\1$/, '$1');
 
 /** "Mill" and "sawmill", "compact" and "compactor": one ends in the other, or begins with it at some length. */
 export function isCompound(a: string, b: string): boolean {
   const [short, long] = a.length < b.length ? [a, b] : [b, a];
   if (short.length < PART || short.length === long.length) return false;
-  const undoubled = short.replace(/(.)\1$/, '$1');
-  return long.endsWith(short) || long.endsWith(undoubled) || (short.length >= STEM && long.startsWith(short));
+  return (
+    long.endsWith(short) ||
+    long.endsWith(undoubled(short)) ||
+    (short.length >= STEM && long.startsWith(short))
+  );
 }
 /** Shortest beginning by which two words of one root are known. */
-const STEM = 6;
+export const STEM = 6;

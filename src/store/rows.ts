@@ -4,6 +4,7 @@ import { type CheckRow, checkKeys } from '../model/checks/check-rows.ts';
 import { type Holder, ItemIndex } from '../model/item-index.ts';
 import { itemStems, leastShared } from '../model/items.ts';
 import type { RecordKind, RecordOf } from '../model/kept/record-rows.ts';
+import { OpenTasks } from '../model/open-tasks.ts';
 import { isQuestion } from '../model/questions.ts';
 import type {
   ActRow,
@@ -43,6 +44,8 @@ export class SqliteRows implements ProjectRows {
     row: (id) => this.get('items', id),
     holders: (word) => this.#lines<Holder>('SELECT key AS id, least FROM item_words WHERE word = ?', word),
   });
+  /** The open tasks as they were last read; undefined until they are asked for. */
+  #openTasks: OpenTasks | undefined;
   #version: number | undefined;
   /** Place in the log of the event whose changes are put; undefined while none is. */
   #seq: number | undefined;
@@ -61,8 +64,24 @@ export class SqliteRows implements ProjectRows {
     const { data_version: version } = prepared(this.#db, 'PRAGMA data_version').get() as {
       data_version: number;
     };
-    if (version !== this.#version) this.#items.clear();
+    if (version !== this.#version) {
+      this.#items.clear();
+      this.#openTasks = undefined;
+    }
     this.#version = version;
+  }
+
+  /** The open tasks, read once and kept as they change. */
+  #tasksKnown(): OpenTasks {
+    if (!this.#db.inTransaction) this.#forgetIfWritten();
+    if (!this.#openTasks) {
+      this.#openTasks = new OpenTasks();
+      const lines = this.#lines<Body & { readonly ord: number }>(
+        "SELECT ord, body FROM tasks WHERE status = 'open' ORDER BY ord",
+      );
+      for (const { ord, body } of lines) this.#openTasks.put(this.#parsed<TaskRow>(body), ord);
+    }
+    return this.#openTasks;
   }
 
   /** Items as they were last read, without those that another process may have changed since. */
@@ -74,6 +93,7 @@ export class SqliteRows implements ProjectRows {
   /** Forgets everything, also what a transaction wrote that did not come to its end. */
   forget(): void {
     this.#items.clear();
+    this.#openTasks = undefined;
     this.#seq = undefined;
   }
 
@@ -159,7 +179,13 @@ export class SqliteRows implements ProjectRows {
     return this.#sharing('formulas', 'formula_inputs', [slot]);
   }
   openTasks(): readonly TaskRow[] {
-    return this.#rows("SELECT body FROM tasks WHERE status = 'open' ORDER BY ord");
+    return this.#tasksKnown().all();
+  }
+  openTasksSharing(stems: readonly string[]): readonly TaskRow[] {
+    return this.#tasksKnown().sharing(stems);
+  }
+  gatedTasks(): readonly TaskRow[] {
+    return this.#tasksKnown().gated();
   }
   openProblems(): readonly ProblemRow[] {
     return this.#rows("SELECT body FROM problems WHERE status = 'open' ORDER BY ord");
@@ -218,6 +244,7 @@ export class SqliteRows implements ProjectRows {
       this.#indexItem(change.row);
       this.#items.put(change.row);
     }
+    if (change.table === 'tasks') this.#openTasks?.put(change.row, ord);
     if (change.table === 'acts') this.#index('act_words', key, change.row.words);
     if (change.table === 'formulas') this.#index('formula_inputs', key, change.row.inputs);
     if (change.table === 'checks') this.#index('check_keys', key, checkKeys(change.row));
@@ -250,9 +277,12 @@ export class SqliteRows implements ProjectRows {
   }
 
   #rows<R>(sql: string, ...bound: readonly string[]): R[] {
-    const bodies = this.#bodies(sql, ...bound);
+    return this.#bodies(sql, ...bound).map((body) => this.#parsed<R>(body));
+  }
+
+  #parsed<R>(body: string): R {
     try {
-      return bodies.map((body) => JSON.parse(body) as R);
+      return JSON.parse(body) as R;
     } catch (error) {
       throw asProblem(error, this.#db.name);
     }

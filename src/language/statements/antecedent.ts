@@ -82,6 +82,15 @@ const isNamed = (words: readonly Word[], k: number) =>
   isNoun(words[k]) ||
   ((/^(?:half|quarter)$/.test(words[k]?.lower ?? '') || words[k]?.classes === 'J') && isNoun(words[k + 1]));
 
+/** "One of the posts", "some of the slates": where the part begins that is spoken of. */
+const partBefore = (words: readonly Word[], k: number): number =>
+  words[k - 1]?.lower === 'of' &&
+  /^(?:one|another|two|three|four|some|both|all|most|half|none|each|couple|few|rest)$/.test(
+    words[k - 2]?.lower ?? '',
+  )
+    ? k - 2
+    : k;
+
 /** Verbs that take these words as particles: "put in the window"; else "rubbing on the duct" names a place. */
 const PUTS =
   /^(?:put|putting|got|get|getting|fit|fitted|fitting|screw(?:ed|ing)?|bolt(?:ed|ing)?|glu(?:e|ed|ing)|clip(?:ped|ping)?|stuck|stick|sticking|nail(?:ed|ing)?|clamp(?:ed|ing)?|pour(?:ed|ing)?|drop(?:ped|ping)?|brought|bring|let|cut|tap(?:ped|ping)?)$/;
@@ -107,11 +116,12 @@ function chunksOf(said: Said): readonly Chunk[] {
       to++;
     const starts = noun > k || !isVerbHere(words, k);
     if (to > noun && starts && !(noun === k && isVerbHere(words, k))) {
-      const before = words[k - 1];
+      const part = partBefore(words, k);
+      const before = words[part - 1];
       const chosen =
         /^(?:with|for|on)$/.test(before?.lower ?? '') &&
-        /^(?:went|go|going|gone|settled|plumped|opted|decided)$/.test(words[k - 2]?.lower ?? '');
-      const verb = words[k - 2];
+        /^(?:went|go|going|gone|settled|plumped|opted|decided)$/.test(words[part - 2]?.lower ?? '');
+      const verb = words[part - 2];
       // "Run out of twine", "down to the last box": what there is too little of.
       const lacking =
         /^(?:of|on|to)$/.test(before?.lower ?? '') && /^(?:out|short|low|down)$/.test(verb?.lower ?? '');
@@ -125,7 +135,7 @@ function chunksOf(said: Said): readonly Chunk[] {
       const counted = noun === k && /Q/.test(before?.classes ?? '');
       if (!compared && !counted)
         chunks.push({
-          words: words.slice(k, to),
+          words: words.slice(part, to),
           role: placed ? 'place' : verbSeen ? 'object' : 'subject',
           isSure: lacking,
         });
@@ -139,6 +149,7 @@ function chunksOf(said: Said): readonly Chunk[] {
 
 const isPlural = (words: readonly Word[]) => {
   const head = words.at(-1)?.lower ?? '';
+  if (/^(?:one|another|each)$/.test(words[0]?.lower ?? '') && words[1]?.lower === 'of') return false;
   return (
     /^(?:those|these|both|two|three|four|five|six)$/.test(words[0]?.lower ?? '') ||
     (/[^su]s$/.test(head) && head.length > 3)
@@ -152,7 +163,13 @@ const PART =
 function isCandidate({ words, isSure = false }: Chunk): boolean {
   const head = words.at(-1) as Word;
   const before = words.at(-2);
-  if (PART.test(head.lower) && before && isNoun(before) && !OPENS.test(before.lower)) return true;
+  if (
+    PART.test(head.lower) &&
+    before &&
+    (isNoun(before) || before.classes === 'J') &&
+    !OPENS.test(before.lower)
+  )
+    return true;
   // A bare word is a thing only where it is known as one: "it's lighter", "I'm pleased", "knocked together".
   const known = isSure || OPENS.test(words[0]?.lower ?? '') || isTradeNoun(head.lower);
   return (
@@ -179,7 +196,12 @@ export function antecedentOf(
       const beside = chunk.role === 'subject' && BESIDE.test(said.opener) ? SIDE : 0;
       const number = plural === undefined || isPlural(chunk.words) === plural ? 0 : OTHER_NUMBER;
       const denied =
-        words.some(({ classes }) => classes.includes('N')) && chunk.role === 'object' ? DENIED : 0;
+        words.some(({ classes }) => classes.includes('N')) &&
+        chunk.role === 'object' &&
+        // "There's no trap with it": what is lacking is the talk's thing.
+        !words.some(({ lower }) => lower === 'there')
+          ? DENIED
+          : 0;
       const score = WEIGHT[chunk.role] - (index - k) * STEP - number - denied - beside;
       if (!best || score > best.score) best = { chunk, score, clause: k };
     }
@@ -189,7 +211,11 @@ export function antecedentOf(
   const last = words.at(-1) as Word;
   const { start } = words[0] as Word;
   const text = scene.text.slice(start, last.end).replace(/['’](?:s|re|ve|ll|d|m)$/i, '');
-  return { text: withoutCapital(text, start, scene), head: last.lower, clause: best.clause };
+  return {
+    text: withoutCapital(text, start, scene),
+    head: /^(?:one|another|each) of\b/i.test(text) ? singular(last.lower) : last.lower,
+    clause: best.clause,
+  };
 }
 
 /** The capital of a sentence's first word is the sentence's, and not the name's. */
@@ -199,8 +225,27 @@ function withoutCapital(text: string, start: number, scene: Scene): string {
   return opens && /^[A-Z][a-z]+$/.test(word) ? text.slice(0, 1).toLowerCase() + text.slice(1) : text;
 }
 
+/** "A new one" of several springs is a spring. */
+const singular = (word: string) =>
+  /[^aeiou]ies$/.test(word)
+    ? `${word.slice(0, -3)}y`
+    : /(?:[sx]|ch|sh)es$/.test(word)
+      ? word.slice(0, -2)
+      : word.replace(/(?<=[^s])s$/, '');
+
+/** The last thing named in a clause: what a relative "that" behind it is said of. */
+export function lastNamed(index: number, scene: Scene): Antecedent | undefined {
+  const said = scene.said[index];
+  const chunk = said && chunksOf(said).filter(isCandidate).at(-1);
+  if (!chunk) return undefined;
+  const last = chunk.words.at(-1) as Word;
+  const text = scene.text.slice((chunk.words[0] as Word).start, last.end);
+  return { text, head: last.lower, clause: index };
+}
+
 /** How a thing is named when it is spoken of again: "a cracked joist" is "the cracked joist" then. */
 export function spokenOfAgain(text: string): string {
+  if (/^(?:one|another|each|some|both|all|most|half|two|three|four) of\b/i.test(text)) return text;
   const bare = text.replace(/^(?:a|an|some|one|the) /i, '');
   return /^(?:my|our|his|her|their|its|this|that|these|those|both|all|another|each|every|other)\b/i.test(bare)
     ? bare

@@ -290,6 +290,18 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
       isBrought(found, 'object'),
   ),
   arrival(
+    '<name> dropped <thing> round',
+    true,
+    phrase(
+      "^<lead>* (?<who> <plain>{1,2} ) (?: 's | has )? (?: dropped | brought ) (?<object> (?: the | a | an | my | our | his | her | some | both | two | three | four | five | six | more ) <any>{1,4}? ) (?: round | over | off | by | in | back ) (?: <day> | this | morning | afternoon | evening | last | night )* $",
+    ),
+    (found) =>
+      !/[TOQ]/.test(found.part('who')[0]?.classes ?? '') &&
+      !has(found.part('object'), 'E') &&
+      !has(found.part('object'), 'J') &&
+      isBrought(found, 'object'),
+  ),
+  arrival(
     '<thing> has come, collected',
     true,
     phrase('^ (?: <adverb> )* (?: collected | delivered | picked up | received | landed ) $'),
@@ -311,7 +323,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
       "^<lead>* (?: i | we )? (?: 've | have )? <adverb>* (?: picked up | collected | fetched ) (?<object> (?: the | my | our | a | some | both ) <any>+ )",
     ),
     (found, said) =>
-      / (?:from|yesterday|today|morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\//.test(
+      / (?:from|way|home|yesterday|today|morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\//.test(
         said.code,
       ) && !has(found.words, 'E'),
   ),

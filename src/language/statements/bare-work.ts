@@ -1,6 +1,6 @@
 /** The work itself, without the words that say that it is still to do: "I've still got to prime it" is "prime it". */
 
-import { workIng } from '../lexicon/work-verbs.ts';
+import { workIng, workParticiple } from '../lexicon/work-verbs.ts';
 import { NO_GERUNDS } from './vocabulary.ts';
 
 const ADVERB =
@@ -20,14 +20,31 @@ const LEADS = new RegExp(
 const OPENS_ANNOUNCED = new RegExp(`^(?:(?:so|and|but|then|well|right|also),? +)*${ANNOUNCED}`, 'i');
 /** "I need a new hinge", "we want more screws": what there has to be is to be got. */
 const LACKS = new RegExp(
-  `^(?:(?:so|and|but|then|well|right|also),? +)*(?:${ADVERB},? +)*(?:${SOMEBODY}\\b ?)?(?:(?:${ADVERB}|will|['’]ll|do|am|are|['’]m|['’]re|going to|gonna) +)*(?:need|want|could do with|could use|am after|are after|['’]m after|['’]re after|after) +(?=(?:a|an|some|the|another|more|my|our|new|better|bigger|smaller|longer|one|two|three|four|five|six|seven|eight|nine|ten|\\d+)\\b)`,
+  `^(?:(?:so|and|but|then|well|right|also),? +)*(?:${ADVERB},? +)*(?:${SOMEBODY}\\b ?)?(?:(?:${ADVERB}|will|['’]ll|do|am|are|['’]m|['’]re|going to|gonna) +)*(?:need|want|could do with|could use|am after|are after|['’]m after|['’]re after|after) +(?=(?:a|an|some|the|another|more|my|our|all|both|it|them|that|this|those|these|everything|new|better|bigger|smaller|longer|one|two|three|four|five|six|seven|eight|nine|ten|\\d+)\\b)`,
   'i',
 );
+
+/** "I still haven't painted the door": what was not done is to do. */
+const NOT_DONE = new RegExp(
+  `^(?:(?:so|and|but|well|right|also),? +)*(?:${ADVERB},? +)*(?:${SOMEBODY}\\b ?)?(?:${ADVERB} +)*(?:haven['’]t|have not|['’]ve not|not) +(?:(?:yet|even|actually|really|properly) +)*(\\w+)(?= )`,
+  'i',
+);
+const BASES: Readonly<Record<string, string>> = {
+  done: 'do',
+  got: 'get',
+  gotten: 'get',
+  been: 'go',
+  had: 'have',
+};
 
 /** What a task is about, beginning with its verb wherever the words have one. */
 export function bareWork(words: string): string {
   const lacks = LACKS.exec(words)?.[0];
   if (lacks) return `Get ${words.slice(lacks.length)}`;
+  const undone = NOT_DONE.exec(words);
+  const verb = undone?.[1]?.toLowerCase() ?? '';
+  const base = BASES[verb] ?? workParticiple(verb);
+  if (undone && base) return `${base}${words.slice(undone[0].length).replace(/ yet$/i, '')}`;
   const lead = LEADS.exec(words)?.[0] ?? '';
   const rest = words.slice(lead.length);
   if (rest.trim().length < 2) return words;

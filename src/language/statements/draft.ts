@@ -86,6 +86,9 @@ export function firstWord(said: Said): number {
 
 function leadsIn({ words }: Said, k: number): boolean {
   const classes = words[k]?.classes ?? '';
+  // "No sign of the sink": what there is none of.
+  if (words[k]?.lower === 'no' && words[k + 1] && !/[OILSHMTVJA]/.test(words[k + 1]?.classes ?? ''))
+    return false;
   return classes.includes('L') && !(classes.includes('B') && words[k + 1]?.classes.includes('T'));
 }
 

@@ -94,7 +94,7 @@ function isOnlyDay(said: Said, scene: Scene): boolean {
 }
 
 /** "I want to get the motor tested before I close it up": the work itself, and no state to wait for. */
-const SPEAKER = /^(?: \S+\/\w*L\w*)* (?:i|we)\//;
+const SPEAKER = /^(?: \S+\/\w*L\w*)* (?:i|we|want|need|got|like|hoping)\//;
 /** "It has to sit for two days before I prime it": the time is waited for, and the work comes after it. */
 const SITS = phrase(
   "(?: has | have | 's got | 've got | needs | need | wants | want | must | got | should | 'll | will ) (?: to )? (?: sit | stay | stand | rest | cure | dry | dry out | soak | settle | harden | go off | set | cool | wait | be left | acclimatise | air | bake ) <any>{0,3}? (?: for | at least | about )* (?<time> (?: <number> | a | an | overnight | over ) <any>{0,4} ) $",

@@ -1,4 +1,4 @@
-import { antecedentOf, spokenOfAgain } from './antecedent.ts';
+import { antecedentOf, lastNamed, spokenOfAgain } from './antecedent.ts';
 import { bareWork } from './bare-work.ts';
 import type { Draft, Scene } from './draft.ts';
 import type { Said, Word } from './words.ts';
@@ -24,9 +24,21 @@ export function gistOf(draft: Draft, scene: Scene): string {
 
 function withoutLead({ kind }: Draft, words: string): string {
   if (kind === 'task') return bareWork(words.replace(OPENERS, ''));
-  if (kind === 'done' || kind === 'promise') return words.replace(LEAD_IN, '');
+  if (kind === 'promise') return vowed(words).replace(LEAD_IN, '');
+  if (kind === 'done') return words.replace(LEAD_IN, '');
   return words.replace(OPENERS, '');
 }
+/** "I promised Ruth I'd show her the meter" is "show Ruth the meter". */
+function vowed(words: string): string {
+  const [, whom = '', rest] = PROMISED.exec(words) ?? [];
+  if (rest === undefined) return words;
+  return /^(?:you|them|him|her|it|viewers?|everyone|everybody|people)$/i.test(whom)
+    ? rest
+    : rest.replace(/\b(?:her|him|them)\b/i, whom);
+}
+const PROMISED =
+  /^(?:(?:and|so|but|also|oh)[,\s]+)*(?:(?:i|we)(?:['’]ve| have)?\s+)?(?:also\s+)?(?:promised|told|assured|swore to|said to)\s+((?:the|my|our)\s+\w+|\w+)(?:\s+that)?\s+(?:i|we)(?:['’]d|['’]ll| would| will)\s+(.+)$/is;
+
 const OPENERS = /^(?:(?:so|and|but|then|well|right)[,\s]+)+/i;
 
 /** "Needs swapping", "must come down": the thing was named before. "Must remember to" has the speaker for it. */
@@ -75,7 +87,7 @@ const LONE_ONE =
 
 /** Somebody, and no thing: "rang them", "they collected the basin". */
 const OF_PEOPLE =
-  /\b(?:call|ring|phon|tell|ask|email|text|messag|chas|let|show|pay|thank|meet|help|owe|warn|remind)(?:s|e|ed|ing)? (?:him|her|them|it)\b|\b(?:rang|rung|told|paid|met|shown) (?:him|her|them|it)\b|\bthey (?:\S+ )?(?:collect|pick|say|said|sen[dt]|swap|bring|brought|deliver|(?:need|want) (?:a|an|the|some|us|me|my|it|more|paying|two|\d)\b|quot|charg|promis|c[ao]me round|rang|told|gave|reckon|think|thought|know|kn[eo]w)/i;
+  /\b(?:call|ring|phon|tell|ask|email|text|messag|chas|let|show|pay|thank|meet|help|owe|warn|remind)(?:s|e|ed|ing)? (?:him|her|them|it)\b|\b(?:rang|rung|told|paid|met|shown) (?:him|her|them|it)\b|\bthey (?:\S+ )?(?:short|collect|pick|say|said|sen[dt]|swap|bring|brought|deliver|(?:need|want) (?:a|an|the|some|us|me|my|it|more|paying|two|\d)\b|quot|charg|promis|c[ao]me round|rang|told|gave|reckon|think|thought|know|kn[eo]w)/i;
 
 /** Puts the thing last spoken of in the place of a lone pronoun or of "one". */
 function nameThings(words: string, draft: Draft, scene: Scene): string {
@@ -91,7 +103,15 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
   const lone = LONE.exec(words);
   if (!lone || (/^it/i.test(lone[0]) && NO_ANTECEDENT.test(words))) return words;
   const at = clauseAt(words, lone.index, draft, scene);
-  const meant = antecedentOf(at, scene, /^(?:them|they|those|these)/i.test(lone[0]));
+  // "A bit of rot in a purlin that needs treating": no stop stands before "that".
+  const isRelative =
+    /^that/i.test(lone[0]) &&
+    lone.index === 0 &&
+    /[\p{L}\p{N}]\s+$/u.test(scene.text.slice(0, draft.start)) &&
+    !scene.said[at]?.opener;
+  const meant = isRelative
+    ? lastNamed(at - 1, scene)
+    : antecedentOf(at, scene, /^(?:them|they|those|these)/i.test(lone[0]));
   // "The fan's noisy, it's rubbing": the words before name it already.
   if (!meant || meant.clause >= draft.from || TIME_OR_TALK.test(meant.text)) return words;
   const rest = words.slice(lone.index + lone[0].length);
@@ -202,13 +222,24 @@ const ONLY_A_NUMBER =
 
 /** What an arrival brings; a pronoun is named by the words before it. */
 export function itemOf(draft: Draft, scene: Scene): string {
-  const said = draft.item?.replace(/['’](?:s|re|ve|ll|d)$/i, '').trim();
+  const said = draft.item
+    ?.replace(/['’](?:s|re|ve|ll|d)$/i, '')
+    .replace(/\s+(?:together|as well|too|at last|in the end)$/i, '')
+    // Where they come from is no part of the goods.
+    .replace(/(?<=\S)\s+from\s+(?:the|a|an|my|our|that|[A-Z])\b.*$/, '')
+    .trim();
   const bare = said?.replace(
     /^(?:(?:so|and|but|the|a|an|my|our|your|his|her|their|new|well|right|okay|now|oh)\s+)+/i,
     '',
   );
   if (bare && !NO_THING.test(bare.toLowerCase()) && !ONLY_A_NUMBER.test(bare)) return bare;
   return (
+    (bare && (/^(?:them|those|these|they)$/i.test(bare) || ONLY_A_NUMBER.test(bare))
+      ? antecedentOf(draft.from, scene, true)?.text.replace(
+          /^(?:the|a|an|my|our|new|those|these|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+))\s+/i,
+          '',
+        )
+      : undefined) ??
     thingBefore(draft.from, scene)?.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
     antecedentOf(draft.from, scene, true)?.text.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
     bare ??

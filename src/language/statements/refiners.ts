@@ -221,7 +221,9 @@ const oneKind: Refiner = {
     const near = index(drafts);
     return drafts.filter((each) => {
       for (const [loser, winner, why] of YIELDS) {
-        if (each.kind !== loser || (each.finishes && winner === 'arrival')) continue;
+        if (each.kind !== loser) continue;
+        // What ends an open task is done, however it is told.
+        if (each.finishes && (winner === 'arrival' || winner === 'decision')) continue;
         if (each.sure && (winner === 'arrival' || winner === 'problem')) continue;
         const rival = near(each.from).find(
           (other) =>
