@@ -8,26 +8,65 @@ import { EMPTY } from './telling-words.ts';
 import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
 
+interface Vow {
+  readonly promise: PromiseRow;
+  readonly verb: string;
+  readonly things: readonly string[];
+}
+
+const vows = new WeakMap<PromiseRow, Vow>();
+
+function vowOf(promise: PromiseRow): Vow {
+  const known = vows.get(promise);
+  if (known) return known;
+  const [verb = '', ...rest] = wordsOf(promise.gist);
+  const things = [...new Set(rest.map(stemOf))].filter((stem) => !EMPTY.has(stem));
+  const vow = { promise, verb: stemOf(verb), things };
+  vows.set(promise, vow);
+  return vow;
+}
+
+/** The open promises by the verb of what was promised: a sentence is held only against those of its own verb. */
+function byVerb(open: readonly PromiseRow[]): ReadonlyMap<string, readonly Vow[]> {
+  const found = new Map<string, Vow[]>();
+  for (const vow of open.map(vowOf)) {
+    const same = found.get(vow.verb);
+    if (same) same.push(vow);
+    else found.set(vow.verb, [vow]);
+  }
+  return found;
+}
+
 /** "Showed Ruth the moisture meter" keeps "show Ruth how the moisture meter works": the same verb, told as past. */
-function keepByDeed(work: Working, open: readonly PromiseRow[], told: string, quote: string): void {
+function keepByDeed(
+  work: Working,
+  vowed: ReadonlyMap<string, readonly Vow[]>,
+  told: string,
+  quote: string,
+): void {
   const words = wordsOf(told);
-  const stems = new Set(words.map(stemOf));
-  const kept = open.find(({ id, gist }) => {
-    const [verb = '', ...rest] = wordsOf(gist);
-    const stem = stemOf(verb);
-    const at = words.findIndex((word) => stemOf(word) === stem);
-    // A bare form is an order or a plan, and "will", "to", "need" before it look ahead.
-    if (at < 0 || at > FIRST_WORDS || words[at] === verb || !isPast(words[at] as string)) return false;
-    if (words.slice(0, at).some((word) => AHEAD.test(word))) return false;
-    const things = [...new Set(rest.map(stemOf))].filter((one) => !EMPTY.has(one));
-    const shared = things.filter((one) => stems.has(one)).length;
-    return (
-      shared > 0 && shared * 2 >= things.length && work.draft.openPromises().some((one) => one.id === id)
+  let stems: ReadonlySet<string> | undefined;
+  for (let at = 0; at <= FIRST_WORDS && at < words.length; at++) {
+    const word = words[at] as string;
+    // "Will", "to", "need" look ahead, and so does all behind them.
+    if (AHEAD.test(word)) return;
+    const verb = stemOf(word);
+    // A bare form is an order or a plan.
+    const meant = (vowed.get(verb) ?? []).filter(
+      ({ promise }) => wordsOf(promise.gist)[0] !== word && isPast(word),
     );
-  });
-  if (kept) {
+    if (meant.length === 0) continue;
+    stems ??= new Set(words.map(stemOf));
+    const said = stems;
+    const kept = meant.find(({ promise, things }) => {
+      const shared = things.filter((stem) => said.has(stem)).length;
+      const isMost = shared > 0 && shared * 2 >= things.length;
+      return isMost && work.draft.openPromises().some((one) => one.id === promise.id);
+    });
+    if (!kept) continue;
     const keptBy = work.source({ quote });
-    work.draft.put({ table: 'promises', row: { ...kept, status: 'kept', keptBy } });
+    work.draft.put({ table: 'promises', row: { ...kept.promise, status: 'kept', keptBy } });
+    return;
   }
 }
 /** How far into its sentence the verb of a deed may stand. */
@@ -51,6 +90,8 @@ const KEEPS = 0.5;
 /** Marks promises that this memo says are kept. `earlier` are those that were open before it. */
 export function keepPromises(work: Working): void {
   const open = work.draft.openPromises().filter((promise) => promise.source.memoId !== work.memo.id);
+  if (open.length === 0) return;
+  const vowed = byVerb(open);
   for (const sentence of work.sentences) {
     const vow = work.memo.notes.promises.find(
       (note) => note.span.start >= sentence.start && note.span.start < sentence.end,
@@ -58,7 +99,7 @@ export function keepPromises(work: Working): void {
     // "That's one promise kept, and I'll show you the next": only what comes before the new promise.
     const told = vow ? sentence.text.slice(0, vow.span.start - sentence.start) : sentence.text;
     if (!KEPT.test(told)) {
-      keepByDeed(work, open, told, sentence.text);
+      keepByDeed(work, vowed, told, sentence.text);
       continue;
     }
     const deed = describe(told, told, '');
