@@ -23,6 +23,7 @@ const GROUPS: Readonly<Record<string, string>> = {
   fell: 'fell drop chop cut tree',
   pay: 'pay settle',
   dig: 'dig excavate trench',
+  keep: 'keep',
   show: 'film show record shoot edit upload publish',
 };
 

@@ -237,7 +237,8 @@ function endsAlso(deed: Deed, first: Described, task: Described): boolean {
   const told = describe(deed.gist, deed.quote, '');
   const shared = [...task.actions].filter((way) => told.actions.has(way));
   if (task.actions.size > 0 && told.actions.size > 0 && shared.length === 0) return false;
-  if (SEVERAL.test(deed.quote) && [...task.things].every((stem) => told.things.has(stem))) return true;
+  const isWholly = task.things.size > 0 && [...task.things].every((stem) => told.things.has(stem));
+  if (SEVERAL.test(deed.quote) && isWholly) return true;
   if (areRivalWords(task.words, first.words)) return false;
   if (!/\band\b|,/.test(deed.quote)) return false;
   const otherWay = shared.some((way) => !first.actions.has(way));

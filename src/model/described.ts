@@ -1,4 +1,5 @@
 /** A piece of work in words that can be held against another: its things, how they weigh, the way of doing. */
+import { isPlural, isTradeNoun } from '../language/lexicon/trade-nouns.ts';
 import { actionsOf } from './actions.ts';
 import { wordsOf } from './names.ts';
 import { stemOf } from './stems.ts';
@@ -105,24 +106,24 @@ function whereTo(gist: string): string | undefined {
   return (IS_THERE.exec(gist) ?? TO_MOVE.exec(gist))?.[1]?.toLowerCase();
 }
 
+/** "The sink hole": of two names side by side the first only tells which one; "the stairs sit", "the vent came off" tell none. */
 function tellers(gist: string): ReadonlySet<string> {
+  const words = wordsOf(gist);
   const uses = usesOf(gist);
   const isName = (at: number) => {
     const use = uses[at];
-    return (
-      use !== undefined &&
-      (use.ways.length === 0 || use.isThing) &&
-      !EMPTY.has(use.stem) &&
-      !isNumber(use.stem)
-    );
+    return use !== undefined && (use.ways.length === 0 || use.isThing) && !EMPTY.has(use.stem);
   };
-  const before = uses.filter((_, at) => isName(at) && isName(at + 1)).map(({ stem }) => stem);
-  const heads = new Set(uses.filter((_, at) => isName(at) && !isName(at + 1)).map(({ stem }) => stem));
+  const isHead = (at: number) => isName(at) && isThingName(words[at] as string);
+  const tells = (at: number) => isName(at) && isHead(at + 1) && !isPlural(words[at] as string);
+  const before = uses.filter(({ stem }, at) => tells(at) && !isNumber(stem)).map(({ stem }) => stem);
+  const heads = new Set(uses.filter((_, at) => isHead(at) && !tells(at)).map(({ stem }) => stem));
   return new Set(before.filter((stem) => !heads.has(stem)));
 }
+const isThingName = (word: string) => isTradeNoun(word) || word === 'hole' || word === 'holes';
 
 /** Words that point at a thing which was named elsewhere. */
-const POINTING = /^(?:it|its|them|em|they|he|him|she|her|one|ones|pair|lot|same)$/;
+const POINTING = /^(?:it|them|em|they|he|him|she|her|one|ones|pair|lot|same)$/;
 /** These point unless the thing stands behind them: "those", "those boards". */
 const POINTING_ALONE = /^(?:that|this|those|these|both|all|each|every|another)$/;
 
