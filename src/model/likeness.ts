@@ -131,28 +131,37 @@ const sameNumber: Test = (was, now) => {
 };
 
 /** Ratios that a wrong unit or a lost decimal point gives. */
-const FACTORS: readonly (readonly [factor: number, words: string, kind: Likeness['kind'], weight: number])[] =
-  [
-    [10, 'a factor of ten: a lost point or nought, or millimetres for centimetres', 'decimal', 0.9],
-    [100, 'a factor of a hundred: a lost point, or centimetres for metres', 'decimal', 0.9],
-    [1000, 'a factor of a thousand: millimetres for metres, grams for kilos', 'decimal', 0.9],
-    [25.4, 'a factor of 25.4: inches for millimetres', 'unit', 0.9],
-    [2.54, 'a factor of 2.54: inches for centimetres', 'unit', 0.85],
-    [12, 'a factor of twelve: feet for inches', 'unit', 0.6],
-    [304.8, 'a factor of 304.8: feet for millimetres', 'unit', 0.9],
-    [2.20462, 'a factor of 2.2: pounds for kilos', 'unit', 0.7],
-    [1.35582, 'a factor of 1.36: foot pounds for newton metres', 'unit', 0.7],
-    [3.78541, 'a factor of 3.79: US gallons for litres', 'unit', 0.6],
-    [4.54609, 'a factor of 4.55: imperial gallons for litres', 'unit', 0.6],
-    [6.89476, 'a factor of 6.89: kilopascals for pounds per square inch', 'unit', 0.6],
-    [14.5038, 'a factor of 14.5: bar for pounds per square inch', 'unit', 0.6],
-  ];
+const FACTORS: readonly (readonly [
+  factor: number,
+  words: string,
+  kind: Likeness['kind'],
+  weight: number,
+  /** What is measured in both of the units; absent where a point or a nought is lost in any. */
+  of?: string,
+])[] = [
+  [10, 'a factor of ten: a lost point or nought, or millimetres for centimetres', 'decimal', 0.9],
+  [100, 'a factor of a hundred: a lost point, or centimetres for metres', 'decimal', 0.9],
+  [1000, 'a factor of a thousand: millimetres for metres, grams for kilos', 'decimal', 0.9],
+  [25.4, 'a factor of 25.4: inches for millimetres', 'unit', 0.9, 'length'],
+  [2.54, 'a factor of 2.54: inches for centimetres', 'unit', 0.85, 'length'],
+  [12, 'a factor of twelve: feet for inches', 'unit', 0.6, 'length'],
+  [304.8, 'a factor of 304.8: feet for millimetres', 'unit', 0.9, 'length'],
+  [2.20462, 'a factor of 2.2: pounds for kilos', 'unit', 0.7, 'mass'],
+  [1.35582, 'a factor of 1.36: foot pounds for newton metres', 'unit', 0.7, 'torque'],
+  [3.78541, 'a factor of 3.79: US gallons for litres', 'unit', 0.6, 'volume'],
+  [4.54609, 'a factor of 4.55: imperial gallons for litres', 'unit', 0.6, 'volume'],
+  [6.89476, 'a factor of 6.89: kilopascals for pounds per square inch', 'unit', 0.6, 'pressure'],
+  [14.5038, 'a factor of 14.5: bar for pounds per square inch', 'unit', 0.6, 'pressure'],
+];
 const FACTOR_SLACK = 0.003;
 
-const factor: Test = (_was, _now, ratio) => {
+const factor: Test = (was, _now, ratio) => {
   if (ratio === undefined || ratio <= 0) return undefined;
   const size = ratio > 1 ? ratio : 1 / ratio;
-  const found = FACTORS.find(([value]) => Math.abs(size / value - 1) < FACTOR_SLACK);
+  const kind = exactQuantity(was)?.kind;
+  const found = FACTORS.find(
+    ([value, , , , of]) => Math.abs(size / value - 1) < FACTOR_SLACK && (of === undefined || of === kind),
+  );
   return found && { kind: found[2], words: found[1], weight: found[3] };
 };
 

@@ -54,6 +54,15 @@ describe('what "it", "that" and "one" are', () => {
   test.each([
     ['Belt came this morning and I fitted it.', 'Fitted the belt'],
     ['Took the back leg apart, cleaned it up.', 'Cleaned the back leg up'],
+    [
+      'The kiln shelves came. Two of them four props are cemented in.',
+      'Two of them four props are cemented in',
+    ],
+    [
+      'Rang about the harness. Got the gate hung on them strap hinges.',
+      'Got the gate hung on them strap hinges',
+    ],
+    ['The battens came and I gave them two coats.', 'Gave the battens two coats'],
   ])('in a deed: "%s": %s', (said, gist) => {
     expect(notesOf(said).done.map((deed) => deed.gist)).toContain(gist);
   });

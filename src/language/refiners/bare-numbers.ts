@@ -7,6 +7,7 @@ import { otherKind } from './bare/kinds.ts';
 import { asLength, type Meaning } from './bare/lengths.ts';
 import {
   asAddition,
+  asCapacity,
   asHundredths,
   asMultiple,
   asTenths,
@@ -36,6 +37,7 @@ function meaningOf(
     asTotal(room, amount, out) ??
     asMultiple(room, amount, out) ??
     asAddition(room, amount, out) ??
+    asCapacity(room, amount, out) ??
     asTenths(room, amount, all);
   if (total) return total;
   const here = lastWithUnit(room, out, amount, 0);

@@ -97,10 +97,15 @@ function boundBefore(room: Room, amount: Amount): Found {
     // "My brother-in-law says six" sets no limit.
     if (wordAt(room, hit.from) === 'law' && /^(?:in|-)$/.test(wordAt(room, hit.from - 1))) break;
     if (room.tokens[hit.from]?.sentence !== room.tokens[amount.from]?.sentence) break;
+    // "The width inside is six foot two": where, and the verb between.
+    const inside = /^(?:inside|within)$/.test(wordAt(room, hit.from)) && at !== amount.quoteFrom;
+    if (inside) break;
     const bound =
       hit.to === hit.from + 1 && isDatum(room, hit.from, hit.meaning)
         ? 'exact'
-        : settle(room, hit.meaning, hit.from);
+        : hit.to === hit.from + 1 && coveredBy(room, hit.from, amount)
+          ? 'exact'
+          : settle(room, hit.meaning, hit.from);
     if (RANK[bound] > RANK[found.bound]) {
       found = { bound, from: hit.from, ...(hit.meaning === 'rough' ? { rough: true } : {}) };
     }
@@ -120,6 +125,20 @@ function isDatum(room: Room, at: number, cue: BoundCue): boolean {
   if (wordAt(room, at) === 'over' && runsAlong(room, at)) return true;
   const before = wordAt(room, at - 1);
   return /^(?:left|hanging|turned|went|handed|bent|put|bridge|all|start|roll|rolled|came|come)$/.test(before);
+}
+
+const LIES =
+  /^(?:sit|sits|sat|sitting|lie|lies|lay|lying|run|runs|ran|running|go|goes|went|buried|bury|hidden|hide|hides|laid|is|are|'s|'re|was|were)$/;
+const ROOM_OF =
+  /^(?:headroom|clearance|air|fall|space|gap|water|travel|play|movement|slack|lift|pressure|run|length|cable|pipe|weight|load|wear|rise|drop)$/;
+
+/** "The cables sit under 270 of wool": what lies over them. */
+function coveredBy(room: Room, at: number, amount: Amount): boolean {
+  if (!/^(?:under|beneath|below|over)$/.test(wordAt(room, at)) || wordAt(room, amount.to) !== 'of')
+    return false;
+  const stuff = wordAt(room, amount.to + 1);
+  if (!LIES.test(wordAt(room, at - 1)) || ROOM_OF.test(stuff)) return false;
+  return room.tokens[amount.to + 1]?.kind === 'word' && !/^(?:the|it|them|that|my|our|its)$/.test(stuff);
 }
 
 const RUNS =

@@ -64,7 +64,7 @@ const VALUE_AFTER =
   /^(?:|[.,;:!?]|wide|high|long|deep|tall|across|clear|overall|by|x|between|from|to|up|at|on|in|and|but|so|inside|outside|post|wall|door|doors|opening|ceiling|ceilings|headroom|before|now|so|then|again|after|when|for|with|not|is|high)$/;
 
 /** Feet and inches that were said without either word, or undefined: "twenty-nine six", "six eight", "29 6". */
-function bareParts(room: Room, at: number): { feet: number; inches: number; to: number } | undefined {
+export function bareParts(room: Room, at: number): { feet: number; inches: number; to: number } | undefined {
   const first = readNumber(room.tokens, at);
   if (!first || first.decimals || (first.fraction && first.splitAfter === undefined)) return undefined;
   const whole = Math.floor(first.value);
@@ -84,6 +84,23 @@ function bareParts(room: Room, at: number): { feet: number; inches: number; to: 
   return { feet: first.value, inches: second.value, to: second.to };
 }
 
+const NO_LENGTH = /^(?:volts|voltmeter|scaled|scales|weighed|weighs|weighbridge)$/;
+const HOW_IT_IS = /^(?:bank|'s|is|are|was|were|at|now|reads|reading|still|back|up|down|only)$/;
+
+/** A box, a cable or a lead of a battery is told in lengths; the battery itself in volts. */
+export function isBatteryItself(room: Room, at: number): boolean {
+  return /^(?:battery|batteries)$/.test(wordAt(room, at)) && HOW_IT_IS.test(wordAt(room, at + 1));
+}
+
+/** "The battery's reading thirteen two", "she scaled at thirteen four": volts, and thousands of pounds. */
+function isNoLength(room: Room, at: number): boolean {
+  for (let index = at - 1; index >= at - 6; index--) {
+    if (room.tokens[index]?.sentence !== room.tokens[at]?.sentence) return false;
+    if (NO_LENGTH.test(wordAt(room, index)) || isBatteryItself(room, index)) return true;
+  }
+  return false;
+}
+
 /** "twenty-nine six between the posts", "the door's six eight": only where people build in feet and inches. */
 export const bareFeetAndInches: AmountRule = {
   name: '<feet> <inches>',
@@ -91,6 +108,7 @@ export const bareFeetAndInches: AmountRule = {
     if (room.house !== 'us') return undefined;
     const parts = bareParts(room, at);
     if (!parts || parts.inches < 1 || readUnit(room.tokens, parts.to)) return undefined;
+    if (isNoLength(room, at)) return undefined;
     if (!VALUE_BEFORE.test(wordAt(room, at - 1)) && !/ing?$/.test(wordAt(room, at - 1))) return undefined;
     if (!VALUE_AFTER.test(wordAt(room, parts.to))) return undefined;
     const value = tidy(parts.feet * 12 + parts.inches);

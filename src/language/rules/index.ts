@@ -1,3 +1,4 @@
+import { batteryVolts } from './battery-volts.ts';
 import { clockTimes } from './clock.ts';
 import { calendarDates, ordinals, years } from './dates.ts';
 import { bareFeetAndInches, feetAndInches } from './feet-and-inches.ts';
@@ -51,6 +52,8 @@ export const AMOUNT_RULES: readonly AmountRule[] = [
   notesByName,
   // Longest first: "7 foot 4", then "an inch and a half", then "an inch".
   feetAndInches,
+  // Before feet and inches without their words: a battery has neither.
+  batteryVolts,
   bareFeetAndInches,
   // Before sizes: "three 25 mil boards" is no 325.
   countOfUnitSize,

@@ -27,7 +27,7 @@ const NUMBERED_PLACES = new Set(
 const MARKS = /^(?:code|postcode|pin|serial|reference|ref)$/;
 /** Words that a grade number stands before: "80 grit", "12 gauge". */
 const GRADE =
-  /^(?:grit|gauge|awg|swg|tpi|mesh|denier|ohm|ohms|lumen|lumens|lux|db|decibels|tog|thread|threads|tooth|teeth|series)$/;
+  /^(?:grit|gauge|awg|swg|tpi|mesh|denier|ohm|ohms|meg|megs|megohm|megohms|kilohm|kilohms|lumen|lumens|lux|db|decibels|tog|thread|threads|tooth|teeth|series)$/;
 /** Words that make a kind of thing with a small number: "three phase", "two pack". */
 const MADE_OF =
   /^(?:phase|pack|part|stroke|way|wheel|wheeled|storey|story|bed|bedroom|speed|pole|gang|core|ply|pin|wire|piece|man|person|sided|legged|burner|leaf|seater|seat|handed|flute|blade|bladed|berth|pane|sided|star|digit|letter|minded|fold)$/;

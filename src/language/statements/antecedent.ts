@@ -44,7 +44,8 @@ const NO_NOUN =
 const SOMEBODY =
   /^(?:customer|customers|client|clients|buyer|seller|dealer|guv|gaffer|foreman|inspector|wholesaler|postman|postie|tenant|tenants|council|insurer|insurers|chandler|yard|merchant|merchants|garage)$/;
 
-const isNoun = (word: Word | undefined) =>
+/** Whether a word may name a thing: no verb, no little word, no rank. */
+export const isNoun = (word: Word | undefined) =>
   word !== undefined &&
   !NO_NOUN.test(word.lower) &&
   !/[SHMVRLOIJEDNQ]/.test(word.classes) &&

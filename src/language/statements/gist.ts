@@ -1,4 +1,5 @@
-import { antecedentOf, lastNamed, spokenOfAgain } from './antecedent.ts';
+import { isPlural } from '../lexicon/trade-nouns.ts';
+import { antecedentOf, isNoun, lastNamed, spokenOfAgain } from './antecedent.ts';
 import { bareWork } from './bare-work.ts';
 import type { Draft, Scene } from './draft.ts';
 import type { Said, Word } from './words.ts';
@@ -103,6 +104,7 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
   const lone = LONE.exec(words);
   if (!lone || (/^it/i.test(lone[0]) && NO_ANTECEDENT.test(words))) return words;
   const at = clauseAt(words, lone.index, draft, scene);
+  if (isThemThings(words, lone.index, draft, scene, at)) return words;
   // "A bit of rot in a purlin that needs treating": no stop stands before "that".
   const isRelative =
     /^that/i.test(lone[0]) &&
@@ -120,6 +122,20 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
   return verb
     ? `${words.slice(0, lone.index)}${thing} ${verb[1]}${rest.replace(verb[0], '')}`
     : `${words.slice(0, lone.index)}${thing}${rest}`;
+}
+
+/** "Three of them posts are up", "them planks are bought": "them" for "those", with the things behind it. */
+function isThemThings(words: string, offset: number, draft: Draft, scene: Scene, clause: number): boolean {
+  if (!/^them\b/i.test(words.slice(offset))) return false;
+  if (offset > 0 && !/\b(?:of|on|in|for|with|to|at|and|all|both|half)\s+$/i.test(words.slice(0, offset)))
+    return false;
+  const start = scene.text.indexOf(words, draft.start) + offset;
+  const said = scene.said[clause]?.words ?? [];
+  const at = said.findIndex((word) => word.start === start);
+  if (at < 0) return false;
+  const name = said.slice(at + 1, at + 4);
+  const end = name.findIndex((word) => isNoun(word) && isPlural(word.lower));
+  return end >= 0 && name.slice(0, end).every((word) => isNoun(word) || /[QJ]/.test(word.classes));
 }
 
 /** On a name these are spelt out: "the core will need drying". */

@@ -238,7 +238,7 @@ function find({ work, row, order, name }: Came, differs: Differs): void {
     work.amend({
       ...known,
       // "It was measured anew" is a guess beside what is known: what came differs from its order.
-      why: known.kind === 'remeasured' ? why : `${known.why}; ${why}`,
+      why: known.kind === 'remeasured' || known.kind === 'decided' ? why : `${known.why}; ${why}`,
       consequences: [...known.consequences, ...hangs.filter(({ what }) => !acts.has(what))],
     });
     return;

@@ -81,3 +81,17 @@ test.each([
 ])('"%s" tells and bounds nothing: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ['the loft cables sit under 270 mil of wool', '270 mm'],
+  ["the pipe's buried under 450 mil of gravel", '450 mm'],
+  ['the width inside is six foot two', '74 in'],
+  ['it has to be inside three mil', '3 mm at-most'],
+  ['the lintel has to stay under 4 mil of sag', '4 mm at-most'],
+])('"%s": where a thing is bounds nothing: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test('what a lift takes is in the unit of the load', () => {
+  expect(figuresSaid('the sofa is 48 kilos and the lift takes 300')).toBe('48 kg; 300 kg');
+});

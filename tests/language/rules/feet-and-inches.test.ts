@@ -38,3 +38,19 @@ test.each([
 ])('"%s" as recognisers write fractions says %s', (said, figures) => {
   expect(figuresSaid(said, 'us', 'US')).toBe(figures);
 });
+
+test.each([
+  ["the battery's reading thirteen two", '13.2 V'],
+  ['the batteries are down to twelve four', '12.4 V'],
+  ["the battery's at twelve six this morning", '12.6 V'],
+])('"%s" tells volts and tenths: %s', (said, figures) => {
+  expect(figuresSaid(said, 'us', 'US')).toBe(figures);
+});
+
+test.each([
+  ['the battery box is twelve six long', '150 in'],
+  ["the door's six eight", '80 in'],
+  ['she scaled at thirteen four empty', 'none'],
+])('"%s" tells none: %s', (said, figures) => {
+  expect(figuresSaid(said, 'us', 'US')).toBe(figures);
+});

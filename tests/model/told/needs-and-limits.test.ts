@@ -55,3 +55,21 @@ test('a size that only comes near a sum is not worked out from it', () => {
   );
   expect(story.found().filter((line) => line.startsWith('stale'))).toEqual([]);
 });
+
+test('metres do not slip by a factor of units that measure no length', () => {
+  expect(
+    found('The run to the shed is 28 metres.', 'The run to the shed is 38 metres.').filter((line) =>
+      line.startsWith('slip'),
+    ),
+  ).toEqual([]);
+});
+
+test('what came in another size than ordered is not told as measured anew', () => {
+  const story = new ToldStory('metric', 'GB').hear(
+    'Ordered the sole boards at 390 wide.',
+    'Sole boards came, they are 380 wide, not the 390 I asked for.',
+  );
+  const [finding] = story.findings();
+  expect(finding?.why).toContain('what came has another size');
+  expect(finding?.why).not.toContain('measured anew');
+});

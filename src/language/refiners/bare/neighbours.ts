@@ -228,3 +228,16 @@ export function asTenths(room: Room, amount: Amount, all: readonly Amount[]): Me
     ? { value: amount.value, unit: 'thou', dimension: 'length', why: 'tenths of a thou' }
     : undefined;
 }
+
+/** "It's about 48 kilos and the lift takes 300": what may be put on or in, in the unit of the load. */
+export function asCapacity(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const verb = /^(?:only|about|up|to|over)$/.test(wordAt(room, amount.from - 1))
+    ? amount.from - 2
+    : amount.from - 1;
+  if (!/^(?:takes|carries|holds|lifts|bears|handles)$/.test(wordAt(room, verb))) return undefined;
+  const load = lastWithUnit(room, out, amount, 0);
+  if (!load?.unit || load.dimension !== 'mass' || load.unitAssumed || !close(load.value, amount.value, 20))
+    return undefined;
+  if (!/^(?:|[.,;:!?]|and|but|so|at|all|easy|easily)$/.test(wordAt(room, amount.to))) return undefined;
+  return { value: amount.value, unit: load.unit, dimension: 'mass', why: 'what may be loaded, as the load' };
+}
