@@ -3,7 +3,14 @@ import { mendText } from './heard/mended-text.ts';
 import { placeBack } from './heard/place-back.ts';
 import { readItems } from './items/assign-items.ts';
 import { readRecords } from './kept/read-records.ts';
-import { type DoneNote, NO_NOTES, type ReadContext, type Reading, type RecordNote } from './notes.ts';
+import {
+  type DoneNote,
+  NO_NOTES,
+  type ProblemNote,
+  type ReadContext,
+  type Reading,
+  type RecordNote,
+} from './notes.ts';
 import { readQuantities } from './quantities.ts';
 import { splitSentences } from './sentences.ts';
 import { readStatements } from './statements/read-statements.ts';
@@ -42,7 +49,13 @@ function readWords(text: string, context: ReadContext): Reading {
     context.knownFigures,
   );
   return {
-    notes: { figures, ...statements, done: withoutHands(statements.done, records), records },
+    notes: {
+      figures,
+      ...statements,
+      done: withoutHands(statements.done, records),
+      problems: withoutHidden(statements.problems, records),
+      records,
+    },
     trace: [...quantityTrace, ...itemTrace, ...statementTrace, ...recordTrace],
   };
 }
@@ -54,6 +67,17 @@ function withoutHands(done: readonly DoneNote[], records: readonly RecordNote[])
     ({ quote, span }) =>
       !/(?:is|are|'s|'re) (?:all |both )?(?:handed|mirrored)\b/i.test(quote) ||
       !hands.some((hand) => span.start >= hand.span.start && span.end <= hand.span.end),
+  );
+}
+
+/** "Behind the panel there's the feed" tells where a service runs; where something is wrong with it none is kept. */
+function withoutHidden(
+  problems: readonly ProblemNote[],
+  records: readonly RecordNote[],
+): readonly ProblemNote[] {
+  const hidden = records.filter(({ kind }) => kind === 'hidden');
+  return problems.filter(
+    ({ span }) => !hidden.some((one) => span.start >= one.span.start && span.end <= one.span.end),
   );
 }
 

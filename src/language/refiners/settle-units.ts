@@ -167,13 +167,29 @@ function settlePint(amount: Amount): Settled | undefined {
     : undefined;
 }
 
+/** "Fifteen hundred pounds, not two thousand": what is replaced is settled as well, with the figure or by itself. */
+function settleReplaced(
+  room: Room,
+  amount: Amount,
+  settled: Settled | undefined,
+  amounts: readonly Amount[],
+): Pick<Amount, 'replaces'> | undefined {
+  const { replaces } = amount;
+  if (!replaces) return undefined;
+  const same = settled && replaces.unit === amount.unit ? settled : undefined;
+  const own =
+    same ?? settleOne(room, { ...amount, ...replaces }, amounts) ?? settlePint({ ...amount, ...replaces });
+  return own && { replaces: { value: tidy(replaces.value * (own.factor ?? 1)), unit: own.unit } };
+}
+
 /** Settles mil, pounds, degrees, tons, dollars, pints by the words about them, then by house and region. */
 export const settleUnits: Refiner = {
   name: 'a unit of several meanings',
   refine(amounts, room) {
     return amounts.map((amount) => {
       const settled = settleOne(room, amount, amounts) ?? settlePint(amount);
-      if (!settled) return amount;
+      const replaced = settleReplaced(room, amount, settled, amounts);
+      if (!settled) return replaced ? { ...amount, ...replaced } : amount;
       room.note({
         ...amount,
         stage: 'units',
@@ -191,6 +207,7 @@ export const settleUnits: Refiner = {
         ...(amount.high === undefined ? {} : { high: tidy(amount.high * factor) }),
         ...(settled.alternatives ? { alternatives: settled.alternatives } : {}),
         ...(amount.plusMinusUnit === amount.unit ? { plusMinusUnit: settled.unit } : {}),
+        ...replaced,
       };
     });
   },

@@ -1,6 +1,7 @@
 /** What is behind panels, and talk of places that hides nothing. */
 import { expect, test } from 'vitest';
 import type { HiddenNote } from '../../../src/language/notes.ts';
+import { readMemo } from '../../../src/language/pipeline.ts';
 import { recordsIn } from '../../kit/records.ts';
 
 const hidden = (text: string) => recordsIn(text).filter((note): note is HiddenNote => note.kind === 'hidden');
@@ -97,4 +98,16 @@ test('what the next sentence says of the place belongs to the words', () => {
     "Behind the bed panel there's the solar cable. It runs 300 up from the floor. Then tea.",
   );
   expect(note?.quote).toBe("Behind the bed panel there's the solar cable. It runs 300 up from the floor");
+});
+
+test.each([
+  ["Behind the galley panel there's the twelve volt feed for the pump. I need to cut the shelf.", []],
+  ['The gas pipe runs behind the wardrobe lining.', []],
+  [
+    "Behind the galley panel there's a hose that leaks.",
+    ["Behind the galley panel there's a hose that leaks"],
+  ],
+])('"%s" tells where a service runs, and of no trouble: %j', (said, problems) => {
+  const { notes } = readMemo(said, { units: 'metric', recordedAt: '2026-03-02T17:00:00Z' });
+  expect(notes.problems.map(({ gist }) => gist)).toEqual(problems);
 });

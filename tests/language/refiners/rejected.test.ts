@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { readMemo } from '../../../src/language/pipeline.ts';
 import { figuresSaid } from '../../kit/figures-said.ts';
 
 test.each([
@@ -25,4 +26,16 @@ test.each([
   ['it is 18 mil and the paint was rubbish', '18 mm'],
 ])('"%s" stands: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
+});
+
+const CONTEXT = { units: 'us', region: 'US', recordedAt: '2026-03-02T17:00:00Z' } as const;
+test.each([
+  ['the jib is rated for 1,500 pounds, not two thousand', 1500, 'lb', 2000, 'lb'],
+  ['the reed is 915 mil, not 905 mil', 915, 'mm', 905, 'mm'],
+  ['three tons instead of two tons on the ram', 6000, 'lb', 4000, 'lb'],
+  ['not six pints, eight pints of oil', 4, 'qt', 3, 'qt'],
+  ['it takes 24 inches, not two feet', 24, 'in', 2, 'ft'],
+] as const)('"%s": what is replaced is in a unit of its own as well', (said, value, unit, was, wasUnit) => {
+  const [figure] = readMemo(said, CONTEXT).notes.figures;
+  expect(figure).toMatchObject({ value, unit, replaces: { value: was, unit: wasUnit } });
 });
