@@ -18,3 +18,21 @@ test.each([...LEARNED, ...UNSEEN])('"%s" is of %s', (said, items) => {
     heads(items.split(', ')),
   );
 });
+
+const THINGS =
+  'bunk locker seat bench rail shelf hatch table door floor wall lid pipe cable motor stove beam keel'.split(
+    ' ',
+  );
+
+test.each(THINGS)(
+  'what is said of the %s in a sentence of its own is not of another thing before it',
+  (thing) => {
+    for (const other of THINGS.filter((one) => one !== thing)) {
+      for (const said of [
+        `The ${other} is [50] thick. The ${thing} is [15] thick.`,
+        `I fitted the ${other} today, it is fine. The ${thing} is [640] long.`,
+      ])
+        expect(heads([read(said).figures.at(-1)?.item ?? '']), said).toEqual([thing]);
+    }
+  },
+);
