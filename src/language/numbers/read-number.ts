@@ -230,7 +230,19 @@ export function readNumber(
   return reading;
 }
 
+/** Words before "one" that make it stand for a thing: "the top one seven fifty". */
+const TELLS_WHICH =
+  /^(?:top|bottom|other|front|rear|old|big|small|little|first|second|third|middle|inner|outer|upper|lower|long|short|wide|narrow|tall|spare|far|larger|smaller|bigger|longer|shorter|wider|narrower|taller)$/;
+
+/** "The upper one nine hundred": the number begins behind it. "A hundred" and "a thousand" are said with one. */
+function isPronoun(tokens: readonly Token[], at: number): boolean {
+  if (tokens[at]?.word !== 'one' || !TELLS_WHICH.test(tokens[at - 1]?.word ?? '')) return false;
+  const next = tokens[at + 1];
+  return next !== undefined && !/^(?:hundred|thousand|point|and|million)$/.test(next.word) && mayBegin(next);
+}
+
 function readAnew(tokens: readonly Token[], from: number, decimalComma: boolean): NumberReading | undefined {
+  if (isPronoun(tokens, from)) return undefined;
   const couple = readCouple(tokens, from);
   if (couple) return couple;
   const lost =

@@ -20,6 +20,7 @@ import {
   REMEMBERED,
   readOff,
   unitBehind,
+  warmElsewhere,
 } from './bare/neighbours.ts';
 
 /** Longest bare length that is believed, by unit; beyond it the number is of another kind. */
@@ -45,6 +46,8 @@ function meaningOf(
     const carried = evidence.attribute && carriedOn(amount, here);
     if (carried) return carried;
   }
+  const warm = warmElsewhere(room, amount, here);
+  if (warm) return warm;
   const parallel = sized && here?.dimension !== 'length' ? undefined : parallelTo(room, amount, here);
   if (parallel && parallel.dimension !== 'length' && !sized) return parallel;
   const special = sized

@@ -48,10 +48,16 @@ function ordering(room: Room, amount: Amount): boolean {
   const sentence = room.tokens[amount.from]?.sentence;
   for (let index = amount.from - 12; index < amount.to + 6; index++) {
     const token = room.tokens[index];
-    if (token && token.sentence === sentence && ORDERING.test(token.word)) return true;
+    if (token && token.sentence === sentence && ORDERING.test(token.word) && !comesAway(room, index))
+      return true;
   }
   return false;
 }
+
+/** "before the mould comes off": nothing arrives. */
+const comesAway = (room: Room, at: number): boolean =>
+  /^com(?:es?|ing)$/.test(wordAt(room, at)) &&
+  /^(?:out|off|away|down|apart|undone)$/.test(wordAt(room, at + 1));
 
 function whyCalendar(room: Room, amount: Amount): string | undefined {
   if (/^(?:year|month)$/.test(amount.unit ?? '')) return 'years and months are no working times';

@@ -1,6 +1,6 @@
 import { readNumber } from '../numbers/read-number.ts';
 import { MONEY_SIGNS } from '../units/unit-table.ts';
-import type { AmountRule } from './rule.ts';
+import type { AmountRule, Room } from './rule.ts';
 import { amountOf, wordAt } from './rule.ts';
 
 /** "£31.50", "$640", "€ 20". */
@@ -53,7 +53,18 @@ export const notesByName: AmountRule = {
   },
 };
 
-/** "three grand": a thousand of the money of the region. */
+/** "two grand four hundred": what is left over a whole number of thousands. */
+function overThousands(room: Room, at: number): { readonly to: number; readonly value: number } | undefined {
+  const rest = readNumber(room.tokens, at);
+  if (!rest || rest.fraction || rest.decimals || rest.value < 10 || rest.value >= 1000) return undefined;
+  return /^(?:|[.,;:!?]|for|and|but|so|all|plus|on|to|with|in|delivered|cash|the|it|that|i|he|she)$/.test(
+    wordAt(room, rest.to),
+  )
+    ? rest
+    : undefined;
+}
+
+/** "three grand", "two grand four hundred": thousands of the money of the region. */
 export const grand: AmountRule = {
   name: '<number> grand',
   read(room, at) {
@@ -63,8 +74,10 @@ export const grand: AmountRule = {
       : readNumber(room.tokens, at);
     if (!number || wordAt(room, number.to) !== 'grand') return undefined;
     const key = localMoney(room.region);
-    const span = { from: at, to: number.to + 1 };
-    return { amount: amountOf(this.name, number, span, number.value * 1000, { key, dimension: 'money' }) };
+    const rest = overThousands(room, number.to + 1);
+    const span = { from: at, to: rest?.to ?? number.to + 1 };
+    const value = number.value * 1000 + (rest?.value ?? 0);
+    return { amount: amountOf(this.name, number, span, value, { key, dimension: 'money' }) };
   },
 };
 

@@ -11,7 +11,7 @@ const SIZE_PHRASES = new PhraseTable<Attribute>([
     'height',
     'of freeboard, high, tall, in height, in the height, of height, height, floor to floor, to the top, to the underside, to the ceiling, up the wall',
   ),
-  ...each<Attribute>('length', 'long, in length, in the length, of length, length'),
+  ...each<Attribute>('length', 'long, in length, in the length, of length, length, stroke, of stroke'),
   ...each<Attribute>(
     'depth',
     'deep, in depth, in the depth, of depth, depth, front to back, of draft, of draught',
@@ -57,7 +57,11 @@ export function comesOutOf(tokens: readonly Token[], at: number): boolean {
 export const SIZE_AFTER = {
   startingAt(tokens: readonly Token[], at: number): PhraseHit<Attribute> | undefined {
     const hit = SIZE_PHRASES.startingAt(tokens, at);
-    return hit && comesOutOf(tokens, hit.to - 1) ? undefined : hit;
+    // "It's only six out there": a place.
+    const there =
+      tokens[hit ? hit.to - 1 : 0]?.word === 'out' &&
+      /^(?:there|here)$/.test(tokens[hit?.to ?? 0]?.word ?? '');
+    return hit && (there || comesOutOf(tokens, hit.to - 1)) ? undefined : hit;
   },
 };
 

@@ -14,19 +14,28 @@ interface Head {
 
 /** Units that an article may stand before for one of them: "an inch and a half", "a metre ten". */
 const ONE_OF =
-  /^(?:inch|foot|metre|meter|millimetre|millimeter|centimetre|centimeter|mil|mill|thou|kilo|kilogram|gram|litre|liter|gallon|pint|quart|tonne|kilometre|yard|hour|day|week|minute|degree|volt|amp|kilowatt|watt|pound|ton|hundredweight|bar|fluid|square|cubic|newton)$/;
+  /^(?:inch|foot|metre|meter|millimetre|millimeter|centimetre|centimeter|mil|mill|thou|kilo|kilogram|gram|litre|liter|gallon|pint|quart|tonne|kilometre|yard|hour|day|week|fortnight|minute|degree|volt|amp|kilowatt|watt|pound|ton|hundredweight|bar|fluid|square|cubic|newton)$/;
 
 /** A number with its unit, or an article that stands for one. */
 export function headAt(room: Room, at: number): Head | undefined {
   const { tokens } = room;
-  if (/^an?$/.test(wordAt(room, at)) && ONE_OF.test(wordAt(room, at + 1))) {
-    const unit = readUnit(tokens, at + 1);
-    if (!unit?.singular) return undefined;
+  if (/^an?$/.test(wordAt(room, at))) {
+    const whole = WHOLE.test(wordAt(room, at + 1)) ? 1 : 0;
+    const unit = ONE_OF.test(wordAt(room, at + 1 + whole)) ? readUnit(tokens, at + 1 + whole) : undefined;
+    if (!unit?.singular || (whole === 1 && unit.dimension !== 'time')) return articleNumber(room, at);
     const number = { from: at, to: at + 1, value: 1, form: 'words' as const, article: true };
     return { number, unit, article: true };
   }
-  const number = readNumber(tokens, at, room.decimalComma);
-  const unit = number && readUnit(tokens, number.to);
+  return articleNumber(room, at);
+}
+
+/** "a full day", "a good hour": all of it. */
+const WHOLE = /^(?:full|good|whole|clear|solid|long|bare|further|straight)$/;
+
+/** A number with its unit; "a hundred millimetres" and "a solid two days" begin with an article too. */
+function articleNumber(room: Room, at: number): Head | undefined {
+  const number = readNumber(room.tokens, at, room.decimalComma);
+  const unit = number && readUnit(room.tokens, number.to);
   return number && unit ? { number, unit, article: false } : undefined;
 }
 
@@ -231,6 +240,10 @@ const NEVER_ONE = /^bar$/;
 
 const NOT_BEFORE_ONE = /^(?:not|nor|never|n't|every|such|what|many|side|once|twice|half|quarter|fancy)$/;
 
+/** What work is kept in for a time: "an hour in the clamps". */
+const WORKED_IN =
+  /^(?:clamps?|cramps?|steamer|steam|box|oven|kiln|press|sun|shade|mould|mold|jig|bath|tank|vice|vise|bag|warm|heat)$/;
+
 /** "an inch", "a metre", "a kilo": one of them. */
 export const oneOfUnit: AmountRule = {
   name: 'a <unit>',
@@ -245,7 +258,8 @@ export const oneOfUnit: AmountRule = {
       return { skip: { to: head.unit.to, why: 'per unit, said of the amount before it' } };
     if (
       /^(?:of|in|or)$/.test(wordAt(room, head.unit.to)) &&
-      /^(?:his|her|its|my|the|so|two)$/.test(wordAt(room, head.unit.to + 1))
+      /^(?:his|her|its|my|the|so|two)$/.test(wordAt(room, head.unit.to + 1)) &&
+      !WORKED_IN.test(wordAt(room, head.unit.to + 2))
     ) {
       return { skip: { to: head.unit.to, why: 'a manner of speaking' } };
     }

@@ -30,9 +30,10 @@ const SPOKEN_OF: readonly (readonly [string, Cue])[] = [
   ],
   // A pump draws six; a hull that draws six hundred is told in length.
   ['draws', { dimension: 'current', low: 0.5, high: 60 }],
+  // Told of what runs on current: see `pairedCue`.
   ['pulls pulled', { dimension: 'current', low: 0.5, high: 60, decimals: true }],
   ['battery batteries', { dimension: 'voltage', low: 2, high: 60, decimals: true }],
-  ['stat thermostat thermometer', { dimension: 'temperature', low: 3, high: 120 }],
+  ['stat thermostat thermometer forecast', { dimension: 'temperature', low: 3, high: 120 }],
   ['oven kiln', { dimension: 'temperature', low: 60, high: 1300 }],
   ['voltage voltmeter multimeter', { dimension: 'voltage', low: 1, high: 500 }],
   ['amperage', { dimension: 'current', low: 0.5, high: 800 }],
@@ -65,6 +66,11 @@ const CUES: ReadonlyMap<string, Cue> = new Map(
 const SPOKEN_OF_PAIRS: readonly (readonly [RegExp, RegExp, Cue])[] = [
   [/^(?:single|one|1|two|split|three|3)$/, /^phase$/, { dimension: 'voltage', low: 100, high: 1000 }],
   [
+    /^(?:pump|pumps|fridge|freezer|heater|fan|fans|light|lights|lamp|inverter|motor|compressor|winch|windlass|thruster|radio|kettle|bulb|autopilot|plotter|radar|blower|one|it)$/,
+    /^(?:pulls|draws|pulling|drawing)$/,
+    { dimension: 'current', low: 0.5, high: 60 },
+  ],
+  [
     /^(?:amp|amps|current)$/,
     /^(?:draw|drain|rating|load|reading)$/,
     { dimension: 'current', low: 0.1, high: 800 },
@@ -88,7 +94,7 @@ const OTHER_THING =
   /^(?:box|boxes|door|doors|shelf|shelves|holder|panel|board|post|room|house|bracket|brackets|cover|tray|locker|wall|width)$/;
 
 function cueAt(room: Room, index: number, value: number): Cue | undefined {
-  const cue = CUES.get(wordAt(room, index)) ?? pairedCue(room, index);
+  const cue = pairedCue(room, index) ?? CUES.get(wordAt(room, index));
   if (cue?.decimals && Number.isInteger(value)) return undefined;
   if (!cue || value < cue.low || value > cue.high) return undefined;
   return OTHER_THING.test(wordAt(room, index + 1)) ? undefined : cue;

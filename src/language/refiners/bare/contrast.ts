@@ -19,6 +19,7 @@ export function contrasted(room: Room, amount: Amount, out: readonly Amount[]): 
   if (amount.number.loose) return undefined;
   const last = lastWithUnit(room, out, amount, 0);
   if (!last || last.dimension === 'time') return undefined;
+  if (followsOn(room, amount, last)) return { grade: 'sure', why: 'a like number, held otherwise' };
   const hundredths = last.unit === 'm' && amount.number.splitAfter === 1 && amount.value >= 100;
   if (!close(last.value, hundredths ? amount.value / 100 : amount.value, 5)) return undefined;
   if (!JOINS.test(wordAt(room, amount.from - 1)) || amount.from - last.to > 12) return undefined;
@@ -28,6 +29,21 @@ export function contrasted(room: Room, amount: Amount, out: readonly Amount[]): 
   const placed = other || (PLACES.test(first) && PLACES.test(second));
   if (!placed) return undefined;
   return { grade: 'sure', why: `as "${room.tokens[last.from]?.text ?? ''}" before it` };
+}
+
+/** Words that say when or where a second number holds. */
+const OTHERWISE =
+  /^(?:usable|useable|flat|max|maximum|min|minimum|peak|net|gross|empty|full|wet|dry|loaded|unladen|idle|idling|bare|finished|tops|total|when|once|if|with|without|at|on|in|by|under|over|inside|outside|near|towards|toward|where|before|after)$/;
+
+/**
+ * "Purlins at nine hundred, nine hundred and fifty at the ends", "two thousand litres, fifteen hundred usable": a like
+ * number directly behind the pause holds somewhere else, or otherwise.
+ */
+export function followsOn(room: Room, amount: Amount, last: Amount | undefined): boolean {
+  if (!last?.unit || last.dimension === 'time' || last.dimension === 'money' || amount.number.loose)
+    return false;
+  if (behind(room, last) !== amount.from - 1 || wordAt(room, amount.from - 1) !== ',') return false;
+  return close(last.value, amount.value, 3) && OTHERWISE.test(wordAt(room, amount.to));
 }
 
 const NOT_NAMED =

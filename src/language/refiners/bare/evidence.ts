@@ -18,7 +18,7 @@ export interface Evidence {
 const STATES_VALUE = new PhraseTable<Grade>([
   ...each<Grade>(
     'sure',
-    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, should have been, should 've been, shoulda been, ought to have been, needed to be, wanted to be, meant to be, was meant to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, drops, dropped, falls, fell, rises, rose, sags, sagged, bows, bowed, dips, dipped, leans, overhangs, projects, protrudes, sticks out, sticks in, sticks up, hangs over, hangs down, proud by, out by, short by, over by, under by, down by, up by, bigger by, smaller by, taken off, took off, take off, takes off, gives me, giving me, gives us, that gives, leaves us, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
+    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, should have been, should 've been, shoulda been, ought to have been, needed to be, wanted to be, meant to be, was meant to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, drops, dropped, falls, fell, rises, rose, sags, sagged, bows, bowed, dips, dipped, leans, weighs, draws, pulls, holds, overhangs, projects, protrudes, sticks out, sticks in, sticks up, hangs over, hangs down, proud by, out by, short by, over by, under by, down by, up by, bigger by, smaller by, taken off, took off, take off, takes off, gives me, giving me, gives us, that gives, leaves us, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
   ),
   ...each<Grade>(
     'likely',
@@ -78,7 +78,7 @@ const DATUM_AFTER = new PhraseTable<true>(
 export const PRICED_BY = new PhraseTable<true>(
   each(
     true,
-    'a sheet, a bag, a yard, an hour, a week, a visit, a head, a pop, a piece, a day, a load, a tin, a box, a roll, a bottle, a length, a board, a plank, a pair, a go, a cube, a tonne, a ton, a pallet, per sheet, per bag, per day, per load, the pair, the lot, for the lot, for the pair, for the job, for the tin, for the sheet, all in for, cash, plus vat, plus tax, plus shipping, plus delivery',
+    'a sheet, a bag, a yard, an hour, a week, a visit, a head, a pop, a piece, a day, a load, a tin, a box, a roll, a bottle, a length, a board, a plank, a pair, a go, a cube, a tonne, a ton, a pallet, per sheet, per bag, per day, per load, the pair, the lot, for the lot, for the pair, for the job, for the tin, for the sheet, all in for, cash, plus vat, plus tax, plus shipping, plus delivery, plus postage, plus freight, with shipping, with delivery, with postage, with freight, including shipping, including delivery, including postage, delivered',
   ),
 );
 
@@ -116,15 +116,27 @@ function valueFirst(room: Room, amount: Amount): boolean {
 export const SHEET_STUFF =
   /^(?:ply|plywood|shutterply|marine|mdf|osb|chipboard|hardboard|plasterboard|drywall|polystyrene|foam|insulation|celotex|glass|perspex|acrylic|polycarbonate|plate|sheet|ally|aluminium|aluminum|steel|stainless|birch|larch|oak|pine|ash|teak|mahogany|iroko|meranti|spruce|cork|rubber|batten|battens|box|tube|rod|bar|copper|conduit)$/;
 
+/** The reason of a number that is told of each of several things. */
+export const SO_MUCH_EACH = 'so much on each';
+export const ON_A_MEASURE = 'where it is weighed or metered';
+
+const MEASURED_ON = new PhraseTable<true>(
+  each(
+    true,
+    'on the scales, on the scale, on the hook, on the weighbridge, on the bathroom scales, on the luggage scales, on the crane scales, on the load cell, on the meter, on the damp meter, on the moisture meter',
+  ),
+);
+
 export function evidenceAfter(room: Room, amount: Amount): Evidence | undefined {
   if (PRICED_BY.startingAt(room.tokens, amount.to)) return { grade: 'sure', why: 'what goods are priced by' };
+  if (MEASURED_ON.startingAt(room.tokens, amount.to)) return { grade: 'sure', why: ON_A_MEASURE };
   if (compared(room, amount)) return { grade: 'sure', why: `"${wordAt(room, amount.to)}" behind it` };
   if (buried(room, amount)) return { grade: 'sure', why: '"down" behind it', attribute: 'depth' };
   if (valueFirst(room, amount)) return { grade: 'sure', why: 'the value said first' };
   const at = onOverFillers(room.tokens, amount.to);
   const size = SIZE_AFTER.startingAt(room.tokens, at);
   if (size) return { grade: 'sure', why: `"${wordAt(room, size.from)}" behind it`, attribute: size.meaning };
-  if (EACH_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: 'so much on each' };
+  if (EACH_AFTER.startingAt(room.tokens, at)) return { grade: 'sure', why: SO_MUCH_EACH };
   // "Four shelves at 610 out of a sheet"; "I get four out of a sheet" counts.
   if (wordAt(room, amount.from - 1) === 'at' && comesOutOf(room.tokens, at))
     return { grade: 'sure', why: 'a size that is cut out of stock' };
@@ -132,6 +144,7 @@ export function evidenceAfter(room: Room, amount: Amount): Evidence | undefined 
   const flatOut = wordAt(room, at) === 'flat' && wordAt(room, at + 1) === 'out';
   if (!flatOut && DATUM_AFTER.startingAt(room.tokens, at))
     return { grade: 'sure', why: 'a place it is measured from' };
+  if (roomTo(room, amount)) return { grade: 'sure', why: 'room to do something', attribute: 'clearance' };
   if (roomLeft(room, amount)) return { grade: 'sure', why: 'room at a place', attribute: 'clearance' };
   if (ofStuff(room, amount)) return { grade: 'sure', why: `of ${wordAt(room, amount.to + 1)}` };
   return undefined;
@@ -154,6 +167,17 @@ function roomLeft(room: Room, amount: Amount): boolean {
   if (/^(?:behind|beneath|underneath|overhead|above|below)$/.test(place) && ends(room, at + 1)) return true;
   if (!PLACE_AFTER.test(place) || !PLACE_ENDS.test(wordAt(room, at + 1))) return false;
   return spare || !/^(?:on|at|in|over|under|before|round|around)$/.test(place);
+}
+
+const MOVES =
+  /^(?:walk|stand|squeeze|crawl|climb|duck|sit|kneel|lie|sleep|turn|swing|pass|step|slide|reach|stretch|shuffle|wriggle|get)$/;
+const THROUGH = /^(?:through|past|under|in|up|by|between|down|into|out|on|round|around|over|along)$/;
+
+/** "Nine hundred to walk through", "560 to squeeze past": room for the body. "Forty to get through" counts. */
+function roomTo(room: Room, amount: Amount): boolean {
+  if (amount.value < 100 || wordAt(room, amount.to) !== 'to') return false;
+  const move = wordAt(room, amount.to + 1);
+  return MOVES.test(move) && (THROUGH.test(wordAt(room, amount.to + 2)) || ends(room, amount.to + 2));
 }
 
 /** Whether it is something had: "I've got", "there's only", "leaves us". */
@@ -372,7 +396,7 @@ export function followedByThing(room: Room, amount: Amount): boolean {
   if (article) return false;
   const next = room.tokens[amount.to];
   if (next?.kind !== 'word' || ends(room, amount.to)) return false;
-  return !/^(?:so|and|but|or|now|then|because|since|for|to|with|on|in|at|not|which|that|when|if|until|till|as|by|from|of|instead|again|after|before|once|today|is|was|too|over|right|there|here|flat|good|give|plus|minus|less|than|either|max|min|'s|i|it|we|he|she|they|you|what|where|while|though|like|even|still|yet|already|mid|across|around|through|between|under|into|per|each|all|this|bang|dead|exactly)$/.test(
+  return !/^(?:so|and|but|or|now|then|because|since|for|to|with|on|in|at|not|which|that|when|if|until|till|as|by|from|of|instead|again|after|before|once|today|is|was|too|over|right|there|here|flat|good|give|plus|minus|less|than|either|max|min|'s|i|it|we|he|she|they|you|what|where|while|though|like|even|still|yet|already|mid|across|around|through|between|under|into|per|each|all|this|bang|dead|exactly|yeah|yep|yes|aye|ok|okay|mate|mates|lads|folks|love|innit|eh|huh|hey|tops|ish|anyway|anyways|altogether|overall|maybe|probably|roughly|thereabouts|oh|um|uh|er|up|down|out|back|along|proud)$/.test(
     next.word,
   );
 }

@@ -1,3 +1,4 @@
+import { isTradeNoun, kindsOf, singular } from '../../lexicon/trade-nouns.ts';
 import { each, PhraseTable } from '../../phrases.ts';
 import { localMoney } from '../../rules/money.ts';
 import type { Amount, Room } from '../../rules/rule.ts';
@@ -6,21 +7,22 @@ import { dimensionOfUnit } from '../../units/read-unit.ts';
 import { saidBefore } from '../../units/said-before.ts';
 import { type Kind, kindOf, usualUnit } from '../../units/spoken-of.ts';
 import { speaksOf } from '../../units/surroundings.ts';
-import { type Evidence, evidenceAfter, PRICED_BY } from './evidence.ts';
+import { type Evidence, evidenceAfter, ON_A_MEASURE, PRICED_BY, SO_MUCH_EACH } from './evidence.ts';
 import { type Meaning, TAPE_PARTS } from './lengths.ts';
 import { close, REMEMBERED, subjectIsPronoun } from './neighbours.ts';
 
 const HERE_AFTER = new PhraseTable<true>(
   each(
     true,
-    'in here, in there, outside, out there, this morning, last night, overnight, right now, in the shop, in the shed, in the garage, in the workshop, in the barn, in the sun, in the shade, under this tarp, today, tonight, first thing, at night, by noon, out here, degrees',
+    'in here, in there, outside, out there, this morning, last night, overnight, right now, in the shop, in the shed, in the garage, in the workshop, in the barn, in the sun, in the shade, under this tarp, today, tonight, first thing, at night, by noon, by lunch, by midday, out here, in the tent, degrees',
   ),
 );
 const HEAT_SUBJECT = /^(?:it|outside|inside|thermometer|temperature|temp|shop|shed|workshop|room|air)$/;
 
 function asHeat(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
   if (amount.value < -30 || amount.value > 130 || amount.number.fraction) return undefined;
-  const unit = room.region === 'US' || (room.region === '' && room.house === 'us') ? 'degF' : 'degC';
+  const unit: 'degC' | 'degF' =
+    room.region === 'US' || (room.region === '' && room.house === 'us') ? 'degF' : 'degC';
   // "It was seventy one. In here, so it kicked off": a recogniser's full stop.
   const stop = /^[.,]$/.test(wordAt(room, amount.to)) ? amount.to + 1 : amount.to;
   const here = HERE_AFTER.startingAt(room.tokens, stop) !== undefined;
@@ -57,10 +59,41 @@ function asHeat(room: Room, amount: Amount, out: readonly Amount[]): Meaning | u
     !evidenceAfter(room, amount)
   )
     return { value: amount.value, unit, dimension: 'temperature', why: 'flow and return of a heating' };
+  if (workable(room, amount, unit))
+    return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it must be for the work' };
   if (forecast) return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it must be' };
   if (!verb || !((here && (subject || warm)) || (warm && subject && !evidenceAfter(room, amount))))
     return undefined;
   return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
+}
+
+/** Work that needs warmth or shade: its stuff and what it does. */
+const NEEDS_WARMTH =
+  /^(?:paint|painting|painted|varnish|varnishing|glue|gluing|glueing|epoxy|resin|laminate|laminating|pour|pouring|cure|cures|curing|kick|kicks|spray|spraying|foam|foaming|mix|mixing|prime|priming|primer|plaster|plastering|render|rendering|limewash|mortar|concrete|lime|sealant|set|sets|harden|hardens|adhesive|topcoat|gelcoat|fibreglass|fiberglass|glass|glassing)$/;
+/** Words that make a bound one of size: "no bead under ten", "gaps above three". */
+const OF_THICKNESS =
+  /^(?:thick|thickness|thin|gap|gaps|bead|beads|layer|layers|film|coat|coats|deep|depth|crack|cracks|joint|joints|wide|size|long|short|cover|step|lip)$/;
+/** Warmth that such work is done in. Common practice, no source; the product's own sheet rules. */
+const WORKED_IN = { degC: [0, 45], degF: [30, 115] } as const;
+
+/** "Can't glue under ten", "it has to be above twelve to paint": a bound on warmth, told by the work alone. */
+function workable(room: Room, amount: Amount, unit: 'degC' | 'degF'): boolean {
+  const [low, high] = WORKED_IN[unit];
+  if (amount.value < low || amount.value > high || !Number.isInteger(amount.value)) return false;
+  if (!/^(?:above|over|below|under|beneath)$/.test(wordAt(room, amount.from - 1))) return false;
+  if (evidenceAfter(room, amount)) return false;
+  const sentence = room.tokens[amount.from]?.sentence;
+  const near = room.tokens
+    .slice(Math.max(0, amount.from - 12), amount.to + 8)
+    .filter((token) => token.sentence === sentence);
+  if (near.some(({ word }) => OF_THICKNESS.test(word))) return false;
+  const works = near.some(({ word }) => NEEDS_WARMTH.test(word));
+  const bound = near.some(({ word }) =>
+    /(?:n't$)|^(?:not|cannot|never|no|till|until|unless|if|when|once|while|must|has|needs|need|wants|want|should|have)$/.test(
+      word,
+    ),
+  );
+  return works && bound;
 }
 
 /** What a data sheet gives a time for. */
@@ -214,11 +247,28 @@ function asContents(room: Room, amount: Amount): Meaning | undefined {
     /^(?:holds|held|hold|takes|took)$/.test(wordAt(room, amount.from - back)),
   );
   if (amount.number.fraction || evidenceAfter(room, amount)) return undefined;
+  if (inTank(room, amount)) {
+    const litres = usualUnit(room, 'volume', amount.value);
+    if (litres) return { value: amount.value, unit: litres, dimension: 'volume', why: 'what is in a tank' };
+  }
   if (verb === undefined) return vesselOf(room, amount);
   const subject = [1, 2, 3].some((back) => VESSELS.test(wordAt(room, amount.from - verb - back)));
   const unit = usualUnit(room, 'volume', amount.value);
   if (!subject || !unit) return undefined;
   return { value: amount.value, unit, dimension: 'volume', why: 'what a vessel holds' };
+}
+
+/** "I've got ninety in the diesel tank": so much of what the tank is for. */
+function inTank(room: Room, amount: Amount): boolean {
+  if (amount.value < 10 || wordAt(room, amount.to) !== 'in') return false;
+  if (!/^(?:the|my|each|our)$/.test(wordAt(room, amount.to + 1))) return false;
+  const at = [2, 3, 4].find((step) =>
+    /^(?:tank|tanks|bladder|cistern)$/.test(wordAt(room, amount.to + step)),
+  );
+  return (
+    at !== undefined &&
+    /^(?:got|have|'ve|has|is|'s|put|only|about|left|another)$/.test(wordAt(room, amount.from - 1))
+  );
 }
 
 /** Tanks of boats and vans: "the fresh tank's 90, the grey's 60". Larger bare numbers are lengths. */
@@ -237,6 +287,20 @@ function vesselOf(room: Room, amount: Amount): Meaning | undefined {
   return unit ? { value: amount.value, unit, dimension: 'volume', why: 'what a tank holds' } : undefined;
 }
 
+/** Where something hangs or stands to be weighed. */
+const ON_THE_SCALES = new PhraseTable<true>(
+  each(
+    true,
+    'on the scales, on the scale, on the hook, on the weighbridge, on the bathroom scales, on the luggage scales, on the crane scales, on the fish scales, on the load cell',
+  ),
+);
+
+/** Words behind a number that make it a length; "each" and "a side" say nothing of what it measures. */
+function sizedAfter(room: Room, amount: Amount): boolean {
+  const after = evidenceAfter(room, amount);
+  return after !== undefined && after.why !== SO_MUCH_EACH && after.why !== ON_A_MEASURE;
+}
+
 function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
   const weighs = [1, 2, 3].some((back) =>
     /^(?:weigh|weighs|weighed|weighing|weight)$/.test(wordAt(room, amount.from - back)),
@@ -245,7 +309,8 @@ function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Meaning |
     speaksOf(room, 'weight', amount.from, amount.to, 12) &&
     amount.value >= 20 &&
     subjectIsPronoun(room, amount);
-  if ((!weighs && !scale) || evidenceAfter(room, amount)) return undefined;
+  const scales = ON_THE_SCALES.startingAt(room.tokens, amount.to) !== undefined;
+  if ((!weighs && !scale && !scales) || sizedAfter(room, amount)) return undefined;
   const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
   const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
   return { value: amount.value, unit, dimension: 'mass', why: 'what something weighs' };
@@ -258,7 +323,7 @@ function asKind(
   kind: Kind | undefined,
   out: readonly Amount[],
 ): Meaning | undefined {
-  if (!kind || evidenceAfter(room, amount) || amount.number.fraction) return undefined;
+  if (!kind || sizedAfter(room, amount) || amount.number.fraction) return undefined;
   const last = out.slice(-REMEMBERED).findLast((other) => other.dimension === kind.dimension && other.unit);
   const money = kind.dimension === 'money' ? localMoney(room.region) : undefined;
   const unit =
@@ -279,6 +344,49 @@ function saidAgain(room: Room, amount: Amount): Meaning | undefined {
   return { value: amount.value, unit, dimension, why: 'the unit that the number had before' };
 }
 
+const SUBJECT_REACH = 5;
+
+/** The trade nouns that stand shortly before a number, in its sentence. */
+function nounsBefore(room: Room, { from }: Amount): readonly string[] {
+  const nouns: string[] = [];
+  const sentence = room.tokens[from]?.sentence;
+  for (let k = from - 1; k >= from - SUBJECT_REACH && room.tokens[k]?.sentence === sentence; k--)
+    if (isTradeNoun(wordAt(room, k))) nouns.push(singular(wordAt(room, k)));
+  return nouns;
+}
+
+/** How many figures of the memo are looked back over for the same thing. */
+const SAID_ABOVE = 40;
+
+/** "The fridge pulls 4.5 amps ... With the lid shut the fridge is at 4": said of the same thing earlier in the memo. */
+function saidAbove(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (sizedAfter(room, amount)) return undefined;
+  const nouns = nounsBefore(room, amount);
+  if (nouns.length === 0) return undefined;
+  for (let k = out.length - 1; k >= Math.max(0, out.length - SAID_ABOVE); k--) {
+    const other = out[k] as Amount;
+    if (
+      !other.unit ||
+      !other.dimension ||
+      other.unitAssumed ||
+      /^(?:length|time|money|count)$/.test(other.dimension)
+    )
+      continue;
+    if (
+      !close(other.value, amount.value, 1.6) ||
+      !nounsBefore(room, other).some((noun) => nouns.includes(noun))
+    )
+      continue;
+    return {
+      value: amount.value,
+      unit: other.unit,
+      dimension: other.dimension,
+      why: 'the unit that its thing was said in above',
+    };
+  }
+  return undefined;
+}
+
 /** A measure other than a length, told by its thing, by words about it or by what was said before. */
 export function otherKind(
   room: Room,
@@ -294,17 +402,35 @@ export function otherKind(
   if (before && thing && thing !== 'length') {
     return { ...before, dimension: thing, why: 'the unit that its thing was said in before' };
   }
+  const above = evidence.grade === 'none' || tape ? undefined : saidAbove(room, amount, out);
+  if (above) return above;
   const again = evidence.grade === 'none' || tape ? undefined : saidAgain(room, amount);
   if (again) return again;
   return (
     asPrice(room, amount) ??
     asKind(room, amount, kindOf(room, amount), out) ??
+    asDampness(room, amount) ??
     asContents(room, amount) ??
     asPressure(room, amount) ??
     asTurning(room, amount, out) ??
     asWeight(room, amount, out) ??
     wiring(room, amount, out)
   );
+}
+
+/** "The oak's at nineteen on the meter": moisture, as a meter shows it. */
+function asDampness(room: Room, amount: Amount): Meaning | undefined {
+  const meter = [1, 2, 3].some(
+    (step) => wordAt(room, amount.to + step) === 'meter' && wordAt(room, amount.to) === 'on',
+  );
+  if (!meter || amount.value < 4 || amount.value > 60 || amount.number.fraction) return undefined;
+  const isWood = [...Array(8).keys()].some((back) => {
+    const kinds = kindsOf([wordAt(room, amount.from - 1 - back)]);
+    return kinds.has('timber') || kinds.has('sheet') || kinds.has('joist') || kinds.has('material');
+  });
+  return isWood
+    ? { value: amount.value, unit: '%', dimension: 'ratio', why: 'read off a moisture meter' }
+    : undefined;
 }
 
 const DEALS = new PhraseTable<true>(

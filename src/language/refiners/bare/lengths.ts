@@ -80,26 +80,30 @@ function houseUnit(room: Room, amounts: readonly Amount[], amount: Amount): 'mm'
   const said = (units: readonly string[]) => units.reduce((sum, unit) => sum + (counts.get(unit) ?? 0), 0);
   const inches = said(['in', 'ft']) - said(['mm', 'cm', 'm']);
   if (room.house === 'mixed' && (inches > 0 || (inches === 0 && INCH_REGIONS.test(room.region)))) return 'in';
-  const between = value >= THIN_TO && value < MILLIMETRES_FROM;
-  return between && centimetreHouse(room, amounts) ? 'cm' : 'mm';
+  const speaks = centimetreHouse(room, amounts);
+  if (speaks === 'always') return value >= 3 && value < METRES_FROM ? 'cm' : 'mm';
+  return speaks === 'often' && value >= THIN_TO && value < MILLIMETRES_FROM ? 'cm' : 'mm';
 }
 
 /**
- * In a house that speaks of centimetres too, thin things and all numbers of three big figures are millimetres.
- * Common practice, no source.
+ * In a house that speaks of centimetres too, thin things and all numbers of three big figures are millimetres; in one
+ * that never leaves millimetres unsaid, all lengths of rooms and furniture are centimetres. Common practice, no source.
  */
 const THIN_TO = 30;
 const MILLIMETRES_FROM = 200;
+const METRES_FROM = 700;
 const SURE_MILLIMETRES = 300;
 
+type Centimetres = 'always' | 'often' | 'never';
+
 /** Kept beside the list: every bare number of a memo asks. */
-const CENTIMETRE_HOUSES = new WeakMap<readonly Amount[], boolean>();
+const CENTIMETRE_HOUSES = new WeakMap<readonly Amount[], Centimetres>();
 
 /**
  * Where centimetres are spoken, a bare number may be one. A house that leaves millimetres unsaid gives itself away
  * by bare numbers of three and four figures, in this memo or before it.
  */
-function centimetreHouse(room: Room, amounts: readonly Amount[]): boolean {
+function centimetreHouse(room: Room, amounts: readonly Amount[]): Centimetres {
   const known = CENTIMETRE_HOUSES.get(amounts);
   if (known !== undefined) return known;
   const speaks = speaksOfCentimetres(room, amounts);
@@ -107,17 +111,28 @@ function centimetreHouse(room: Room, amounts: readonly Amount[]): boolean {
   return speaks;
 }
 
-function speaksOfCentimetres(room: Room, amounts: readonly Amount[]): boolean {
-  let [centimetres, millimetres] = [0, 0];
-  for (const { unit, unitAssumed, value, role } of amounts) {
-    if (unit === 'cm' && !unitAssumed) centimetres++;
-    else if (!unit && role === 'figure' && value >= SURE_MILLIMETRES) millimetres++;
-  }
-  for (const { unit, value } of room.context.knownFigures ?? []) {
+/** A whole number that is said of millimetres alone: nobody has rooms of ten metres in centimetres. */
+const bigMillimetres = (value: number) => value >= METRES_FROM && Number.isInteger(value);
+
+function speaksOfCentimetres(room: Room, amounts: readonly Amount[]): Centimetres {
+  // On the mainland a room of 476 is as well told in centimetres: only bigger numbers speak against them.
+  const sure = room.decimalComma ? METRES_FROM : SURE_MILLIMETRES;
+  let [centimetres, millimetres, big] = [0, 0, 0];
+  const count = (unit: string | undefined, value: number) => {
     if (unit === 'cm') centimetres++;
-    else if (unit === 'mm' && value >= SURE_MILLIMETRES) millimetres++;
+    else if (value >= sure) {
+      millimetres++;
+      if (bigMillimetres(value)) big++;
+    }
+  };
+  for (const { unit, unitAssumed, value, role } of amounts) {
+    if (unit === 'cm' && !unitAssumed) count(unit, value);
+    else if (!unit && role === 'figure') count(undefined, value);
   }
-  return centimetres > millimetres;
+  for (const { unit, value } of room.context.knownFigures ?? [])
+    if (unit === 'cm' || unit === 'mm') count(unit, value);
+  if (centimetres <= millimetres + big) return 'never';
+  return room.decimalComma && millimetres === 0 ? 'always' : 'often';
 }
 
 const LONG_SIZE: ReadonlySet<Attribute> = new Set(['width', 'height', 'length', 'clearance', 'size']);
@@ -132,7 +147,9 @@ function metres(
   const { decimals = 0 } = amount.number;
   if (likeMillimetres(room, amount, amounts)) return false;
   if (amount.value >= 30 || amount.number.fraction) return false;
+  if (dug(room, amount)) return decimals > 0 && amount.value >= 0.3;
   if (speaksOf(room, 'machining', amount.from, amount.to, 12)) return false;
+  if (spacedOut(room, amount) && decimals === 1) return amount.value >= 0.6 && amount.value < 6;
   if (decimals >= 2) return amount.value >= 0.3;
   if (attribute && !LONG_SIZE.has(attribute) && !(decimals === 1 && farPlace(room, amount))) return false;
   // "The key is six square": a room is told in metres with their name.
@@ -140,10 +157,41 @@ function metres(
   if (decimals === 1)
     return (
       amount.value >= (farPlace(room, amount) ? 0.3 : 1) &&
-      amount.value < (attribute ? 13 : 10) &&
+      amount.value < (betweenPlaces(room, amount) ? 30 : attribute ? 13 : 10) &&
       !EACH_AFTER.startingAt(room.tokens, amount.to)
     );
   return attribute !== undefined && attribute !== 'clearance' && amount.value < 10 && amount.value >= 2;
+}
+
+/** What is dug or lies under water: its depths and lengths are told in metres. Common practice, no source. */
+const DUG =
+  /^(?:trench|trenches|ditch|ditches|pit|pits|well|wells|shaft|shafts|borehole|boreholes|footing|footings|foundation|foundations|soakaway|soakaways|pond|ponds|excavation|cesspit|cellar|cellars|sump|culvert|canal|lock|dock|basin|moat|hold|quarry|bank|riverbank|dyke)$/;
+const REACH_OF_NAMES = 8;
+
+/** "The trench is 2.4 deep": a thing of metres is named before the number in its sentence, and it goes deep. */
+function dug(room: Room, amount: Amount): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  const deep = /^(?:deep|down)$/.test(wordAt(room, amount.to)) || wordAt(room, amount.from - 1) === 'down';
+  for (let k = amount.from - 1; deep && k >= amount.from - REACH_OF_NAMES; k--) {
+    if (room.tokens[k]?.sentence !== sentence) return false;
+    if (DUG.test(wordAt(room, k))) return true;
+  }
+  return false;
+}
+
+/** "at 1.2 spacing", "1.8 apart", "2.4 centres": what stands so far from its like. */
+const spacedOut = (room: Room, amount: Amount): boolean =>
+  /^(?:spacings?|apart|centres|centers)$/.test(wordAt(room, amount.to));
+
+/** "From the road to the gable it's 22.6": the way between two places. */
+function betweenPlaces(room: Room, amount: Amount): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  let to = false;
+  for (let k = amount.from - 2; k >= amount.from - 14 && room.tokens[k]?.sentence === sentence; k--) {
+    if (wordAt(room, k) === 'to') to = true;
+    else if (to && wordAt(room, k) === 'from') return true;
+  }
+  return false;
 }
 
 /** "2.4 above the water", "a draught of 1.1": places and depths that are told in metres. */
@@ -162,6 +210,34 @@ function likeMillimetres(room: Room, amount: Amount, amounts: readonly Amount[])
   return before.value / amount.value <= 3 && amount.value / before.value <= 3;
 }
 
+/** Where no one has feet and inches in mind with two digits. Common practice, no source. */
+const TELLS_METRES = /^(?:AU|NZ|ZA)$/;
+const DIGITS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+
+/** "Four two wide" is 4.2 m: as millimetres it would be "forty two". */
+function digitPair(
+  room: Room,
+  amount: Amount,
+  amounts: readonly Amount[],
+  attribute: Attribute | undefined,
+): number | undefined {
+  // "Sheets are two four by one two": each size of the list is said so.
+  const { group } = amount;
+  const list = group && amounts.filter((other) => other.group?.id === group.id);
+  const isSure = list
+    ? list.every((other) => asPair(room, other))
+    : attribute && LONG_SIZE.has(attribute) && TELLS_METRES.test(room.region);
+  if (!isSure) return undefined;
+  return asPair(room, amount);
+}
+
+function asPair(room: Room, amount: Amount): number | undefined {
+  if (amount.to - amount.from !== 2) return undefined;
+  const [metre, tenth] = [0, 1].map((k) => DIGITS.indexOf(wordAt(room, amount.from + k)) + 1);
+  if (!metre || !tenth || amount.value !== metre * 10 + tenth) return undefined;
+  return metre + tenth / 10;
+}
+
 /** Parts that inch tapes are marked in; tenths and hundredths are of the house unit. */
 export const TAPE_PARTS: ReadonlySet<number> = new Set([4, 8, 16, 32, 64]);
 
@@ -173,8 +249,13 @@ export function asLength(
 ): Meaning {
   // A thickness is told in millimetres, whatever the rooms are told in.
   const thin =
-    attribute === 'thickness' && room.house === 'metric' && !room.decimalComma && amount.value <= 100;
+    attribute === 'thickness' &&
+    room.house === 'metric' &&
+    (!room.decimalComma || Number.isInteger(amount.value)) &&
+    amount.value <= 100;
   const house = thin ? 'mm' : houseUnit(room, amounts, amount);
+  const pair = house === 'mm' && digitPair(room, amount, amounts, attribute);
+  if (pair) return { ...length(amount, 'm', 'metres and tenths, said as two digits'), value: pair };
   const inches = house !== 'in' && amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
   if (inches) return length(amount, 'in', 'a fraction of a kind that only inches have');
   if (house === 'mm' && metres(room, amount, attribute, amounts)) {

@@ -2,7 +2,7 @@ import { each, PhraseTable } from '../../phrases.ts';
 import type { Amount, Room } from '../../rules/rule.ts';
 import { tidy, wordAt } from '../../rules/rule.ts';
 import { kindOf } from '../../units/spoken-of.ts';
-import { namedAfterPause } from './contrast.ts';
+import { followsOn, namedAfterPause } from './contrast.ts';
 import { type Meaning, placeOf } from './lengths.ts';
 
 /** How many figures back are looked at: further off nothing is leaned on, and a long memo stays quick. */
@@ -44,6 +44,13 @@ export function parallelTo(room: Room, amount: Amount, last: Amount | undefined)
     return undefined;
   // "In 24 hours at 15": how warm, and not how long.
   if (last.dimension === 'time' && wordAt(room, amount.from - 1) === 'at') return undefined;
+  if (followsOn(room, amount, last) || alongside(room, amount, last))
+    return {
+      value: amount.value,
+      unit: last.unit,
+      dimension: last.dimension,
+      why: 'the unit of its like before it',
+    };
   const kind = kindOf(room, amount);
   const named = kind !== undefined && kind.distance <= 2 && kind.dimension !== last.dimension;
   const elided = last.dimension !== 'length' && !named && leftOut(room, amount);
@@ -68,6 +75,36 @@ export function parallelTo(room: Room, amount: Amount, last: Amount | undefined)
   if (last.dimension === 'length' && /^(?:m|ft|yd|km)$/.test(last.unit) && !edge) return undefined;
   const why = 'the unit of the figure before it';
   return { value: amount.value, unit: last.unit, dimension: last.dimension, why };
+}
+
+const ELSEWHERE =
+  /^(?:outside|inside|outdoors|indoors|overnight|now|today|in|at|by|under|on|this|last|upstairs|downstairs|below|here|there)$/;
+
+/** "Eleven degrees in the shed, nine outside": how warm it is in another place or at another time. */
+export function warmElsewhere(room: Room, amount: Amount, last: Amount | undefined): Meaning | undefined {
+  if (last?.dimension !== 'temperature' || !last.unit || amount.number.fraction) return undefined;
+  if (!/^(?:,|and|but|only)$/.test(wordAt(room, amount.from - 1)) || !ELSEWHERE.test(wordAt(room, amount.to)))
+    return undefined;
+  if (Math.abs(amount.value - last.value) > 60) return undefined;
+  return {
+    value: amount.value,
+    unit: last.unit,
+    dimension: 'temperature',
+    why: 'as warm as that, elsewhere',
+  };
+}
+
+/** What things have that is never left for a length: "the gearbox is 210 kilos and the tail's 55". */
+const TOLD_ALIKE = /^(?:mass|power|current|charge|voltage|volume|pressure|energy)$/;
+
+/** The same said of the next thing, in the same sentence and with the unit left out. */
+function alongside(room: Room, amount: Amount, last: Amount): boolean {
+  if (!TOLD_ALIKE.test(last.dimension ?? '') || last.unitAssumed || amount.number.fraction) return false;
+  if (!/^(?:'s|is|are|was|were|weighs|draws|pulls|takes|holds)$/.test(wordAt(room, amount.from - 1)))
+    return false;
+  if (!/^(?:|[.,;:!?]|and|but|so)$/.test(wordAt(room, amount.to)) || amount.from - last.to > 7) return false;
+  if (!room.tokens.slice(last.to, amount.from).some(({ word }) => /^(?:and|,|but)$/.test(word))) return false;
+  return room.tokens[last.to - 1]?.sentence === room.tokens[amount.from]?.sentence;
 }
 
 const SAYS = /^(?:says|said|reads|read|shows|showed|swears|makes)$/;
