@@ -95,7 +95,10 @@ function tooWeak(
     return amount.value === 0.5 || amount.value === 0.25
       ? !/^(?:at|to|is|'s)$/.test(wordAt(room, amount.from - 1))
       : false;
-  if (SHEET_STUFF.test(wordAt(room, amount.to)) && amount.value >= 3) return false;
+  const ofSheet = [0, -2, -3].some((at) =>
+    SHEET_STUFF.test(wordAt(room, at === 0 ? amount.to : amount.from + at)),
+  );
+  if (ofSheet && amount.value >= 3) return false;
   if (evidence.why === 'a sentence of its own' && amount.value < 20) return true;
   if (evidence.why === 'said by itself' && amount.value < 20) return !likeTheLast(room, amount, out);
   return (amount.value < 10 && !likeTheLast(room, amount, out)) || followedByThing(room, amount);

@@ -12,6 +12,9 @@ const ADJECTIVE =
   /^(?:new|old|more|other|extra|different|good|bad|spare|big|small|little|whole|full|empty|separate|loose|odd|fresh|long|short|wide|thin|thick|flat|heavy|light|stainless|steel|brass|wooden|oak|pine|ply|plywood|black|white|red|green|blue|grey|gray|bare|broken|cracked|rotten|rusty|lovely|lousy|bloody|damn|tiny|great|last|first|final|outside|inside|bottom|top|barrow|bent|dead|solid|wet|dry|cut|half|massive|decent)$/;
 const OF_THEM = /^(?:them|em|'em|these|those|us|you)$/;
 
+const TAKES_OFF =
+  /^(?:another|take|takes|took|taking|needs|need|wants|want|plane|planed|planing|shave|shaved|trim|trimmed|cut|saw|sand|sanded|mill|milled|skim|skimmed|get|got)$/;
+
 const SIZE_ADJECTIVE = /^(?:long|wide|deep|thick|tall|high|short|narrow)$/;
 
 /** "two long sill logs", "three deep drawers": the size is told of the things that are counted. */
@@ -42,6 +45,8 @@ function countsThings(room: Room, amount: Amount): string | undefined {
   if (word === 'of' && OF_THEM.test(wordAt(room, amount.to + 1))) return 'so many of them';
   if (SIZE_AFTER.startingAt(room.tokens, amount.to) || EACH_AFTER.startingAt(room.tokens, amount.to))
     return undefined;
+  // "She needs another fifteen off": so much is taken away.
+  if (word === 'off' && TAKES_OFF.test(wordAt(room, amount.from - 1))) return undefined;
   // "a 22 feeding cylinders": an article before the number makes it a size.
   if (/^an?$/.test(wordAt(room, amount.from - 1))) return undefined;
   // "There's forty left above the door": room is left at a place, and nothing is counted.

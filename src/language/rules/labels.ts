@@ -46,6 +46,9 @@ export const numberedThings: AmountRule = {
     if (word === '#' && tokens[at + 1]?.kind === 'number') return skip(at + 2, 'a number after #');
     // "give or take five" is a spread.
     if (word === 'take' && wordAt(room, at - 1) === 'or') return undefined;
+    // "Take ten off the rail": work, and no take of a film.
+    if (word === 'take' && /^(?:off|out|from|away)$/.test(wordAt(room, follows(room, at + 1) ?? at)))
+      return undefined;
     const marked = MARKS.test(word) && /^(?:'s|is|was|ends)$/.test(wordAt(room, at + 1));
     const always = NUMBERED.has(word) || NUMBERED_PLACES.has(word) || marked;
     if (!always && !NUMBERED_THINGS.has(word)) return undefined;

@@ -14,6 +14,7 @@ export type Subject =
   | 'pressure'
   | 'process'
   | 'machining'
+  | 'cutting'
   | 'fluidFlow';
 
 const WORDS: Readonly<Record<Subject, string>> = {
@@ -38,6 +39,7 @@ const WORDS: Readonly<Record<Subject, string>> = {
     'remain remains coat coats coating recoat dry dries drying dried dry-time cure cures curing cured set sets setting kick kicks kicked kicking gone goes pot life working open tack tacky hard harden hardens hardened harden soak soaks soaking soaked clamp clamps clamped clamping leave leaves leaving left stay stays stood stand sit sits sitting rest rests settle acclimatise acclimatize hold holds held holding test tests tested testing run runs running charge charges charged charging warm warms warm-up bake baked baking steam steams steamed steaming heat boil boiled wait waits between before primer varnish paint glue epoxy resin putty mortar concrete plaster screed grout adhesive sealant silicone filler oil stain lacquer had needs wants walk sanding sand mix pressure alarm timer cycle duty lasts last battery burn discharge rated fermented prove proved',
   machining:
     'thou feeler micrometer caliper calipers bearing bearings journal journals shaft bore bored reamer reamed spigot lathe mill turned gib slide backlash runout valve piston ring shim',
+  cutting: 'kerf blade blades bit veneer veneers shim shims feeler drill tenon slop backlash mesh tap',
   fluidFlow: 'flow flows pump pumps litres gallons hose tap',
 };
 

@@ -69,6 +69,54 @@ const BRITISH: readonly Row[] = [
   ['Batteries come Friday, delivered free.', ''],
 ];
 
+const MORE_BRITISH: readonly Row[] = [
+  ['We glued the third strake, it took forty minutes.', ''],
+  ['I cut four of them at six twenty.', '620 mm'],
+  ['The mast step is ninety up from the keel.', '90 mm'],
+  ['I left thirty for the trim.', '30 mm'],
+  ['She needs another fifteen off.', '15 mm'],
+  ['Take ten off the top rail.', '10 mm'],
+  ["There's five mil of play.", '5 mm'],
+  ['I ordered the glass at eleven twenty by five eighty.', '1120 mm, 580 mm'],
+  ["Glass came, it's eleven forty by five eighty.", '1140 mm, 580 mm'],
+  ["The cooker is five ninety five wide, so the gap's six hundred.", '595 mm, 600 mm'],
+  ["Door's seven sixty two, standard.", '762 mm'],
+  ['The vent needs a hundred and twenty five hole.', '125 mm'],
+  ["It's a hundred and twenty five hole for the vent.", '125 mm'],
+  ['Three coats, eight hours between.', '8 h'],
+  ['Waited two hours for the tide.', ''],
+  ["It's half past nine and I'm still here.", ''],
+  ['Number seven frame is the bad one.', ''],
+  ['Frame seven is twelve out.', '12 mm'],
+  ['Frames are at four fifty centres.', '450 mm'],
+  ['Stringers every three hundred.', '300 mm'],
+  ["I've three hundred screws left.", ''],
+  ['Eight by sixty coach screws.', ''],
+  ['Twelve planks, six metres each.', '6 m'],
+  ['The slope is one in fifty.', '0.02 1'],
+  ["We're two degrees off plumb.", '2 deg'],
+  ["The roof's at twenty two and a half degrees.", '22.5 deg'],
+  ["I'm forty next week.", ''],
+  ['It cost forty quid.', '40 GBP'],
+  ['Forty quid for that.', '40 GBP'],
+  ["The chimney's a hundred and fifty flue.", '150 mm'],
+  ['Six mil ply on the sides, nine on the floor.', '6 mm, 9 mm'],
+  ["Ply's nine on the sides and twelve on the floor.", '9 mm, 12 mm'],
+  ['Beds are nineteen hundred by seven fifty, the mattress is a hundred.', '1900 mm, 750 mm, 100 mm'],
+  ['Two layers of twenty five.', '25 mm'],
+  ["I'll need about thirty metres of batten.", '30 m'],
+  ["The step's two ten, going's two fifty.", '210 mm, 250 mm'],
+  ['Riser one ninety eight, tread two thirty.', '198 mm, 230 mm'],
+  ["Max width's two point five five on the road.", '2.55 m'],
+  ["The trailer's good for two tonnes.", '2 t'],
+  ['Two tonne axle.', '2 t'],
+  ["Water's at sixty degrees.", '60 degC'],
+  ["It's a hundred and ten amp hour battery.", '110 Ah'],
+  ["Solar's three hundred and fifty watts.", '350 W'],
+  ["Kerf's three.", '3 mm'],
+  ['Kerf on this blade is two point two.', '2.2 mm'],
+];
+
 const AMERICAN: readonly Row[] = [
   ['The floor joists are eleven six long.', '138 in'],
   ["It's nine four and a half from sill to plate.", '112.5 in'],
@@ -135,7 +183,7 @@ const AUSTRALIAN: readonly Row[] = [
 ];
 
 describe('a metric house in GB', () => {
-  test.each(BRITISH)('%s', (said, wanted) => {
+  test.each([...BRITISH, ...MORE_BRITISH])('%s', (said, wanted) => {
     expect(figures(said, 'metric', 'GB')).toBe(wanted);
   });
 });

@@ -1,7 +1,7 @@
 import type { Amount, Room } from '../../rules/rule.ts';
 import { wordAt } from '../../rules/rule.ts';
 import { SIZE_AFTER } from '../../rules/size-words.ts';
-import type { Evidence } from './evidence.ts';
+import { type Evidence, SHEET_STUFF } from './evidence.ts';
 import { close, lastWithUnit } from './neighbours.ts';
 
 const PLACES =
@@ -23,7 +23,9 @@ export function contrasted(room: Room, amount: Amount, out: readonly Amount[]): 
   const hundredths = last.unit === 'm' && amount.number.splitAfter === 1 && amount.value >= 100;
   if (!close(last.value, hundredths ? amount.value / 100 : amount.value, 5)) return undefined;
   if (!JOINS.test(wordAt(room, amount.from - 1)) || amount.from - last.to > 12) return undefined;
-  const [first, second] = [wordAt(room, behind(room, last)), wordAt(room, amount.to)];
+  // "Six mil ply on the sides, nine on the floor": the stuff is said once.
+  const stuff = SHEET_STUFF.test(wordAt(room, behind(room, last))) ? 1 : 0;
+  const [first, second] = [wordAt(room, behind(room, last) + stuff), wordAt(room, amount.to)];
   // "four metres twenty one way and three sixty the other".
   const other = second === 'the' && wordAt(room, behind(room, amount) + 1) === 'other';
   const placed = other || (PLACES.test(first) && PLACES.test(second));

@@ -1,3 +1,4 @@
+import { isPlural, kindsOf } from '../../lexicon/trade-nouns.ts';
 import type { Attribute } from '../../notes.ts';
 import { backOverFillers, each, onOverFillers, PhraseTable } from '../../phrases.ts';
 import { BEFORE_BOUND } from '../../rules/bound-words.ts';
@@ -82,6 +83,16 @@ export const PRICED_BY = new PhraseTable<true>(
   ),
 );
 
+/** "Another fifteen off", "take six off it": so much is taken away. */
+function takenOff(room: Room, amount: Amount): boolean {
+  if (wordAt(room, amount.to) !== 'off' || amount.number.loose) return false;
+  const it = /^(?:it|them|this|that|each|both|here|there)$/.test(wordAt(room, amount.to + 1)) ? 2 : 1;
+  return ends(room, amount.to + it) && TAKES.some((back) => TAKING.test(wordAt(room, amount.from - back)));
+}
+const TAKES = [1, 2, 3];
+const TAKING =
+  /^(?:take|takes|took|taking|needs|need|wants|want|plane|planed|shave|shaved|trim|trimmed|cut|sand|sanded|mill|milled|skim|skimmed)$/;
+
 /** Words of comparison behind a number: "twenty more", "ten less than the bed", "five longer". */
 const COMPARED =
   /^(?:more|less|longer|shorter|wider|narrower|higher|lower|taller|deeper|shallower|thicker|thinner|bigger|smaller|closer|further|farther)$/;
@@ -130,6 +141,7 @@ const MEASURED_ON = new PhraseTable<true>(
 export function evidenceAfter(room: Room, amount: Amount): Evidence | undefined {
   if (PRICED_BY.startingAt(room.tokens, amount.to)) return { grade: 'sure', why: 'what goods are priced by' };
   if (MEASURED_ON.startingAt(room.tokens, amount.to)) return { grade: 'sure', why: ON_A_MEASURE };
+  if (takenOff(room, amount)) return { grade: 'sure', why: 'so much taken off', attribute: 'offset' };
   if (compared(room, amount)) return { grade: 'sure', why: `"${wordAt(room, amount.to)}" behind it` };
   if (buried(room, amount)) return { grade: 'sure', why: '"down" behind it', attribute: 'depth' };
   if (valueFirst(room, amount)) return { grade: 'sure', why: 'the value said first' };
@@ -390,11 +402,19 @@ export function evidenceOf(room: Room, amount: Amount): Evidence {
   return { grade: 'none', why: 'no unit, no word of size and no place of a value' };
 }
 
+/** One thing that is told by its bore or its size across. */
+const roundThing = (word: string): boolean => {
+  const kinds = kindsOf([word]);
+  return !isPlural(word) && (kinds.has('hole') || kinds.has('pipe') || kinds.has('round'));
+};
+
 /** "so 905 people", "in 22 boards" were counts already; "to two hundred miles" has a unit. What is left: a noun. */
 export function followedByThing(room: Room, amount: Amount): boolean {
   const article = /^(?:a|an|the|that|this|same)$/.test(wordAt(room, amount.from - 1));
   if (article) return false;
   const next = room.tokens[amount.to];
+  // "It needs a hundred and twenty five hole": the article is of the hole.
+  if (wordAt(room, amount.from) === 'a' && roundThing(wordAt(room, amount.to))) return false;
   if (next?.kind !== 'word' || ends(room, amount.to)) return false;
   return !/^(?:so|and|but|or|now|then|because|since|for|to|with|on|in|at|not|which|that|when|if|until|till|as|by|from|of|instead|again|after|before|once|today|is|was|too|over|right|there|here|flat|good|give|plus|minus|less|than|either|max|min|'s|i|it|we|he|she|they|you|what|where|while|though|like|even|still|yet|already|mid|across|around|through|between|under|into|per|each|all|this|bang|dead|exactly|yeah|yep|yes|aye|ok|okay|mate|mates|lads|folks|love|innit|eh|huh|hey|tops|ish|anyway|anyways|altogether|overall|maybe|probably|roughly|thereabouts|oh|um|uh|er|up|down|out|back|along|proud)$/.test(
     next.word,

@@ -149,6 +149,7 @@ function metres(
   if (amount.value >= 30 || amount.number.fraction) return false;
   if (dug(room, amount)) return decimals > 0 && amount.value >= 0.3;
   if (speaksOf(room, 'machining', amount.from, amount.to, 12)) return false;
+  if (speaksOf(room, 'cutting', amount.from, amount.to, 8)) return false;
   if (spacedOut(room, amount) && decimals === 1) return amount.value >= 0.6 && amount.value < 6;
   if (decimals >= 2) return amount.value >= 0.3;
   if (attribute && !LONG_SIZE.has(attribute) && !(decimals === 1 && farPlace(room, amount))) return false;
