@@ -4,6 +4,7 @@ import type { ModelSettings } from './reconcile.ts';
 import type { ItemRow, Slot, StandingRow } from './rows.ts';
 import { slotOf } from './rows.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
+import { difference } from './units.ts';
 
 /** Attributes that are said for each other. */
 const ALIKE: readonly (readonly Attribute[])[] = [
@@ -30,7 +31,8 @@ type Placed = Pick<
 /**
  * Finds the figure of the same thing that a claim confirms or contradicts. One attribute may hold several figures
  * ("560 by 480"): the one that agrees is meant, else the one that the speaker names as the old value, else the only
- * one that was not said in the same breath.
+ * one that was not said in the same breath. `beside` is the other side of a size told by two: where one side of it
+ * agrees with a known pair, the other is held against the other.
  */
 export function counterpartOf(
   draft: Draft,
@@ -38,6 +40,7 @@ export function counterpartOf(
   note: Placed,
   settings: ModelSettings,
   saidTogether: (standing: StandingRow) => boolean,
+  beside?: Quantity,
 ): Counterpart {
   const own = slotOf(item.id, note.attribute, note.dimension);
   const standing = draft.standingOf(item.id);
@@ -50,12 +53,44 @@ export function counterpartOf(
   const { replaces } = note;
   const named = replaces && likely.find((row) => agreesWith(row, { ...note, ...replaces }, settings));
   if (named) return { slot: named.slot, standing: named };
+  const side = otherSide(
+    standing.filter((row) => !saidTogether(row)),
+    note,
+    settings,
+    beside,
+  );
+  if (side) return { slot: side.slot, standing: side };
   const apart = likely.filter((row) => !saidTogether(row));
   const [only] = apart.length === 1 ? apart : apart.filter((row) => row.slot === own && apart.length > 1);
   const crowded = likely.length > 1 && note.attribute === 'size';
   if (only && !crowded) return { slot: only.slot, standing: only };
   return { slot: freeSlot(draft, own), standing: undefined };
 }
+
+const SIDES: ReadonlySet<Attribute> = new Set(['size', 'width', 'height', 'length', 'depth']);
+
+/** "The door is 24 by 72", "it came 24 by 75": the side of a known pair that a figure is another value of. */
+function otherSide(
+  standing: readonly StandingRow[],
+  note: Placed,
+  settings: ModelSettings,
+  beside: Quantity | undefined,
+): StandingRow | undefined {
+  if (!beside || note.attribute !== 'size' || note.dimension !== 'length') return undefined;
+  const pair = standing.filter(
+    (row) => row.dimension === 'length' && SIDES.has(row.attribute) && !row.slot.includes(LIMIT_MARK),
+  );
+  const [first, second] = pair;
+  if (!first || !second || pair.length > 2) return undefined;
+  const agrees = (row: StandingRow) => agreesWith(row, { ...note, ...beside }, settings);
+  const other = agrees(first) ? second : agrees(second) ? first : undefined;
+  return other && isNear(other, note, settings.region) ? other : undefined;
+}
+
+/** Further apart than this they are sides of two things of the name: windows of 600 by 450, and of 600 by 300. */
+const NEAR_SHARE = 0.25;
+const isNear = (row: StandingRow, note: Placed, region?: string) =>
+  Math.abs(difference(note, row, region) ?? Number.POSITIVE_INFINITY) <= Math.abs(note.value) * NEAR_SHARE;
 
 function goesWith(row: StandingRow, note: Placed, standing: readonly StandingRow[]): boolean {
   if (row.attribute === note.attribute) return true;

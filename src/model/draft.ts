@@ -87,6 +87,13 @@ export class Draft implements ModelReader {
   standingIn(dimension: Dimension): readonly StandingRow[] {
     return this.#many('standing', this.#base.standingIn(dimension), (row) => row.dimension === dimension);
   }
+  latestIn(dimension: Dimension, limit: number): readonly StandingRow[] {
+    return this.#many(
+      'standing',
+      this.#base.latestIn(dimension, limit),
+      (row) => row.dimension === dimension,
+    );
+  }
   limitsIn(dimension: Dimension): readonly LimitRow[] {
     return this.#many(
       'limits',

@@ -1,4 +1,4 @@
-import type { FigureNote } from '../language/notes.ts';
+import type { FigureNote, Quantity } from '../language/notes.ts';
 import { changeKindOf } from './change-kind.ts';
 import { type Arriving, accept, claimOf, putClaim, standingOf } from './claims.ts';
 import { counterpartOf } from './counterpart.ts';
@@ -7,7 +7,7 @@ import { actsOn, sourced } from './finding.ts';
 import { likenessOf } from './likeness.ts';
 import { breachOf, fileLimit, isLimiting } from './limits.ts';
 import { itemFor } from './naming.ts';
-import { nearCounterpart, oldValueWeight } from './near-counterpart.ts';
+import { meantInstead, nearCounterpart, oldValueWeight } from './near-counterpart.ts';
 import { recompute } from './recompute.ts';
 import type { ClaimRow, FindingRow, Slot, StandingRow } from './rows.ts';
 import { isSeries } from './series.ts';
@@ -68,10 +68,15 @@ function fileReading(work: Working, arriving: Arriving): ClaimRow {
 
 function fileClaim(work: Working, arriving: Arriving): ClaimRow {
   const { note, item, place } = arriving;
-  const { slot, standing } = counterpartOf(work.draft, item, note, work.settings, (row) =>
-    isSaidTogether(work, row, place, arriving.cue),
+  const { slot, standing } = counterpartOf(
+    work.draft,
+    item,
+    note,
+    work.settings,
+    (row) => isSaidTogether(work, row, place, arriving.cue),
+    sideBeside(work, note),
   );
-  const near = standing ? undefined : nearCounterpart(work, arriving);
+  const near = standing ? meantInstead(work, arriving, standing) : nearCounterpart(work, arriving);
   if (near) {
     const tolerance = toleranceBetween(near.row, note, work.settings.tolerances, work.settings.region);
     return contradict(work, { ...arriving, item: near.item }, near.row, tolerance);
@@ -91,6 +96,19 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
   }
   return contradict(work, arriving, standing, tolerance);
 }
+
+/** The other side of a size told by two: "24" of "24 by 75". */
+function sideBeside(work: Working, note: Kept<FigureNote>): Quantity | undefined {
+  if (note.attribute !== 'size') return undefined;
+  const { text, notes } = work.memo;
+  const joins = (left: FigureNote, right: FigureNote) =>
+    left.span.end <= right.span.start && BY.test(text.slice(left.span.end, right.span.start));
+  return notes.figures.find(
+    (other) =>
+      other.item === note.item && other.attribute === 'size' && (joins(other, note) || joins(note, other)),
+  );
+}
+const BY = /^\s*(?:by|x|×)\s*$/i;
 
 /** Two figures of one attribute in one sentence, without a word of change or need, are two sides of a thing. */
 function isSaidTogether(work: Working, row: StandingRow, place: Place, cue: Cue): boolean {

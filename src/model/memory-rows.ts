@@ -135,6 +135,9 @@ export class MemoryRows implements ProjectRows {
   standingIn(dimension: Dimension): readonly StandingRow[] {
     return this.#standingIn.find(dimension);
   }
+  latestIn(dimension: Dimension, limit: number): readonly StandingRow[] {
+    return this.#standingIn.find(dimension).slice(-limit);
+  }
   limitsIn(dimension: Dimension): readonly LimitRow[] {
     return this.#limits.find(dimension);
   }

@@ -3,7 +3,7 @@
  * "bench legs". A name alone proves nothing here, so several signs must come together: words of the name in the talk,
  * the old value said once more, a likely measure, a near value, and the speaker's own word that something changed.
  */
-import type { Attribute } from '../language/notes.ts';
+import type { Attribute, Quantity } from '../language/notes.ts';
 import type { Arriving } from './claims.ts';
 import { LIMIT_MARK } from './counterpart.ts';
 import { likenessOf } from './likeness.ts';
@@ -11,7 +11,7 @@ import { nameStems, setsApart, shapeOf, wordsOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
 import { stemOf } from './stems.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
-import { exactQuantity } from './units.ts';
+import { difference, exactQuantity } from './units.ts';
 import type { Working } from './working.ts';
 
 /** Things that are looked at for one figure: those whose names share most words with the talk around it. */
@@ -40,8 +40,77 @@ export function nearCounterpart(work: Working, arriving: Arriving): Near | undef
     .filter((one) => !agrees(work, note, one.row))
     .sort((a, b) => b.weight - a.weight);
   const [best, next] = ranked;
-  if (!best || best.weight < ENOUGH) return undefined;
-  return next && best.weight - next.weight < LEAD ? undefined : best;
+  const isPlain = best && best.weight >= ENOUGH && !(next && best.weight - next.weight < LEAD);
+  return isPlain ? best : byOldValue(work, arriving);
+}
+
+/**
+ * The figure that is meant where the old value is said, and it is not the value of the figure that goes by the name:
+ * "across the floor it's 2296, not 2310" is not the floor's thickness.
+ */
+export function meantInstead(work: Working, arriving: Arriving, standing: StandingRow): Near | undefined {
+  const old = oldValueOf(work, arriving);
+  if (!old || !isFurther(standing, old, SMALL_CHANGE, work.settings.region)) return undefined;
+  return byOldValue(work, arriving);
+}
+
+/** Figures that are looked at for an old value that is said with the new one. */
+const MOST_FIGURES = 400;
+
+/**
+ * "It isn't 7 foot 1, it's 6 foot 11": the old value itself says which figure is meant, by whatever name the new one
+ * goes. Of several figures of that value the one whose name is nearest is meant.
+ */
+function byOldValue(work: Working, arriving: Arriving): Near | undefined {
+  const { note, place } = arriving;
+  const old = oldValueOf(work, arriving);
+  if (!old) return undefined;
+  const found = work.draft
+    .latestIn(note.dimension, MOST_FIGURES)
+    .filter((row) => isOfEarlierMemo(work, row) && isThatValue(work, old, row))
+    .flatMap((row) => {
+      const item = work.draft.item(row.itemId);
+      if (!item) return [];
+      const name = nameWeight(note.item, item.name, place.sentence, place.before);
+      const isGuess = note.assumed?.includes('attribute') ?? false;
+      const attribute = isGuess ? 0 : attributeWeight(row.attribute, note.attribute, false);
+      return name <= APART ? [] : [{ row, item, weight: name + attribute }];
+    })
+    .sort((a, b) => b.weight - a.weight);
+  const [best, next] = found;
+  return best && next && best.weight - next.weight < LEAD ? undefined : best;
+}
+/** What names weigh that are set apart: front and rear. */
+const APART = -1;
+
+/** The old value where it is plainly said: as the one that is replaced, or again beside a size measured anew. */
+function oldValueOf(work: Working, { note, cue }: Arriving): Quantity | undefined {
+  const { region } = work.settings;
+  if (note.replaces) return isFurther(note.replaces, note, MOST_CHANGE, region) ? undefined : note.replaces;
+  if (cue.weight < PLAIN_CHANGE) return undefined;
+  const again = work.memo.notes.figures.findLast(
+    (other) =>
+      other.span.end <= note.span.start &&
+      other.dimension === note.dimension &&
+      other.bound === 'exact' &&
+      work.place(note.span).index - work.place(other.span).index <= 1,
+  );
+  return again && !isFurther(again, note, SMALL_CHANGE, region) ? again : undefined;
+}
+const PLAIN_CHANGE = 1;
+/** Beyond these ratios the two are of two things. */
+const MOST_CHANGE = 3;
+const SMALL_CHANGE = 1.12;
+
+function isFurther(a: Quantity, b: Quantity, most: number, region?: string): boolean {
+  const [x, y] = [exactQuantity(a, region)?.base.valueOf(), exactQuantity(b, region)?.base.valueOf()];
+  return x === undefined || y === undefined || x <= 0 || y <= 0 || Math.max(x / y, y / x) > most;
+}
+
+/** The value as it was told, to the last place: many figures come near any other one. */
+function isThatValue(work: Working, old: Quantity, row: StandingRow): boolean {
+  const apart = difference(old, row, work.settings.region);
+  return apart !== undefined && Math.abs(apart) <= Math.abs(old.value) * 1e-4;
 }
 
 interface Candidate {

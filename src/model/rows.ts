@@ -315,6 +315,8 @@ export interface ModelReader {
   standingOf(itemId: string): readonly StandingRow[];
   /** Every figure of this dimension: it costs by their number. */
   standingIn(dimension: Dimension): readonly StandingRow[];
+  /** The figures of this dimension that were first told last, at most so many, in order of first writing. */
+  latestIn(dimension: Dimension, limit: number): readonly StandingRow[];
   /** Active limits of this dimension. */
   limitsIn(dimension: Dimension): readonly LimitRow[];
   formula(slot: Slot): FormulaRow | undefined;

@@ -13,9 +13,9 @@ interface Toleranced extends Quantity {
   readonly dimension: Dimension;
 }
 
-/** Without a word about tolerance: a millimetre, half a per cent, whichever is more. Common practice, no source. */
+/** Without a word about tolerance: a millimetre, a quarter of a per cent, whichever is more. Common practice, no source. */
 const LEAST_MM = 1;
-const LEAST_SHARE = 0.005;
+const LEAST_SHARE = 0.0025;
 /** "About" lets a twentieth pass. Common practice, no source. */
 export const ABOUT_SHARE = 0.05;
 

@@ -166,6 +166,14 @@ export class SqliteRows implements ProjectRows {
   standingIn(dimension: Dimension): readonly StandingRow[] {
     return this.#rows('SELECT body FROM standing WHERE dimension = ? ORDER BY ord', dimension);
   }
+  latestIn(dimension: Dimension, limit: number): readonly StandingRow[] {
+    const rows = this.#rows<StandingRow>(
+      'SELECT body FROM standing WHERE dimension = ? ORDER BY ord DESC LIMIT ?',
+      dimension,
+      limit,
+    );
+    return rows.reverse();
+  }
   limitsIn(dimension: Dimension): readonly LimitRow[] {
     return this.#rows(
       "SELECT body FROM limits WHERE dimension = ? AND active = 'true' ORDER BY ord",
@@ -276,7 +284,7 @@ export class SqliteRows implements ProjectRows {
     );
   }
 
-  #rows<R>(sql: string, ...bound: readonly string[]): R[] {
+  #rows<R>(sql: string, ...bound: readonly (string | number)[]): R[] {
     return this.#bodies(sql, ...bound).map((body) => this.#parsed<R>(body));
   }
 

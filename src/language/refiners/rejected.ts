@@ -132,11 +132,38 @@ function takenBack(room: Room, amount: Amount): boolean {
 /** The value given in place of a rejected one: "not 905, 915"; "915, not 905"; "905 instead of 18". */
 function standsInFor(room: Room, rejected: Amount, other: Amount | undefined): boolean {
   if (!other) return false;
-  if (room.tokens[other.from]?.sentence !== room.tokens[rejected.from]?.sentence) return false;
+  if (!isSameBreath(room, rejected, other)) return false;
   const near = Math.min(Math.abs(other.from - rejected.to), Math.abs(rejected.from - other.to)) <= 8;
   const same = !other.unit || !rejected.unit || other.dimension === rejected.dimension;
   return near && same;
 }
+
+/** One sentence, or "It's no sixteen foot. It's fifteen ten.": the next one, which begins with what is spoken of. */
+function isSameBreath(room: Room, rejected: Amount, other: Amount): boolean {
+  const [first, second] = [rejected, other].map(({ from }) => room.tokens[from]?.sentence ?? 0);
+  if (first === second) return true;
+  if (first === undefined || second !== first + 1) return false;
+  const opens = room.tokens.findIndex(({ sentence }) => sentence === second);
+  return (
+    /^(?:it|that|this|she|he|they|those|these)$/.test(wordAt(room, opens)) &&
+    /^(?:'s|'re|is|are|was|were|measures?|comes?|reads?)$/.test(wordAt(room, opens + 1)) &&
+    other.from - opens <= 5
+  );
+}
+
+/** "Nine hundred's wrong, I'm going nine thirty", "I'm making it sixty, seventy-five is too open": what is chosen beside a value that was found wrong. */
+function isChosenFor(room: Room, wrong: Amount, other: Amount | undefined): boolean {
+  if (!other || room.tokens[other.from]?.sentence !== room.tokens[wrong.from]?.sentence) return false;
+  const between = other.from < wrong.from ? 2 * (wrong.from - other.to) : other.from - wrong.to;
+  if (between > MOST_BETWEEN) return false;
+  if (other.unit && wrong.unit && other.dimension !== wrong.dimension) return false;
+  const isFar = Math.max(other.value / wrong.value, wrong.value / other.value) > 3;
+  if (isFar && other.unit === wrong.unit) return false;
+  return [1, 2, 3, 4].some((back) => CHOSEN.test(wordAt(room, other.from - back)));
+}
+const MOST_BETWEEN = 16;
+const CHOSEN =
+  /^(?:going|go|gone|goes|make|making|made|have|having|taking|take|call|calling|answer|set|setting|settled|say|become|becomes|getting|gets|instead)$/;
 
 /** "not 905, 915", "instead of 18", "used to be", "780 is too high": what was turned down is no figure. */
 export const rejected: Refiner = {
@@ -149,7 +176,15 @@ export const rejected: Refiner = {
       if (!why || amount.bound === 'between') return;
       out[index] = undefined;
       room.note({ ...amount, stage: 'refine', rule: rejected.name, outcome: 'dropped', why });
-      if (why === 'found wrong' || why === 'a figure of speech') return;
+      if (why === 'a figure of speech') return;
+      if (why === 'found wrong') {
+        const at = [index + 1, index - 1].find((one) => isChosenFor(room, amount, out[one]));
+        const chosen = at === undefined ? undefined : out[at];
+        if (at === undefined || !chosen) return;
+        const unit = amount.unit ?? chosen.unit ?? '';
+        out[at] = { ...chosen, change: 'decided', replaces: { value: amount.value, unit } };
+        return;
+      }
       for (const at of [index + 1, index - 1]) {
         const other = out[at];
         if (!other || !standsInFor(room, amount, other)) continue;

@@ -24,6 +24,7 @@ test.each([
   ['the gap was twelve mil all the way', '12 mm'],
   ["I'm bringing it to 900", '900 mm'],
   ['it is 18 mil and the paint was rubbish', '18 mm'],
+  ["780 wide is too much. It's three kilos of lid", '3 kg'],
 ])('"%s" stands: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
@@ -35,6 +36,10 @@ test.each([
   ['three tons instead of two tons on the ram', 6000, 'lb', 4000, 'lb'],
   ['not six pints, eight pints of oil', 4, 'qt', 3, 'qt'],
   ['it takes 24 inches, not two feet', 24, 'in', 2, 'ft'],
+  ["the nave ain't no sixteen foot wide. It's fifteen foot ten", 190, 'in', 16, 'ft'],
+  ["thirty inches is wrong, it's for children, I'm going 34 inches", 34, 'in', 30, 'in'],
+  ["three eighths won't hold a peg, so final answer half an inch", 0.5, 'in', 0.375, 'in'],
+  ["I'm making it 60 millimetres, 75 millimetres is too open", 60, 'mm', 75, 'mm'],
 ] as const)('"%s": what is replaced is in a unit of its own as well', (said, value, unit, was, wasUnit) => {
   const [figure] = readMemo(said, CONTEXT).notes.figures;
   expect(figure).toMatchObject({ value, unit, replaces: { value: was, unit: wasUnit } });

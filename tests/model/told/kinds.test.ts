@@ -48,7 +48,10 @@ test.each([
     'within the tolerance said',
     ['The rail is 50 millimetres thick give or take 2 millimetres.', 'The rail is 51.5 millimetres thick.'],
   ],
-  ['within half a per cent', ['The wall is 4000 millimetres long.', 'The wall is 4015 millimetres long.']],
+  [
+    'within a quarter of a per cent',
+    ['The wall is 4000 millimetres long.', 'The wall is 4009 millimetres long.'],
+  ],
   ['readings that change by themselves', ['The shed is 14 degrees.', 'The shed is 19 degrees.']],
   [
     'a value within its limit',

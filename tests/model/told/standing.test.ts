@@ -35,7 +35,7 @@ test.each([
   ['set for the project', 'The shelf is 300 millimetres deep.', 6, { value: 6, from: 'project' }],
   [
     'from how finely it was said',
-    'The shelf is 300 millimetres deep.',
+    'The shelf is 600 millimetres deep.',
     undefined,
     { value: 1.5, from: 'precision' },
   ],
