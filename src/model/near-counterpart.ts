@@ -97,7 +97,7 @@ function oldValueOf(work: Working, { note, cue }: Arriving): Quantity | undefine
   );
   return again && !isFurther(again, note, SMALL_CHANGE, region) ? again : undefined;
 }
-const PLAIN_CHANGE = 1;
+const PLAIN_CHANGE = 3;
 /** Beyond these ratios the two are of two things. */
 const MOST_CHANGE = 3;
 const SMALL_CHANGE = 1.12;

@@ -38,7 +38,8 @@ function isItem(said: Said, open: boolean): boolean {
         next?.lower ?? '',
       )
     ) {
-      return /\b(?:and|then)\b/.test(said.opener) && next !== undefined && !/[R]/.test(next.classes);
+      if (next === undefined || /[R]/.test(next.classes)) return false;
+      return /\b(?:and|then)\b/.test(said.opener) || isPlainlyDone(first, next);
     }
     return !next || !/[sHM]/.test(next.classes) || /^(?:her|his)$/.test(next.lower);
   }
@@ -53,6 +54,27 @@ function isItem(said: Said, open: boolean): boolean {
     !has(said.words, 'N')
   );
 }
+
+/** "Call Rita for a price", "order stainless bolts": no noun, and what it is done to. */
+const isPlainlyDone = (verb: Word, next: Word) =>
+  verb.classes.includes('B') &&
+  !/[QP]/.test(next.classes) &&
+  !/[SHMVRLJ]/.test(next.classes) &&
+  !NOUNS_AS_WELL.test(verb.lower) &&
+  !/^(?:of|and|or|for|to|at|by|from|with|more|less|than|like|so)$/.test(next.lower);
+
+/** The clause that a list goes on from: an aside, a time or a size between two items is passed over. */
+function listedBefore(said: readonly Said[], clause: Said, listed: ReadonlySet<number>): Said | undefined {
+  for (let index = clause.index - 1; index >= Math.max(0, clause.index - 3); index--) {
+    const before = said[index];
+    if (!before || before.sentence !== clause.sentence) return undefined;
+    if (listed.has(index) || !isPassedOver(before)) return before;
+  }
+  return undefined;
+}
+
+const isPassedOver = (clause: Said) =>
+  isSubordinate(clause) || !clause.words.some((word) => /[SHMBV]/.test(word.classes));
 
 /**
  * Numbers of the clauses that stand in a list of jobs: under a heading ("jobs, then"), or after "I need to ..." in
@@ -83,12 +105,20 @@ export function findJobLists(said: readonly Said[]): ReadonlySet<number> {
       before &&
       clause.words.length > 1 &&
       isItem(clause, false) &&
-      (listed.has(before.index) || (matches(STARTS_LIST, before) && !clause.words[0]?.classes.includes('b')))
+      goesOn(listedBefore(said, clause, listed), clause, listed)
     ) {
       listed.add(clause.index);
     }
   }
   return listed;
+}
+
+/** Whether a list is open at the clause before: an item of it, or the words that begin one. */
+function goesOn(before: Said | undefined, clause: Said, listed: ReadonlySet<number>): boolean {
+  if (!before) return false;
+  return (
+    listed.has(before.index) || (matches(STARTS_LIST, before) && !clause.words[0]?.classes.includes('b'))
+  );
 }
 
 /** A size, a time or an aside between two items leaves the list open. */
