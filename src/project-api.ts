@@ -109,7 +109,7 @@ export interface ProjectApi {
   /** Orders with what came of them. */
   orders(): readonly OrderView[];
   /** Checks that run by themselves, each with what it comes to now. */
-  checks(): readonly CheckView[];
+  checks(now?: string): readonly CheckView[];
   /** Works a check out on the project's figures. Changes nothing. */
   workOut(asked: AskedCheck, units?: HouseUnits): WorkedCheck;
   /** Dates with talk, ascending. */

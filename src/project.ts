@@ -197,8 +197,8 @@ class Project implements ProjectApi {
   orders() {
     return orderViews(this.#store.rows);
   }
-  checks() {
-    return checkViews(this.#store.rows);
+  checks(at?: string) {
+    return checkViews(this.#store.rows, undefined, at);
   }
   workOut(asked: AskedCheck, units?: HouseUnits) {
     return workOutCheck(this.#store.rows, asked, { ...this.info, ...(units ? { units } : {}) });

@@ -11,6 +11,8 @@ function recordWords(record: RecordByHand): string {
       return `what is behind "${record.panel}": ${record.what}`;
     case 'pair':
       return `"${record.part}" as a pair of hands`;
+    case 'clock':
+      return `when ${record.product || 'the coat'} was ${record.act}`;
     case 'delivery':
       return `"${record.item}" as ${record.act}`;
   }

@@ -133,8 +133,15 @@ export interface FigureNote extends NoteBase, Quantity {
   readonly replaces?: Quantity;
   /** Names of fields that were filled in and not said: `unit`, `item`, `attribute`. */
   readonly assumed?: readonly string[];
+  /** The weight is that of one of several ("26 kilos each"), with how many there are where that was said. */
+  readonly each?: EachOfMany;
   /** Other readings that fit the words, best first ("mil" as mm or 0.001 in). */
   readonly alternatives?: readonly Quantity[];
+}
+
+/** How many things a figure of one of them is said of; without a count nobody said how many there are. */
+export interface EachOfMany {
+  readonly count?: number;
 }
 
 /** What a stated limit binds. */
@@ -283,6 +290,8 @@ export interface SpokenInput {
   /** As the check names it (src/model/checks/all-checks.ts): "panel length". */
   readonly input: string;
   readonly expression: string;
+  /** What a plain size or time is of, where that was said: "side hatch", "epoxy". */
+  readonly of?: string;
 }
 
 /** A sum that has to hold from now on: "the aft panel has to go through the side hatch". */
@@ -296,8 +305,26 @@ export interface CheckNote extends NoteBase {
   readonly options?: Readonly<Record<string, string>>;
 }
 
+/** Mixed in a pot, laid as a coat or a joint, or a mix that is still in use. */
+export const CLOCK_ACTS = ['mixed', 'laid', 'used'] as const;
+export type ClockAct = (typeof CLOCK_ACTS)[number];
+
+/** When a product was mixed, laid or used: its pot life, recoat window and cure are counted from there. */
+export interface ClockNote extends NoteBase {
+  readonly kind: 'clock';
+  readonly act: ClockAct;
+  /** In the speaker's words; empty where none was named ("the first coat"). */
+  readonly product: string;
+  /** ISO 8601 with the offset of the memo; when the memo was recorded, where no time was said. */
+  readonly at: string;
+  /** Whether the time was said ("at two", "just now"). */
+  readonly isSaid: boolean;
+  /** The coat was said to go on one that is on already: "the second coat", "recoated it". */
+  readonly isNext?: true;
+}
+
 /** What is kept on record beside figures and statements. */
-export type RecordNote = BatchNote | HiddenNote | HandNote | DeliveryNote | CheckNote;
+export type RecordNote = BatchNote | HiddenNote | HandNote | DeliveryNote | CheckNote | ClockNote;
 
 export type Note =
   | RecordNote
@@ -320,7 +347,7 @@ export interface MemoNotes {
   readonly problems: readonly ProblemNote[];
   readonly promises: readonly PromiseNote[];
   readonly corrections: readonly CorrectionNote[];
-  /** Batches, what is behind panels, hands, deliveries, and sums that have to hold. */
+  /** Batches, what is behind panels, hands, deliveries, sums that have to hold, and when clocks were started. */
   readonly records: readonly RecordNote[];
 }
 

@@ -1,7 +1,10 @@
+import { withSheetFigures } from './checks/sheet-figures.ts';
+import { withPieces } from './each-of-many.ts';
 import { findRepairs } from './heard/find-repairs.ts';
 import { mendText } from './heard/mended-text.ts';
 import { placeBack } from './heard/place-back.ts';
 import { readItems } from './items/assign-items.ts';
+import { withoutClockTimes } from './kept/clocks.ts';
 import { readRecords } from './kept/read-records.ts';
 import {
   type DoneNote,
@@ -34,7 +37,8 @@ function readWords(text: string, context: ReadContext): Reading {
   const tokens = tokenise(text);
   // Quantities first: items hang on them, and statements may lean on figures.
   const { quantities, trace: quantityTrace } = readQuantities(text, tokens, context);
-  const { figures, trace: itemTrace } = readItems(text, quantities, context);
+  const { figures: named, trace: itemTrace } = readItems(text, quantities, context);
+  const figures = withPieces(text, named);
   const { notes: statements, trace: statementTrace } = readStatements(
     text,
     splitSentences(text),
@@ -47,10 +51,13 @@ function readWords(text: string, context: ReadContext): Reading {
     figures,
     statements.arrivals,
     context.knownFigures,
+    context.recordedAt,
   );
+  const told = withSheetFigures(figures, records);
+  const sized = withoutClockTimes(text, told, records, context.recordedAt);
   return {
     notes: {
-      figures,
+      figures: sized,
       ...statements,
       done: withoutHands(statements.done, records),
       problems: withoutHidden(statements.problems, records),

@@ -60,6 +60,7 @@ const COPIED = [
   'datum',
   'sizeKind',
   'formula',
+  'each',
 ] as const;
 
 /** The claim that a note makes, filed in a slot. */

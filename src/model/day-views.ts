@@ -1,8 +1,8 @@
 /** Views of a day, of what is next, and of the days between two dates. Nothing here changes anything. */
 import type { Quantity } from '../language/notes.ts';
 import { cautionsFor } from './cautions.ts';
-import type { CheckState } from './checks/check-rows.ts';
-import { checksOfDay, checkViews, touchedBy, wordsOfFinding } from './checks/check-views.ts';
+import type { CheckRow, CheckState } from './checks/check-rows.ts';
+import { type CheckView, checksOfDay, checkViews, touchedBy, wordsOfFinding } from './checks/check-views.ts';
 import { keptForNext, keptOfDay } from './kept/kept-of.ts';
 import {
   expectedArrivalViews,
@@ -131,6 +131,16 @@ function problemsAsOf(rows: ProjectRows, date: string): readonly ProblemView[] {
     .reverse();
 }
 
+/** Checks whose clock runs and whose times begin or end on a date or after it. */
+function windowsFrom(rows: ProjectRows, date: string): readonly CheckView[] {
+  const isTimed = ({ watches }: CheckRow) => watches.includes('@clock');
+  return checkViews(rows, isTimed).filter(
+    ({ state, window }) =>
+      state !== 'refused' &&
+      [window?.opens, window?.closes].some((end) => end !== undefined && dayOf(end) >= date),
+  );
+}
+
 function nextOf(
   rows: ProjectRows,
   date: string,
@@ -151,6 +161,7 @@ function nextOf(
     questions: rows.questions(MOST_QUESTIONS).map(viewOfFinding),
     kept,
     checks: checkViews(rows, ({ id }) => unsure.some((one) => one.id === id)),
+    windows: windowsFrom(rows, date),
     cautions: cautionsFor([
       ...open.map(wordsOfTask),
       // What is behind a panel may hurt whoever goes through it.

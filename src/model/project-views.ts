@@ -116,6 +116,7 @@ export function standingFigure(rows: ProjectRows, row: StandingRow): StandingFig
     ...(row.high === undefined ? {} : { high: row.high }),
     ...(row.state === undefined ? {} : { state: row.state }),
     ...(row.tolerance === undefined ? {} : { tolerance: row.tolerance }),
+    ...(claim?.each === undefined ? {} : { each: claim.each }),
     ...(formula === undefined || formula.text === '' ? {} : { formula: formula.text }),
     status: row.status,
     rule: row.rule,

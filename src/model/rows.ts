@@ -6,6 +6,7 @@ import type {
   Attribute,
   Bound,
   Dimension,
+  EachOfMany,
   FigureState,
   MemoNotes,
   Quantity,
@@ -100,6 +101,8 @@ export interface ClaimRow extends Quantity {
   readonly datum?: string;
   readonly sizeKind?: SizeKind;
   readonly formula?: string;
+  /** A weight of one of several. */
+  readonly each?: EachOfMany;
   readonly source: Source;
   readonly status: ClaimView['status'];
 }

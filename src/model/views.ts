@@ -6,6 +6,7 @@ import type {
   Attribute,
   Bound,
   Dimension,
+  EachOfMany,
   FigureNote,
   FigureState,
   HouseUnits,
@@ -167,6 +168,8 @@ export interface ClaimView extends SourcedQuantity {
   readonly plusMinusUnit?: UnitName;
   readonly datum?: string;
   readonly condition?: string;
+  /** A weight of one of several. */
+  readonly each?: EachOfMany;
   readonly status: 'standing' | 'superseded' | 'doubted' | 'rejected' | 'series';
 }
 
@@ -180,6 +183,8 @@ export interface StandingFigure {
   readonly high?: number;
   readonly state?: FigureState;
   readonly tolerance?: Tolerance;
+  /** A weight of one of several. */
+  readonly each?: EachOfMany;
   readonly formula?: string;
   readonly status: 'stands' | 'in-doubt' | 'stale' | 'series';
   /** The rule that chose this claim: "measured beats assumed". */
@@ -334,6 +339,8 @@ export interface NextView {
   readonly kept?: KeptForNext;
   /** Checks that say nothing now: an input is missing, makes no sense, or is to be measured again. At most five. */
   readonly checks?: readonly CheckView[];
+  /** Checks of products whose times begin or end on this date or after it, by the clocks that the talk started. */
+  readonly windows?: readonly CheckView[];
   readonly cautions: readonly Caution[];
 }
 

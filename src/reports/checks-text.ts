@@ -58,11 +58,24 @@ function blockOf(head: string, rows: readonly Row[]): string {
 function runRows(run: CheckRun, units: HouseUnits, now: string): readonly Row[] {
   return [
     ['why', oneLine(run.why)],
+    ...windowRows(run),
     ...run.results.map((result): Row => [oneLine(result.name), rangeText(result, units)]),
     ...run.inputs.flatMap((input) => inputRows(input, now)),
     ...Object.entries(run.options).map(([name, choice]): Row => [name, oneLine(choice)]),
     ...run.notes.map((note): Row => ['note', oneLine(note)]),
     ...run.ask.map((line): Row => ['next', oneLine(line)]),
+  ];
+}
+
+/** When its clock was started, and when its times begin and end, on the clock of the memo's own place. */
+function windowRows({ window }: CheckRun): readonly Row[] {
+  if (!window) return [];
+  const { product, act, startedAt, source, opens, closes } = window;
+  const what = `${product === '' ? 'coat' : oneLine(product)} ${act}`;
+  return [
+    ['started', `${clock(startedAt)}   ${what}   ${placeOf(source)}   "${oneLine(source.quote)}"`],
+    ...(opens === undefined ? [] : [['opens', clock(opens)] as const]),
+    ...(closes === undefined ? [] : [['closes', clock(closes)] as const]),
   ];
 }
 

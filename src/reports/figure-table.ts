@@ -14,13 +14,19 @@ const STATUS: Readonly<Record<StandingFigure['status'], string>> = {
   series: 'series',
 };
 
+/** " each of 4": the figure is that of one of several. */
+function eachText({ each }: Pick<StandingFigure, 'each'>): string {
+  if (each === undefined) return '';
+  return each.count === undefined ? ' each' : ` each of ${each.count}`;
+}
+
 /** One row each: item and attribute, value, state, place, doubt. */
 export function figureTable(figures: readonly StandingFigure[], units: HouseUnits): string {
   if (figures.length === 0) return 'No figure stands yet.\n';
   return textTable(
     figures.map((figure) => [
       subjectOf(figure),
-      figureText(figure, units),
+      `${figureText(figure, units)}${eachText(figure)}`,
       figure.state ?? '',
       figure.source ? `${placeOf(figure.source)}, ${dayOf(figure.source.recordedAt)}` : 'worked out',
       STATUS[figure.status],
@@ -37,7 +43,7 @@ function claimLine(claim: ClaimView): string {
 
 /** One figure with everything known of it: why it stands, its tolerance, formula, history and dependents. */
 export function figureHistory(figure: StandingFigure, units: HouseUnits): string {
-  const lines = [`${subjectOf(figure)}: ${figureText(figure, units)}`];
+  const lines = [`${subjectOf(figure)}: ${figureText(figure, units)}${eachText(figure)}`];
   const doubt = STATUS[figure.status];
   lines.push(`  rule      ${figure.rule}${doubt ? ` (${doubt})` : ''}`);
   if (figure.tolerance) {

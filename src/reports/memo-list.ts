@@ -125,6 +125,8 @@ export function recordWords(note: RecordNote): string {
       return `${note.part}: ${note.sides ? note.sides.join(' and ') : 'one for each hand'}`;
     case 'delivery':
       return `${note.item || 'goods'} ${note.act}: ${deliveryWords(note)}`;
+    case 'clock':
+      return `${note.product || 'coat'} ${note.act} ${note.isSaid ? '' : 'about '}${clock(note.at)}`;
     case 'check':
       return [note.check, ...note.inputs.map(({ input, expression }) => `${input} ${expression}`)].join('; ');
   }

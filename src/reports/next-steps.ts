@@ -1,4 +1,5 @@
 /** What to do next, and where one was: made for the start of a day or the return after weeks. */
+import type { CheckView } from '../model/checks/check-views.ts';
 import type { NextView, ProjectInfo, TaskView } from '../model/views.ts';
 import { keptNextSections } from './kept-entries.ts';
 import { bullet, escapeMarkdown, page, section } from './markdown.ts';
@@ -14,7 +15,8 @@ import {
   statement,
   taskEntry,
 } from './page-notes.ts';
-import { counted, dayName, daysBetween, placeOf } from './source-text.ts';
+import { counted, dayName, dayOf, daysBetween, placeOf } from './source-text.ts';
+import { oneLine } from './words.ts';
 
 /** Questions a day: more would not be answered. Common practice, no source. */
 const MOST_QUESTIONS = 5;
@@ -24,11 +26,37 @@ interface Dated {
   readonly text: string;
 }
 
+/** What begins when a check's time is up, by the check. */
+const OPENS: Readonly<Record<string, string>> = {
+  'recoat window': 'the window for the next coat opens',
+  'cure time': "the data sheet's cure time is over",
+  'drying time': "the data sheet's drying time is over",
+};
+const CLOSES: Readonly<Record<string, string>> = {
+  'recoat window': 'the window for the next coat closes',
+  'pot life': 'the pot life ends',
+};
+
+/** When the times of a product begin and end, from a date on. */
+const windowDates =
+  (from: string) =>
+  ({ check, window }: CheckView): Dated[] => {
+    if (!window) return [];
+    const { product, opens, closes, source } = window;
+    const of = product === '' ? '' : `${escapeMarkdown(oneLine(product))}: `;
+    const entry = (at: string | undefined, words: string | undefined): Dated[] =>
+      at === undefined || words === undefined || dayOf(at) < from
+        ? []
+        : [{ date: dayOf(at), text: `${at.slice(11, 16)}, ${of}${words} (${placeOf(source)})` }];
+    return [...entry(opens, OPENS[check]), ...entry(closes, CLOSES[check])];
+  };
+
 /** Everything with a date, nearest first; what is past is said to be. */
 function dates(next: NextView): string[] {
   const task = (entry: TaskView): Dated[] =>
     entry.due ? [{ date: entry.due, text: statement(entry.gist, placeOf(entry.source)) }] : [];
   const all: Dated[] = [
+    ...(next.windows ?? []).flatMap(windowDates(next.date)),
     ...next.ready.flatMap(task),
     ...next.waiting.flatMap(task),
     ...next.arrivals.flatMap((arrival) =>

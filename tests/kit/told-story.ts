@@ -30,10 +30,16 @@ export class ToldStory {
     return this;
   }
 
-  #hearOne(text: string): void {
+  /** One memo of a day and time of its own: `hearAt('2026-02-03T14:20', '…')`. */
+  hearAt(time: string, text: string): this {
+    this.#hearOne(text, `${time}:00+01:00`);
+    return this;
+  }
+
+  #hearOne(text: string, time?: string): void {
     this.#days++;
     const memoId = `m${this.#days}`;
-    const recordedAt = `2026-02-${String(this.#days).padStart(2, '0')}T17:00:00+01:00`;
+    const recordedAt = time ?? `2026-02-${String(this.#days).padStart(2, '0')}T17:00:00+01:00`;
     const source = { name: `${memoId}.txt`, kind: 'text', sha256: memoId, bytes: text.length } as const;
     const known = whatIsKnown(this.project.rows, text);
     const { notes } = readMemo(text, { units: this.#units, recordedAt, ...known });

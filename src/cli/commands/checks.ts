@@ -18,7 +18,7 @@ export function checksCommand(): Command {
     .addCommand(removeCommand())
     .addCommand(kindsCommand())
     .action((_options: { json?: boolean }, command: Command) =>
-      withProject(command, (project) => show(project, project.checks(), command)),
+      withProject(command, (project) => show(project, project.checks(now()), command)),
     );
 }
 

@@ -2,6 +2,7 @@
  * Reads what a product's data sheet is said to give: "full cure is seven days at twenty", "recoat after four hours, no
  * more than twenty four", "don't use it under ten degrees". What happened to a coat that is on already is left.
  */
+import { productIn } from '../kept/clocks.ts';
 import type { Line } from '../kept/scene.ts';
 import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import {
@@ -34,9 +35,21 @@ const LATEST =
 /** What one sentence says that a product's data sheet gives. */
 export function productTimesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   if (line.asks) return [];
-  return [timesIn(scene, line), warmthIn(scene, line)].flatMap((spoken) =>
-    spoken ? [checkNote(scene, line, spoken)] : [],
-  );
+  return [timesIn(scene, line), warmthIn(scene, line)].flatMap((spoken) => {
+    if (!spoken) return [];
+    const of = productOf(scene, line);
+    const inputs = of === undefined ? spoken.inputs : spoken.inputs.map((one) => ({ ...one, of }));
+    return [checkNote(scene, line, { ...spoken, inputs })];
+  });
+}
+
+/** So many sentences back a product may have been named that a data sheet's figure is of. */
+const LOOK_BACK = 4;
+
+/** The product that a sentence is about: named in it, else the last one named shortly before. */
+function productOf(scene: CheckScene, line: Line): string | undefined {
+  const near = scene.lines.slice(Math.max(0, line.index - LOOK_BACK), line.index + 1);
+  return near.map((one) => productIn(scene, one)).findLast((name) => name !== undefined);
 }
 
 function timesIn(scene: CheckScene, line: Line): Spoken | undefined {
@@ -108,13 +121,15 @@ const WARMTH: readonly RegExp[] = [
   / (?:no good|no use|useless|hopeless) (?:\S+ ){0,2}#/,
   / (?:minimum|min|maximum|max|lowest|highest) (?:application |working |surface |air |curing |cure |laying )?(?:temperature|temp|temps)(?: is| 's| of|,|:)? #/,
 ];
-const OUTDOORS =
-  / (?:outside|overnight|tonight|today|tomorrow|forecast|last night|this morning|the shed is|in here) /;
+const OUTDOORS = / (?:outside|overnight|tonight|today|tomorrow|forecast|last night) /;
 
 function warmthIn(scene: CheckScene, line: Line): Spoken | undefined {
   if (OUTDOORS.test(line.words)) return undefined;
-  const figure = figuresOf(scene, line, 'temperature').find(({ bound }) => bound !== 'about');
-  if (!figure || !WARMTH.some((way) => way.test(upTo(scene, line, figure)))) return undefined;
+  // "Fifty degrees in here and the tin says not below fifty five": the first is the air.
+  const figure = figuresOf(scene, line, 'temperature').find(
+    (one) => one.bound !== 'about' && WARMTH.some((way) => way.test(upTo(scene, line, one))),
+  );
+  if (!figure) return undefined;
   const inputs = boundsOf(figure, before(scene, line, figure));
   const other = inputs.length === 1 ? otherEnd(scene, line, figure) : undefined;
   const all = other ? [...inputs, ...boundsOf(other, '')] : inputs;

@@ -34,7 +34,12 @@ export interface Spoken {
   readonly inputs: readonly SpokenInput[];
 }
 
-export const input = (name: string, expression: string): SpokenInput => ({ input: name, expression });
+/** One input; `of` is the thing that a plain size is of. */
+export const input = (name: string, expression: string, of?: string): SpokenInput => ({
+  input: name,
+  expression,
+  ...(of === undefined || of === '' ? {} : { of }),
+});
 
 /** The whole sentence that says a check is its quote: what it holds stands all over it. */
 export function checkNote(scene: RecordScene, line: Line, { check, inputs }: Spoken): CheckNote {

@@ -9,7 +9,15 @@ import { singular } from '../lexicon/trade-nouns.ts';
 import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { smallNumber } from '../numbers/small-number.ts';
 import { wordSet } from '../word-table.ts';
-import { type CheckScene, checkNote, figuresOf, input, wordOfFigure, written } from './spoken-check.ts';
+import {
+  type CheckScene,
+  checkNote,
+  figuresOf,
+  input,
+  nameOf,
+  wordOfFigure,
+  written,
+} from './spoken-check.ts';
 
 const STOCK = wordSet(
   'sheet board length plank panel slab bar stick pole roll batten tube section extrusion stock piece ply plywood',
@@ -32,8 +40,8 @@ export function stockCountIn(scene: CheckScene, line: Line): readonly CheckNote[
   const ofStock = stock ? written(stock) : head && lengthOf(head);
   const ofPiece = piece ? written(piece) : pieceBefore(scene, line);
   const inputs = [
-    ...(ofStock === undefined ? [] : [input('stock', ofStock)]),
-    ...(ofPiece === undefined ? [] : [input('piece', ofPiece)]),
+    ...(ofStock === undefined ? [] : [input('stock', ofStock, stock && head ? nameOf(head) : undefined)]),
+    ...(ofPiece === undefined ? [] : [input('piece', ofPiece, piece && thingOf(piece))]),
     ...kerfOf(scene, line),
     input('wanted', String(wanted)),
   ];
@@ -86,6 +94,9 @@ function stockFirst(scene: CheckScene, line: Line): Told | undefined {
   const piece = lengths.find(({ at }) => at > after);
   return piece && toldOf(count, head, stock?.figure, piece.figure);
 }
+
+/** "Shelves" of "four shelves at 610"; a size that nobody named is of nothing. */
+const thingOf = ({ item }: FigureNote): string | undefined => (item === 'unnamed' ? undefined : item);
 
 const toldOf = (wanted: number, head?: Phrase, stock?: FigureNote, piece?: FigureNote): Told => ({
   wanted,

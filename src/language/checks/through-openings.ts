@@ -152,7 +152,7 @@ export function sidesOf(scene: CheckScene, name: string): readonly SpokenInput[]
   const said = attributesOf(scene, name);
   const sizes = sizesSaid(scene, name);
   if (sizes.length === 3)
-    return PANEL_INPUTS.map((one, index) => input(one, written(sizes[index] as FigureNote)));
+    return PANEL_INPUTS.map((one, index) => input(one, written(sizes[index] as FigureNote), name));
   const head = singular(name.split(' ').at(-1) ?? '');
   const has = (...attributes: readonly Attribute[]) => attributes.every((one) => said.has(one));
   const flat: readonly Attribute[] = [
@@ -207,7 +207,7 @@ function sizesOf(scene: CheckScene, line: Line, opening: Phrase, until: number):
   });
   const [width, height] = said.map(written);
   return [
-    input('opening width', width ?? `${name} width`),
-    input('opening height', height ?? `${name} height`),
+    width === undefined ? input('opening width', `${name} width`) : input('opening width', width, name),
+    height === undefined ? input('opening height', `${name} height`) : input('opening height', height, name),
   ];
 }

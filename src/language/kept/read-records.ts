@@ -2,6 +2,7 @@
 import { readChecks } from '../checks/read-checks.ts';
 import type { ArrivalNote, FigureNote, KnownFigure, RecordNote, TraceStep } from '../notes.ts';
 import { readBatches } from './batches.ts';
+import { readClocks } from './clocks.ts';
 import { readDeliveries } from './deliveries.ts';
 import { readHands } from './hands.ts';
 import { readHidden } from './hidden.ts';
@@ -26,10 +27,15 @@ export function readRecords(
   figures: readonly FigureNote[],
   arrivals: readonly ArrivalNote[],
   known: readonly KnownFigure[] = [],
+  recordedAt?: string,
 ): RecordReading {
   const scene = sceneOf(text, figures, arrivals);
   const found = [
     ...READERS.flatMap(([rule, read]) => read(scene).map((note: RecordNote) => ({ rule, note }))),
+    ...(recordedAt === undefined ? [] : readClocks(scene, recordedAt)).map((note) => ({
+      rule: 'a clock',
+      note,
+    })),
     ...readChecks(scene, known).map((note) => ({ rule: 'a check', note })),
   ];
   found.sort((a, b) => a.note.span.start - b.note.span.start);

@@ -93,7 +93,8 @@ function comesAt(room: Room, at: number, number: NumberReading): boolean {
 /** "at twenty to five", "by twenty five to nine": the hour is less than the minutes, so that it is no range. */
 function minutesTo(room: Room, at: number, number: NumberReading): boolean {
   if (!/^(?:20|25)$/.test(String(number.value)) || wordAt(room, number.to) !== 'to') return false;
-  if (!/^(?:at|by|before|until|till)$/.test(wordAt(room, at - 1))) return false;
+  if (!/^(?:at|by|before|until|till|it's|'s|now|gone|nearly|nearer)$/.test(wordAt(room, at - 1)))
+    return false;
   const hour = hourAt(room, number.to + 1);
   return hour?.to === number.to + 2 && !readUnit(room.tokens, hour.to);
 }
@@ -104,7 +105,8 @@ function spoken(room: Room, at: number): AmountRead | undefined {
   const day = dayPartAfter(room, number.to);
   const hour = hourAt(room, at);
   if (/^(?:am|pm|o'clock)$/.test(wordAt(room, number.to)) && day) return skip(day, 'a clock time');
-  if (hour && /^(?:past)$/.test(wordAt(room, number.to))) {
+  const isMinutes = Number.isInteger(number.value) && number.value < 60 && !number.splitAfter;
+  if (isMinutes && /^(?:past)$/.test(wordAt(room, number.to))) {
     const after = hourAt(room, number.to + 1);
     if (after) return skip(after.to, 'minutes past an hour');
   }

@@ -1,5 +1,5 @@
 /** Checks that a project keeps, as rows of the model, and what a run of one came to. */
-import type { Bound, FigureState, Quantity, SpokenInput, UnitName } from '../../language/notes.ts';
+import type { Bound, ClockAct, FigureState, Quantity, SpokenInput, UnitName } from '../../language/notes.ts';
 import type { Source } from '../views.ts';
 
 /** A check as it is asked for: by name, with its inputs as expressions. An input that takes many stands once for each. */
@@ -39,6 +39,24 @@ export interface CheckVerdict {
   readonly why: string;
   /** When it came to be so: ISO 8601. */
   readonly since: string;
+  /** The time that it was run for: ISO 8601. What has a clock is another verdict at another time. */
+  readonly asOf?: string;
+}
+
+/** When the times of a product begin and end, by a clock that the talk started. Instants are ISO 8601. */
+export interface CheckWindow {
+  /** In the words of the talk; empty where none was named. */
+  readonly product: string;
+  readonly act: ClockAct;
+  readonly startedAt: string;
+  /** Where the start was told. */
+  readonly source: Source;
+  /** Where what came of it was told, where that is later: the mix still in use. */
+  readonly usedSource?: Source;
+  /** When it may be gone on with, at the latest: the next coat, a cured joint. */
+  readonly opens?: string;
+  /** When it has to be done by, at the earliest: the last time for a coat, the end of a pot life. */
+  readonly closes?: string;
 }
 
 /** A standing figure that an input reads. */
@@ -61,6 +79,8 @@ export interface InputRead {
   readonly name: string;
   /** In words: "side hatch width - 2 * 4 mm". Empty where nothing was given. */
   readonly expression: string;
+  /** What a plain size or time is of, where that was said. */
+  readonly of?: string;
   /** Absent where it is missing. */
   readonly range?: {
     readonly low: number;
@@ -95,4 +115,6 @@ export interface CheckRun {
   readonly options: Readonly<Record<string, string>>;
   /** What to say or to set, a line each, where it could not be run. */
   readonly ask: readonly string[];
+  /** Where the talk started its clock. */
+  readonly window?: CheckWindow;
 }

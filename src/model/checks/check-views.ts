@@ -29,6 +29,7 @@ export function workOutCheck(rows: ProjectRows, asked: AskedCheck, settings: Che
 export function checkViews(
   rows: ProjectRows,
   isWanted: (row: CheckRow) => boolean = () => true,
+  now?: string,
 ): readonly CheckView[] {
   const project = rows.get('project', 'project');
   const settings = {
@@ -38,7 +39,13 @@ export function checkViews(
   return rows
     .all('checks')
     .filter((row) => row.active && isWanted(row))
-    .map((row) => viewOf(rows, row, settings));
+    .map((row) => viewOf(rows, row, { ...settings, ...nowOf(row, now) }));
+}
+
+/** The time that a check is shown for: the one that is asked for, else that of its last run. */
+function nowOf({ last }: CheckRow, now: string | undefined): Pick<CheckSettings, 'now'> {
+  const at = now ?? last.asOf;
+  return at === undefined ? {} : { now: at };
 }
 
 function viewOf(rows: ProjectRows, row: CheckRow, settings: CheckSettings): CheckView {
@@ -47,7 +54,7 @@ function viewOf(rows: ProjectRows, row: CheckRow, settings: CheckSettings): Chec
   return {
     id: row.id,
     ...run,
-    subject: subjectOfCheck(run),
+    subject: subjectOfCheck(run, row.note),
     ...(row.note === undefined ? {} : { note: row.note }),
     source: row.source,
     since: row.last.since,

@@ -25,6 +25,8 @@ export interface CheckInput {
   readonly many?: boolean;
   /** Where none is given to a check of a project: every standing figure of this attribute. */
   readonly everyOf?: Attribute;
+  /** Where none is given to a check of a project: the air as it was told last. */
+  readonly ofAir?: boolean;
   readonly optional?: boolean;
   /** Nought and less make sense (a temperature, an offset). Other inputs are refused at nought and below. */
   readonly anySign?: boolean;

@@ -2,11 +2,13 @@
 import type { CheckNote, SpokenInput } from '../../language/notes.ts';
 import type { CheckAdded, CheckRemoved } from '../events.ts';
 import { readFormula, readsOf } from '../formula.ts';
+import { laterOf } from '../instants.ts';
 import type { FindingRow } from '../rows.ts';
 import type { Kept, Source } from '../views.ts';
 import type { Working } from '../working.ts';
 import type { CheckRow, CheckRun } from './check-rows.ts';
 import { intervalWords } from './interval-words.ts';
+import { mayBeSame, productOfCheck } from './products.ts';
 import { changedKeys, changing } from './watches.ts';
 import { workCheck } from './work-check.ts';
 
@@ -37,7 +39,8 @@ function putAway(work: Working, row: CheckRow, reason: string): void {
 type Asked = Pick<CheckRow, 'id' | 'check' | 'inputs' | 'options' | 'note'>;
 
 function attach(work: Working, asked: Asked, source: Source): void {
-  const worked = workCheckOn(work, asked);
+  const asOf = work.memo.recordedAt;
+  const worked = workCheckOn(work, asked, asOf);
   const { run, inputs, watches } = worked;
   const older = work.draft.checksWatching([`=${run.check}`]);
   if (older.some((one) => sameWords(one) === sameWords({ ...asked, inputs }))) return;
@@ -50,7 +53,7 @@ function attach(work: Working, asked: Asked, source: Source): void {
     source,
     active: true,
     watches,
-    last: { state: run.state, why: run.why, since },
+    last: { state: run.state, why: run.why, since, asOf },
   };
   work.draft.put({ table: 'checks', row });
   report(work, row, run, undefined);
@@ -71,6 +74,7 @@ function readsOfInput({ expression }: SpokenInput): string {
  */
 function saysAnew(older: CheckRow['inputs'], newer: CheckRow['inputs']): boolean {
   if (older.length !== newer.length) return false;
+  if (isOfSameProduct(older, newer)) return true;
   const differing = newer.filter((one, index) => {
     const before = older[index];
     return before?.input !== one.input || before.expression !== one.expression;
@@ -82,6 +86,25 @@ function saysAnew(older: CheckRow['inputs'], newer: CheckRow['inputs']): boolean
   return newer.some((one) => readsOfInput(one) !== '');
 }
 
+/** Another time or temperature of one product, as its data sheet is read again. */
+function isOfSameProduct(older: CheckRow['inputs'], newer: CheckRow['inputs']): boolean {
+  const [before, now] = [older, newer].map((inputs) => productOfCheck({ inputs }));
+  if (before === undefined || now === undefined || !mayBeSame(before, now)) return false;
+  return newer.every((one, index) => {
+    const other = older[index];
+    return (
+      one.of !== undefined &&
+      other?.of !== undefined &&
+      one.input === other.input &&
+      isProductInput(one.input)
+    );
+  });
+}
+
+/** What a product's data sheet gives, in the checks that read it. */
+const isProductInput = (name: string) =>
+  /^(?:time|earliest|latest|least|most|data sheet temperature)$/.test(name);
+
 const sameWords = ({ inputs, options = {} }: Pick<CheckRow, 'inputs' | 'options'>) =>
   JSON.stringify([
     inputs.map(({ input, expression }) => [input, expression]),
@@ -91,22 +114,24 @@ const sameWords = ({ inputs, options = {} }: Pick<CheckRow, 'inputs' | 'options'
 /** Runs the checks anew that read what this memo, or this word of a person, has changed so far. */
 export function rerunChecks(work: Working): void {
   const changes = [...work.draft.changes()];
-  const keys = changedKeys(work.draft, changes);
-  if (keys.length === 0) return;
+  // Time goes on with every memo.
+  const keys = [...changedKeys(work.draft, changes), '@now'];
   const mayChange = changing(work.draft, new Set(keys), changes);
   for (const row of work.draft.checksWatching(keys)) if (mayChange(row.watches)) rerun(work, row);
 }
 
 function rerun(work: Working, row: CheckRow): void {
-  const { run, inputs, watches } = workCheckOn(work, row);
   const { last } = row;
+  // A memo of an earlier day that is taken in late turns no clock back.
+  const asOf = laterOf(last.asOf ?? work.memo.recordedAt, work.memo.recordedAt);
+  const { run, inputs, watches } = workCheckOn(work, row, asOf);
   const isSame = last.state === run.state && last.why === run.why;
   const known = JSON.stringify([row.inputs, row.watches]);
-  if (isSame && known === JSON.stringify([inputs, watches])) return;
+  if (isSame && known === JSON.stringify([inputs, watches]) && !watches.includes('@now')) return;
   const since = last.state === run.state ? last.since : work.memo.recordedAt;
   work.draft.put({
     table: 'checks',
-    row: { ...row, inputs, watches, last: { state: run.state, why: run.why, since } },
+    row: { ...row, inputs, watches, last: { state: run.state, why: run.why, since, asOf } },
   });
   if (!isSame) report(work, row, run, last);
 }
@@ -131,7 +156,7 @@ function report(work: Working, row: CheckRow, run: CheckRun, last: CheckRow['las
   work.find({
     kind: 'check',
     checkId: row.id,
-    item: subjectOfCheck(run),
+    item: subjectOfCheck(run, row.note),
     itemId: '',
     attribute: 'other',
     slot: slotOfCheck(row.id),
@@ -142,25 +167,37 @@ function report(work: Working, row: CheckRow, run: CheckRun, last: CheckRow['las
   });
 }
 
-/** The things that a run reads figures of, each once. */
-function thingsOf({ inputs }: CheckRun): readonly string[] {
-  return [...new Set(inputs.flatMap(({ reads }) => reads.map(({ name }) => name.replace(/ \S+$/, ''))))];
+/** The things that a run reads figures of, and those that its plain sizes are of, each once. */
+function thingsOf({ inputs, window }: Pick<CheckRun, 'inputs' | 'window'>): readonly string[] {
+  const named = inputs
+    .filter(({ name }) => !isOfAir(name))
+    .flatMap(({ reads, of }) => [
+      ...reads.map(({ name }) => name.replace(/ \S+$/, '')),
+      ...(reads.length === 0 && of !== undefined ? [of] : []),
+    ]);
+  const things = [...new Set(named)];
+  return things.length === 0 && window && window.product !== '' ? [window.product] : things;
 }
+
+/** The air is around the work, and no part of what a check is about. */
+const isOfAir = (name: string) => name === 'temperature' || name === 'least temperature';
 
 /** So many things are named where a check is spoken of. */
 const MOST_NAMED = 4;
 
-/** "panel through opening (aft panel, side hatch)". */
-export function subjectOfCheck(run: CheckRun): string {
-  const things = thingsOf(run);
+/** "panel through opening (aft panel, side hatch)"; by the words that a person put to it where no thing was named. */
+export function subjectOfCheck(run: CheckRun, note?: string): string {
+  const known = thingsOf(run);
+  const things = known.length === 0 && note !== undefined ? [note] : known;
   const more = things.length - MOST_NAMED;
   const named = [...things.slice(0, MOST_NAMED), ...(more > 0 ? [`${more} more`] : [])];
   return named.length > 0 ? `${run.check} (${named.join(', ')})` : run.check;
 }
 
 /** The words that brought it to light: of the latest figure said in this memo, else those that asked for the check. */
-function newestSource(work: Working, row: CheckRow, { inputs }: CheckRun): Source {
-  const said = inputs.flatMap(({ reads }) => reads.flatMap(({ source }) => source ?? []));
+function newestSource(work: Working, row: CheckRow, { inputs, window }: CheckRun): Source {
+  const clocks = window ? [window.source, ...(window.usedSource ? [window.usedSource] : [])] : [];
+  const said = [...inputs.flatMap(({ reads }) => reads.flatMap(({ source }) => source ?? [])), ...clocks];
   const own = said.filter(({ memoId }) => memoId === work.memo.id);
   return own[own.length - 1] ?? row.source;
 }
@@ -181,7 +218,8 @@ function settleAll(work: Working, id: string, choice: Settled, reason: string): 
 export function workCheckOn(
   work: Pick<Working, 'draft' | 'settings'>,
   asked: Pick<CheckRow, 'check' | 'inputs' | 'options'>,
+  now: string,
 ) {
   const names = { reader: work.draft, ruleOf: (key: string) => work.draft.nameRule(key) };
-  return workCheck(names, asked, work.settings);
+  return workCheck(names, asked, { ...work.settings, now });
 }

@@ -10,7 +10,7 @@ export const PRODUCT_TEMPERATURE: Check = {
   formula: 'least <= temperature <= most, each at its worst',
   source: "arithmetic; the temperatures are the product data sheet's",
   inputs: [
-    { name: 'temperature', kind: 'temperature', says: 'temperature of the work' },
+    { name: 'temperature', kind: 'temperature', says: 'temperature of the work', ofAir: true },
     { name: 'least', kind: 'temperature', says: 'least that the product takes', optional: true },
     { name: 'most', kind: 'temperature', says: 'most that the product takes', optional: true },
   ],

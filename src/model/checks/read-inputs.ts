@@ -60,6 +60,7 @@ export function readInput(reading: Reading, input: CheckInput, asked: SpokenInpu
   const base = {
     input,
     resolved: {
+      ...asked,
       input: input.name,
       expression: writeInterval(
         shape,
@@ -245,6 +246,15 @@ export function notGiven(reading: Reading, check: Check, input: CheckInput): Tro
     kind: 'wrong',
     why: `${input.name} was not given (${input.says})`,
     ask: `say it, or: hearwright checks add ${check.name} … "${example}"`,
+  };
+}
+
+/** An input that takes the warmth of the air, of which nobody has said anything. */
+export function airUnsaid(reading: Reading, input: CheckInput): Trouble {
+  return {
+    kind: 'missing',
+    why: `nobody has said how warm the air is (${input.says})`,
+    ask: `say it, or: hearwright figures set "air temperature = ${blankOf(reading, input.kind)}"`,
   };
 }
 

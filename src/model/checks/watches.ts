@@ -5,6 +5,7 @@
  * `i3`: a figure of that thing changed. `~hatch`: something of that name has a figure now, which a name in the check
  * may stand for. `*mass`: some figure of that dimension changed. `!hatch`: a layer went on or came off a thing of that
  * name, or of what a figure was measured from. `+hatch`: a second thing of that name is there.
+ * `@clock`: a product was mixed or laid. `@least`: the least that a product takes was said. `@now`: time went on.
  */
 import { itemStems } from '../items.ts';
 import { shapeOf } from '../names.ts';
@@ -72,6 +73,10 @@ export function changedKeys(
     if (change.table === 'standing') {
       items.add(change.row.itemId);
       keys.add(`*${change.row.dimension}`);
+    } else if (change.table === 'records') {
+      if (change.row.kind === 'clock') keys.add('@clock');
+    } else if (change.table === 'checks') {
+      if (change.row.check === 'product temperature') keys.add('@least');
     } else if (change.table === 'limits') items.add(change.row.itemId);
     else if (change.table === 'items') {
       items.add(change.row.id);

@@ -3,19 +3,14 @@ import type { HouseUnits, SpokenInput } from '../../language/notes.ts';
 import { usualDimension } from '../measures.ts';
 import { unitKind } from '../units.ts';
 import { checkNamed } from './all-checks.ts';
+import { assumedInputs } from './assumed-inputs.ts';
+import { clocked, clockOf, doubted, noneGiven, type Outcome, watchesOfTime } from './at-a-time.ts';
 import type { Check, CheckInput, Given, Range } from './check.ts';
-import type { AskedCheck, CheckRun, CheckState, InputRead, ResultRead } from './check-rows.ts';
+import type { AskedCheck, CheckRun, InputRead, ResultRead } from './check-rows.ts';
 import { everyFigure } from './every-figure.ts';
 import type { Names } from './named-figure.ts';
-import {
-  figureRead,
-  type InputAtHand,
-  noneSaid,
-  notGiven,
-  type Reading,
-  readInput,
-  type Trouble,
-} from './read-inputs.ts';
+import { piecesOf } from './pieces.ts';
+import { figureRead, type InputAtHand, type Reading, readInput, type Trouble } from './read-inputs.ts';
 import { runCheck } from './run-check.ts';
 import { exampleOf, readable, type System, sayingIn, systemOf, unitToRead } from './say.ts';
 import { watchesOf } from './watches.ts';
@@ -23,6 +18,8 @@ import { watchesOf } from './watches.ts';
 export interface CheckSettings {
   readonly units: HouseUnits;
   readonly region?: string;
+  /** The time that a check that stands is run for: its clocks are read, and the air that was told last. ISO 8601. */
+  readonly now?: string;
 }
 
 export interface WorkedCheck {
@@ -38,8 +35,9 @@ export interface WorkedCheck {
 export function workCheck(
   names: Names & Pick<Reading, 'reader'>,
   asked: AskedCheck,
-  { units, region }: CheckSettings,
+  settings: CheckSettings,
 ): WorkedCheck {
+  const { units, region, now } = settings;
   const check = checkNamed(asked.check);
   if (!check) return unworked(asked, `no check is called "${asked.check}"`, ['see: hearwright checks kinds']);
   const strange = strangeInput(check, asked);
@@ -50,36 +48,57 @@ export function workCheck(
     ...(region === undefined ? {} : { region }),
     exampleOf: (kind) => exampleOf(kind, house),
   };
+  const clock = clockOf(base, check, asked, now);
+  const assumed =
+    now === undefined ? undefined : assumedInputs(base.reader, check, asked, clock?.start.at ?? now);
+  const wanted = [...asked.inputs, ...(assumed?.inputs ?? [])];
   const every = check.inputs.flatMap((input) => everyOf(base, input, asked) ?? []);
   const atHand = check.inputs.flatMap(
     (input) =>
       every.find((one) => one.input === input)?.atHand ??
-      asked.inputs.filter((one) => isNamed(one, input.name)).map((one) => readInput(base, input, one)),
+      wanted
+        .filter((one) => isNamed(one, input.name))
+        .map((one) => ofAllPieces(base, readInput(base, input, one))),
   );
   const system = systemOf(
     units,
     atHand.flatMap(({ unit }) => unit ?? []),
   );
-  const given = givenOf(atHand, asked, sayingIn(system, region));
+  const say = sayingIn(system, region);
+  const given = givenOf(atHand, asked, say);
   const troubles = [
     ...atHand.flatMap(({ trouble }) => trouble ?? []),
     ...check.inputs
       .filter(({ name, optional }) => !optional && !atHand.some(({ input }) => input.name === name))
-      .map((input) => (input.everyOf ? noneSaid(base, input, input.everyOf) : notGiven(base, check, input))),
+      .map((input) => noneGiven(base, check, input)),
   ];
-  const outcome = troubles.length > 0 ? notRun(troubles) : judged(check, given, atHand);
-  const inputs = inputsRead(base, check, atHand, system);
+  const ran = troubles.length > 0 ? notRun(troubles) : judged(check, given, atHand);
+  const outcome = clocked(check, ran, clock, now);
+  const inputs = inputsRead(base, check, atHand, system).map((one) => doubted(one, assumed?.doubt));
   return {
     run: {
       check: check.name,
       ...withDoubts(outcome, inputs),
       results: resultsOf(outcome, system, region),
-      notes: [...outcome.notes, ...every.flatMap(({ note }) => note ?? [])],
+      notes: [
+        ...outcome.notes,
+        ...every.flatMap(({ note }) => note ?? []),
+        ...uncounted(base, atHand),
+        ...(outcome.state === 'not-run' ? [] : (assumed?.notes ?? [])),
+      ],
+      ...(outcome.window ? { window: outcome.window } : {}),
       inputs,
       options: Object.fromEntries(given.options),
     },
-    inputs: atHand.flatMap((one) => (every.some(({ input }) => input === one.input) ? [] : one.resolved)),
+    inputs: atHand.flatMap((one) =>
+      every.some(({ input }) => input === one.input) ||
+      assumed?.inputs.some(({ input }) => input === one.input.name)
+        ? []
+        : one.resolved,
+    ),
     watches: [
+      ...(assumed?.watches ?? []),
+      ...watchesOfTime(check, outcome, now),
       ...every.map(({ watch }) => watch),
       ...watchesOf(
         names.reader,
@@ -104,11 +123,40 @@ function everyOf(reading: Reading, input: CheckInput, asked: AskedCheck): Every 
   if (!attribute || asked.inputs.some((one) => isNamed(one, input.name))) return undefined;
   const { rows, wholes } = everyFigure(reading.reader, attribute);
   const atHand = rows.map(({ slot }) =>
-    readInput(reading, input, { input: input.name, expression: `[${slot}]` }),
+    ofAllPieces(reading, readInput(reading, input, { input: input.name, expression: `[${slot}]` })),
   );
   const note = `every ${attribute} that stands is counted${wholes.length > 0 ? `, but not of what holds the others: ${wholes.join(', ')}` : ''}`;
   const watch = `*${usualDimension(attribute)}`;
   return { input, atHand, watch, ...(rows.length > 0 ? { note } : {}) };
+}
+
+/** A weight of one of several goes into a sum as often as there are pieces; a product that was written is left. */
+function ofAllPieces(reading: Reading, atHand: InputAtHand): InputAtHand {
+  const { input, resolved, read } = atHand;
+  const [row] = read;
+  if (!input.everyOf || !row || resolved.expression !== `[${row.slot}]`) return atHand;
+  const pieces = piecesOf(reading.reader, row);
+  if (pieces?.kind !== 'counted') return atHand;
+  const all = readInput(reading, input, {
+    input: input.name,
+    expression: `${pieces.factor} * ${resolved.expression}`,
+  });
+  if (!all.range) return atHand;
+  const count = all.read.find(({ attribute }) => attribute === 'count')?.value ?? pieces.factor;
+  return { ...all, resolved, words: `${count} x ${atHand.words}` };
+}
+
+/** Weights of one of several, of which nobody said how many there are. */
+function uncounted(reading: Reading, atHand: readonly InputAtHand[]): readonly string[] {
+  const names = atHand.flatMap(({ input, read }) =>
+    input.everyOf === undefined
+      ? []
+      : read.flatMap((row) =>
+          piecesOf(reading.reader, row)?.kind === 'unsaid' ? [figureRead(reading.reader, row).name] : [],
+        ),
+  );
+  if (names.length === 0) return [];
+  return [`how many there are was never said, and so counted once: ${[...new Set(names)].join(', ')}`];
 }
 
 const isNamed = ({ input }: SpokenInput, name: string) => input.trim().toLowerCase() === name;
@@ -144,30 +192,16 @@ function unworked(asked: AskedCheck, why: string, ask: readonly string[]): Worke
 function givenOf(atHand: readonly InputAtHand[], asked: AskedCheck, say: Given['say']): Given {
   const inputs = new Map<string, Range[]>();
   const labels = new Map<string, string[]>();
-  for (const { input, range, words, read } of atHand) {
+  for (const { input, range, words, read, resolved } of atHand) {
     if (!range) continue;
     inputs.set(input.name, [...(inputs.get(input.name) ?? []), range]);
-    // A plain number has no name: the check calls it by its place.
-    labels.set(input.name, [...(labels.get(input.name) ?? []), read.length > 0 ? words : '']);
+    // A plain number has no name, where nobody said what it is of: the check calls it by its place.
+    const label = read.length > 0 ? words : (resolved.of ?? '');
+    labels.set(input.name, [...(labels.get(input.name) ?? []), label]);
   }
   const options = checkNamed(asked.check)?.options ?? [];
   const usual = options.map(({ name, of }) => [name, of[0] ?? ''] as const);
   return { inputs, labels, options: new Map([...usual, ...Object.entries(asked.options ?? {})]), say };
-}
-
-interface Outcome {
-  readonly state: CheckState;
-  readonly why: string;
-  readonly results: readonly {
-    readonly name: string;
-    readonly kind: string;
-    readonly range: Range;
-    readonly unit?: string;
-  }[];
-  readonly notes: readonly string[];
-  readonly ask: readonly string[];
-  /** The check itself asks for an input that was left out. */
-  readonly isWrong?: boolean;
 }
 
 function notRun(troubles: readonly Trouble[]): Outcome {
@@ -252,7 +286,7 @@ function inputsRead(
       if (input.optional) return [];
       return [{ name: input.name, expression: '', reads: [], missing: `${input.says}: not given` }];
     }
-    return own.map(({ words, read, range, unit: said, trouble, pushed }): InputRead => {
+    return own.map(({ words, read, range, unit: said, trouble, pushed, resolved }): InputRead => {
       const unit =
         range && (fits(said, input.kind) ? (said as string) : unitToRead(range.mid, input.kind, system));
       const wide = range && pushed(2);
@@ -267,6 +301,7 @@ function inputsRead(
       return {
         name: input.name,
         expression: words,
+        ...(resolved.of === undefined ? {} : { of: resolved.of }),
         ...(range && unit
           ? {
               range: {

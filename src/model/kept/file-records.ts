@@ -50,6 +50,10 @@ function rowOf(work: Working, note: Exclude<Kept<RecordNote>, { readonly kind: '
     }
     case 'hand':
       return { ...base, kind: 'pair', part: note.part, ...(note.sides ? { sides: note.sides } : {}) };
+    case 'clock': {
+      const { act, product, at, isSaid, isNext } = note;
+      return { ...base, kind: 'clock', act, product, at, isSaid, ...(isNext ? { isNext } : {}) };
+    }
     case 'delivery': {
       const { act, item, count, outOf, short, shortOf, instead } = note;
       return {

@@ -2,6 +2,7 @@
 import type {
   Attribute,
   BatchFactKind,
+  ClockAct,
   Dimension,
   Quantity,
   Service,
@@ -73,7 +74,19 @@ export interface DeliveryRow extends RecordBase {
   readonly cameUncounted?: true;
 }
 
-export type RecordRow = BatchRow | HiddenRow | PairRow | DeliveryRow;
+/** When a product was mixed, laid or used: from then on its times are counted. */
+export interface ClockRow extends RecordBase {
+  readonly kind: 'clock';
+  readonly act: ClockAct;
+  readonly product: string;
+  /** ISO 8601. */
+  readonly at: string;
+  readonly isSaid: boolean;
+  /** A coat that was said to go on one that is on already. */
+  readonly isNext?: true;
+}
+
+export type RecordRow = BatchRow | HiddenRow | PairRow | DeliveryRow | ClockRow;
 export type RecordKind = RecordRow['kind'];
 export type RecordOf<K extends RecordKind> = Extract<RecordRow, { readonly kind: K }>;
 

@@ -1,0 +1,175 @@
+/**
+ * Reads when a product was mixed, when a coat of it went on, and that a mix is still in use: from then on its pot life,
+ * its recoat window and its cure are counted. What is planned, denied, supposed or read off the tin starts no clock.
+ */
+import { phraseAt, wordAt } from '../items/parse.ts';
+import { isProduct, productOfVerb } from '../lexicon/batch-products.ts';
+import type { ClockAct, ClockNote, FigureNote, RecordNote } from '../notes.ts';
+import {
+  isReported,
+  type Line,
+  LONG_AGO,
+  nameInWords,
+  phrasesOf,
+  type RecordScene,
+  wordAtOffset,
+} from './scene.ts';
+import { timesSaid } from './time-of-day.ts';
+
+const COAT =
+  '(?:(?:first|second|third|fourth|next|last|final|another|other|one|two|the|a|this|that|top|finish|tack|seal|flood|hot|sealer|sealing) )*(?:coats?|layers?)(?: (?:one|two|three|four|\\d|number \\S+))?';
+const ON = '(?:on|down|in|over|round|onto)';
+/** What was done with it, in words between single spaces; each tells where its verb stands. */
+const MIXED =
+  / (?:mixed|mixing|gauged|catalysed|catalyzed|(?:knocked|stirred|made|whipped) up|(?:have|'ve|got|has) [a-z ]{0,20}mixed up|activated) /g;
+const LAID = new RegExp(
+  ` (?:${COAT} (?:of (?:\\S+ ){1,3})?(?:has |have |'s |'ve |is |are |all |just |now |both )*(?:went|gone|got|going|is|are|was|'s|on) ?${ON}?|(?:put|putting|got|getting|gave|giving|slapped|rolled|rolling|brushed|brushing|sprayed|spraying|wiped|applied|applying|laid|laying|poured|pouring|spread|trowelled|troweled) (?:\\S+ ){0,5}?(?:${COAT}|${ON})|(?:it|they|that|this|paint|primer|epoxy|resin|glue|varnish|undercoat|topcoat|gelcoat|sealant|oil) (?:all )?(?:went|has gone|'s gone|is going|'s going|is|'s) (?:all )?${ON}|re-?coated|over-?coated|(?:first|second|third|next|last|final|top) coat (?:on|down|done)) `,
+  'g',
+);
+const USED =
+  / (?:still|'m|am|'re|are|was|were|been|carried on|kept|keep) (?:still |just |now )?(?:brushing|rolling|spreading|wetting|laying|pouring|working|using|trowelling|troweling|applying|laminating|squeezing|dabbing|slapping|fairing) /g;
+/** Verbs that name their product, and glue that joins. */
+const QUOTED =
+  / (?:says|said|sheet|datasheet|label|instructions|recommends?|recommended|supposed|should|must|at least|no less|no more|up to|within|after \S+ hours|wants|needs|tin says|window) /;
+/** Work that is to come in words that sound like work that is done. */
+const TO_COME =
+  / (?:tomorrow|tonight|later|next week|on (?:mon|tues|wednes|thurs|fri|satur|sun)day|after that|then i|goes on|go on) /;
+
+/** A coat on a coat. */
+const NEXT =
+  / (?:(?:second|third|fourth|next|another|last|final|top|finish|other|new) (?:and (?:last|final) )?(?:coats?|layers?)|(?:coat|layer) (?:two|three|four|2|3|4|number (?:two|three|four|2|3|4))|topcoat(?:ed)?|re-?coated|over-?coated) /;
+
+interface Act {
+  readonly act: ClockAct;
+  /** Word of its verb. */
+  readonly at: number;
+  readonly product: string;
+}
+
+/** Reads the clocks that one memo starts, in order of speech. `recordedAt` is ISO 8601 with its offset. */
+export function readClocks(scene: RecordScene, recordedAt: string): readonly ClockNote[] {
+  const notes: ClockNote[] = [];
+  let product = '';
+  for (const line of scene.lines) {
+    const named = productIn(scene, line);
+    const acts =
+      line.asks || LONG_AGO.test(line.words) ? [] : actsIn(scene, line, named ?? product, notes.length > 0);
+    product = named ?? product;
+    const times = timesSaid(scene.text.slice(line.start, line.end), recordedAt);
+    for (const [index, { act, at, product: of }] of acts.entries()) {
+      const from = scene.parse.words[at]?.span.start ?? line.start;
+      const next = acts[index + 1];
+      const until = next ? (scene.parse.words[next.at]?.span.start ?? line.end) : line.end;
+      // Said after the verb and before the next one; else before it: "at two I put the first coat on".
+      const time =
+        times.find((one) => line.start + one.start >= from && line.start + one.start < until) ??
+        (index === 0 ? times.findLast((one) => line.start + one.end <= from) : undefined);
+      const span = { start: line.start, end: endOf(scene, line) };
+      notes.push({
+        kind: 'clock',
+        quote: scene.text.slice(span.start, span.end),
+        span,
+        act,
+        product: of,
+        at: time?.at ?? recordedAt,
+        isSaid: time !== undefined,
+        ...(act === 'laid' && NEXT.test(line.words) ? { isNext: true } : {}),
+      });
+    }
+  }
+  return notes;
+}
+
+/** Figures that are no time of a clock: "mixed it at nine oh five" gives no size. */
+export function withoutClockTimes(
+  text: string,
+  figures: readonly FigureNote[],
+  records: readonly RecordNote[],
+  recordedAt: string,
+): readonly FigureNote[] {
+  const times = records.flatMap(({ kind, span }) =>
+    kind !== 'clock'
+      ? []
+      : timesSaid(text.slice(span.start, span.end), recordedAt).map(({ start, end }) => ({
+          start: span.start + start,
+          end: span.start + end,
+        })),
+  );
+  if (times.length === 0) return figures;
+  return figures.filter(
+    ({ dimension, span }) =>
+      (dimension !== 'length' && dimension !== 'count') ||
+      !times.some(({ start, end }) => span.start >= start && span.end <= end),
+  );
+}
+
+function endOf(scene: RecordScene, line: Line): number {
+  return line.start + scene.text.slice(line.start, line.end).replace(/[\s.!?…,;]*$/, '').length;
+}
+
+/** The product that a sentence names last; undefined where it names none. */
+export function productIn(scene: RecordScene, line: Line): string | undefined {
+  const phrase = phrasesOf(scene, line).find(({ name }) => isProduct(name));
+  if (phrase)
+    return nameInWords(scene, phrase).replace(/\s+(?:batch|mix|tin|can|tub|pot|bottle|cartridge)$/i, '');
+  for (let k = line.first; k < line.endWord; k++) {
+    // "The resin tin": what it holds stands before it.
+    const inside = phraseAt(scene.parse, k);
+    const first = inside?.name.slice(0, -1) ?? [];
+    if (inside && first.length > 0 && isProduct(first)) return first.join(' ');
+    const verb = productOfVerb(wordAt(scene.parse, k));
+    if (verb !== undefined) return verb;
+  }
+  return undefined;
+}
+
+function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: boolean): readonly Act[] {
+  if (QUOTED.test(line.words)) return [];
+  const acts: Act[] = [];
+  const add = (act: ClockAct, at: number) => {
+    if (acts.some((one) => Math.abs(one.at - at) < 3)) return;
+    // "It can be recoated", "to put the first coat on".
+    if (/^(?:be|to|can|may|could)$/.test(wordAt(scene.parse, at - 1))) return;
+    if (isReported(scene, line, at)) acts.push({ act, at, product });
+  };
+  const hasCoat = / (?:coats?|re-?coated|over-?coated) /.test(line.words);
+  const isNamed = product !== '';
+  for (const at of verbsOf(line, MIXED))
+    if (isNamed || / (?:batch|mix|pot) /.test(line.words)) add('mixed', at);
+  for (const at of verbsOf(line, USED)) if (isNamed || isGoingOn) add('used', at);
+  if (!TO_COME.test(line.words)) {
+    for (const at of verbsOf(line, LAID)) if (isNamed || hasCoat) add('laid', at);
+    for (let k = line.first; k < line.endWord; k++) {
+      const word = wordAt(scene.parse, k);
+      const before = wordAt(scene.parse, k - 1);
+      // "Laid the screed at eight", "sprayed two coats of primer".
+      if (PUT_ON.test(word) && productAfter(scene, k)) add('laid', k);
+      // "The painted boards" names boards.
+      if (productOfVerb(word) === undefined || /^(?:the|a|an|my|that|this|of)$/.test(before)) continue;
+      add('laid', k);
+    }
+  }
+  return acts.sort((a, b) => a.at - b.at);
+}
+
+const PUT_ON =
+  /^(?:laid|applied|sprayed|spread|poured|brushed|rolled|trowelled|troweled|bedded|pumped|cast)$/;
+
+function productAfter({ parse }: RecordScene, verb: number): boolean {
+  const object = phraseAt(parse, verb + 1);
+  if (!object || object.first !== verb + 1) return false;
+  if (isProduct(object.name)) return true;
+  const of = wordAt(parse, object.last + 1) === 'of' ? phraseAt(parse, object.last + 2) : undefined;
+  return of !== undefined && isProduct(of.name);
+}
+
+function verbsOf(line: Line, pattern: RegExp): readonly number[] {
+  const found: number[] = [];
+  pattern.lastIndex = 0;
+  for (let one = pattern.exec(line.words); one; one = pattern.exec(line.words)) {
+    found.push(wordAtOffset(line, one.index + 1));
+    // Two may share the space between them.
+    pattern.lastIndex = one.index + Math.max(1, one[0].length - 1);
+  }
+  return found;
+}

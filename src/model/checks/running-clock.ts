@@ -1,0 +1,162 @@
+/**
+ * The clock of a product beside its check: when it was mixed or laid, by the talk, and from that when its times begin
+ * and end. A coat that went on outside the window, and a mix in use after its pot life, break the check; a time that is
+ * only running, or over, is told.
+ */
+import { after, isLater, secondsBetween, wallClock } from '../instants.ts';
+import type { ClockRow } from '../kept/record-rows.ts';
+import type { ModelReader } from '../rows.ts';
+import type { CheckState, CheckWindow } from './check-rows.ts';
+import { mayBeSame } from './products.ts';
+
+/** What has been done with the product of a check, up to now. */
+export interface RunningClock {
+  readonly start: ClockRow;
+  /** The coat before, where the one that started the clock was said to go on it. */
+  readonly before?: ClockRow;
+  /** The mix in use, the latest that was told. */
+  readonly used?: ClockRow;
+}
+
+/** Checks that a clock runs for, by what starts it, best first. */
+const STARTED_BY: Readonly<Record<string, readonly ClockRow['act'][]>> = {
+  'pot life': ['mixed'],
+  'recoat window': ['laid'],
+  'cure time': ['laid', 'mixed'],
+  'drying time': ['laid'],
+};
+
+export const hasClock = (check: string): boolean => STARTED_BY[check] !== undefined;
+
+/** The clock that runs for a check at `now`; undefined where the talk started none. Costs by the clocks on record. */
+export function clockFor(
+  reader: Pick<ModelReader, 'records'>,
+  check: string,
+  product: string | undefined,
+  now: string,
+): RunningClock | undefined {
+  const told = reader
+    .records('clock')
+    .filter((row) => !isLater(row.at, now, SLACK) && mayBeSame(product ?? '', row.product))
+    .sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  const start = (STARTED_BY[check] ?? [])
+    .map((act) => told.findLast((row) => row.act === act))
+    .find((row) => row !== undefined);
+  if (!start) return undefined;
+  const same = told.filter((row) => mayBeSame(start.product, row.product));
+  const before = start.isNext
+    ? same.findLast((row) => row.act === 'laid' && isLater(start.at, row.at))
+    : undefined;
+  const used = same.findLast((row) => row.act !== 'mixed' && isLater(row.at, start.at));
+  return { start, ...(before ? { before } : {}), ...(used ? { used } : {}) };
+}
+
+/** A memo may be begun a little before the time that it tells. */
+const SLACK = 20 * 60;
+
+/** Seconds that a run gave, at their worst: `from` the latest that it may begin, `until` the earliest that it may end. */
+export interface Times {
+  readonly from?: number;
+  readonly until?: number;
+}
+
+export interface ClockWords {
+  /** What it makes of the verdict. */
+  readonly state: CheckState;
+  readonly why: string;
+  readonly window: CheckWindow;
+}
+
+/** What the clock of a check says at `now`, with `times` from its run. */
+export function readClock(check: string, clock: RunningClock, times: Times, now: string): ClockWords {
+  const { start, used } = clock;
+  const opens = times.from === undefined ? {} : { opens: after(start.at, times.from) };
+  const closes = times.until === undefined ? {} : { closes: after(start.at, times.until) };
+  const { product, act, at: startedAt, source } = start;
+  const usedSource = check === 'pot life' && used ? { usedSource: used.source } : {};
+  const window = { product, act, startedAt, source, ...usedSource, ...opens, ...closes };
+  return { ...wordsOf(check, clock, times, window, now), window };
+}
+
+function wordsOf(
+  check: string,
+  clock: RunningClock,
+  times: Times,
+  window: CheckWindow,
+  now: string,
+): Omit<ClockWords, 'window'> {
+  if (check === 'pot life') return potLife(clock, times, window, now);
+  return check === 'recoat window' ? recoat(clock, times, window, now) : ready(check, window, now);
+}
+
+/** "5 h 20 min": so long a time in the two largest units that it has, to the minute. */
+export function span(seconds: number): string {
+  const minutes = Math.max(0, Math.round(seconds / 60));
+  const [days, hours] = [Math.floor(minutes / 1440), Math.floor(minutes / 60)];
+  if (days >= 2) return joinedUnits([days, 'd'], [hours % 24, 'h']);
+  return hours >= 1 ? joinedUnits([hours, 'h'], [minutes % 60, 'min']) : `${minutes} min`;
+}
+
+const joinedUnits = (...parts: readonly (readonly [number, string])[]) =>
+  parts
+    .filter(([value], index) => index === 0 || value > 0)
+    .map(([value, unit]) => `${value} ${unit}`)
+    .join(' ');
+
+const startedWords = ({ product, act, startedAt }: CheckWindow) =>
+  `${product === '' ? (act === 'mixed' ? 'the mix' : 'the coat') : product} ${act} ${wallClock(startedAt)}`;
+
+/** After three pot lives it is another mix that is in use, whose mixing was not told. Our own bound. */
+const OTHER_MIX = 3;
+
+function potLife({ start, used }: RunningClock, { until = 0 }: Times, window: CheckWindow, now: string) {
+  const end = wallClock(window.closes ?? now);
+  const gone = used ? secondsBetween(start.at, used.at) : 0;
+  if (used && gone > until && gone <= until * OTHER_MIX) {
+    const over = `in use ${wallClock(used.at)}, ${span(gone - until)} over at worst`;
+    return { state: 'broken', why: `${startedWords(window)}, usable until ${end}; ${over}` } as const;
+  }
+  const left = until - secondsBetween(start.at, now);
+  const rest = left >= 0 ? `${span(left)} left at worst` : 'over since then';
+  return { state: 'told', why: `${startedWords(window)}, usable until ${end}; ${rest}` } as const;
+}
+
+function recoat(
+  { start, before }: RunningClock,
+  { from = 0, until }: Times,
+  window: CheckWindow,
+  now: string,
+) {
+  const { opens = now, closes } = window;
+  const next = `the next coat from ${wallClock(opens)}${closes === undefined ? '' : ` until ${wallClock(closes)}`}`;
+  if (before) {
+    const gone = secondsBetween(before.at, start.at);
+    const told = `${startedWords(window)}, ${span(gone)} after the coat of ${wallClock(before.at)}`;
+    if (gone < from)
+      return { state: 'broken', why: `${told}: ${span(from - gone)} too early at worst` } as const;
+    if (until !== undefined && gone > until)
+      return { state: 'broken', why: `${told}: ${span(gone - until)} too late at worst` } as const;
+    return { state: 'holds', why: `${told}, within its times; ${next}` } as const;
+  }
+  const gone = secondsBetween(start.at, now);
+  const rest =
+    gone < from
+      ? `, ${span(from - gone)} to wait at worst`
+      : until === undefined
+        ? ''
+        : gone <= until
+          ? `, ${span(until - gone)} left at worst`
+          : ', over since then';
+  return { state: 'told', why: `${startedWords(window)}; ${next}${rest}` } as const;
+}
+
+const READY: Readonly<Record<string, string>> = { 'cure time': 'cured', 'drying time': 'dry' };
+
+function ready(check: string, window: CheckWindow, now: string) {
+  const { opens = now } = window;
+  const toGo = secondsBetween(now, opens);
+  const told = `${startedWords(window)}, by the data sheet's time ${READY[check]} ${wallClock(opens)}`;
+  return toGo > 0
+    ? ({ state: 'told', why: `${told}, ${span(toGo)} to go at worst` } as const)
+    : ({ state: 'holds', why: `${told}: that time is over` } as const);
+}

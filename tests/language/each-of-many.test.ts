@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { readMemo } from '../../src/language/pipeline.ts';
+
+const each = (said: string) =>
+  readMemo(said, { units: 'metric', recordedAt: '2026-03-03T14:20:00+01:00' })
+    .notes.figures.filter(({ dimension }) => dimension === 'mass')
+    .map((figure) => [figure.value, figure.each]);
+
+test.each<[string, number, number | undefined]>([
+  ['Four batteries at twenty six kilos each.', 26, 4],
+  ['Six sheets of ply at eighteen kilos a sheet.', 18, 6],
+  ['Each of the two seats weighs fourteen kilos.', 14, 2],
+  ['There are three gas bottles, and every bottle weighs 11 kilos.', 11, 3],
+  ['The ballast blocks are 20 kilos apiece.', 20, undefined],
+  ['The ballast blocks are 20 kilos apiece and I have got six of them.', 20, 6],
+  ['We fitted five lockers, 9 kilos per locker.', 9, 5],
+  ['The two doors are forty pounds each.', 40, 2],
+])('"%s" tells the weight of one of several', (said, value, count) => {
+  expect(each(said)).toEqual([[value, count === undefined ? {} : { count }]]);
+});
+
+test.each([
+  'Four batteries weigh 104 kilos.',
+  'The chain is two kilos per metre.',
+  'The stove is 60 kilos, 30 each side.',
+  'Each door is 700 wide, and the stove is 60 kilos.',
+  'The water tank is 140 kilos full.',
+])('"%s" tells a whole weight', (said) => {
+  expect(each(said).map(([, of]) => of)).not.toContainEqual(expect.anything());
+});
