@@ -188,7 +188,8 @@ const MOST_NAMED = 4;
 /** "panel through opening (aft panel, side hatch)"; by the words that a person put to it where no thing was named. */
 export function subjectOfCheck(run: CheckRun, note?: string): string {
   const known = thingsOf(run);
-  const things = known.length === 0 && note !== undefined ? [note] : known;
+  const isPlain = known.length === 0 && run.inputs.every(({ missing }) => missing === undefined);
+  const things = isPlain && note !== undefined ? [note] : known;
   const more = things.length - MOST_NAMED;
   const named = [...things.slice(0, MOST_NAMED), ...(more > 0 ? [`${more} more`] : [])];
   return named.length > 0 ? `${run.check} (${named.join(', ')})` : run.check;
