@@ -1,5 +1,5 @@
 import type { ArrivalNote, DoneNote } from '../language/notes.ts';
-import { LAYER_MARK, LAYER_WORK } from './checks/layer-words.ts';
+import { floorMeant, isLayerWork, LAYER_MARK } from './checks/layer-words.ts';
 import type { Filed } from './formulas.ts';
 import { wordsOf } from './names.ts';
 import type { ActRow } from './rows.ts';
@@ -50,17 +50,18 @@ export function fileAct(
   const gist = note.kind === 'done' ? note.gist : note.item;
   const place = work.place(note.span);
   const said = `${withoutReason(note.quote)} ${withoutReason(gist)}`;
-  const isLayer = () => wordsOf(said).some((word) => LAYER_WORK.has(stemOf(word)));
+  const isLayer = isLayerWork(said);
   const act =
     note.kind === 'arrival'
       ? note.received
         ? undefined
         : 'ordered'
-      : (ACTS.find(([, verbs]) => verbs.test(said))?.[0] ?? (isLayer() ? 'layered' : undefined));
+      : (ACTS.find(([, verbs]) => verbs.test(said))?.[0] ?? (isLayer ? 'layered' : undefined));
   if (!act) return;
   const own = wordsOf(`${said} ${withoutReason(place.clause)}`).map(stemOf);
   const pointed = TO_SIZES.test(`${said} ${place.clause}`) ? pointedAt(work, place.index, filed) : [];
-  const mark = isLayer() && act !== 'ordered' && act !== 'filmed' ? [LAYER_MARK] : [];
+  const mark =
+    isLayer && act !== 'ordered' && act !== 'filmed' ? [LAYER_MARK, ...floorMeant(note.quote)] : [];
   const words = [...new Set([...own, ...pointed, ...mark])].sort();
   work.draft.put({
     table: 'acts',

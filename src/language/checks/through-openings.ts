@@ -4,7 +4,14 @@
  */
 import type { Phrase } from '../items/noun-phrases.ts';
 import { wordAt } from '../items/parse.ts';
-import { clauseStart, figuresIn, type Line, type RecordScene, wordAtOffset } from '../kept/scene.ts';
+import {
+  clauseStart,
+  figuresIn,
+  type Line,
+  phrasesOf,
+  type RecordScene,
+  wordAtOffset,
+} from '../kept/scene.ts';
 import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { wordSet } from '../word-table.ts';
@@ -123,8 +130,22 @@ function carriedBy(
   const subject = within ?? wordsOf(scene, from, must);
   if (WHOLE.test(subject)) return 'all';
   if (POINTS.test(subject)) return thingBefore(scene, line, must, isCarried);
+  if (within === undefined && subject === '') return overInsertion(scene, line, must);
   const named = within === undefined ? thingBefore(scene, line, must, () => true) : phraseFrom(scene, from);
   return named && named.first >= from && isCarried(named) ? named : undefined;
+}
+
+/** Sizes that stand between a thing and what is said of it: "that sheet, 2440 by 1220 by 18, has to …". */
+const INSERTED =
+  /^(?: (?:,|#|by|x|and|a|half|which|that|is|'s|are|at|about|it|also|so|then|long|wide|thick|high|deep|tall|across|inch|inches|feet|foot|mil|millimetres?|metres?))+$/;
+
+/** The thing before sizes that were put in between; "it's 1200 long and has to …" points at one before. */
+function overInsertion(scene: CheckScene, line: Line, must: number): Phrase | undefined {
+  const before = phrasesOf(scene, line).findLast(
+    (phrase) => phrase.last < must && (isCarried(phrase) || phrase.pronoun !== undefined),
+  );
+  if (!before || !INSERTED.test(` ${wordsOf(scene, before.last + 1, must)}`)) return undefined;
+  return before.pronoun === undefined ? before : thingBefore(scene, line, before.first, isCarried);
 }
 
 /** A wardrobe is a space to some and a box to carry here. */

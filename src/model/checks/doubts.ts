@@ -1,9 +1,12 @@
 /** Why a figure that was measured may not be so any more: a layer went on, or the thing was worked on, since. */
 
+import { kindsOf, type NounKind } from '../../language/lexicon/trade-nouns.ts';
 import { shapeOf, wordsOf } from '../names.ts';
+import { quantityText } from '../quantity-words.ts';
 import type { ActRow, ItemRow, ModelReader, StandingRow } from '../rows.ts';
 import { stemOf } from '../stems.ts';
-import { LAYER_MARK, stemsIn } from './layer-words.ts';
+import { convert } from '../units.ts';
+import { LAYER_MARK, stemsIn, takesOff } from './layer-words.ts';
 
 /** States of a figure that stay true whatever is done after: it was meant, or it is how the part was made. */
 const NOT_MEASURED: ReadonlySet<string> = new Set([
@@ -24,13 +27,27 @@ const PLAIN = stemsIn(
   it is was be this that finished existing old new top bottom side face edge inside outside centre center`,
 );
 
-/** Why this figure is to be measured again or looked at, in words; undefined while it stands as it was said. */
-export function doubtOf(
-  reader: Pick<ModelReader, 'claim' | 'item' | 'actsNaming' | 'itemsSharing'>,
-  row: StandingRow,
-): string | undefined {
-  if (row.status === 'in-doubt') return 'it is in doubt: a slip is likely';
-  if (row.status === 'stale') return 'it was worked out anew, and the old one was made or said';
+/** A layer of known thickness that went on after a figure was measured. */
+export interface LaterLayer {
+  /** In the unit of the figure, with the sign of what it does to it. */
+  readonly change: number;
+  /** A lining may be on one side or on both: nobody said. A floor is there once. */
+  readonly most: 1 | 2;
+  /** "6 mm of cork". */
+  readonly words: string;
+}
+
+export interface Doubt {
+  readonly why: string;
+  readonly layer?: LaterLayer;
+}
+
+type DoubtReader = Pick<ModelReader, 'claim' | 'item' | 'actsNaming' | 'itemsSharing' | 'standingOf'>;
+
+/** Why this figure is to be measured again or looked at; undefined while it stands as it was said. */
+export function doubtOf(reader: DoubtReader, row: StandingRow): Doubt | undefined {
+  if (row.status === 'in-doubt') return { why: 'it is in doubt: a slip is likely' };
+  if (row.status === 'stale') return { why: 'it was worked out anew, and the old one was made or said' };
   const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
   if (!claim || !SIZES.has(row.dimension) || NOT_MEASURED.has(claim.state ?? '')) return undefined;
   const measured = claim.source.recordedAt;
@@ -39,7 +56,40 @@ export function doubtOf(
   const around = circumstanceStems(row, reader).flatMap((stem) => layersOn(reader, stem));
   const act = [...own, ...around].find((one) => isLater(one.source.recordedAt, measured));
   if (!act) return undefined;
-  return `it was said on ${measured.slice(0, 10)}, before “${act.what}” on ${act.source.recordedAt.slice(0, 10)}`;
+  const why = `it was said on ${measured.slice(0, 10)}, before “${act.what}” on ${act.source.recordedAt.slice(0, 10)}`;
+  const layer = layerOf(reader, act, row, item);
+  return layer ? { why, layer } : { why };
+}
+
+/** Kinds of thing that a layer makes smaller inside. */
+const HOLLOW: readonly NounKind[] = ['opening', 'space', 'hole'];
+const INSIDE: ReadonlySet<string> = new Set(['clearance', 'gap']);
+
+/** What a layer of known thickness does to a figure: the thickness of a thing that the work names. */
+function layerOf(
+  reader: DoubtReader,
+  { what, words }: ActRow,
+  row: StandingRow,
+  item: ItemRow | undefined,
+): LaterLayer | undefined {
+  if (takesOff(what) || !item) return undefined;
+  const layers = reader.itemsSharing(words).flatMap(({ id, name }) => {
+    const thickness = reader
+      .standingOf(id)
+      .find(({ attribute, dimension }) => dimension === 'length' && attribute === 'thickness');
+    const isNamed = id !== row.itemId && words.includes(shapeOf(name).head);
+    return thickness && isNamed ? [{ name, thickness }] : [];
+  });
+  const [layer] = layers;
+  const inUnit = layer && convert(layer.thickness, row.unit)?.value;
+  if (!layer || layers.length > 1 || inUnit === undefined || !(inUnit > 0)) return undefined;
+  const isOverFloor = circumstanceStems(row, reader).some((stem) => words.includes(stem));
+  const isInside = INSIDE.has(row.attribute) || HOLLOW.some((kind) => kindsOf(wordsOf(item.name)).has(kind));
+  return {
+    change: isOverFloor || isInside ? -inUnit : inUnit,
+    most: isOverFloor ? 1 : 2,
+    words: `${quantityText(layer.thickness)} of ${layer.name}`,
+  };
 }
 
 function actsOn(reader: Pick<ModelReader, 'actsNaming' | 'itemsSharing'>, item: ItemRow): readonly ActRow[] {

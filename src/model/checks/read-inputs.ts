@@ -26,6 +26,8 @@ export interface InputAtHand {
   readonly read: readonly ReadRow[];
   /** In the base unit; absent where something is missing. */
   readonly range?: Range;
+  /** The same with layers of known thickness that went on since it was measured; absent where there is none. */
+  readonly layered?: Layered;
   /** Unit that it was written or said in. */
   readonly unit?: string;
   /** With what its bounds leave open pushed away by this factor. */
@@ -33,6 +35,14 @@ export interface InputAtHand {
   /** Names that stand for no figure yet. */
   readonly waitsFor: readonly string[];
   readonly trouble?: Trouble;
+}
+
+/** An input with the layers on that went on since: each once, and as often as it may be. */
+export interface Layered {
+  readonly once: Range;
+  readonly most: Range;
+  /** "6 mm of cork". */
+  readonly words: string;
 }
 
 /** Why an input has no value: `missing` may come yet, `wrong` is badly worded or was left out. */
@@ -96,7 +106,9 @@ export function readInput(reading: Reading, input: CheckInput, asked: SpokenInpu
     return typeof wide === 'string' ? undefined : wide;
   };
   const unit = middle.unit === undefined ? {} : { unit: middle.unit };
-  return { ...base, range, ...unit, ...(isOpen || side ? { pushed } : nothing) };
+  // Two ends that were written out are nobody's measure.
+  const layered = parts.length === 1 && middle.layered ? { layered: middle.layered } : {};
+  return { ...base, range, ...unit, ...layered, ...(isOpen || side ? { pushed } : nothing) };
 }
 
 /** The side that the words leave open. */
@@ -125,7 +137,10 @@ function joined(
 
 /** One part of an input: an expression without words around it. */
 interface Part
-  extends Pick<InputAtHand, 'words' | 'read' | 'range' | 'unit' | 'pushed' | 'waitsFor' | 'trouble'> {
+  extends Pick<
+    InputAtHand,
+    'words' | 'read' | 'range' | 'unit' | 'pushed' | 'waitsFor' | 'trouble' | 'layered'
+  > {
   /** With names that stand for a figure as slots. */
   readonly expression: string;
   readonly kind?: string;
@@ -173,7 +188,7 @@ function worked(
   input: CheckInput,
   formula: Formula,
   rows: ReadonlyMap<string, ReadRow>,
-): Pick<Part, 'pushed' | 'range' | 'kind' | 'unit' | 'trouble'> {
+): Pick<Part, 'pushed' | 'range' | 'kind' | 'unit' | 'trouble' | 'layered'> {
   const known = new Map([...rows].map(([slot, row]) => [slot, knownOf(row, isEdge(input, row))] as const));
   const result = rangeOfExpression(formula, known, reading.region);
   const nothing = () => undefined;
@@ -188,8 +203,45 @@ function worked(
   };
   const isOpen = [...known.values()].some(({ open }) => open !== undefined);
   const { range, kind, unit } = result;
-  return { range, kind, unit, pushed: isOpen ? pushed : nothing };
+  const layered = layeredOf(reading, formula, rows, known);
+  return { range, kind, unit, pushed: isOpen ? pushed : nothing, ...(layered ? { layered } : {}) };
 }
+
+/** The expression with the layers on that went on since its figures were measured. */
+function layeredOf(
+  { reader, region }: Reading,
+  formula: Formula,
+  rows: ReadonlyMap<string, ReadRow>,
+  known: ReadonlyMap<string, Known>,
+): Layered | undefined {
+  const layers = new Map(
+    [...rows].flatMap(([slot, row]) => {
+      const layer = doubtOf(reader, row)?.layer;
+      return layer ? [[slot, layer] as const] : [];
+    }),
+  );
+  if (layers.size === 0) return undefined;
+  const at = (times: (most: 1 | 2) => number) => {
+    const moved = new Map(
+      [...known].map(([slot, one]) => {
+        const layer = layers.get(slot);
+        return [slot, layer ? movedBy(one, layer.change * times(layer.most)) : one] as const;
+      }),
+    );
+    const result = rangeOfExpression(formula, moved, region);
+    return result.ok ? result.range : undefined;
+  };
+  const [once, most] = [at(() => 1), at((times) => times)];
+  const words = [...new Set([...layers.values()].map((layer) => layer.words))].join(' and ');
+  return once && most ? { once, most, words } : undefined;
+}
+
+const movedBy = (known: Known, by: number): Known => ({
+  ...known,
+  low: known.low + by,
+  mid: known.mid + by,
+  high: known.high + by,
+});
 
 /** Inputs that are themselves a bound: a limit goes in at its stated end. */
 const BOUNDS = /\b(?:limit|allowed|most|least|max|maximum|minimum|limits)\b/;
@@ -286,6 +338,6 @@ export function figureRead(reader: ModelReader, row: ReadRow): FigureRead {
     ...(spread === undefined ? {} : { tolerance: spread }),
     ...(row.state === undefined ? {} : { state: row.state }),
     ...(source ? { source } : {}),
-    ...(doubt === undefined ? {} : { doubt }),
+    ...(doubt === undefined ? {} : { doubt: doubt.why }),
   };
 }

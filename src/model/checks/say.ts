@@ -125,9 +125,37 @@ function rounded(value: number, unit: UnitName): number {
   return Number(value.toPrecision(FIGURES));
 }
 
+/** Systems of a run: that of its answers, and that of its temperatures where those were all given in one. */
+export interface Systems {
+  readonly all: System;
+  readonly warmth?: System;
+}
+
+const WARMTH: ReadonlySet<string> = new Set(['temperature', 'temperature difference']);
+
+/** The system that a quantity of a kind is answered in. */
+export const systemFor = (kind: string, { all, warmth }: Systems): System =>
+  WARMTH.has(kind) ? (warmth ?? all) : all;
+
+/** Temperatures are answered in the degrees that they were given in: nobody reads a thermometer in both. */
+export function systemOfWarmth(units: readonly UnitName[]): Pick<Systems, 'warmth'> {
+  const given = units.filter((unit) => unitKind(unit)?.kind === 'temperature');
+  if (given.length === 0) return {};
+  const isCustomaryAll = given.every((unit) => isCustomary(unit));
+  return isCustomaryAll
+    ? { warmth: 'us' }
+    : given.some((unit) => isCustomary(unit))
+      ? {}
+      : { warmth: 'metric' };
+}
+
 /** Says sizes in a system of units. */
-export function sayingIn(system: System, region?: string): Say {
-  return (base, kind, unit) => quantityText(readable(base, unit ?? unitToRead(base, kind, system), region));
+export function sayingIn(system: System | Systems, region?: string): Say {
+  const systems = typeof system === 'string' ? { all: system } : system;
+  return (base, kind, unit) => {
+    const inUnit = unit ?? unitToRead(base, kind, systemFor(kind, systems));
+    return quantityText(readable(base, inUnit, region));
+  };
 }
 
 /** The system to answer in: the project's own; in a project of mixed units that of the first figure that has one. */

@@ -12,7 +12,16 @@ import type { Names } from './named-figure.ts';
 import { piecesOf } from './pieces.ts';
 import { figureRead, type InputAtHand, type Reading, readInput, type Trouble } from './read-inputs.ts';
 import { runCheck } from './run-check.ts';
-import { exampleOf, readable, type System, sayingIn, systemOf, unitToRead } from './say.ts';
+import {
+  exampleOf,
+  readable,
+  type Systems,
+  sayingIn,
+  systemFor,
+  systemOf,
+  systemOfWarmth,
+  unitToRead,
+} from './say.ts';
 import { watchesOf } from './watches.ts';
 
 export interface CheckSettings {
@@ -60,10 +69,8 @@ export function workCheck(
         .filter((one) => isNamed(one, input.name))
         .map((one) => ofAllPieces(base, readInput(base, input, one))),
   );
-  const system = systemOf(
-    units,
-    atHand.flatMap(({ unit }) => unit ?? []),
-  );
+  const said = atHand.flatMap(({ unit }) => unit ?? []);
+  const system: Systems = { all: systemOf(units, said), ...systemOfWarmth(said) };
   const say = sayingIn(system, region);
   const given = givenOf(atHand, asked, say);
   const troubles = [
@@ -78,7 +85,7 @@ export function workCheck(
   return {
     run: {
       check: check.name,
-      ...withDoubts(outcome, inputs),
+      ...withDoubts(outcome, inputs, layersOn(check, given, atHand)),
       results: resultsOf(outcome, system, region),
       notes: [
         ...outcome.notes,
@@ -250,10 +257,41 @@ function breaksBeyond(check: Check, given: Given, atHand: readonly InputAtHand[]
   return false;
 }
 
+interface LayersOn {
+  readonly words: string;
+  /** With the layers as often as they may be. */
+  readonly why: string;
+  /** Whether it breaks with each layer on once. */
+  readonly isBroken: boolean;
+}
+
+/** What a check comes to with the layers on that went on since its figures were measured. */
+function layersOn(check: Check, given: Given, atHand: readonly InputAtHand[]): LayersOn | undefined {
+  const layers = atHand.flatMap(({ layered }) => layered ?? []);
+  if (layers.length === 0) return undefined;
+  const at = (of: 'once' | 'most') => {
+    const inputs = new Map<string, Range[]>();
+    for (const { input, range, layered } of atHand) {
+      const one = layered?.[of] ?? range;
+      if (one) inputs.set(input.name, [...(inputs.get(input.name) ?? []), one]);
+    }
+    return runCheck(check, { ...given, inputs });
+  };
+  const [once, most] = [at('once'), at('most')];
+  const words = [...new Set(layers.map((layer) => layer.words))].join(' and ');
+  const isTwice = once.why !== most.why;
+  return {
+    words,
+    why: isTwice ? `${once.why}, or on both sides: ${most.why}` : once.why,
+    isBroken: once.verdict === 'broken',
+  };
+}
+
 /** A verdict on figures that may not be so any more is none to go by; what breaks is told all the same. */
 function withDoubts(
   { state, why, ask }: Outcome,
   inputs: readonly InputRead[],
+  layers: LayersOn | undefined,
 ): Pick<CheckRun, 'state' | 'why' | 'ask'> {
   const doubts = inputs.flatMap(({ reads }) =>
     reads.flatMap(({ name, doubt }) => (doubt === undefined ? [] : [`${name}: ${doubt}`])),
@@ -262,12 +300,19 @@ function withDoubts(
   if (told === '' || state === 'not-run' || state === 'refused') return { state, why, ask };
   const again = ['measure again, or say that it still holds'];
   if (state === 'broken') return { state, why: `${why}; besides, ${told}`, ask: again };
-  return { state: 'stale', why: `${told}; by the old figures: ${why}`, ask: again };
+  const less = layers ? `; with ${layers.words} on it: ${layers.why}` : '';
+  // One layer alone breaks it: there is nothing left to hope for from measuring.
+  const isSure = layers?.isBroken === true;
+  return {
+    state: isSure ? 'broken' : 'stale',
+    why: `${told}; by the old figures: ${why}${less}`,
+    ask: again,
+  };
 }
 
-function resultsOf({ results }: Outcome, system: System, region?: string): readonly ResultRead[] {
+function resultsOf({ results }: Outcome, system: Systems, region?: string): readonly ResultRead[] {
   return results.map(({ name, kind, range, unit: own }) => {
-    const unit = own ?? unitToRead(range.mid, kind, system);
+    const unit = own ?? unitToRead(range.mid, kind, systemFor(kind, system));
     const inUnit = (base: number) => readable(base, unit, region).value;
     return { name, low: inUnit(range.low), mid: inUnit(range.mid), high: inUnit(range.high), unit };
   });
@@ -278,7 +323,7 @@ function inputsRead(
   { reader, region }: Reading,
   check: Check,
   atHand: readonly InputAtHand[],
-  system: System,
+  system: Systems,
 ): readonly InputRead[] {
   return check.inputs.flatMap((input): InputRead[] => {
     const own = atHand.filter((one) => one.input.name === input.name);
@@ -288,7 +333,10 @@ function inputsRead(
     }
     return own.map(({ words, read, range, unit: said, trouble, pushed, resolved }): InputRead => {
       const unit =
-        range && (fits(said, input.kind) ? (said as string) : unitToRead(range.mid, input.kind, system));
+        range &&
+        (fits(said, input.kind)
+          ? (said as string)
+          : unitToRead(range.mid, input.kind, systemFor(input.kind, system)));
       const wide = range && pushed(2);
       const open =
         wide && range
