@@ -11,6 +11,11 @@ const AFTER =
   /^[\s,]*(?:each(?! (?:side|end|way))|apiece|a[- ]?piece|a[- ]?pop|a[- ]?go|(?:per|a|an|for each) ([a-z]+))\b/i;
 /** In the clause before it: "each of the two seats weighs", "every bag is", "they each weigh". */
 const BEFORE = /\b(?:each|every|apiece)\b(?! (?:side|end|way|day|time|week))[^.,;:!?]*$/i;
+/** Right after the weight, or right before it: that of them all. */
+const TOGETHER_AFTER =
+  /^[\s,]*(?:all )?(?:together|altogether|in total|in all|all told|all up|between (?:them|the \w+)|for the lot|the lot)\b/i;
+const TOGETHER_BEFORE = /\b(?:together|altogether|in total|between them|the lot)\b[^.,;:!?]*$/i;
+
 /** "26 kilos, and there are four of them", "26 kilos and I've got six": how many, said after. */
 const COUNT_AFTER =
   /^[^.!?]{0,40}?\b(?:there (?:are|'re|will be)|there's|we(?:'ve| have)(?: got)?|i(?:'ve| have)(?: got)?|i need|we need) (\S+?(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?)(?: of (?:them|those|these))?\s*(?:[.,;!?]|$)/i;
@@ -24,6 +29,12 @@ function sentenceAround(text: string, { span }: FigureNote): readonly [before: s
 
 const headOf = ({ item }: FigureNote) => singular(item.toLowerCase().split(' ').at(-1) ?? '');
 
+/** Whether a weight is that of several things together. */
+function isOfAll(text: string, figure: FigureNote): boolean {
+  const [before, after] = sentenceAround(text, figure);
+  return TOGETHER_AFTER.test(after) || TOGETHER_BEFORE.test(before);
+}
+
 /** Whether a weight is that of one of several. */
 function isOfEach(text: string, figure: FigureNote): boolean {
   const [before, after] = sentenceAround(text, figure);
@@ -36,25 +47,31 @@ function isOfEach(text: string, figure: FigureNote): boolean {
   return per === head || figure.item.toLowerCase().split(' ').map(singular).includes(per);
 }
 
-/** Figures of a memo, a weight of one of several with how many there are, where that was said. Pure. */
+/** Figures of a memo, a weight of one of several with how many there are, where that was said. Pure, in one pass. */
 export function withPieces(text: string, figures: readonly FigureNote[]): readonly FigureNote[] {
+  const counts = new Map<string, number>();
+  const later = new Map<string, number>();
+  for (const figure of figures)
+    for (const name of namesOfCount(figure)) if (!later.has(name)) later.set(name, figure.value);
   return figures.map((figure) => {
+    for (const name of namesOfCount(figure)) counts.set(name, figure.value);
     if (figure.dimension !== 'mass' || figure.attribute !== 'weight' || figure.limit) return figure;
+    if (isOfAll(text, figure)) return { ...figure, each: { count: 1 } };
     if (!isOfEach(text, figure)) return figure;
-    const count = countOf(text, figures, figure);
-    return { ...figure, each: count === undefined ? {} : { count } };
+    const [item, head] = [figure.item.toLowerCase(), headOf(figure)];
+    // The count that was said last before it; "five lockers, nine kilos per locker" names the one shorter.
+    const said =
+      counts.get(item) ?? later.get(item) ?? counts.get(head) ?? later.get(head) ?? countAfter(text, figure);
+    return { ...figure, each: isWhole(said) ? { count: said } : {} };
   });
 }
 
-/** How many there are: the count of the same thing that stands nearest before the weight, else right after it. */
-function countOf(text: string, figures: readonly FigureNote[], weight: FigureNote): number | undefined {
-  const all = figures.filter(({ dimension }) => dimension === 'count');
-  const same = all.filter((one) => one.item.toLowerCase() === weight.item.toLowerCase());
-  // "Five lockers, nine kilos per locker": the one is named shorter than the many.
-  const counts = same.length > 0 ? same : all.filter((one) => headOf(one) === headOf(weight));
-  const told = counts.findLast(({ span }) => span.end <= weight.span.start) ?? counts[0];
-  const said = told?.bound === 'exact' ? told.value : undefined;
-  const after =
-    said ?? smallNumber(COUNT_AFTER.exec(text.slice(weight.span.end, weight.span.end + 90))?.[1] ?? '');
-  return after !== undefined && Number.isInteger(after) && after > 0 ? after : undefined;
-}
+const namesOfCount = (figure: FigureNote): readonly string[] =>
+  figure.dimension === 'count' && figure.bound === 'exact' ? [figure.item.toLowerCase(), headOf(figure)] : [];
+
+const isWhole = (count: number | undefined): count is number =>
+  count !== undefined && Number.isInteger(count) && count > 0;
+
+/** "26 kilos, and there are four of them". */
+const countAfter = (text: string, { span }: FigureNote): number | undefined =>
+  smallNumber(COUNT_AFTER.exec(text.slice(span.end, span.end + 90))?.[1] ?? '');

@@ -139,7 +139,10 @@ export interface FigureNote extends NoteBase, Quantity {
   readonly alternatives?: readonly Quantity[];
 }
 
-/** How many things a figure of one of them is said of; without a count nobody said how many there are. */
+/**
+ * How many things a figure of one of them is said of; without a count nobody said how many there are. A count of one is
+ * a figure that was said of them all together.
+ */
 export interface EachOfMany {
   readonly count?: number;
 }

@@ -20,6 +20,14 @@ test.each<[string, number, number | undefined]>([
 });
 
 test.each([
+  'The four batteries weigh 104 kilos together.',
+  'Between them the doors are 40 kilos.',
+  '104 kilos in total for the batteries.',
+])('"%s" tells the weight of them all', (said) => {
+  expect(each(said).map(([, of]) => of)).toEqual([{ count: 1 }]);
+});
+
+test.each([
   'Four batteries weigh 104 kilos.',
   'The chain is two kilos per metre.',
   'The stove is 60 kilos, 30 each side.',

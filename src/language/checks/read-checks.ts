@@ -1,6 +1,7 @@
 /** Reads sums that have to hold from now on: what must go through, what all may weigh, what must come out of a sheet. */
 import type { RecordScene } from '../kept/scene.ts';
 import type { CheckNote, KnownFigure } from '../notes.ts';
+import { dewPointIn } from './dew-points.ts';
 import { layerIn } from './layers-to-come.ts';
 import { massLimitIn } from './mass-limits.ts';
 import { productTimesIn } from './product-times.ts';
@@ -8,7 +9,7 @@ import { checkScene } from './spoken-check.ts';
 import { stockCountIn } from './stock-counts.ts';
 import { passagesIn } from './through-openings.ts';
 
-const READERS = [passagesIn, massLimitIn, stockCountIn, productTimesIn, layerIn] as const;
+const READERS = [passagesIn, massLimitIn, stockCountIn, productTimesIn, dewPointIn, layerIn] as const;
 
 /** More than a day's talk has: a text that holds nothing else is not to take longer than any other. */
 const MOST = 60;

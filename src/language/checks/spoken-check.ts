@@ -32,6 +32,7 @@ export function checkScene(scene: RecordScene, known: readonly KnownFigure[]): C
 export interface Spoken {
   readonly check: string;
   readonly inputs: readonly SpokenInput[];
+  readonly options?: Readonly<Record<string, string>>;
 }
 
 /** One input; `of` is the thing that a plain size is of. */
@@ -42,10 +43,17 @@ export const input = (name: string, expression: string, of?: string): SpokenInpu
 });
 
 /** The whole sentence that says a check is its quote: what it holds stands all over it. */
-export function checkNote(scene: RecordScene, line: Line, { check, inputs }: Spoken): CheckNote {
+export function checkNote(scene: RecordScene, line: Line, { check, inputs, options }: Spoken): CheckNote {
   const { start } = line;
   const end = start + scene.text.slice(start, line.end).replace(/[\s.!?…,;]*$/, '').length;
-  return { kind: 'check', quote: scene.text.slice(start, end), span: { start, end }, check, inputs };
+  return {
+    kind: 'check',
+    quote: scene.text.slice(start, end),
+    span: { start, end },
+    check,
+    inputs,
+    ...(options ? { options } : {}),
+  };
 }
 
 /** A figure as an input is written: "2440 mm". */

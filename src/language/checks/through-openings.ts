@@ -15,6 +15,7 @@ import {
 import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { wordSet } from '../word-table.ts';
+import { fittingsOf } from './fittings.ts';
 import {
   attributesOf,
   type CheckScene,
@@ -71,16 +72,22 @@ export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] 
   const sizes = openings.flatMap((opening, index) => {
     return sizesOf(scene, line, opening, openings[index + 1]?.first ?? line.endWord);
   });
-  const note = (thing: readonly SpokenInput[]) =>
-    checkNote(scene, line, { check: 'panel through opening', inputs: [...thing, ...sizes] });
+  const note = (thing: readonly SpokenInput[], name?: string) => {
+    const fittings = name === undefined ? [] : fittingsOf(scene, name);
+    // A lid has them on its face; on a box nobody said where they are, and so they are counted on every side.
+    const isFlat = name === undefined || FLAT.has(singular(name.split(' ').at(-1) ?? ''));
+    const options = fittings.length > 0 && !isFlat ? { options: { 'fittings add to': 'all three' } } : {};
+    const inputs = [...thing, ...sizes, ...fittings];
+    return checkNote(scene, line, { check: 'panel through opening', inputs, ...options });
+  };
   const carried = carriedBy(scene, line, must, verb, first);
   if (carried === 'all') {
     const ways = openings.map(nameOf).flatMap((name) => [name, `${name} opening`]);
     const things = sizedThings(scene, ways);
-    return things.length > 0 ? things.map((name) => note(sidesOf(scene, name))) : [note([])];
+    return things.length > 0 ? things.map((name) => note(sidesOf(scene, name), name)) : [note([])];
   }
   if (!carried || [...carried.kinds].some((kind) => RUNS.has(kind))) return [];
-  return [note(sidesOf(scene, nameOf(carried)))];
+  return [note(sidesOf(scene, nameOf(carried)), nameOf(carried))];
 }
 
 function openingsAfter(scene: RecordScene, line: Line, verb: number): readonly Phrase[] {
@@ -105,7 +112,8 @@ function isWay({ parse }: RecordScene, at: number, isSecond: boolean): boolean {
 function isOpening(phrase: Phrase): boolean {
   const head = singular(phrase.head);
   if (NO_WAY.has(head) || phrase.name.length === 0) return false;
-  return phrase.kinds.has('opening') || MORE_OPENINGS.has(head);
+  // "Forehatch", "sidedoor": what a name ends in.
+  return phrase.kinds.has('opening') || MORE_OPENINGS.has(head) || /(?:hatch|door|doorway)$/.test(head);
 }
 
 /** What goes through: named between verb and opening, else before the verb; "all" for everything there is. */

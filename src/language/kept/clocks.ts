@@ -39,6 +39,9 @@ const TO_COME =
 const NEXT =
   / (?:(?:second|third|fourth|next|another|last|final|top|finish|other|new) (?:and (?:last|final) )?(?:coats?|layers?)|(?:coat|layer) (?:two|three|four|2|3|4|number (?:two|three|four|2|3|4))|topcoat(?:ed)?|re-?coated|over-?coated) /;
 
+/** More than a day's work has: a text that holds nothing else is not to take longer than any other. */
+const MOST = 60;
+
 interface Act {
   readonly act: ClockAct;
   /** Word of its verb. */
@@ -51,6 +54,7 @@ export function readClocks(scene: RecordScene, recordedAt: string): readonly Clo
   const notes: ClockNote[] = [];
   let product = '';
   for (const line of scene.lines) {
+    if (notes.length >= MOST) break;
     const named = productIn(scene, line);
     const acts =
       line.asks || LONG_AGO.test(line.words) ? [] : actsIn(scene, line, named ?? product, notes.length > 0);

@@ -28,6 +28,8 @@ export interface Assumed {
   readonly notes: readonly string[];
   /** Why the air may be another by now; for the input of that name. */
   readonly doubt?: { readonly input: string; readonly why: string };
+  /** Whether it goes by the air, also where none was told that may be gone by. */
+  readonly takesAir: boolean;
   /** Keys that bring the check up again. */
   readonly watches: readonly string[];
 }
@@ -42,32 +44,34 @@ export function assumedInputs(reader: Reader, check: Check, asked: AskedCheck, w
   const wants = (name: string) =>
     check.inputs.some((input) => input.name === name) &&
     !asked.inputs.some(({ input }) => input.trim() === name);
-  const [air, least] = [wants('temperature') ? airOf(reader) : undefined, wants('least temperature')];
+  const name = check.inputs.find(({ ofAir }) => ofAir)?.name ?? 'temperature';
+  const [air, least] = [wants(name) ? airOf(reader) : undefined, wants('least temperature')];
   const floor = least ? leastOf(reader, productOfCheck(asked)) : undefined;
   const age = air && secondsBetween(air.saidAt, when);
   const isOld = age !== undefined && age > KEEPS;
-  const isNeeded = check.inputs.some(({ name, optional }) => name === 'temperature' && !optional);
+  const isNeeded = check.inputs.some((input) => input.name === name && !input.optional);
   const taken = air && (!isOld || isNeeded) ? air : undefined;
   const said = air && `the air as it was told on ${air.saidAt.slice(0, 10)}`;
   return {
     inputs: [
-      ...(taken ? [{ input: 'temperature', expression: `[${taken.row.slot}]` }] : []),
+      ...(taken ? [{ input: name, expression: `[${taken.row.slot}]` }] : []),
       ...(floor ? [{ input: 'least temperature', expression: floor.expression }] : []),
     ],
     notes: [
-      ...(taken ? [`temperature: ${said}`] : []),
+      ...(taken ? [`${name}: ${said}`] : []),
       ...(air && !taken ? [`${said} is too long ago to go by`] : []),
       ...(floor ? ['least temperature: as it was said of the product'] : []),
     ],
     ...(taken && isOld
       ? {
           doubt: {
-            input: 'temperature',
+            input: name,
             why: `the air was told on ${taken.saidAt.slice(0, 10)}, and may be another by now`,
           },
         }
       : {}),
-    watches: [...(wants('temperature') ? ['*temperature'] : []), ...(least ? ['@least'] : [])],
+    takesAir: wants(name),
+    watches: [...(wants(name) ? ['*temperature'] : []), ...(least ? ['@least'] : [])],
   };
 }
 

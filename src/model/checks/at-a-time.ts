@@ -62,9 +62,14 @@ export function clocked(
   return { ...outcome, state, why, window, notes: [...outcome.notes, ...vague] };
 }
 
-/** Keys of a check that time may change: see `watches.ts`. */
-export function watchesOfTime(check: Check, { window }: Outcome, now: string | undefined): readonly string[] {
-  if (!hasClock(check.name)) return check.inputs.some(({ ofAir }) => ofAir) ? ['@now'] : [];
+/** Keys of a check that time may change: see `watches.ts`. `takesAir`: it goes by the air as it was told last. */
+export function watchesOfTime(
+  check: Check,
+  { window }: Outcome,
+  now: string | undefined,
+  takesAir: boolean,
+): readonly string[] {
+  if (!hasClock(check.name)) return takesAir ? ['@now'] : [];
   const isRunning =
     now !== undefined &&
     [window?.opens, window?.closes].some((end) => end !== undefined && isLater(end, now));

@@ -19,7 +19,7 @@ export const DEW_POINT: Check = {
   source:
     'Magnus formula, WMO guide to instruments, from memory; 3 °C (5 °F): https://ranachem.com/en/dew-point/ and https://elcometer.com/en/what-is-dewpoint.html',
   inputs: [
-    { name: 'air', kind: 'temperature', says: 'temperature of the air', most: WARMEST },
+    { name: 'air', kind: 'temperature', says: 'temperature of the air', most: WARMEST, ofAir: true },
     { name: 'humidity', kind: 'ratio', says: 'relative humidity of the air', most: 1, unit: '%' },
     { name: 'surface', kind: 'temperature', says: 'temperature of the surface itself', optional: true },
   ],

@@ -63,6 +63,8 @@ export function doubtOf(reader: DoubtReader, row: StandingRow): Doubt | undefine
 
 /** Kinds of thing that a layer makes smaller inside. */
 const HOLLOW: readonly NounKind[] = ['opening', 'space', 'hole'];
+/** Work that is done inside of what it is done to. */
+const LINED = stemsIn('line lined lining insulate insulated insulation foam foamed carpet carpeted');
 const INSIDE: ReadonlySet<string> = new Set(['clearance', 'gap']);
 
 /** What a layer of known thickness does to a figure: the thickness of a thing that the work names. */
@@ -84,7 +86,10 @@ function layerOf(
   const inUnit = layer && convert(layer.thickness, row.unit)?.value;
   if (!layer || layers.length > 1 || inUnit === undefined || !(inUnit > 0)) return undefined;
   const isOverFloor = circumstanceStems(row, reader).some((stem) => words.includes(stem));
-  const isInside = INSIDE.has(row.attribute) || HOLLOW.some((kind) => kindsOf(wordsOf(item.name)).has(kind));
+  const isHollow = HOLLOW.some((kind) => kindsOf(wordsOf(item.name)).has(kind));
+  // A locker that was lined has less room inside, and is no larger: nobody said which of the two was measured.
+  if (!isOverFloor && !isHollow && words.some((word) => LINED.has(word))) return undefined;
+  const isInside = isHollow || INSIDE.has(row.attribute);
   return {
     change: isOverFloor || isInside ? -inUnit : inUnit,
     most: isOverFloor ? 1 : 2,

@@ -44,7 +44,12 @@ function attach(work: Working, asked: Asked, source: Source): void {
   const { run, inputs, watches } = worked;
   const older = work.draft.checksWatching([`=${run.check}`]);
   if (older.some((one) => sameWords(one) === sameWords({ ...asked, inputs }))) return;
-  for (const one of older) if (saysAnew(one.inputs, inputs)) putAway(work, one, 'it was said anew');
+  const isSaid = source.quote !== '';
+  for (const one of older) {
+    // The air is told again and again; each time it is another, and the last one is what there is.
+    const isOldAir = isSaid && run.check === 'dew point' && one.source.quote !== '';
+    if (isOldAir || saysAnew(one.inputs, inputs)) putAway(work, one, 'it was said anew');
+  }
   const since = work.memo.recordedAt;
   const row: CheckRow = {
     ...asked,
@@ -180,7 +185,7 @@ function thingsOf({ inputs, window }: Pick<CheckRun, 'inputs' | 'window'>): read
 }
 
 /** The air is around the work, and no part of what a check is about. */
-const isOfAir = (name: string) => name === 'temperature' || name === 'least temperature';
+const isOfAir = (name: string) => /^(?:temperature|least temperature|air)$/.test(name);
 
 /** So many things are named where a check is spoken of. */
 const MOST_NAMED = 4;

@@ -168,8 +168,8 @@ function notesOn(given: Given, widest: Result): readonly string[] {
   return [
     'carried straight through; room to turn before and behind an opening is not looked at',
     given.inputs.has('fittings')
-      ? `fittings count as if they ran along the whole ${where === 'all three' ? 'panel, on every side' : `panel, on its ${where}`}`
-      : 'no fittings were counted',
+      ? `fittings are counted along the whole ${where === 'all three' ? 'panel, on every side' : `panel, on its ${where}`}, as if one stood everywhere: one that sits in a corner may leave more room`
+      : 'no fittings were counted: handles, hinges and stubs take room too',
     ...(widest.range.low < ANY_WIDTH ? [] : ['any width passes at this length and thickness']),
   ];
 }

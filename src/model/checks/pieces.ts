@@ -11,7 +11,8 @@ type Reader = Pick<ModelReader, 'claim' | 'claimsOf' | 'standing'>;
 export function piecesOf(reader: Reader, row: StandingRow): Pieces | undefined {
   const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
   const told = claim?.each ? claim : claim && toldBefore(reader, claim);
-  if (!told?.each) return undefined;
+  // Said of them all together.
+  if (!told?.each || told.each.count === 1) return undefined;
   const counted = reader.standing(slotOf(row.itemId, 'count', 'count'));
   // A count that was said later than the weight is how many there are now.
   if (counted) return { kind: 'counted', factor: `[${counted.slot}]` };

@@ -105,7 +105,7 @@ export function workCheck(
     ),
     watches: [
       ...(assumed?.watches ?? []),
-      ...watchesOfTime(check, outcome, now),
+      ...watchesOfTime(check, outcome, now, assumed?.takesAir === true),
       ...every.map(({ watch }) => watch),
       ...watchesOf(
         names.reader,

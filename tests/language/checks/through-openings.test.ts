@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import type { CheckNote } from '../../../src/language/notes.ts';
+import { readMemo } from '../../../src/language/pipeline.ts';
 import { checksIn, recordsIn } from '../../kit/records.ts';
 
 const passage = (name: string, sides: readonly string[], ...openings: readonly string[]) => {
@@ -113,4 +115,35 @@ test.each([
   'We have to get through the winter.',
 ])('"%s" attaches none', (said) => {
   expect(checksIn(said)).toEqual([]);
+});
+
+test.each<[string, readonly string[], string | undefined]>([
+  [
+    "The locker lid's hinges stick out twelve mil. The locker lid has to go through the hatch.",
+    ['locker lid hinges offset'],
+    undefined,
+  ],
+  ['The lid has a handle that sticks out 40 mil. The lid has to go through the hatch.', ['40 mm'], undefined],
+  [
+    'The fridge handle is 45 proud. The fridge has to go through the back door.',
+    ['fridge handle offset'],
+    'all three',
+  ],
+  ['The door knobs are 60 mil proud of the face. The panel has to go through the hatch.', [], undefined],
+])('"%s" takes what stands out with it: %j', (said, fittings, side) => {
+  const { notes } = readMemo(said, { units: 'metric', recordedAt: '2026-03-03T14:20:00Z' });
+  const check = notes.records.find((note): note is CheckNote => note.kind === 'check');
+  expect(
+    check?.inputs.filter(({ input }) => input === 'fittings').map(({ expression }) => expression),
+  ).toEqual(fittings);
+  expect(check?.options?.['fittings add to']).toBe(side);
+});
+
+test.each([
+  ['That sheet, 2440 by 1220 by 18, needs to fit through the back doors.', 'sheet'],
+  ['This table top, 80 by 40 by 1.5 inches, has to go through the cellar door.', 'table top'],
+])('"%s": sizes may stand between a thing and its way', (said, of) => {
+  const { notes } = readMemo(said, { units: 'metric', recordedAt: '2026-03-03T14:20:00Z' });
+  const check = notes.records.find((note): note is CheckNote => note.kind === 'check');
+  expect(check?.inputs.slice(0, 3).map((one) => one.of)).toEqual([of, of, of]);
 });
