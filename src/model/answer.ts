@@ -1,6 +1,7 @@
 /** Finds what a question is about by its words. */
 import type { Attribute } from '../language/notes.ts';
 import { wordTable } from '../language/word-table.ts';
+import { type CheckView, checkViews } from './checks/check-views.ts';
 import { keptAnswer } from './kept/kept-of.ts';
 import { nameStems, wordsOf } from './names.ts';
 import { findingViews, standingFigure } from './project-views.ts';
@@ -130,5 +131,26 @@ export function answerOf(rows: ProjectRows, question: string, said: Answer['said
     findingViews(rows, { slot }),
   );
   const kept = keptAnswer(rows, question, tellingWords(question));
-  return { question, kept, figures: standing.map((row) => standingFigure(rows, row)), said, findings };
+  const checks = checksFor(rows, tellingWords(question));
+  const figures = standing.map((row) => standingFigure(rows, row));
+  return { question, kept, figures, said, findings, checks };
+}
+
+/** So many are shown: more say nothing to anybody. */
+const MOST_CHECKS = 5;
+
+/** Checks that a question names: by their own name, by a thing that they are about, or by a part of either. */
+function checksFor(rows: ProjectRows, words: readonly string[]): readonly CheckView[] {
+  const asked = nameStems(words.join(' '));
+  if (asked.length === 0) return [];
+  const holds = (name: string) => {
+    const own = nameStems(name);
+    return own.length > 0 && own.every((stem) => asked.includes(stem));
+  };
+  return checkViews(rows)
+    .filter(({ check, subject }) => {
+      const things = subject.slice(check.length).replace(/^ \(|\)$/g, '');
+      return [check, ...things.split(', ')].some(holds) || holdsAll(subject.replace(/[(),]/g, ' '), asked);
+    })
+    .slice(0, MOST_CHECKS);
 }

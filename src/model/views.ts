@@ -369,4 +369,6 @@ export interface Answer {
   /** Talk that holds the words, best first. */
   readonly said: readonly (Source & { readonly rank: number })[];
   readonly findings: readonly FindingView[];
+  /** Checks that stand on what is asked about, or that it names. */
+  readonly checks?: readonly CheckView[];
 }

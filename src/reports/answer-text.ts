@@ -1,13 +1,20 @@
 /** An answer for the terminal: the figures that hold, the clashes about them, the words that were said. */
 import type { HouseUnits } from '../language/notes.ts';
+import type { CheckView } from '../model/checks/check-views.ts';
 import type { Answer } from '../model/views.ts';
+import { stateText } from './check-words.ts';
+import { inOrder } from './checks-text.ts';
 import { figuresOfItem } from './figure-table.ts';
 import { findingLine } from './finding-text.ts';
 import { keptAnswerParts } from './kept-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
 import { oneLine } from './words.ts';
 
-/** The answer in three parts, each left out when it is empty. */
+/** What a check comes to, in a line: `checks` tells the rest. */
+const checkLine = ({ subject, state, why, id }: CheckView): string =>
+  `  ${oneLine(subject)}: ${stateText(state)}; ${oneLine(why)}  [${oneLine(id)}]\n`;
+
+/** The answer in its parts, each left out when it is empty. */
 export function answerText(answer: Answer, units: HouseUnits): string {
   const parts: string[] = [];
   if (answer.figures.length > 0) parts.push(figuresOfItem(answer.figures, units));
@@ -15,6 +22,8 @@ export function answerText(answer: Answer, units: HouseUnits): string {
   const open = answer.findings.filter((finding) => finding.status === 'open');
   if (open.length > 0)
     parts.push(`In doubt\n${open.map((finding) => `  ${findingLine(finding)}\n`).join('')}`);
+  const checks = answer.checks ?? [];
+  if (checks.length > 0) parts.push(`Checks\n${inOrder(checks).map(checkLine).join('')}`);
   if (answer.said.length > 0) {
     const lines = answer.said.map(
       (said) => `  ${dayOf(said.recordedAt)}  ${placeOf(said)}  "${oneLine(said.quote)}"\n`,

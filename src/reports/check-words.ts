@@ -5,7 +5,7 @@ const STATES: Readonly<Record<CheckState, string>> = {
   holds: 'holds',
   broken: 'breaks',
   told: 'worked out',
-  refused: 'makes no sense',
+  refused: 'refused',
   'not-run': 'not run',
   stale: 'stale',
 };

@@ -40,9 +40,11 @@ const CLOSES: Readonly<Record<string, string>> = {
 /** When the times of a product begin and end, from a date on. */
 const windowDates =
   (from: string) =>
-  ({ check, window }: CheckView): Dated[] => {
+  ({ check, window, inputs }: CheckView): Dated[] => {
     if (!window) return [];
-    const { product, opens, closes, source } = window;
+    const { opens, closes, source } = window;
+    // "Second coat on now": the product is that of the check.
+    const product = window.product || (inputs.find(({ of }) => of !== undefined)?.of ?? '');
     const of = product === '' ? '' : `${escapeMarkdown(oneLine(product))}: `;
     const entry = (at: string | undefined, words: string | undefined): Dated[] =>
       at === undefined || words === undefined || dayOf(at) < from

@@ -37,6 +37,11 @@ function stackUpOf(given: Given): Worked {
   const { say } = given;
   const layers = all(given, 'layers');
   const total = sumOf(layers);
+  // A sum of offsets may be less than nothing; what goes into an opening may not.
+  if (total.mid <= 0 && ['limit', 'opening'].some((name) => given.inputs.has(name))) {
+    const why = `the layers come to ${say(total.mid, 'length')} in all: more is taken off than there is`;
+    return { verdict: 'refused', why };
+  }
   const rooms = ['limit', 'opening'].flatMap((name) => {
     const most = maybe(given, name);
     return most ? [{ name, left: less(most, total) }] : [];

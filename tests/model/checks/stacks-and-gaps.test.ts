@@ -208,3 +208,13 @@ test.each(['0.001', '0.01', '0.05'])(
     }
   },
 );
+
+test.each([
+  [['18 mm', '-900 mm'], 'the layers come to -882 mm in all: more is taken off than there is'],
+  [['18 mm', '-18 mm'], 'the layers come to 0 mm in all: more is taken off than there is'],
+])('layers of %j go into no opening: they leave nothing', (layers, why) => {
+  const worked = ran(STACK_UP, { layers, opening: '30 mm' });
+  expect(worked).toMatchObject({ verdict: 'refused' });
+  expect(worked.why).toBe(why);
+  expect(worked).not.toHaveProperty('results');
+});

@@ -1,7 +1,10 @@
 /** Times of products from talk: the clock that a memo starts, read at the memos after it. */
 import { expect, test } from 'vitest';
+import { answerOf } from '../../../src/model/answer.ts';
 import { checkViews } from '../../../src/model/checks/check-views.ts';
 import { nextView } from '../../../src/model/day-views.ts';
+import type { ProjectInfo } from '../../../src/model/views.ts';
+import { nextStepsPage } from '../../../src/reports/next-steps.ts';
 import { ToldStory } from '../../kit/told-story.ts';
 
 /** What each check comes to now, by its kind; what its row keeps must be the same. */
@@ -184,4 +187,31 @@ test('a data sheet that is read again takes the place of the first reading', () 
   expect(checkViews(story.project.rows).map(({ check, why }) => `${check} ${why}`)).toEqual([
     'pot life usable for 30 min',
   ]);
+});
+
+test('the page of next steps names the product, the time and where the coat was told', () => {
+  const story = new ToldStory()
+    .hearAt('2026-02-03T14:20', `${WINDOW} First coat of primer went on at two.`)
+    .hearAt('2026-02-03T19:00', 'Second coat on now.');
+  const page = nextStepsPage(nextView(story.project.rows, '2026-02-03'), {
+    name: 'Shed',
+    units: 'metric',
+    folder: 'x',
+    memos: 2,
+  } as unknown as ProjectInfo);
+  expect(page).toContain(
+    '- Tuesday 2026-02-03, today: 23:00, primer: the window for the next coat opens (memo 2)',
+  );
+  expect(page).toContain(
+    '- Wednesday 2026-02-04: 07:00, primer: the window for the next coat closes (memo 2)',
+  );
+});
+
+test('a question that names a product check is answered with it', () => {
+  const story = new ToldStory().hearAt('2026-02-03T14:20', `${WINDOW} First coat of primer went on at two.`);
+  const checks = (question: string) =>
+    (answerOf(story.project.rows, question, []).checks ?? []).map(({ subject }) => subject);
+  expect(checks('when can I recoat')).toEqual(['recoat window (primer)']);
+  expect(checks('what about the primer')).toEqual(['recoat window (primer)']);
+  expect(checks('how high is the bench')).toEqual([]);
 });
