@@ -134,18 +134,64 @@ function breachAmong(
 ): FindingRow | undefined {
   if (READINGS.has(claim.dimension)) return undefined;
   const { settings } = work;
+  const isOwned = isOwnedUp(work, arriving);
   const broken = limits
-    .filter((limit) => limit.id !== claim.id && goesTogether(limit.attribute, claim.attribute))
+    .filter((limit) => limit.id !== claim.id)
+    .filter(
+      (limit) =>
+        goesTogether(limit.attribute, claim.attribute) ||
+        (isOwned && isReach(limit.attribute, claim.attribute)),
+    )
     .filter((limit) => !isLetPass(limit, claim, settings.region))
     .flatMap((limit) => {
       const edge = brokenEdge(limit, claim, settings);
-      return edge === undefined ? [] : [{ limit, edge, binding: bindingOf(limit, edge, arriving, work) }];
+      if (edge === undefined) return [];
+      const binding = Math.max(
+        bindingOf(limit, edge, arriving, work),
+        isOwned ? ownedBinding(limit, edge, arriving) : 0,
+      );
+      return [{ limit, edge, binding }];
     })
     .filter((one) => one.binding >= BINDS)
     .sort((a, b) => b.binding - a.binding)[0];
   if (!broken || alreadyFound(work, broken.limit, claim)) return undefined;
   return report(work, claim, arriving, broken.limit, broken.edge);
 }
+
+/** Measures that one limit may bind together: how far a thing reaches, however it is called. */
+const REACH: ReadonlySet<Attribute> = new Set<Attribute>([
+  'height',
+  'length',
+  'clearance',
+  'gap',
+  'offset',
+  'depth',
+  'width',
+]);
+const isReach = (limit: Attribute, claim: Attribute) => REACH.has(limit) && REACH.has(claim);
+
+/** Whether the talk tells of trouble at the figure, or right after it: "there's thirteen inches. Remember what the book says?" */
+function isOwnedUp(work: Working, { note, place }: Arriving): boolean {
+  if (note.span.end === 0) return false;
+  return work.memo.notes.problems.some(({ span }) => {
+    if (span.start <= note.span.start && span.end >= note.span.end) return true;
+    return span.start >= note.span.end && work.place(span).index - place.index <= 1;
+  });
+}
+
+/** A little past a limit, where the talk takes it as trouble: the less the names share, the nearer it has to be. */
+function ownedBinding(limit: LimitRow, edge: number, { note, item, place }: Arriving): number {
+  const past = difference(note, { value: edge, unit: limit.unit });
+  if (past === undefined || note.value - past <= 0) return 0;
+  const share = Math.abs(past) / (note.value - past);
+  if (share > OWNED.furthest) return 0;
+  const tied = stemsOf(`${note.item} ${item.name} ${place.before} ${place.sentence} ${place.after}`);
+  const shared = [...stemsOf(`${limit.said} ${limit.about}`)].filter((stem) => tied.has(stem));
+  if (shared.length === 0 && share > OWNED.nameless) return 0;
+  return BINDS + 0.1 * (shared.length + 1 - share);
+}
+/** Shares of the limit: further past it the figure is of another thing, the sooner where no name ties the two. */
+const OWNED = { furthest: 0.35, nameless: 0.1 };
 
 /** A person let this thing pass this limit at this size. */
 function isLetPass(limit: LimitRow, claim: ClaimRow, region?: string): boolean {
