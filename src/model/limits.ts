@@ -138,9 +138,7 @@ function breachAmong(
   const broken = limits
     .filter((limit) => limit.id !== claim.id)
     .filter(
-      (limit) =>
-        goesTogether(limit.attribute, claim.attribute) ||
-        (isOwned && isReach(limit.attribute, claim.attribute)),
+      (limit) => goesTogether(limit.attribute, claim.attribute) || (isOwned && claim.dimension === 'length'),
     )
     .filter((limit) => !isLetPass(limit, claim, settings.region))
     .flatMap((limit) => {
@@ -168,7 +166,6 @@ const REACH: ReadonlySet<Attribute> = new Set<Attribute>([
   'depth',
   'width',
 ]);
-const isReach = (limit: Attribute, claim: Attribute) => REACH.has(limit) && REACH.has(claim);
 
 /** Whether the talk tells of trouble at the figure, or right after it: "there's thirteen inches. Remember what the book says?" */
 function isOwnedUp(work: Working, { note, place }: Arriving): boolean {
@@ -187,7 +184,9 @@ function ownedBinding(limit: LimitRow, edge: number, { note, item, place }: Arri
   if (share > OWNED.furthest) return 0;
   const tied = stemsOf(`${note.item} ${item.name} ${place.before} ${place.sentence} ${place.after}`);
   const shared = [...stemsOf(`${limit.said} ${limit.about}`)].filter((stem) => tied.has(stem));
-  if (shared.length === 0 && share > OWNED.nameless) return 0;
+  const isReach = REACH.has(limit.attribute) && REACH.has(note.attribute);
+  // A measure that was only guessed may be any, of the thing itself.
+  if (shared.length === 0 && (share > OWNED.nameless || (note.dimension === 'length' && !isReach))) return 0;
   return BINDS + 0.1 * (shared.length + 1 - share);
 }
 /** Shares of the limit: further past it the figure is of another thing, the sooner where no name ties the two. */
@@ -260,11 +259,14 @@ function report(
   const side =
     limit.bound === 'at-least' || (limit.bound === 'between' && edge === limit.value) ? 'under' : 'over';
   if (isSlip) work.draft.put({ table: 'claims', row: { ...claim, status: 'doubted' } });
+  // "There's thirteen inches to the bunk front" is the room that the stove must have.
+  const isRoom = ROOM.includes(limit.attribute);
+  const owner = own || !isRoom ? item : (work.draft.item(limit.itemId) ?? item);
   return work.find({
     kind: isSlip ? 'slip' : 'limit',
-    item: item.name,
-    itemId: item.id,
-    attribute: claim.attribute,
+    item: owner.name,
+    itemId: owner.id,
+    attribute: isRoom ? limit.attribute : claim.attribute,
     slot: limit.slot,
     was: sourced(was, { bound: limit.bound, source: limit.source }),
     now: sourced(claim, { bound: claim.bound, source: claim.source }),
