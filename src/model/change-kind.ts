@@ -28,6 +28,9 @@ const STRONG_LIKENESS = 0.8;
 const LIKENESS = 0.5;
 /** Figures further apart than this, without a word of change, are of two things. */
 const FURTHEST_RATIO = 1.8;
+/** With plain words that it was changed on purpose: a battery of twice the size; lengths twice each other are of two things. */
+const FURTHEST_CHANGE = 2.5;
+const TOLD = 3;
 
 const SURVEYED: ReadonlySet<FigureState> = new Set(['measured', 'received', 'made']);
 const PLANNED: ReadonlySet<FigureState> = new Set(['target', 'assumed', 'quoted', 'copied', 'ordered']);
@@ -43,7 +46,9 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
   if (likeness && likeness.weight >= LIKENESS && !isPlain && !(cue.isNeeded && one.isMade)) {
     return { kind: 'slip', why: `${likeness.words}, and nothing was said of a change` };
   }
-  const isFarOff = isFar(was, now, one.region);
+  const isTold =
+    cue.change === 'decided' && cue.weight >= TOLD && exactQuantity(now, one.region)?.kind !== 'length';
+  const isFarOff = isFar(was, now, one.region, isTold ? FURTHEST_CHANGE : FURTHEST_RATIO);
   if (isFarOff && !one.isOldSaid) {
     // Fourteen for forty is no change that anybody makes, whatever words stand around it.
     const isStrong = likeness !== undefined && likeness.weight >= STRONG_LIKENESS;
@@ -82,8 +87,8 @@ function byState(was: FigureState | undefined, now: FigureState | undefined): Ch
   return { kind: 'decided', why: 'the later figure was said without a word about the earlier one' };
 }
 
-function isFar(was: Quantity, now: Quantity, region?: string): boolean {
+function isFar(was: Quantity, now: Quantity, region?: string, furthest = FURTHEST_RATIO): boolean {
   const [a, b] = [exactQuantity(was, region)?.base.valueOf(), exactQuantity(now, region)?.base.valueOf()];
   if (a === undefined || b === undefined || a <= 0 || b <= 0) return true;
-  return Math.max(a / b, b / a) > FURTHEST_RATIO;
+  return Math.max(a / b, b / a) > furthest;
 }

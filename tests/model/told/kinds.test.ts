@@ -9,6 +9,11 @@ test.each([
     ['decided: shelf depth 300 mm -> 350 mm'],
   ],
   [
+    'a battery of twice the size, chosen on purpose',
+    ['The battery is 110 amp hours.', 'I decided to go bigger, the battery is now 220 amp hours.'],
+    ['decided: battery other 110 Ah -> 220 Ah'],
+  ],
+  [
     'a size measured anew',
     [
       'The window opening is 1120 millimetres wide.',
@@ -42,6 +47,10 @@ test.each([
 });
 
 test.each([
+  [
+    'a length twice as long, whatever was decided',
+    ['The bench is 900 millimetres wide.', 'I decided that the bench is 1800 millimetres wide.'],
+  ],
   ['the same again', ['The shelf is 300 millimetres deep.', 'The shelf is 300 millimetres deep.']],
   ['the same in another unit', ['The shelf is 300 millimetres deep.', 'The shelf is 30 centimetres deep.']],
   [
