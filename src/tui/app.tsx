@@ -1,22 +1,34 @@
 /** Joins keys, reducer and project. */
 import { useApp, useInput, useStdout } from 'ink';
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { Problem } from '../problem.ts';
+import { Problem } from '../problem.ts';
 import type { ProjectApi, Taken } from '../project-api.ts';
+import { dayPages } from './day-pages.ts';
 import { Screen } from './screen.tsx';
 import { reduce } from './state/reduce.ts';
 import {
+  type DayPage,
   type Effect,
+  type FigureBook,
   type KeyPress,
   openingState,
   type ScreenData,
   type ScreenEvent,
 } from './state/screen-state.ts';
 
+/** Writes a page into the project's folder and says where it went. Throws a Problem when it cannot. */
+export type SavePage = (file: string, text: string) => { readonly file: string; readonly beside: boolean };
+
 interface AppProps {
   readonly project: ProjectApi;
+  readonly save: SavePage;
   /** ISO 8601, asked anew whenever the data is read. */
   readonly now: () => string;
+}
+
+/** What the screens of figures show. */
+export function readBook(project: ProjectApi): FigureBook {
+  return { figures: project.figures(), limits: project.limits(), checks: project.checks() };
 }
 
 /** What the screen shows of a project at a moment. */
@@ -40,6 +52,14 @@ const takenLines = ({ memoId, already, findings }: Taken) => {
   return [`${memoId} is taken in, ${clash}`];
 };
 
+const writtenLine = (page: DayPage, { file, beside }: ReturnType<SavePage>) =>
+  beside
+    ? `${page.file} was changed since it was written and was left as it is; the new page is ${file}`
+    : `written: ${file}`;
+
+const troubleLines = (error: unknown) =>
+  error instanceof Problem ? problemLines(error) : [error instanceof Error ? error.message : String(error)];
+
 const SETTLED = {
   'keep-old': 'the old figure holds',
   'take-new': 'the new figure holds',
@@ -47,7 +67,7 @@ const SETTLED = {
   correct: 'the figure is put right',
 } as const;
 
-export function App({ project, now }: AppProps) {
+export function App({ project, now, save }: AppProps) {
   const [state, setState] = useState(() => openingState(readData(project, now())));
   const current = useRef(state);
   const abort = useRef<AbortController>(undefined);
@@ -79,9 +99,35 @@ export function App({ project, now }: AppProps) {
           case 'cancel':
             abort.current?.abort();
             return;
+          case 'read-book':
+            send({ kind: 'book', book: readBook(project) });
+            return;
+          case 'read-tasks':
+            send({ kind: 'tasks', tasks: project.tasks(now()) });
+            return;
+          case 'read-pages':
+            send({ kind: 'pages', pages: dayPages(project, now()) });
+            return;
+          case 'by-hand':
+            project.setByHand(effect.change);
+            send({ kind: 'settled', lines: [effect.line] });
+            send({ kind: 'data', data: readData(project, now()) });
+            return;
+          case 'write':
+            write(effect.pages);
+            return;
           case 'leave':
             abort.current?.abort();
             exit();
+        }
+      }
+
+      function write(pages: readonly DayPage[]): void {
+        try {
+          const lines = pages.map((page) => writtenLine(page, save(page.file, page.text)));
+          send({ kind: 'settled', lines });
+        } catch (error) {
+          send({ kind: 'refused', lines: troubleLines(error) });
         }
       }
 
@@ -98,12 +144,12 @@ export function App({ project, now }: AppProps) {
               : { kind: 'failed', lines: problemLines(result.problem) },
           );
         } catch (error) {
-          send({ kind: 'failed', lines: [error instanceof Error ? error.message : String(error)] });
+          send({ kind: 'failed', lines: troubleLines(error) });
         }
         send({ kind: 'data', data: readData(project, now()) });
       }
     },
-    [exit, now, project],
+    [exit, now, project, save],
   );
 
   useInput((input, key) => send({ kind: 'key', key: pressed(input, key) }));

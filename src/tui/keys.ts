@@ -12,11 +12,24 @@ export type Intent =
   | 'cancel'
   | 'see-memos'
   | 'see-clashes'
+  | 'see-figures'
+  | 'see-tasks'
+  | 'see-day'
   | 'see-next'
   | 'see-keys'
   | 'old-holds'
   | 'new-holds'
   | 'both-right'
+  | 'find'
+  | 'close-task'
+  | 'reopen-task'
+  | 'sooner'
+  | 'add-task'
+  | 'add-wait'
+  | 'journal'
+  | 'next-steps'
+  | 'outline'
+  | 'write'
   | 'leave';
 
 export interface KeyBinding {
@@ -33,19 +46,38 @@ export const KEYS: readonly KeyBinding[] = [
   { key: 'down', shown: '↓', intent: 'down', words: 'down', views: 'all' },
   { key: 'page-up', shown: 'PgUp', intent: 'page-up', words: 'a page up', views: 'all' },
   { key: 'page-down', shown: 'PgDn', intent: 'page-down', words: 'a page down', views: 'all' },
-  { key: 'enter', shown: 'Enter', intent: 'open', words: 'open', views: ['memos'] },
+  { key: 'enter', shown: 'Enter', intent: 'open', words: 'open', views: ['memos', 'figures'] },
   { key: '1', shown: '1', intent: 'old-holds', words: 'old holds', views: ['clashes'] },
   { key: '2', shown: '2', intent: 'new-holds', words: 'new holds', views: ['clashes'] },
   { key: '3', shown: '3', intent: 'both-right', words: 'both right', views: ['clashes'] },
-  { key: 't', shown: 't', intent: 'take', words: 'take a file in', views: 'all' },
+  { key: '/', shown: '/', intent: 'find', words: 'find', views: ['figures'] },
+  { key: '1', shown: '1', intent: 'close-task', words: 'close', views: ['tasks'] },
+  { key: '2', shown: '2', intent: 'reopen-task', words: 'reopen', views: ['tasks'] },
+  { key: 'a', shown: 'a', intent: 'add-task', words: 'add', views: ['tasks'] },
+  { key: 'h', shown: 'h', intent: 'add-wait', words: 'has to wait for', views: ['tasks'] },
+  { key: 's', shown: 's', intent: 'sooner', words: 'sooner', views: ['tasks'] },
+  { key: '1', shown: '1', intent: 'journal', words: 'journal', views: ['day'] },
+  { key: '2', shown: '2', intent: 'next-steps', words: 'next steps', views: ['day'] },
+  { key: '3', shown: '3', intent: 'outline', words: 'outline', views: ['day'] },
+  { key: 'p', shown: 'p', intent: 'write', words: 'write all three pages', views: ['day'] },
+  { key: 't', shown: 't', intent: 'take', words: 'take in', views: 'all' },
   { key: 'x', shown: 'x', intent: 'cancel', words: 'stop taking in', views: 'all' },
   { key: 'm', shown: 'm', intent: 'see-memos', words: 'memos', views: 'all' },
   { key: 'c', shown: 'c', intent: 'see-clashes', words: 'clashes', views: 'all' },
+  { key: 'f', shown: 'f', intent: 'see-figures', words: 'figures', views: 'all' },
+  { key: 'w', shown: 'w', intent: 'see-tasks', words: 'tasks', views: 'all' },
+  { key: 'd', shown: 'd', intent: 'see-day', words: 'day', views: 'all' },
   { key: 'n', shown: 'n', intent: 'see-next', words: 'next', views: 'all' },
   { key: '?', shown: '?', intent: 'see-keys', words: 'keys', views: 'all' },
-  { key: 'back', shown: 'Esc', intent: 'back', words: 'back', views: ['heard', 'clashes', 'next', 'keys'] },
-  { key: 'q', shown: 'q', intent: 'leave', words: 'leave', views: 'all' },
-  { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'leave', views: 'all' },
+  {
+    key: 'back',
+    shown: 'Esc',
+    intent: 'back',
+    words: 'back',
+    views: ['heard', 'clashes', 'figures', 'figure', 'tasks', 'day', 'next', 'keys'],
+  },
+  { key: 'q', shown: 'q', intent: 'leave', words: 'quit', views: 'all' },
+  { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'quit', views: 'all' },
 ];
 
 /** The bindings that count in a view. */

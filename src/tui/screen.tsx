@@ -3,16 +3,24 @@ import { Box, Text } from 'ink';
 import { Foot } from './components/foot.tsx';
 import { Head } from './components/head.tsx';
 import { ClashesScreen } from './screens/clashes-screen.tsx';
+import { DayScreen } from './screens/day-screen.tsx';
+import { FigureScreen } from './screens/figure-screen.tsx';
+import { FiguresScreen } from './screens/figures-screen.tsx';
 import { HeardScreen } from './screens/heard-screen.tsx';
 import { KeysScreen } from './screens/keys-screen.tsx';
 import { MemosScreen } from './screens/memos-screen.tsx';
 import { NextScreen } from './screens/next-screen.tsx';
+import { TasksScreen } from './screens/tasks-screen.tsx';
 import type { ScreenState, View } from './state/screen-state.ts';
 
 const SCREENS = {
   memos: MemosScreen,
   heard: HeardScreen,
   clashes: ClashesScreen,
+  figures: FiguresScreen,
+  figure: FigureScreen,
+  tasks: TasksScreen,
+  day: DayScreen,
   next: NextScreen,
   keys: KeysScreen,
 } as const;
@@ -21,6 +29,10 @@ const TITLES: Readonly<Record<View, string>> = {
   memos: 'Memos',
   heard: 'What was heard',
   clashes: 'What clashes',
+  figures: 'Figures',
+  figure: 'One figure',
+  tasks: 'Tasks',
+  day: 'The day',
   next: 'What is next',
   keys: 'Keys here',
 };
@@ -43,7 +55,7 @@ export function Screen({ state, columns, rows }: { readonly state: ScreenState }
         {TITLES[state.view]}
       </Text>
       <Box flexGrow={1} flexDirection="column" height={height} overflow="hidden">
-        <View state={state} height={height} />
+        <View state={state} height={height} columns={columns} />
       </Box>
       <Foot state={state} columns={columns} />
     </Box>

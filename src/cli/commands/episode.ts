@@ -1,24 +1,18 @@
 import { Command } from 'commander';
 import { EXIT, Problem } from '../../problem.ts';
 import type { ProjectApi } from '../../project-api.ts';
-import { daysBetween } from '../../reports/source-text.ts';
+import { firstOfWeek } from '../../reports/episode-days.ts';
 import { givePage } from '../give-page.ts';
 import { withProject } from '../project-of.ts';
 import { dayValue } from '../values.ts';
 import { nothingSaid } from './journal.ts';
-
-/** Days that one episode covers when none are named. Common practice, no source. */
-const WEEK_DAYS = 7;
 
 /** The days asked for; without any, the last week up to the latest talk. */
 function daysOf(project: ProjectApi, from: string | undefined, to: string | undefined): [string, string] {
   const days = project.days();
   const last = to === undefined ? days.at(-1) : dayValue('to', to);
   if (last === undefined) throw nothingSaid(undefined, days);
-  const first =
-    from === undefined
-      ? (days.find((day) => daysBetween(day, last) < WEEK_DAYS) ?? last)
-      : dayValue('from', from);
+  const first = from === undefined ? firstOfWeek(days, last) : dayValue('from', from);
   if (first > last) {
     throw new Problem(`the episode would end before it starts: ${first} is after ${last}`, {
       code: 'days-reversed',

@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { Command } from 'commander';
 import { now } from '../../instant.ts';
 import { print } from '../print.ts';
@@ -16,7 +17,10 @@ export function screenCommand(): Command {
         }
         await finishKeptFirst(project);
         const { openScreen } = await import('../../tui/open.tsx');
-        await openScreen(project, now);
+        const { pageRecordOf, writePage } = await import('../page-file.ts');
+        await openScreen(project, now, (file, text) =>
+          writePage(join(project.folder, file), text, pageRecordOf(project.folder)),
+        );
       }),
     );
 }

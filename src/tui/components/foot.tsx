@@ -1,11 +1,28 @@
 /** The bottom lines: what just happened, what is being typed, and the keys of this view. */
 import { Box, Text } from 'ink';
 import { plainText } from '../../plain-text.ts';
-import { keysOf } from '../keys.ts';
-import type { ScreenState } from '../state/screen-state.ts';
+import { type Intent, keysOf } from '../keys.ts';
+import type { ScreenState, Typing, View } from '../state/screen-state.ts';
 
 /** Moving about is left out of the footer; `?` lists every key. */
 const COMMON = new Set(['up', 'down', 'page-up', 'page-down', 'interrupt']);
+
+/** The key that leads to where one is already says nothing. */
+const HERE: Partial<Record<View, Intent>> = {
+  memos: 'see-memos',
+  clashes: 'see-clashes',
+  figures: 'see-figures',
+  tasks: 'see-tasks',
+  day: 'see-day',
+  next: 'see-next',
+};
+
+const ASKED: Readonly<Record<Typing['what'], string>> = {
+  file: 'file to take in (Enter takes it, Esc leaves it): ',
+  find: 'find (Enter opens the marked one, Esc shows all): ',
+  task: 'what is to be done (Enter adds it, Esc leaves it): ',
+  wait: 'it waits for (Enter notes it, Esc leaves it): ',
+};
 
 /** The keys that fit the width, in their order, ending with the way to the whole list. */
 export function keyLine(state: ScreenState, columns: number): string {
@@ -13,12 +30,13 @@ export function keyLine(state: ScreenState, columns: number): string {
     (binding) =>
       !COMMON.has(binding.key) &&
       binding.key !== '?' &&
+      binding.intent !== HERE[state.view] &&
       !(binding.intent === 'cancel' && state.jobs.length === 0),
   );
   const tail = '? keys';
   let line = '';
   for (const binding of shown) {
-    const next = `${line}${binding.shown} ${binding.words}   `;
+    const next = `${line}${binding.shown} ${binding.words}  `;
     if (next.length + tail.length > columns) break;
     line = next;
   }
@@ -33,12 +51,12 @@ export function Foot({ state, columns }: { readonly state: ScreenState; readonly
           {plainText(line)}
         </Text>
       ))}
-      {state.typed === undefined ? (
+      {state.typing === undefined ? (
         <Text wrap="truncate-end" dimColor>
           {keyLine(state, columns)}
         </Text>
       ) : (
-        <Text wrap="truncate-start">{`file to take in (Enter takes it, Esc leaves it): ${plainText(state.typed)}_`}</Text>
+        <Text wrap="truncate-start">{`${ASKED[state.typing.what]}${plainText(state.typing.text)}_`}</Text>
       )}
     </Box>
   );

@@ -4,4 +4,5 @@ export interface ScreenProps {
   readonly state: ScreenState;
   /** Rows at hand. */
   readonly height: number;
+  readonly columns: number;
 }

@@ -1,7 +1,11 @@
 /** The screen's next state, and what the shell has to do. No Ink, no project, no clock. */
+import type { TaskView } from '../../model/views.ts';
 import { type Intent, intentOf } from '../keys.ts';
+import { foundFigures } from './figure-rows.ts';
 import { listLength, noteLines } from './rows.ts';
-import type { Effect, KeyPress, ScreenEvent, ScreenState, Step, View } from './screen-state.ts';
+import type { Effect, KeyPress, ScreenEvent, ScreenState, Step, Typing, View } from './screen-state.ts';
+import { chosenTask, shownTasks } from './task-rows.ts';
+import { openFigure, typeKey } from './typing.ts';
 
 const PAGE = 10;
 const stay = (state: ScreenState): Step => ({ state, effects: [] });
@@ -11,9 +15,9 @@ const doing = (state: ScreenState, effect: Effect): Step => ({ state, effects: [
 export function reduce(state: ScreenState, event: ScreenEvent): Step {
   switch (event.kind) {
     case 'key':
-      return state.typed === undefined ? press(state, event.key) : type(state, state.typed, event.key);
+      return state.typing === undefined ? press(state, event.key) : typeKey(state, state.typing, event.key);
     case 'data':
-      return stay(clamp({ ...state, data: event.data }));
+      return reading(clamp({ ...state, data: event.data }));
     case 'memo':
       return stay({
         ...state,
@@ -32,6 +36,14 @@ export function reduce(state: ScreenState, event: ScreenEvent): Step {
       return nextJob({ ...state, message: { tone: 'bad', lines: event.lines } });
     case 'settled':
       return stay({ ...state, message: { tone: 'good', lines: event.lines } });
+    case 'refused':
+      return stay({ ...state, message: { tone: 'bad', lines: event.lines } });
+    case 'book':
+      return stay(clamp({ ...state, book: event.book }));
+    case 'tasks':
+      return stay(withTasks(state, event.tasks));
+    case 'pages':
+      return stay(clamp({ ...state, pages: event.pages }));
   }
 }
 
@@ -43,16 +55,27 @@ function nextJob(state: ScreenState): Step {
   return first ? doing(next, { do: 'take', file: first.file }) : stay(next);
 }
 
-function type(state: ScreenState, typed: string, key: KeyPress): Step {
-  if (key.name === 'interrupt') return doing(state, { do: 'leave' });
-  if (key.name === 'back') return stay({ ...state, typed: undefined });
-  if (key.name === 'erase') return stay({ ...state, typed: [...typed].slice(0, -1).join('') });
-  if (key.name !== 'enter') return stay({ ...state, typed: typed + key.text });
-  const file = typed.trim();
-  const closed = { ...state, typed: undefined };
-  if (file === '') return stay(closed);
-  const queued = { ...closed, jobs: [...state.jobs, { file }], message: undefined };
-  return state.jobs.length === 0 ? doing(queued, { do: 'take', file }) : stay(queued);
+/** What is looked at is read anew, because it may have changed. */
+function reading(state: ScreenState): Step {
+  switch (state.view) {
+    case 'figures':
+    case 'figure':
+      return doing(state, { do: 'read-book' });
+    case 'tasks':
+      return doing(state, { do: 'read-tasks' });
+    case 'day':
+      return doing(state, { do: 'read-pages' });
+    default:
+      return stay(state);
+  }
+}
+
+/** The mark stays on its task while that keeps its state; else on the row, where the next task has come. */
+function withTasks(state: ScreenState, tasks: readonly TaskView[]): ScreenState {
+  const marked = chosenTask(state);
+  const next = { ...state, tasks };
+  const row = shownTasks(next).findIndex(({ id, status }) => id === marked?.id && status === marked.status);
+  return row < 0 ? clamp(next) : { ...next, chosen: { ...next.chosen, tasks: row } };
 }
 
 function press(state: ScreenState, key: KeyPress): Step {
@@ -70,30 +93,56 @@ function act(state: ScreenState, intent: Intent): Step {
       return stay(move(state, -PAGE));
     case 'page-down':
       return stay(move(state, PAGE));
-    case 'open': {
-      const memo = state.data.memos[state.chosen.memos];
-      return memo ? doing(state, { do: 'open-memo', id: memo.id }) : stay(state);
-    }
+    case 'open':
+      return open(state);
     case 'back':
-      return stay(see(state, state.view === 'keys' ? state.viewBefore : 'memos'));
+      return back(state);
     case 'take':
-      return stay({ ...state, typed: '', message: undefined });
+      return ask(state, 'file');
+    case 'find':
+      return ask(state, 'find');
+    case 'add-task':
+      return ask(state, 'task');
+    case 'add-wait':
+      return chosenTask(state) ? ask(state, 'wait') : stay(state);
     case 'cancel':
       return state.jobs.length > 0 ? doing(state, { do: 'cancel' }) : stay(state);
     case 'see-memos':
-      return stay(see(state, 'memos'));
+      return see(state, 'memos');
     case 'see-clashes':
-      return stay(see(state, 'clashes'));
+      return see(state, 'clashes');
+    case 'see-figures':
+      return see(state, 'figures');
+    case 'see-tasks':
+      return see(state, 'tasks');
+    case 'see-day':
+      return see(state, 'day');
     case 'see-next':
-      return stay(see(state, 'next'));
+      return see(state, 'next');
     case 'see-keys':
-      return stay(see(state, 'keys'));
+      return see(state, 'keys');
     case 'old-holds':
       return settle(state, 'keep-old');
     case 'new-holds':
       return settle(state, 'take-new');
     case 'both-right':
       return settle(state, 'both-right');
+    case 'close-task':
+      return closeTask(state);
+    case 'reopen-task':
+      return reopenTask(state);
+    case 'sooner':
+      return sooner(state);
+    case 'journal':
+      return page(state, 0);
+    case 'next-steps':
+      return page(state, 1);
+    case 'outline':
+      return page(state, 2);
+    case 'write':
+      return state.pages && state.pages.length > 0
+        ? doing(state, { do: 'write', pages: state.pages })
+        : stay(state);
     case 'leave':
       return doing(state, { do: 'leave' });
   }
@@ -104,9 +153,56 @@ function settle(state: ScreenState, choice: 'keep-old' | 'take-new' | 'both-righ
   return finding ? doing(state, { do: 'settle', id: finding.id, choice }) : stay(state);
 }
 
-function see(state: ScreenState, view: View): ScreenState {
-  if (view === state.view) return state;
-  return { ...state, view, viewBefore: state.view, message: undefined };
+function closeTask(state: ScreenState): Step {
+  const task = chosenTask(state);
+  if (!task || task.status === 'done') return stay(state);
+  const change = { kind: 'task-closed', taskId: task.id } as const;
+  return doing(state, { do: 'by-hand', change, line: `closed: ${task.gist}` });
+}
+
+function reopenTask(state: ScreenState): Step {
+  const task = chosenTask(state);
+  if (task?.status !== 'done') return stay(state);
+  const change = { kind: 'task-reopened', taskId: task.id } as const;
+  return doing(state, { do: 'by-hand', change, line: `open again: ${task.gist}` });
+}
+
+/** Puts the chosen task before the one above it, where both stand in the same list. */
+function sooner(state: ScreenState): Step {
+  const task = chosenTask(state);
+  const above = shownTasks(state)[state.chosen.tasks - 1];
+  if (!task || task.status === 'done' || above?.status !== task.status) return stay(state);
+  const change = { kind: 'task-placed', taskId: task.id, before: above.id } as const;
+  return doing(state, { do: 'by-hand', change, line: `${task.gist}: before ${above.gist}` });
+}
+
+function page(state: ScreenState, number: number): Step {
+  return stay({ ...state, page: number, chosen: { ...state.chosen, day: 0 }, message: undefined });
+}
+
+function ask(state: ScreenState, what: Typing['what']): Step {
+  const text = what === 'find' ? state.find : '';
+  return stay({ ...state, typing: { what, text }, message: undefined });
+}
+
+function open(state: ScreenState): Step {
+  if (state.view === 'figures') return openFigure(state);
+  const memo = state.data.memos[state.chosen.memos];
+  return memo ? doing(state, { do: 'open-memo', id: memo.id }) : stay(state);
+}
+
+/** One step back: to where the keys were asked for, to the list of a figure, to all figures, to the memos. */
+function back(state: ScreenState): Step {
+  if (state.view === 'keys') return see(state, state.viewBefore);
+  if (state.view === 'figure') return see(state, 'figures');
+  if (state.view === 'figures' && state.find !== '')
+    return stay({ ...state, find: '', chosen: { ...state.chosen, figures: 0 } });
+  return see(state, 'memos');
+}
+
+function see(state: ScreenState, view: View): Step {
+  if (view === state.view) return stay(state);
+  return reading({ ...state, view, viewBefore: state.view, message: undefined });
 }
 
 function move(state: ScreenState, by: number): ScreenState {
@@ -124,6 +220,8 @@ function clamp(state: ScreenState): ScreenState {
       ...state.chosen,
       memos: within(state.chosen.memos, state.data.memos.length),
       clashes: within(state.chosen.clashes, state.data.findings.length),
+      figures: within(state.chosen.figures, foundFigures(state).length),
+      tasks: within(state.chosen.tasks, shownTasks(state).length),
       heard: within(state.chosen.heard, state.memo ? noteLines(state.memo).length : 0),
     },
   };

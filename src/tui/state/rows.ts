@@ -8,7 +8,11 @@ import { recordWords } from '../../reports/memo-list.ts';
 import { boundedText, quantityText } from '../../reports/quantity-text.ts';
 import { clipTime } from '../../reports/source-text.ts';
 import { KEYS } from '../keys.ts';
+import { figureLines } from './figure-lines.ts';
+import { foundFigures } from './figure-rows.ts';
+import { pageLines } from './page-lines.ts';
 import type { ScreenState } from './screen-state.ts';
+import { shownTasks } from './task-rows.ts';
 import { dayAndClock } from './words.ts';
 
 export interface NoteLine {
@@ -116,6 +120,14 @@ export function listLength(state: ScreenState): number {
       return state.memo ? noteLines(state.memo).length : 0;
     case 'clashes':
       return state.data.findings.length;
+    case 'figures':
+      return foundFigures(state).length;
+    case 'figure':
+      return figureLines(state).length;
+    case 'tasks':
+      return shownTasks(state).length;
+    case 'day':
+      return pageLines(state).length;
     case 'next':
       return nextLines(state.data.next).length;
     case 'keys':

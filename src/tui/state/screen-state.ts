@@ -1,9 +1,28 @@
 /** All that the screen knows between two keys. Plain data: the reducer makes the next one, the view draws it. */
-import type { FindingView, MemoSummary, MemoView, NextView } from '../../model/views.ts';
-import type { SettleChoice } from '../../project-api.ts';
+import type { CheckView } from '../../model/checks/check-views.ts';
+import type {
+  FindingView,
+  LimitView,
+  MemoSummary,
+  MemoView,
+  NextView,
+  StandingFigure,
+  TaskView,
+} from '../../model/views.ts';
+import type { HandChange, SettleChoice } from '../../project-api.ts';
 import type { TakeProgress } from '../../speech/transcript.ts';
 
-export const VIEWS = ['memos', 'heard', 'clashes', 'next', 'keys'] as const;
+export const VIEWS = [
+  'memos',
+  'heard',
+  'clashes',
+  'figures',
+  'figure',
+  'tasks',
+  'day',
+  'next',
+  'keys',
+] as const;
 export type View = (typeof VIEWS)[number];
 
 /** What was last read from the project. */
@@ -14,6 +33,27 @@ export interface ScreenData {
   /** Open ones, dearest first. */
   readonly findings: readonly FindingView[];
   readonly next: NextView;
+}
+
+/** Everything that the figures' screens show; read when one of them is opened. */
+export interface FigureBook {
+  readonly figures: readonly StandingFigure[];
+  readonly limits: readonly LimitView[];
+  readonly checks: readonly CheckView[];
+}
+
+/** A page as it will be written. */
+export interface DayPage {
+  readonly title: string;
+  /** File name, without a folder. */
+  readonly file: string;
+  readonly text: string;
+}
+
+/** What is being typed, and what for. */
+export interface Typing {
+  readonly what: 'file' | 'find' | 'task' | 'wait';
+  readonly text: string;
 }
 
 /** A file on its way in. */
@@ -27,12 +67,24 @@ export interface ScreenState {
   /** Where `back` leads from the list of keys. */
   readonly viewBefore: View;
   readonly data: ScreenData;
-  /** Chosen row per view; clamped when the data changes. */
+  /** Chosen row per view, of a text the first line in sight; clamped when the data changes. */
   readonly chosen: Readonly<Record<View, number>>;
   /** The memo under `heard`. */
   readonly memo?: MemoView | undefined;
-  /** What is being typed after `t`; undefined when nothing is asked. */
-  readonly typed?: string | undefined;
+  /** Undefined until the figures are first looked at; likewise the tasks and the pages. */
+  readonly book?: FigureBook | undefined;
+  /** Words that the listed figures hold; empty for all. */
+  readonly find: string;
+  /** Key of the figure under `figure`: see `figureKey`. */
+  readonly figure?: string | undefined;
+  /** In working order, done ones last. */
+  readonly tasks?: readonly TaskView[] | undefined;
+  /** Journal, next steps and outline; none when nothing was taken yet. */
+  readonly pages?: readonly DayPage[] | undefined;
+  /** Which of the pages is shown, from 0. */
+  readonly page: number;
+  /** Undefined when nothing is asked. */
+  readonly typing?: Typing | undefined;
   /** First is being worked on, the rest wait. */
   readonly jobs: readonly Job[];
   /** One line about what just happened. */
@@ -62,7 +114,11 @@ export type ScreenEvent =
   | { readonly kind: 'progress'; readonly progress: TakeProgress }
   | { readonly kind: 'taken'; readonly lines: readonly string[] }
   | { readonly kind: 'failed'; readonly lines: readonly string[] }
-  | { readonly kind: 'settled'; readonly lines: readonly string[] };
+  | { readonly kind: 'settled'; readonly lines: readonly string[] }
+  | { readonly kind: 'refused'; readonly lines: readonly string[] }
+  | { readonly kind: 'book'; readonly book: FigureBook }
+  | { readonly kind: 'tasks'; readonly tasks: readonly TaskView[] }
+  | { readonly kind: 'pages'; readonly pages: readonly DayPage[] };
 
 /** What the shell around the reducer has to do. */
 export type Effect =
@@ -70,6 +126,12 @@ export type Effect =
   | { readonly do: 'take'; readonly file: string }
   | { readonly do: 'cancel' }
   | { readonly do: 'settle'; readonly id: string; readonly choice: SettleChoice }
+  | { readonly do: 'read-book' }
+  | { readonly do: 'read-tasks' }
+  | { readonly do: 'read-pages' }
+  /** `line` says what was done, once it is. */
+  | { readonly do: 'by-hand'; readonly change: HandChange; readonly line: string }
+  | { readonly do: 'write'; readonly pages: readonly DayPage[] }
   | { readonly do: 'leave' };
 
 export interface Step {
@@ -83,7 +145,19 @@ export function openingState(data: ScreenData): ScreenState {
     view: 'memos',
     viewBefore: 'memos',
     data,
-    chosen: { memos: 0, heard: 0, clashes: 0, next: 0, keys: 0 },
+    chosen: {
+      memos: 0,
+      heard: 0,
+      clashes: 0,
+      figures: 0,
+      figure: 0,
+      tasks: 0,
+      day: 0,
+      next: 0,
+      keys: 0,
+    },
+    find: '',
+    page: 0,
     jobs: [],
   };
 }

@@ -1,0 +1,27 @@
+/** The pages of the newest day, as the command line writes them. */
+import type { ProjectApi } from '../project-api.ts';
+import { episodePage } from '../reports/episode.ts';
+import { firstOfWeek } from '../reports/episode-days.ts';
+import { journalPage } from '../reports/journal.ts';
+import { nextStepsPage } from '../reports/next-steps.ts';
+import type { DayPage } from './state/screen-state.ts';
+
+/** Journal of the newest day with talk, next steps at `now` (ISO 8601), outline of the week; none without talk. */
+export function dayPages(project: ProjectApi, now: string): readonly DayPage[] {
+  const days = project.days();
+  const date = days.at(-1);
+  const day = date === undefined ? undefined : project.day(date);
+  if (date === undefined || !day) return [];
+  const { info } = project;
+  const next = project.next(now);
+  const first = firstOfWeek(days, date);
+  return [
+    { title: 'journal', file: `journal-${date}.md`, text: journalPage(day, info) },
+    { title: 'next steps', file: `next-${next.date}.md`, text: nextStepsPage(next, info) },
+    {
+      title: 'outline',
+      file: `episode-${first}-${date}.md`,
+      text: episodePage(project.span(first, date), info, project.figures()),
+    },
+  ];
+}

@@ -1,0 +1,21 @@
+import { Box, Text } from 'ink';
+import { Lines } from '../components/lines.tsx';
+import { pageLines } from '../state/page-lines.ts';
+import type { ScreenProps } from './screen-props.ts';
+
+/** The pages of the newest day with talk, as they will be written. */
+export function DayScreen({ state, height }: ScreenProps) {
+  const { pages, page } = state;
+  if (!pages || pages.length === 0)
+    return <Text dimColor>Nothing was taken in yet: there is no day to write of.</Text>;
+  return (
+    <Box flexDirection="column">
+      <Text wrap="truncate-end" dimColor>
+        {pages
+          .map(({ title }, index) => (index === page ? `[${index + 1} ${title}]` : ` ${index + 1} ${title} `))
+          .join(' ')}
+      </Text>
+      <Lines lines={pageLines(state)} first={state.chosen.day} height={Math.max(1, height - 1)} />
+    </Box>
+  );
+}

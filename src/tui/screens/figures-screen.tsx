@@ -1,0 +1,35 @@
+import { Box, Text } from 'ink';
+import { Rows } from '../components/rows.tsx';
+import { figureRows, figureWords, findLine, foundFigures, noFigure } from '../state/figure-rows.ts';
+import type { ScreenProps } from './screen-props.ts';
+
+/** Rows for the chosen figure in full: what a narrow list leaves out stands here. */
+const DETAIL = 3;
+
+/** The figures that stand, found as their words are typed. */
+export function FiguresScreen({ state, height, columns }: ScreenProps) {
+  const found = foundFigures(state);
+  const today = state.data.next.date;
+  const chosen = found[state.chosen.figures];
+  const listHeight = Math.max(1, height - DETAIL - 1);
+  return (
+    <Box flexDirection="column">
+      <Text wrap="truncate-end" dimColor>
+        {findLine(state)}
+      </Text>
+      <Box height={listHeight} flexDirection="column">
+        <Rows
+          lines={figureRows(found, today, columns)}
+          chosen={state.chosen.figures}
+          height={listHeight}
+          empty={noFigure(state)}
+        />
+      </Box>
+      {chosen ? (
+        <Box height={DETAIL} overflow="hidden">
+          <Text>{figureWords(chosen, today)}</Text>
+        </Box>
+      ) : null}
+    </Box>
+  );
+}

@@ -1,0 +1,33 @@
+import { Box, Text } from 'ink';
+import { Rows } from '../components/rows.tsx';
+import { chosenTask, shownTasks, taskCounts, taskRow, taskWords } from '../state/task-rows.ts';
+import type { ScreenProps } from './screen-props.ts';
+
+/** Rows for the chosen task in full. */
+const DETAIL = 4;
+
+/** Ready, waiting and done today, and everything known of the chosen one. */
+export function TasksScreen({ state, height }: ScreenProps) {
+  const chosen = chosenTask(state);
+  const listHeight = Math.max(1, height - DETAIL - 1);
+  return (
+    <Box flexDirection="column">
+      <Text wrap="truncate-end" dimColor>
+        {taskCounts(state)}
+      </Text>
+      <Box height={listHeight} flexDirection="column">
+        <Rows
+          lines={shownTasks(state).map(taskRow)}
+          chosen={state.chosen.tasks}
+          height={listHeight}
+          empty="No task is open. Press a and type one."
+        />
+      </Box>
+      {chosen ? (
+        <Box height={DETAIL} overflow="hidden">
+          <Text>{taskWords(chosen)}</Text>
+        </Box>
+      ) : null}
+    </Box>
+  );
+}

@@ -1,0 +1,104 @@
+/** The list of figures: which are found, and a line for each. */
+import type { StandingFigure } from '../../model/views.ts';
+import { subjectOf } from '../../reports/finding-text.ts';
+import { figureText } from '../../reports/quantity-text.ts';
+import { age, daysBetween, placeOf } from '../../reports/source-text.ts';
+import { oneLine, shortLine } from '../../reports/words.ts';
+import type { FigureBook, ScreenState } from './screen-state.ts';
+
+/** One figure among all: a thing has one of each attribute and kind of quantity. */
+export const figureKey = ({ item, attribute, dimension }: StandingFigure) =>
+  `${item}\n${attribute}\n${dimension}`;
+
+/**
+ * Figures whose names hold every typed word, or the start of one. Counts of things are no measure: they are shown
+ * where their thing is asked for.
+ */
+export function foundFigures({ book, find }: Pick<ScreenState, 'book' | 'find'>): readonly StandingFigure[] {
+  const words = find.toLowerCase().split(/\s+/).filter(Boolean);
+  if (words.length === 0) return book?.figures.filter((figure) => figure.dimension !== 'count') ?? [];
+  return (
+    book?.figures.filter(({ item, attribute }) => {
+      const name = ` ${item} ${attribute}`.toLowerCase();
+      return words.every((word) => name.includes(` ${word}`));
+    }) ?? []
+  );
+}
+
+/** The figure that was opened, as it stands now; nothing when it does not stand any more. */
+export function openedFigure(state: ScreenState): StandingFigure | undefined {
+  return state.book?.figures.find((figure) => figureKey(figure) === state.figure);
+}
+
+const DOUBTS: Readonly<Record<StandingFigure['status'], string>> = {
+  stands: '',
+  'in-doubt': 'IN DOUBT',
+  stale: 'STALE',
+  series: 'series',
+};
+
+/** Loud where a figure is not to be cut to. */
+export const doubtOf = ({ status }: StandingFigure) => DOUBTS[status];
+
+/** A figure in both unit systems. */
+export const bothUnits = (figure: StandingFigure) => figureText(figure, 'mixed');
+
+/** "today", "12 days old"; nothing for what was never spoken. `today` is YYYY-MM-DD. */
+export function ageOf({ source }: Pick<StandingFigure, 'source'>, today: string): string {
+  if (!source) return '';
+  const days = daysBetween(source.recordedAt, today);
+  return days <= 0 ? 'today' : `${age(days)} old`;
+}
+
+/** From this width on there is room for columns. */
+const WIDE = 70;
+/** Columns of value, state, age and source, with the blanks before them and the mark of the chosen row. */
+const WIDTHS = { value: 24, state: 8, age: 12, source: 8 } as const;
+const OTHERS = WIDTHS.value + WIDTHS.state + WIDTHS.age + WIDTHS.source + 6;
+
+/** One line each; where there is no room for columns, name, doubt and value. */
+export function figureRows(
+  figures: readonly StandingFigure[],
+  today: string,
+  columns: number,
+): readonly string[] {
+  const longest = Math.max(0, ...figures.map((figure) => subjectOf(figure).length));
+  const width = Math.min(longest, columns - OTHERS);
+  return figures.map((figure) => {
+    const doubt = doubtOf(figure);
+    if (columns < WIDE) return `${subjectOf(figure)}  ${doubt ? `${doubt}  ` : ''}${bothUnits(figure)}`;
+    const source = figure.source ? placeOf({ memoId: figure.source.memoId }) : 'worked out';
+    return [
+      shortLine(subjectOf(figure), width).padEnd(width),
+      bothUnits(figure).padEnd(WIDTHS.value),
+      (doubt || (figure.state ?? '')).padEnd(WIDTHS.state),
+      ageOf(figure, today).padEnd(WIDTHS.age),
+      source,
+    ].join(' ');
+  });
+}
+
+/** "41 figures"; after typing how many of them are found, and by what. */
+export function findLine(state: ScreenState): string {
+  const { book, find } = state;
+  if (!book) return 'Reading the figures.';
+  const found = foundFigures(state).length;
+  const count = `${found} ${found === 1 ? 'figure' : 'figures'}`;
+  return find.trim() === '' ? count : `${count} with "${oneLine(find)}" (Esc shows all)`;
+}
+
+/** The chosen figure in a few phrases: everything that a narrow row leaves out. */
+export function figureWords(figure: StandingFigure, today: string): string {
+  const { source, state } = figure;
+  const told = source
+    ? [placeOf(source), ageOf(figure, today), ...(source.quote ? [`"${source.quote}"`] : [])]
+    : ['worked out'];
+  const words = [bothUnits(figure), doubtOf(figure), state ?? '', ...told].filter(Boolean);
+  return oneLine(`${subjectOf(figure)}: ${words.join(', ')}`);
+}
+
+/** What is shown where no figure is listed. */
+export function noFigure({ book, find }: { readonly book?: FigureBook | undefined; readonly find: string }) {
+  if (!book) return '';
+  return find.trim() === '' ? 'No figure stands yet.' : 'No figure has these words in its name.';
+}

@@ -1,0 +1,63 @@
+/** The rows of the tasks: ready, waiting, done today, each with its state in a word. */
+import type { TaskView } from '../../model/views.ts';
+import { plainText } from '../../plain-text.ts';
+import { age, dayOf, placeOf } from '../../reports/source-text.ts';
+import { taskDetails, waitText } from '../../reports/task-list.ts';
+import { oneLine } from '../../reports/words.ts';
+import type { ScreenState } from './screen-state.ts';
+import { shortDay } from './words.ts';
+
+/** Whether a task was closed on a day, YYYY-MM-DD. */
+const isDoneOn = (task: TaskView, day: string) =>
+  task.status === 'done' && task.closedBy !== undefined && dayOf(task.closedBy.recordedAt) === day;
+
+/** Ready and waiting in working order, then what was done today. */
+export function shownTasks({ tasks = [], data }: ScreenState): readonly TaskView[] {
+  return [
+    ...tasks.filter((task) => task.status === 'ready'),
+    ...tasks.filter((task) => task.status === 'waiting'),
+    ...tasks.filter((task) => isDoneOn(task, data.next.date)),
+  ];
+}
+
+/** The task under the mark; nothing where there is none. */
+export function chosenTask(state: ScreenState): TaskView | undefined {
+  return shownTasks(state)[state.chosen.tasks];
+}
+
+/** One line for a task: state, days it is open, what, what it waits for or its date. */
+export function taskRow(task: TaskView): string {
+  const open = task.status === 'done' || task.carriedDays === 0 ? '' : `${task.carriedDays} d old`;
+  const [wait] = openWaits(task);
+  const more = wait ? `: ${wait}` : task.due && task.status !== 'done' ? `, by ${task.due}` : '';
+  return plainText(`${task.status.padEnd(8)} ${open.padEnd(9)}${oneLine(task.gist + more)}`);
+}
+
+function openWaits({ status, waits = [], waitsFor }: TaskView): readonly string[] {
+  if (status !== 'waiting') return [];
+  const open = waits.filter((wait) => !wait.isMet).map(waitText);
+  return open.length > 0 ? open : waitsFor.map((words) => `waits for ${words}`);
+}
+
+/** How many there are of each: "2 ready, 1 waiting, 2 carried over, 1 done today". */
+export function taskCounts(state: ScreenState): string {
+  const shown = shownTasks(state);
+  const count = (isOne: (task: TaskView) => boolean) => shown.filter(isOne).length;
+  return [
+    `${count((task) => task.status === 'ready')} ready`,
+    `${count((task) => task.status === 'waiting')} waiting`,
+    `${count((task) => task.status !== 'done' && task.carriedDays > 0)} carried over`,
+    `${count((task) => task.status === 'done')} done today`,
+  ].join(', ');
+}
+
+/** Everything known of one task, in phrases. */
+export function taskWords(task: TaskView): string {
+  const told = `told ${shortDay(task.source.recordedAt)} (${placeOf(task.source)})`;
+  const ago = task.carriedDays > 0 ? `, ${age(task.carriedDays)} ago` : '';
+  const state =
+    task.status === 'done' ? `done (${placeOf(task.closedBy)}), ${told}` : `${task.status}, ${told}${ago}`;
+  const details = taskDetails(task).filter((detail) => !detail.startsWith('carried over'));
+  const quote = task.source.quote ? [`"${task.source.quote}"`] : [];
+  return [task.gist, state, ...details, ...(task.why ?? []), ...quote].map(oneLine).join('; ');
+}

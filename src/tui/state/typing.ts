@@ -1,0 +1,82 @@
+/** What a typed line does: a file to take in, words to find, a task, what a task waits for. */
+import { figureKey, foundFigures } from './figure-rows.ts';
+import type { KeyPress, ScreenState, Step, Typing } from './screen-state.ts';
+import { chosenTask } from './task-rows.ts';
+
+const stay = (state: ScreenState): Step => ({ state, effects: [] });
+
+/** Takes one key into the line that is being typed. */
+export function typeKey(state: ScreenState, typing: Typing, key: KeyPress): Step {
+  switch (key.name) {
+    case 'interrupt':
+      return { state, effects: [{ do: 'leave' }] };
+    case 'back':
+      return stay(withText({ ...state, typing: undefined }, { ...typing, text: '' }));
+    case 'erase':
+      return stay(typed(state, { ...typing, text: [...typing.text].slice(0, -1).join('') }));
+    case 'enter':
+      return finish({ ...state, typing: undefined }, typing.what, typing.text.trim());
+    case 'up':
+    case 'down':
+      return stay(typing.what === 'find' ? moved(state, key.name) : state);
+    default:
+      return stay(typed(state, { ...typing, text: typing.text + key.text }));
+  }
+}
+
+const typed = (state: ScreenState, typing: Typing) => withText({ ...state, typing }, typing);
+
+/** Figures are found while their words are typed. */
+function withText(state: ScreenState, { what, text }: Typing): ScreenState {
+  if (what !== 'find' || text === state.find) return state;
+  return { ...state, find: text, chosen: { ...state.chosen, figures: 0 } };
+}
+
+function moved(state: ScreenState, way: 'up' | 'down'): ScreenState {
+  const last = Math.max(0, foundFigures(state).length - 1);
+  const figures = Math.min(last, Math.max(0, state.chosen.figures + (way === 'up' ? -1 : 1)));
+  return { ...state, chosen: { ...state.chosen, figures } };
+}
+
+function finish(state: ScreenState, what: Typing['what'], text: string): Step {
+  if (what === 'find') return openFigure(state);
+  if (text === '') return stay(state);
+  if (what === 'file') return queue(state, text);
+  if (what === 'task') {
+    return {
+      state,
+      effects: [{ do: 'by-hand', change: { kind: 'task-added', gist: text }, line: `added: ${text}` }],
+    };
+  }
+  const task = chosenTask(state);
+  if (!task) return stay(state);
+  return {
+    state,
+    effects: [
+      {
+        do: 'by-hand',
+        change: { kind: 'task-waits-set', taskId: task.id, waits: [{ words: text }] },
+        line: `${task.gist}: waits for ${text}`,
+      },
+    ],
+  };
+}
+
+/** A file is taken in at once, or behind the ones that are on their way. */
+function queue(state: ScreenState, file: string): Step {
+  const queued = { ...state, jobs: [...state.jobs, { file }], message: undefined };
+  return { state: queued, effects: state.jobs.length === 0 ? [{ do: 'take', file }] : [] };
+}
+
+/** Shows the chosen figure at length; nothing where none is chosen. */
+export function openFigure(state: ScreenState): Step {
+  const figure = foundFigures(state)[state.chosen.figures];
+  if (!figure) return stay(state);
+  return stay({
+    ...state,
+    view: 'figure',
+    figure: figureKey(figure),
+    chosen: { ...state.chosen, figure: 0 },
+    message: undefined,
+  });
+}
