@@ -60,6 +60,13 @@ export const KEYS: readonly KeyBinding[] = [
   { key: '2', shown: '2', intent: 'next-steps', words: 'next steps', views: ['day'] },
   { key: '3', shown: '3', intent: 'outline', words: 'outline', views: ['day'] },
   { key: 'p', shown: 'p', intent: 'write', words: 'write all three pages', views: ['day'] },
+  {
+    key: 'back',
+    shown: 'Esc',
+    intent: 'back',
+    words: 'back',
+    views: ['heard', 'clashes', 'figures', 'figure', 'tasks', 'day', 'next', 'keys'],
+  },
   { key: 't', shown: 't', intent: 'take', words: 'take in', views: 'all' },
   { key: 'x', shown: 'x', intent: 'cancel', words: 'stop taking in', views: 'all' },
   { key: 'm', shown: 'm', intent: 'see-memos', words: 'memos', views: 'all' },
@@ -69,13 +76,6 @@ export const KEYS: readonly KeyBinding[] = [
   { key: 'd', shown: 'd', intent: 'see-day', words: 'day', views: 'all' },
   { key: 'n', shown: 'n', intent: 'see-next', words: 'next', views: 'all' },
   { key: '?', shown: '?', intent: 'see-keys', words: 'keys', views: 'all' },
-  {
-    key: 'back',
-    shown: 'Esc',
-    intent: 'back',
-    words: 'back',
-    views: ['heard', 'clashes', 'figures', 'figure', 'tasks', 'day', 'next', 'keys'],
-  },
   { key: 'q', shown: 'q', intent: 'leave', words: 'quit', views: 'all' },
   { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'quit', views: 'all' },
 ];

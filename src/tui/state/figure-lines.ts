@@ -6,7 +6,7 @@ import type { ClaimView, LimitView, StandingFigure } from '../../model/views.ts'
 import { stateText } from '../../reports/check-words.ts';
 import { inOrder } from '../../reports/checks-text.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
-import { amountText, figureText } from '../../reports/quantity-text.ts';
+import { amountText, boundedText, figureText } from '../../reports/quantity-text.ts';
 import { placeOf } from '../../reports/source-text.ts';
 import { oneLine } from '../../reports/words.ts';
 import { ageOf, bothUnits, doubtOf, figureKey, openedFigure } from './figure-rows.ts';
@@ -151,14 +151,13 @@ function limitLines(
     const isBroken = breaches.some((one) => one.item === figure.item && one.attribute === figure.attribute);
     const isOwn = limit.item === figure.item && limit.attribute === figure.attribute;
     if (!isBroken && !isOwn && !isStatedFor(limit, figure)) return [];
-    const state =
-      breaches.length === 0
-        ? 'nothing known breaks it'
-        : breaches.map((one) => `BROKEN by ${subjectOf(one)}`).join(', ');
-    const about = limit.about ? ` for ${oneLine(limit.about)}` : '';
+    const about = limit.about && limit.about !== limit.item ? ` for ${oneLine(limit.about)}` : '';
+    const { source } = limit;
     return [
-      `${state}: ${subjectOf(limit)} ${figureText(limit, 'mixed')}${about}`,
-      `  ${placeOf(limit.source)}${limit.source.quote ? `  "${oneLine(limit.source.quote)}"` : ''}`,
+      `${subjectOf(limit)}: ${figureText(limit, 'mixed')}${about}`,
+      ...breaches.map((one) => `  BROKEN by ${subjectOf(one)}, ${boundedText(one.now)}`),
+      ...(breaches.length === 0 ? ['  nothing known breaks it'] : []),
+      `  ${placeOf(source)}, ${ageOf(limit, data.next.date)}${source.quote ? `  "${oneLine(source.quote)}"` : ''}`,
     ];
   });
 }

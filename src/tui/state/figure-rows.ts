@@ -43,18 +43,24 @@ export const doubtOf = ({ status }: StandingFigure) => DOUBTS[status];
 /** A figure in both unit systems. */
 export const bothUnits = (figure: StandingFigure) => figureText(figure, 'mixed');
 
-/** "today", "12 days old"; nothing for what was never spoken. `today` is YYYY-MM-DD. */
-export function ageOf({ source }: Pick<StandingFigure, 'source'>, today: string): string {
+/** "today", "12 days"; nothing for what was never spoken. `today` is YYYY-MM-DD. */
+function daysOf({ source }: Pick<StandingFigure, 'source'>, today: string): string {
   if (!source) return '';
   const days = daysBetween(source.recordedAt, today);
-  return days <= 0 ? 'today' : `${age(days)} old`;
+  return days <= 0 ? 'today' : age(days);
+}
+
+/** "today", "12 days old"; nothing for what was never spoken. `today` is YYYY-MM-DD. */
+export function ageOf(figure: Pick<StandingFigure, 'source'>, today: string): string {
+  return daysOf(figure, today).replace(/days?$/, '$& old');
 }
 
 /** From this width on there is room for columns. */
 const WIDE = 70;
-/** Columns of value, state, age and source, with the blanks before them and the mark of the chosen row. */
-const WIDTHS = { value: 24, state: 8, age: 12, source: 8 } as const;
-const OTHERS = WIDTHS.value + WIDTHS.state + WIDTHS.age + WIDTHS.source + 6;
+/** Widest that the columns of value and name may get, and how wide the others are. */
+const WIDTHS = { value: 30, name: 30, state: 8, age: 8, source: 10 } as const;
+/** Between the columns, and the mark of the chosen row. */
+const BLANKS = 6;
 
 /** One line each; where there is no room for columns, name, doubt and value. */
 export function figureRows(
@@ -62,20 +68,25 @@ export function figureRows(
   today: string,
   columns: number,
 ): readonly string[] {
-  const longest = Math.max(0, ...figures.map((figure) => subjectOf(figure).length));
-  const width = Math.min(longest, columns - OTHERS);
-  return figures.map((figure) => {
-    const doubt = doubtOf(figure);
-    if (columns < WIDE) return `${subjectOf(figure)}  ${doubt ? `${doubt}  ` : ''}${bothUnits(figure)}`;
-    const source = figure.source ? placeOf({ memoId: figure.source.memoId }) : 'worked out';
-    return [
-      shortLine(subjectOf(figure), width).padEnd(width),
-      bothUnits(figure).padEnd(WIDTHS.value),
-      (doubt || (figure.state ?? '')).padEnd(WIDTHS.state),
-      ageOf(figure, today).padEnd(WIDTHS.age),
-      source,
-    ].join(' ');
-  });
+  if (columns < WIDE) {
+    return figures.map((figure) =>
+      [subjectOf(figure), doubtOf(figure), bothUnits(figure)].filter(Boolean).join('  '),
+    );
+  }
+  const widest = (texts: readonly string[], most: number) =>
+    Math.min(most, Math.max(0, ...texts.map((text) => text.length)));
+  const value = widest(figures.map(bothUnits), WIDTHS.value);
+  const rest = columns - value - WIDTHS.state - WIDTHS.age - WIDTHS.source - BLANKS;
+  const name = widest(figures.map(subjectOf), Math.min(WIDTHS.name, rest));
+  return figures.map((figure) =>
+    [
+      shortLine(subjectOf(figure), name).padEnd(name),
+      shortLine(bothUnits(figure), value).padEnd(value),
+      (doubtOf(figure) || (figure.state ?? '')).padEnd(WIDTHS.state),
+      daysOf(figure, today).padEnd(WIDTHS.age),
+      figure.source ? placeOf({ memoId: figure.source.memoId }) : 'worked out',
+    ].join(' '),
+  );
 }
 
 /** "41 figures"; after typing how many of them are found, and by what. */

@@ -29,7 +29,7 @@ export function chosenTask(state: ScreenState): TaskView | undefined {
 export function taskRow(task: TaskView): string {
   const open = task.status === 'done' || task.carriedDays === 0 ? '' : `${task.carriedDays} d old`;
   const [wait] = openWaits(task);
-  const more = wait ? `: ${wait}` : task.due && task.status !== 'done' ? `, by ${task.due}` : '';
+  const more = wait ? `: ${wait}` : task.due && task.status !== 'done' ? `, due ${task.due}` : '';
   return plainText(`${task.status.padEnd(8)} ${open.padEnd(9)}${oneLine(task.gist + more)}`);
 }
 
@@ -59,5 +59,7 @@ export function taskWords(task: TaskView): string {
     task.status === 'done' ? `done (${placeOf(task.closedBy)}), ${told}` : `${task.status}, ${told}${ago}`;
   const details = taskDetails(task).filter((detail) => !detail.startsWith('carried over'));
   const quote = task.source.quote ? [`"${task.source.quote}"`] : [];
-  return [task.gist, state, ...details, ...(task.why ?? []), ...quote].map(oneLine).join('; ');
+  // What a task is due for is often why it stands where it does.
+  const words = new Set([task.gist, state, ...details, ...(task.why ?? []), ...quote].map(oneLine));
+  return [...words].join('; ');
 }

@@ -15,6 +15,8 @@ export function typeKey(state: ScreenState, typing: Typing, key: KeyPress): Step
     case 'erase':
       return stay(typed(state, { ...typing, text: [...typing.text].slice(0, -1).join('') }));
     case 'enter':
+      // With nothing found there is nothing to open: the words are still to be put right.
+      if (typing.what === 'find' && foundFigures(state).length === 0) return stay(state);
       return finish({ ...state, typing: undefined }, typing.what, typing.text.trim());
     case 'up':
     case 'down':
