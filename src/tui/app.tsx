@@ -1,4 +1,5 @@
 /** Joins keys, reducer and project. */
+import { basename, dirname } from 'node:path';
 import { useApp, useInput, useStdout } from 'ink';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { Problem } from '../problem.ts';
@@ -52,10 +53,16 @@ const takenLines = ({ memoId, already, findings }: Taken) => {
   return [`${memoId} is taken in, ${clash}`];
 };
 
-const writtenLine = (page: DayPage, { file, beside }: ReturnType<SavePage>) =>
-  beside
-    ? `${page.file} was changed since it was written and was left as it is; the new page is ${file}`
-    : `written: ${file}`;
+/** Names first, the folder last: on a narrow screen its end is cut off. */
+function writtenLines(written: readonly (readonly [DayPage, ReturnType<SavePage>])[]): readonly string[] {
+  const lines = written.map(([page, { file, beside }]) =>
+    beside
+      ? `written: ${basename(file)}, because ${page.file} was changed since`
+      : `written: ${basename(file)}`,
+  );
+  const [first] = written;
+  return first ? [...lines, `in ${dirname(first[1].file)}`] : lines;
+}
 
 const troubleLines = (error: unknown) =>
   error instanceof Problem ? problemLines(error) : [error instanceof Error ? error.message : String(error)];
@@ -124,8 +131,8 @@ export function App({ project, now, save }: AppProps) {
 
       function write(pages: readonly DayPage[]): void {
         try {
-          const lines = pages.map((page) => writtenLine(page, save(page.file, page.text)));
-          send({ kind: 'settled', lines });
+          const written = pages.map((page) => [page, save(page.file, page.text)] as const);
+          send({ kind: 'settled', lines: writtenLines(written) });
         } catch (error) {
           send({ kind: 'refused', lines: troubleLines(error) });
         }

@@ -38,14 +38,12 @@ export interface KeyBinding {
   readonly shown: string;
   readonly intent: Intent;
   readonly words: string;
+  /** Instead of `words` where room is scarce. */
+  readonly brief?: string;
   readonly views: readonly View[] | 'all';
 }
 
 export const KEYS: readonly KeyBinding[] = [
-  { key: 'up', shown: '↑', intent: 'up', words: 'up', views: 'all' },
-  { key: 'down', shown: '↓', intent: 'down', words: 'down', views: 'all' },
-  { key: 'page-up', shown: 'PgUp', intent: 'page-up', words: 'a page up', views: 'all' },
-  { key: 'page-down', shown: 'PgDn', intent: 'page-down', words: 'a page down', views: 'all' },
   { key: 'enter', shown: 'Enter', intent: 'open', words: 'open', views: ['memos', 'figures'] },
   { key: '1', shown: '1', intent: 'old-holds', words: 'old holds', views: ['clashes'] },
   { key: '2', shown: '2', intent: 'new-holds', words: 'new holds', views: ['clashes'] },
@@ -54,12 +52,26 @@ export const KEYS: readonly KeyBinding[] = [
   { key: '1', shown: '1', intent: 'close-task', words: 'close', views: ['tasks'] },
   { key: '2', shown: '2', intent: 'reopen-task', words: 'reopen', views: ['tasks'] },
   { key: 'a', shown: 'a', intent: 'add-task', words: 'add', views: ['tasks'] },
-  { key: 'h', shown: 'h', intent: 'add-wait', words: 'has to wait for', views: ['tasks'] },
+  {
+    key: 'h',
+    shown: 'h',
+    intent: 'add-wait',
+    words: 'has to wait for',
+    brief: 'waits for',
+    views: ['tasks'],
+  },
   { key: 's', shown: 's', intent: 'sooner', words: 'sooner', views: ['tasks'] },
   { key: '1', shown: '1', intent: 'journal', words: 'journal', views: ['day'] },
   { key: '2', shown: '2', intent: 'next-steps', words: 'next steps', views: ['day'] },
   { key: '3', shown: '3', intent: 'outline', words: 'outline', views: ['day'] },
-  { key: 'p', shown: 'p', intent: 'write', words: 'write all three pages', views: ['day'] },
+  {
+    key: 'p',
+    shown: 'p',
+    intent: 'write',
+    words: 'write all three pages',
+    brief: 'write all',
+    views: ['day'],
+  },
   {
     key: 'back',
     shown: 'Esc',
@@ -67,7 +79,7 @@ export const KEYS: readonly KeyBinding[] = [
     words: 'back',
     views: ['heard', 'clashes', 'figures', 'figure', 'tasks', 'day', 'next', 'keys'],
   },
-  { key: 't', shown: 't', intent: 'take', words: 'take in', views: 'all' },
+  { key: 't', shown: 't', intent: 'take', words: 'take a file in', brief: 'take', views: 'all' },
   { key: 'x', shown: 'x', intent: 'cancel', words: 'stop taking in', views: 'all' },
   { key: 'm', shown: 'm', intent: 'see-memos', words: 'memos', views: 'all' },
   { key: 'c', shown: 'c', intent: 'see-clashes', words: 'clashes', views: 'all' },
@@ -76,6 +88,10 @@ export const KEYS: readonly KeyBinding[] = [
   { key: 'd', shown: 'd', intent: 'see-day', words: 'day', views: 'all' },
   { key: 'n', shown: 'n', intent: 'see-next', words: 'next', views: 'all' },
   { key: '?', shown: '?', intent: 'see-keys', words: 'keys', views: 'all' },
+  { key: 'up', shown: '↑', intent: 'up', words: 'up', views: 'all' },
+  { key: 'down', shown: '↓', intent: 'down', words: 'down', views: 'all' },
+  { key: 'page-up', shown: 'PgUp', intent: 'page-up', words: 'a page up', views: 'all' },
+  { key: 'page-down', shown: 'PgDn', intent: 'page-down', words: 'a page down', views: 'all' },
   { key: 'q', shown: 'q', intent: 'leave', words: 'quit', views: 'all' },
   { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'quit', views: 'all' },
 ];

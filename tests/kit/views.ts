@@ -1,5 +1,16 @@
 /** A small project as its views show it, for tests of screens and pages. Invented: a mill loft. */
-import type { FindingView, MemoSummary, MemoView, NextView } from '../../src/model/views.ts';
+import type { CheckView } from '../../src/model/checks/check-views.ts';
+import type {
+  DayView,
+  FindingView,
+  LimitView,
+  MemoSummary,
+  MemoView,
+  NextView,
+  SpanView,
+  StandingFigure,
+  TaskView,
+} from '../../src/model/views.ts';
 
 const summary = (id: string, day: string, name: string, findingCount: number): MemoSummary => ({
   id,
@@ -143,4 +154,133 @@ export const NEXT: NextView = {
   promises: [],
   questions: [FINDING],
   cautions: [],
+};
+
+const said = (memoId: 'm1' | 'm2', quote: string, startSeconds: number) => ({
+  memoId,
+  recordedAt: memoId === 'm1' ? '2026-03-09T17:30:00+01:00' : '2026-03-11T17:30:00+01:00',
+  quote,
+  startSeconds,
+});
+
+const lengthOf = (item: string, value: number) =>
+  ({
+    item,
+    attribute: 'length',
+    dimension: 'length',
+    value,
+    unit: 'mm',
+    bound: 'exact',
+    status: 'stands',
+    rule: 'first said',
+    history: [],
+    dependents: [],
+  }) as const satisfies StandingFigure;
+
+const claim = { item: 'hoist beam', attribute: 'length', bound: 'exact', unit: 'mm' } as const;
+
+/** The beam was said twice; the brace follows from it, the peg from the brace. Treads are counted. */
+export const FIGURES: readonly StandingFigure[] = [
+  {
+    ...lengthOf('hoist beam', 2150),
+    state: 'measured',
+    status: 'in-doubt',
+    source: said('m1', '2150 long', 2),
+    tolerance: { value: 1, unit: 'mm', from: 'project' },
+    history: [
+      { ...claim, id: 'm1.f1', value: 2150, status: 'standing', source: said('m1', '2150 long', 2) },
+      { ...claim, id: 'm2.f1', value: 2115, status: 'doubted', source: said('m2', '2115 for the beam', 21) },
+    ],
+    dependents: ['brace length'],
+  },
+  { ...lengthOf('brace', 1075), formula: 'hoist beam length / 2', dependents: ['peg length'] },
+  { ...lengthOf('peg', 75), formula: 'brace length - 1000 mm' },
+  {
+    ...lengthOf('stair tread', 12),
+    attribute: 'count',
+    dimension: 'count',
+    unit: '1',
+    source: said('m2', 'twelve treads', 40),
+  },
+];
+
+export const LIMITS: readonly LimitView[] = [
+  {
+    id: 'm1.f4',
+    item: 'hoist beam',
+    attribute: 'length',
+    about: '',
+    bound: 'at-most',
+    value: 2160,
+    unit: 'mm',
+    source: said('m1', 'no longer than 2160', 30),
+  },
+];
+
+export const CHECKS: readonly CheckView[] = [
+  {
+    id: 's9',
+    check: 'clearance',
+    state: 'broken',
+    why: '14 mm short at worst',
+    results: [],
+    notes: [],
+    inputs: [
+      {
+        name: 'part',
+        expression: 'hoist beam length',
+        reads: [{ name: 'hoist beam length', value: 2150, unit: 'mm', bound: 'exact' }],
+      },
+    ],
+    options: {},
+    ask: [],
+    subject: 'clearance (loft, hoist beam)',
+    source: said('m2', '', 0),
+    since: '2026-03-11T17:30:00+01:00',
+    formula: '',
+    formulaSource: '',
+  },
+];
+
+/** One that is ready, one that waits, one closed on the day of `NEXT` and one before. */
+export const TASKS: readonly TaskView[] = [
+  ...NEXT.ready,
+  ...NEXT.waiting,
+  {
+    id: 'm1.t2',
+    gist: 'Sweep the loft',
+    status: 'done',
+    waitsFor: [],
+    carriedDays: 3,
+    source: said('m1', 'sweep the loft', 50),
+    closedBy: { memoId: 's7', recordedAt: '2026-03-12T07:00:00+01:00', quote: '' },
+  },
+  {
+    id: 'm1.t3',
+    gist: 'Buy rope',
+    status: 'done',
+    waitsFor: [],
+    carriedDays: 3,
+    source: said('m1', 'buy rope', 55),
+    closedBy: said('m2', 'I bought the rope', 50),
+  },
+];
+
+export const DAY: DayView = {
+  date: '2026-03-09',
+  memos: [MEMO],
+  findings: [],
+  tasksOpened: NEXT.ready,
+  tasksClosed: [],
+  openTasksBefore: [],
+  changes: [],
+  cautions: [],
+};
+
+export const SPAN: SpanView = {
+  from: '2026-03-09',
+  to: '2026-03-09',
+  days: [DAY],
+  promises: [],
+  next: NEXT,
 };

@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
+import { figureLines } from '../../src/tui/state/figure-lines.ts';
+import { foundFigures, openedFigure } from '../../src/tui/state/figure-rows.ts';
 import { reduce } from '../../src/tui/state/reduce.ts';
 import { type KeyPress, openingState, type ScreenState } from '../../src/tui/state/screen-state.ts';
-import { FINDING, MEMO, MEMOS, NEXT } from '../kit/views.ts';
+import { chosenTask } from '../../src/tui/state/task-rows.ts';
+import { CHECKS, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, TASKS } from '../kit/views.ts';
 
 const data = { projectName: 'Mill loft', memos: [...MEMOS].reverse(), findings: [FINDING], next: NEXT };
 const opened = openingState(data);
@@ -42,7 +45,7 @@ test('settling keys mean nothing in the list of memos', () => {
 test('a typed file name is taken in; keys that mean something elsewhere are letters there', () => {
   const step = after(opened, typed('t'), typed('quick.wavx'), named('erase'), named('enter'));
   expect(step.effects).toEqual([{ do: 'take', file: 'quick.wav' }]);
-  expect(step.state).toMatchObject({ typed: undefined, jobs: [{ file: 'quick.wav' }] });
+  expect(step.state).toMatchObject({ typing: undefined, jobs: [{ file: 'quick.wav' }] });
 });
 
 test('a second file waits for the first, and starts when that one is over, taken or not', () => {
@@ -77,4 +80,144 @@ test.each([typed('q'), named('interrupt')])('%j leaves', (key) => {
 
 test('Ctrl-C leaves even while typing', () => {
   expect(after(opened, typed('t'), typed('half'), named('interrupt')).effects).toEqual([{ do: 'leave' }]);
+});
+
+const book = { figures: FIGURES, limits: LIMITS, checks: CHECKS };
+const atFigures = reduce(after(opened, typed('f')).state, { kind: 'book', book }).state;
+const atTasks = reduce(after(opened, typed('w')).state, { kind: 'tasks', tasks: TASKS }).state;
+const pages = ['journal', 'next', 'episode'].map((title) => ({
+  title,
+  file: `${title}.md`,
+  text: 'a\nb\nc\n',
+}));
+const atDay = reduce(after(opened, typed('d')).state, { kind: 'pages', pages }).state;
+const typing = (text: string) => [...text].map(typed);
+
+test.each([
+  ['f', 'read-book'],
+  ['w', 'read-tasks'],
+  ['d', 'read-pages'],
+])('%s asks for what it shows, and for it anew when the project has changed', (key, effect) => {
+  const step = after(opened, typed(key));
+  expect(step.effects).toEqual([{ do: effect }]);
+  expect(reduce(step.state, { kind: 'data', data }).effects).toEqual([{ do: effect }]);
+});
+
+test.each([
+  ['', ['hoist beam', 'brace', 'peg']],
+  ['be', ['hoist beam']],
+  ['length b', ['hoist beam', 'brace']],
+  ['TREAD', ['stair tread']],
+  ['ength', []],
+])('"%s" finds %j: starts of words, counts only when asked for', (find, items) => {
+  expect(foundFigures({ book, find }).map(({ item }) => item)).toEqual(items);
+});
+
+test('figures are found while typing; Enter opens the marked one, Esc goes back step by step', () => {
+  const found = after(atFigures, typed('/'), ...typing('len'), named('down')).state;
+  expect(found).toMatchObject({ find: 'len', chosen: { figures: 1 }, typing: { what: 'find' } });
+  const one = after(found, named('enter')).state;
+  expect(one).toMatchObject({ view: 'figure', typing: undefined });
+  expect(openedFigure(one)?.item).toBe('brace');
+  const list = after(one, named('back')).state;
+  expect(list).toMatchObject({ view: 'figures', find: 'len', chosen: { figures: 1 } });
+  const all = after(list, named('back')).state;
+  expect(all).toMatchObject({ view: 'figures', find: '' });
+  expect(after(all, named('back')).state.view).toBe('memos');
+});
+
+test('with nothing found Enter leaves the words to be put right; Esc while typing shows all', () => {
+  const none = after(atFigures, typed('/'), ...typing('zz'), named('enter')).state;
+  expect(none).toMatchObject({ view: 'figures', typing: { text: 'zz' } });
+  expect(after(none, named('back')).state).toMatchObject({ find: '', typing: undefined });
+});
+
+test('a figure that does not stand any more has no lines', () => {
+  const one = after(atFigures, named('enter')).state;
+  const gone = reduce(one, { kind: 'book', book: { ...book, figures: FIGURES.slice(1) } }).state;
+  expect(figureLines(one).length).toBeGreaterThan(5);
+  expect(figureLines(gone)).toEqual([]);
+});
+
+test('figures that follow from each other are shown once', () => {
+  const [beam, brace] = FIGURES;
+  if (!beam || !brace) throw new Error('the kit has no figures');
+  const circle = { ...book, figures: [beam, { ...brace, dependents: ['hoist beam length'] }] };
+  const one = after({ ...atFigures, book: circle }, named('enter')).state;
+  const texts = figureLines(one).map(({ text }) => text);
+  expect(texts.filter((text) => text.startsWith('  brace length'))).toHaveLength(1);
+});
+
+test('a limit names what breaks it', () => {
+  const [limit] = LIMITS;
+  if (!limit) throw new Error('the kit has no limit');
+  const breach = {
+    ...FINDING,
+    kind: 'limit' as const,
+    was: { value: limit.value, unit: 'mm', source: limit.source },
+    now: { value: 2170, unit: 'mm' },
+  };
+  const one = after({ ...atFigures, data: { ...data, findings: [breach] } }, named('enter')).state;
+  const texts = figureLines(one).map(({ text }) => text);
+  expect(texts).toContain('    BROKEN by hoist beam length, 2170 mm');
+  expect(texts).not.toContain('    nothing known breaks it');
+});
+
+const closed = { kind: 'task-closed', taskId: 'm1.t1' };
+test.each([
+  ['1 closes', [typed('1')], closed],
+  [
+    '2 reopens what is done',
+    [named('down'), named('down'), typed('2')],
+    { kind: 'task-reopened', taskId: 'm1.t2' },
+  ],
+  ['a adds', [typed('a'), ...typing('Cut pegs'), named('enter')], { kind: 'task-added', gist: 'Cut pegs' }],
+  [
+    'h makes wait',
+    [typed('h'), ...typing('glue sets'), named('enter')],
+    { kind: 'task-waits-set', taskId: 'm1.t1', waits: [{ words: 'glue sets' }] },
+  ],
+] as const)('in the tasks %s', (_words, keys, change) => {
+  expect(after(atTasks, ...keys).effects).toMatchObject([{ do: 'by-hand', change }]);
+});
+
+test.each([
+  ['closing what is done', [named('down'), named('down'), typed('1')]],
+  ['reopening what is open', [typed('2')]],
+  ['the first of the list sooner', [typed('s')]],
+  ['one that waits before one that is ready', [named('down'), typed('s')]],
+  ['a task without words', [typed('a'), typed(' '), named('enter')]],
+] as const)('%s does nothing', (_words, keys) => {
+  expect(after(atTasks, ...keys).effects).toEqual([]);
+});
+
+test('s puts a task before the one above it, and the mark goes with it', () => {
+  const [ready, ...others] = TASKS;
+  if (!ready) throw new Error('the kit has no task');
+  const second = { ...ready, id: 'm3.t1', gist: 'Cut pegs' };
+  const two = reduce(atTasks, { kind: 'tasks', tasks: [ready, second, ...others] }).state;
+  const step = after(two, named('down'), typed('s'));
+  expect(step.effects).toMatchObject([{ change: { kind: 'task-placed', taskId: 'm3.t1', before: 'm1.t1' } }]);
+  const moved = reduce(step.state, { kind: 'tasks', tasks: [second, ready, ...others] }).state;
+  expect(moved.chosen.tasks).toBe(0);
+});
+
+test('after closing, the mark is on the next task', () => {
+  const [ready, ...others] = TASKS;
+  if (!ready) throw new Error('the kit has no task');
+  const done = { ...ready, status: 'done' as const, closedBy: TASKS[2]?.closedBy ?? ready.source };
+  const next = reduce(atTasks, { kind: 'tasks', tasks: [...others, done] }).state;
+  expect(chosenTask(next)?.gist).toBe('Hang the hoist');
+});
+
+test('1, 2 and 3 choose a page from its top, p writes all of them', () => {
+  const down = after(atDay, named('down'), named('down'), named('down')).state;
+  expect(down.chosen.day).toBe(2);
+  expect(after(down, typed('3')).state).toMatchObject({ page: 2, chosen: { day: 0 } });
+  expect(after(down, typed('p')).effects).toEqual([{ do: 'write', pages }]);
+});
+
+test('without talk there is no page to write', () => {
+  const none = reduce(atDay, { kind: 'pages', pages: [] }).state;
+  expect(after(none, typed('p')).effects).toEqual([]);
 });

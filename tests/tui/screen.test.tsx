@@ -1,8 +1,8 @@
 import { afterEach, expect, test } from 'vitest';
-import type { ProjectApi } from '../../src/project-api.ts';
-import { App } from '../../src/tui/app.tsx';
+import type { HandChange, ProjectApi } from '../../src/project-api.ts';
+import { App, type SavePage } from '../../src/tui/app.tsx';
 import { KEY_BYTES, openTerminal } from '../kit/fake-terminal.ts';
-import { FINDING, MEMO, MEMOS, NEXT } from '../kit/views.ts';
+import { CHECKS, DAY, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, SPAN, TASKS } from '../kit/views.ts';
 
 const NOW = '2026-03-12T08:00:00+01:00';
 
@@ -16,6 +16,14 @@ function standIn(overrides: Partial<ProjectApi> = {}) {
     memo: (id: string) => (id === 'm1' ? MEMO : undefined),
     findings: () => (settled ? [] : [FINDING]),
     next: () => NEXT,
+    figures: () => FIGURES,
+    limits: () => LIMITS,
+    checks: () => CHECKS,
+    tasks: () => TASKS,
+    days: () => ['2026-03-09'],
+    day: () => DAY,
+    span: () => SPAN,
+    setByHand: (change: HandChange) => told.push(JSON.stringify(change)),
     settle: (id: string, choice: string) => {
       settled = true;
       told.push(`${id} ${choice}`);
@@ -27,8 +35,9 @@ function standIn(overrides: Partial<ProjectApi> = {}) {
 
 let terminal: ReturnType<typeof openTerminal> | undefined;
 afterEach(() => terminal?.close());
-function open(columns: number, rows: number, project = standIn().project) {
-  terminal = openTerminal(<App project={project} now={() => NOW} />, columns, rows);
+const unsaved: SavePage = (file) => ({ file: `/barn/${file}`, beside: false });
+function open(columns: number, rows: number, project = standIn().project, save = unsaved) {
+  terminal = openTerminal(<App project={project} now={() => NOW} save={save} />, columns, rows);
   return terminal;
 }
 
@@ -40,7 +49,7 @@ test('80x24: the memos, newest first, what clashes in words, and the keys', asyn
   expect(lines[2]).toBe('> m2   Wed 11 Mar 17:30  hoist-beam-again.m4a  01:01  3 notes, 1 CLASH');
   expect(lines[3]).toBe('  m1   Mon 9 Mar 17:30  hoist-beam.m4a  01:01  3 notes');
   expect(lines.at(-1)).toBe(
-    'Enter open   t take a file in   m memos   c clashes   n next   q leave   ? keys',
+    'Enter open  t take  c clashes  f figures  w tasks  d day  n next  q quit  ? keys',
   );
 });
 
@@ -49,7 +58,19 @@ test.each([
   [40, 12],
 ])('%ix%i: no line is wider and no screen higher than the terminal, in any view', async (columns, rows) => {
   const screen = open(columns, rows);
-  for (const keys of [[], [KEY_BYTES.down, KEY_BYTES.enter], ['c'], ['n'], ['?'], ['t']]) {
+  for (const keys of [
+    [],
+    [KEY_BYTES.down, KEY_BYTES.enter],
+    ['c'],
+    ['n'],
+    ['f'],
+    [KEY_BYTES.enter],
+    ['w'],
+    ['d'],
+    ['p'],
+    ['?'],
+    ['t'],
+  ]) {
     await screen.press(...keys);
     const lines = screen.frame().split('\n');
     expect(lines.length).toBeLessThan(rows);
@@ -132,4 +153,112 @@ test('q gives the terminal back', async () => {
   const screen = open(80, 24);
   await screen.press('q');
   await expect(screen.gone).resolves.toBeUndefined();
+});
+
+test('80x24: figures in both unit systems with state, age and source, found while their words are typed', async () => {
+  const screen = open(80, 24);
+  await screen.press('f');
+  const lines = screen.frame().split('\n');
+  expect(lines[2]).toBe('3 figures');
+  expect(lines[3]).toBe('> hoist beam length 2150 mm (≈ 84 5/8 in)  IN DOUBT 3 days   memo 1');
+  expect(lines[4]).toBe('  brace length      1075 mm (≈ 42 5/16 in)                   worked out');
+  expect(screen.frame().replace(/\s+/g, ' ')).toContain(
+    'hoist beam length: 2150 mm (≈ 84 5/8 in), IN DOUBT, measured, memo 1, 00:02, 3 days old, "2150 long"',
+  );
+  await screen.press('/', 'b', 'r');
+  expect(screen.frame()).toContain('1 figure with "br" (Esc shows all)');
+  expect(screen.frame()).toContain('find: br_  (Enter opens the marked one, Esc shows all)');
+  expect(screen.frame()).not.toContain('hoist beam');
+});
+
+test('a figure shows what it comes from, what hangs on it, its history, limits and checks', async () => {
+  const screen = open(80, 40);
+  await screen.press('f', KEY_BYTES.enter);
+  for (const words of [
+    'hangs on it\n  brace length: 1075 mm (≈ 42 5/16 in)\n    peg length: 75 mm (≈ 2 15/16 in)\n',
+    '  Wed 11 Mar  |o----------|  2115 mm (≈ 83 1/4 in)  doubted',
+    '  Mon 9 Mar   |----------o|  2150 mm (≈ 84 5/8 in)  standing',
+    '  hoist beam length: at most 2160 mm (≈ 85 1/16 in)\n    nothing known breaks it\n',
+    'checks\n  BREAKS: clearance (loft, hoist beam)\n    14 mm short at worst',
+  ])
+    expect(screen.frame()).toContain(words);
+  await screen.press(KEY_BYTES.escape, KEY_BYTES.down, KEY_BYTES.enter);
+  expect(screen.frame()).toContain(
+    'comes from\n  = hoist beam length / 2\n  hoist beam length: 2150 mm (≈ 84 5/8 in), IN DOUBT, 3 days old\n',
+  );
+});
+
+test('at 40 columns a figure still tells its doubt', async () => {
+  const screen = open(40, 12);
+  await screen.press('f');
+  expect(screen.frame()).toContain('> hoist beam length  IN DOUBT  2150 mm');
+});
+
+test('tasks are ready, waiting on something, or done today, and one key closes or reopens one', async () => {
+  const { project, told } = standIn();
+  const screen = open(80, 24, project);
+  await screen.press('w');
+  expect(screen.frame().split('\n').slice(2, 6)).toEqual([
+    '1 ready, 1 waiting, 2 carried over, 1 done today',
+    '> ready    3 d old  Oil the hoist beam, due 2026-03-13',
+    '  waiting  1 d old  Hang the hoist: waits for bolts arrive',
+    '  done              Sweep the loft',
+  ]);
+  await screen.press('1');
+  expect(screen.frame()).toContain('closed: Oil the hoist beam');
+  await screen.press(KEY_BYTES.down, KEY_BYTES.down, '2', 'a', 'Turn a \u0007peg', KEY_BYTES.enter);
+  expect(screen.frame()).toContain('added: Turn a peg');
+  expect(told.map((line) => JSON.parse(line))).toEqual([
+    { kind: 'task-closed', taskId: 'm1.t1' },
+    { kind: 'task-reopened', taskId: 'm1.t2' },
+    { kind: 'task-added', gist: 'Turn a \u0007peg' },
+  ]);
+});
+
+test('the pages of the newest day are shown as they will be written, and one key writes all three', async () => {
+  const written: [string, string][] = [];
+  const save: SavePage = (file, text) => {
+    written.push([file, text]);
+    return file.startsWith('next')
+      ? { file: '/barn/next-2026-03-12.1.md', beside: true }
+      : { file: `/barn/${file}`, beside: false };
+  };
+  const screen = open(80, 24, standIn().project, save);
+  await screen.press('d');
+  expect(screen.frame()).toContain('[1 journal]  2 next steps   3 outline');
+  expect(screen.frame()).toContain('# Monday 2026-03-09: Mill loft');
+  await screen.press(KEY_BYTES.down);
+  expect(screen.frame()).not.toContain('# Monday 2026-03-09: Mill loft');
+  await screen.press('2');
+  expect(screen.frame()).toContain('# Next steps for Thursday 2026-03-12: Mill loft');
+  await screen.press('3');
+  expect(screen.frame()).toContain('# Episode outline: Mill loft');
+  await screen.press('p');
+  expect(screen.frame()).toContain(
+    [
+      'written: journal-2026-03-09.md',
+      'written: next-2026-03-12.1.md, because next-2026-03-12.md was changed since',
+      'written: episode-2026-03-09-2026-03-09.md',
+      'in /barn',
+    ].join('\n'),
+  );
+  expect(written.map(([file, text]) => [file, text.split('\n')[0]])).toEqual([
+    ['journal-2026-03-09.md', '# Monday 2026-03-09: Mill loft'],
+    ['next-2026-03-12.md', '# Next steps for Thursday 2026-03-12: Mill loft'],
+    ['episode-2026-03-09-2026-03-09.md', expect.stringContaining('# Episode outline: Mill loft')],
+  ]);
+});
+
+test('a page that cannot be written is told with what to do', async () => {
+  const { Problem } = await import('../../src/problem.ts');
+  const save: SavePage = () => {
+    throw new Problem('cannot write journal.md: the disk is full', {
+      code: 'page-unwritable',
+      exitCode: 1,
+      next: 'make room',
+    });
+  };
+  const screen = open(80, 24, standIn().project, save);
+  await screen.press('d', 'p');
+  expect(screen.frame()).toContain('cannot write journal.md: the disk is full\nnext  make room');
 });

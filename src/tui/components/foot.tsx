@@ -17,12 +17,20 @@ const HERE: Partial<Record<View, Intent>> = {
   next: 'see-next',
 };
 
-const ASKED: Readonly<Record<Typing['what'], string>> = {
-  file: 'file to take in (Enter takes it, Esc leaves it): ',
-  find: 'find (Enter opens the marked one, Esc shows all): ',
-  task: 'what is to be done (Enter adds it, Esc leaves it): ',
-  wait: 'it waits for (Enter notes it, Esc leaves it): ',
+const ASKED: Readonly<Record<Typing['what'], readonly [question: string, keys: string]>> = {
+  file: ['file to take in', 'Enter takes it, Esc leaves it'],
+  find: ['find', 'Enter opens the marked one, Esc shows all'],
+  task: ['to do', 'Enter adds it, Esc leaves it'],
+  wait: ['it waits for', 'Enter notes it, Esc leaves it'],
 };
+
+/** What is asked and typed so far, and which keys end it where there is room for that. */
+export function typingLine({ what, text }: Typing, columns: number): string {
+  const [question, keys] = ASKED[what];
+  const line = `${question}: ${plainText(text)}_`;
+  const whole = `${line}  (${keys})`;
+  return whole.length <= columns ? whole : line;
+}
 
 /** The keys that fit the width, in their order, ending with the way to the whole list. */
 export function keyLine(state: ScreenState, columns: number): string {
@@ -36,7 +44,7 @@ export function keyLine(state: ScreenState, columns: number): string {
   const tail = '? keys';
   let line = '';
   for (const binding of shown) {
-    const next = `${line}${binding.shown} ${binding.words}  `;
+    const next = `${line}${binding.shown} ${binding.brief ?? binding.words}  `;
     if (next.length + tail.length > columns) break;
     line = next;
   }
@@ -56,7 +64,7 @@ export function Foot({ state, columns }: { readonly state: ScreenState; readonly
           {keyLine(state, columns)}
         </Text>
       ) : (
-        <Text wrap="truncate-start">{`${ASKED[state.typing.what]}${plainText(state.typing.text)}_`}</Text>
+        <Text wrap="truncate-start">{typingLine(state.typing, columns)}</Text>
       )}
     </Box>
   );

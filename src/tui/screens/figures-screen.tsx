@@ -5,13 +5,16 @@ import type { ScreenProps } from './screen-props.ts';
 
 /** Rows for the chosen figure in full: what a narrow list leaves out stands here. */
 const DETAIL = 3;
+/** On a small terminal the list keeps the greater part. */
+const DETAIL_SHARE = 1 / 3;
 
 /** The figures that stand, found as their words are typed. */
 export function FiguresScreen({ state, height, columns }: ScreenProps) {
   const found = foundFigures(state);
   const today = state.data.next.date;
   const chosen = found[state.chosen.figures];
-  const listHeight = Math.max(1, height - DETAIL - 1);
+  const detail = Math.max(1, Math.min(DETAIL, Math.floor(height * DETAIL_SHARE)));
+  const listHeight = Math.max(1, height - detail - 1);
   return (
     <Box flexDirection="column">
       <Text wrap="truncate-end" dimColor>
@@ -26,7 +29,7 @@ export function FiguresScreen({ state, height, columns }: ScreenProps) {
         />
       </Box>
       {chosen ? (
-        <Box height={DETAIL} overflow="hidden">
+        <Box height={detail} overflow="hidden">
           <Text>{figureWords(chosen, today)}</Text>
         </Box>
       ) : null}

@@ -5,11 +5,14 @@ import type { ScreenProps } from './screen-props.ts';
 
 /** Rows for the chosen task in full. */
 const DETAIL = 4;
+/** On a small terminal the list keeps the greater part. */
+const DETAIL_SHARE = 1 / 3;
 
 /** Ready, waiting and done today, and everything known of the chosen one. */
 export function TasksScreen({ state, height }: ScreenProps) {
   const chosen = chosenTask(state);
-  const listHeight = Math.max(1, height - DETAIL - 1);
+  const detail = Math.max(1, Math.min(DETAIL, Math.floor(height * DETAIL_SHARE)));
+  const listHeight = Math.max(1, height - detail - 1);
   return (
     <Box flexDirection="column">
       <Text wrap="truncate-end" dimColor>
@@ -24,7 +27,7 @@ export function TasksScreen({ state, height }: ScreenProps) {
         />
       </Box>
       {chosen ? (
-        <Box height={DETAIL} overflow="hidden">
+        <Box height={detail} overflow="hidden">
           <Text>{taskWords(chosen)}</Text>
         </Box>
       ) : null}

@@ -52,7 +52,7 @@ function daysOf({ source }: Pick<StandingFigure, 'source'>, today: string): stri
 
 /** "today", "12 days old"; nothing for what was never spoken. `today` is YYYY-MM-DD. */
 export function ageOf(figure: Pick<StandingFigure, 'source'>, today: string): string {
-  return daysOf(figure, today).replace(/days?$/, '$& old');
+  return daysOf(figure, today).replace(/\bdays?$/, '$& old');
 }
 
 /** From this width on there is room for columns. */

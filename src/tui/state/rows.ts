@@ -7,7 +7,7 @@ import { behindWords, missingWords } from '../../reports/kept-words.ts';
 import { recordWords } from '../../reports/memo-list.ts';
 import { boundedText, quantityText } from '../../reports/quantity-text.ts';
 import { clipTime } from '../../reports/source-text.ts';
-import { KEYS } from '../keys.ts';
+import { keysOf } from '../keys.ts';
 import { figureLines } from './figure-lines.ts';
 import { foundFigures } from './figure-rows.ts';
 import { pageLines } from './page-lines.ts';
@@ -131,6 +131,6 @@ export function listLength(state: ScreenState): number {
     case 'next':
       return nextLines(state.data.next).length;
     case 'keys':
-      return KEYS.length;
+      return keysOf(state.viewBefore).length;
   }
 }
