@@ -40,6 +40,7 @@ class FakeInput extends EventEmitter {
 export const KEY_BYTES = {
   up: '\u001b[A',
   down: '\u001b[B',
+  pageDown: '\u001b[6~',
   enter: '\r',
   escape: '\u001b',
   erase: '\u007f',

@@ -160,8 +160,8 @@ test('80x24: figures in both unit systems with state, age and source, found whil
   await screen.press('f');
   const lines = screen.frame().split('\n');
   expect(lines[2]).toBe('3 figures');
-  expect(lines[3]).toBe('> hoist beam length 2150 mm (≈ 84 5/8 in)  IN DOUBT 3 days   memo 1');
-  expect(lines[4]).toBe('  brace length      1075 mm (≈ 42 5/16 in)                   worked out');
+  expect(lines[3]).toBe('> hoist beam length    2150 mm (≈ 84 5/8 in)        IN DOUBT 3 days   memo 1');
+  expect(lines[4]).toBe('  brace length         1075 mm (≈ 42 5/16 in)                         worked out');
   expect(screen.frame().replace(/\s+/g, ' ')).toContain(
     'hoist beam length: 2150 mm (≈ 84 5/8 in), IN DOUBT, measured, memo 1, 00:02, 3 days old, "2150 long"',
   );
@@ -261,4 +261,15 @@ test('a page that cannot be written is told with what to do', async () => {
   const screen = open(80, 24, standIn().project, save);
   await screen.press('d', 'p');
   expect(screen.frame()).toContain('cannot write journal.md: the disk is full\nnext  make room');
+});
+
+test('of many figures only those in sight are drawn, around the marked one', async () => {
+  const [figure] = FIGURES;
+  if (!figure) throw new Error('the kit has no figure');
+  const many = Array.from({ length: 60 }, (_, index) => ({ ...figure, item: `post ${index + 1}` }));
+  const screen = open(80, 24, standIn({ figures: () => many }).project);
+  await screen.press('f', KEY_BYTES.down, KEY_BYTES.pageDown, KEY_BYTES.pageDown, KEY_BYTES.pageDown);
+  expect(screen.frame()).toContain('60 figures');
+  expect(screen.frame()).toContain('> post 32 length');
+  expect(screen.frame()).not.toContain('post 1 length');
 });

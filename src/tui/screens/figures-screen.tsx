@@ -1,5 +1,5 @@
 import { Box, Text } from 'ink';
-import { Rows } from '../components/rows.tsx';
+import { firstShown, Rows } from '../components/rows.tsx';
 import { figureRows, figureWords, findLine, foundFigures, noFigure } from '../state/figure-rows.ts';
 import type { ScreenProps } from './screen-props.ts';
 
@@ -15,6 +15,9 @@ export function FiguresScreen({ state, height, columns }: ScreenProps) {
   const chosen = found[state.chosen.figures];
   const detail = Math.max(1, Math.min(DETAIL, Math.floor(height * DETAIL_SHARE)));
   const listHeight = Math.max(1, height - detail - 1);
+  // Rows are made for those in sight alone: there may be thousands.
+  const first = firstShown(state.chosen.figures, found.length, listHeight);
+  const inSight = found.slice(first, first + listHeight);
   return (
     <Box flexDirection="column">
       <Text wrap="truncate-end" dimColor>
@@ -22,8 +25,8 @@ export function FiguresScreen({ state, height, columns }: ScreenProps) {
       </Text>
       <Box height={listHeight} flexDirection="column">
         <Rows
-          lines={figureRows(found, today, columns)}
-          chosen={state.chosen.figures}
+          lines={figureRows(inSight, today, columns)}
+          chosen={state.chosen.figures - first}
           height={listHeight}
           empty={noFigure(state)}
         />

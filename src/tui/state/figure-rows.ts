@@ -57,10 +57,13 @@ export function ageOf(figure: Pick<StandingFigure, 'source'>, today: string): st
 
 /** From this width on there is room for columns. */
 const WIDE = 70;
-/** Widest that the columns of value and name may get, and how wide the others are. */
-const WIDTHS = { value: 30, name: 30, state: 8, age: 8, source: 10 } as const;
+/** Columns beside the name, which gets the rest; the same for every row, so that nothing shifts in scrolling. */
+const WIDTHS = { value: 28, state: 8, age: 8, source: 10 } as const;
 /** Between the columns, and the mark of the chosen row. */
 const BLANKS = 6;
+const OTHERS = WIDTHS.value + WIDTHS.state + WIDTHS.age + WIDTHS.source + BLANKS;
+/** No more is needed for a name on a wide terminal. */
+const WIDEST_NAME = 36;
 
 /** One line each; where there is no room for columns, name, doubt and value. */
 export function figureRows(
@@ -73,15 +76,11 @@ export function figureRows(
       [subjectOf(figure), doubtOf(figure), bothUnits(figure)].filter(Boolean).join('  '),
     );
   }
-  const widest = (texts: readonly string[], most: number) =>
-    Math.min(most, Math.max(0, ...texts.map((text) => text.length)));
-  const value = widest(figures.map(bothUnits), WIDTHS.value);
-  const rest = columns - value - WIDTHS.state - WIDTHS.age - WIDTHS.source - BLANKS;
-  const name = widest(figures.map(subjectOf), Math.min(WIDTHS.name, rest));
+  const name = Math.min(WIDEST_NAME, columns - OTHERS);
   return figures.map((figure) =>
     [
       shortLine(subjectOf(figure), name).padEnd(name),
-      shortLine(bothUnits(figure), value).padEnd(value),
+      bothUnits(figure).padEnd(WIDTHS.value),
       (doubtOf(figure) || (figure.state ?? '')).padEnd(WIDTHS.state),
       daysOf(figure, today).padEnd(WIDTHS.age),
       figure.source ? placeOf({ memoId: figure.source.memoId }) : 'worked out',
