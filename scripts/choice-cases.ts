@@ -5,13 +5,11 @@ import { completedName } from '../src/language/items/completed-names.ts';
 import { FRAMES } from '../src/language/items/frames/index.ts';
 import type { Site } from '../src/language/items/site.ts';
 import { singular } from '../src/language/lexicon/trade-nouns.ts';
-import type { KnownFigure } from '../src/language/notes.ts';
-import { readQuantities } from '../src/language/quantities.ts';
-import { tokenise } from '../src/language/tokens.ts';
 import { bracketed } from '../tests/kit/bracketed.ts';
 import { LEARNED } from '../tests/kit/said-of.ts';
-import { sameItem, sameQuantity } from '../tests/kit/score-story.ts';
-import type { GoldFigure, GoldMemo, Story } from '../tests/kit/story.ts';
+import { sameItem } from '../tests/kit/score-story.ts';
+import type { Story } from '../tests/kit/story.ts';
+import { readFiguresOf } from './figures-of-story.ts';
 
 export interface Case {
   /** Memo, sentence and annotated item, to print. */
@@ -22,23 +20,6 @@ export interface Case {
     readonly isRight: boolean;
     readonly isBest: boolean;
   }[];
-}
-
-/** The annotated figure that a read quantity is, as the scorer would match them. */
-function goldOf(
-  memo: GoldMemo,
-  quantity: { span: { start: number; end: number }; value: number; unit: string; high?: number },
-  used: Set<GoldFigure>,
-) {
-  const overlap = (figure: GoldFigure) => {
-    const start = memo.text.indexOf(figure.quote);
-    return Math.min(start + figure.quote.length, quantity.span.end) - Math.max(start, quantity.span.start);
-  };
-  const [best] = (memo.figures ?? [])
-    .filter((figure) => figure.dimension !== 'count' && !used.has(figure) && sameQuantity(figure, quantity))
-    .sort((a, b) => overlap(b) - overlap(a));
-  if (best) used.add(best);
-  return best;
 }
 
 const wordsOf = (name: string) =>
@@ -103,43 +84,12 @@ export function exampleCases(weights: Weights): Case[] {
 
 export function casesOf(story: Story, weights: Weights): Case[] {
   const cases: Case[] = [];
-  const known: KnownFigure[] = [];
-  for (const memo of story.memos) {
-    const context = {
-      units: story.units,
-      ...(story.region ? { region: story.region } : {}),
-      recordedAt: memo.recordedAt,
-      knownItems: [...new Set(known.map((figure) => figure.item))],
-      knownFigures: [...known],
-    };
-    const { quantities } = readQuantities(memo.text, tokenise(memo.text), context);
-    const used = new Set<GoldFigure>();
-    const { figures } = readItems(memo.text, quantities, context, {
-      weights,
-      observe: (site, k, chosen) => {
-        const quantity = quantities[k];
-        if (!quantity || quantity.dimension === 'count') return;
-        const gold = goldOf(memo, quantity, used);
-        if (!gold) return;
-        cases.push(caseOf(site, chosen, gold.item, `${story.story} ${memo.id}`));
-      },
-    });
-    for (const { item, attribute, value, unit, limit } of figures)
-      if (!limit?.about) known.push({ item, attribute, value, unit });
-  }
+  readFiguresOf(story, ({ memo, goldOf }) => ({
+    weights,
+    observe: (site, k, chosen) => {
+      const gold = goldOf(k);
+      if (gold) cases.push(caseOf(site, chosen, gold.item, `${story.story} ${memo.id}`));
+    },
+  }));
   return cases;
-}
-
-/** The same story with few stops and no commas, as a recogniser may write it; quotes follow. */
-export function unpunctuated(story: Story): Story {
-  const strip = (text: string) => text.replace(/,(?!\d)/g, '').replace(/[.!?](?= [A-Za-z])/g, '');
-  return {
-    ...story,
-    story: `${story.story} bare`,
-    memos: story.memos.map((memo) => ({
-      ...memo,
-      text: strip(memo.text),
-      figures: (memo.figures ?? []).map((figure) => ({ ...figure, quote: strip(figure.quote).trim() })),
-    })),
-  };
 }

@@ -4,8 +4,9 @@
 // table is written. --verbose tells what was got wrong and why.
 import { writeFileSync } from 'node:fs';
 import type { Weights } from '../src/language/items/choice.ts';
+import { withoutStops } from '../tests/kit/figure-at.ts';
 import { readStoryFile } from '../tests/kit/story-file.ts';
-import { type Case, casesOf, exampleCases, unpunctuated } from './choice-cases.ts';
+import { type Case, casesOf, exampleCases } from './choice-cases.ts';
 import { fitWeights } from './choice-fit.ts';
 
 const FOLDS = 6;
@@ -73,7 +74,7 @@ const args = process.argv.slice(2);
 const verbose = args.includes('--verbose');
 const stories = args.filter((arg) => !arg.startsWith('--')).map(readStoryFile);
 const sets = (weights: Weights) =>
-  stories.map((story) => [...casesOf(story, weights), ...casesOf(unpunctuated(story), weights)]);
+  stories.map((story) => [...casesOf(story, weights), ...casesOf(withoutStops(story), weights)]);
 
 function check(): void {
   const base = sets(FRAMES_ALONE);
@@ -86,7 +87,7 @@ function check(): void {
   stories.forEach((story, k) => {
     const weights = fits[k % FOLDS] as Weights;
     const told = hits(casesOf(story, weights), weights, verbose);
-    const stripped = hits(casesOf(unpunctuated(story), weights), weights);
+    const stripped = hits(casesOf(withoutStops(story), weights), weights);
     console.log(`${story.story.padEnd(14)} ${share(told)}; without stops ${share(stripped)}`);
     plain = plus(plain, told);
     bare = plus(bare, stripped);

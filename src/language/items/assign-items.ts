@@ -1,7 +1,18 @@
 /** Says of each quantity in a memo which thing it belongs to and what of it. */
 import { kindsOf } from '../lexicon/trade-nouns.ts';
 import type { Attribute, ChangeCue, FigureNote, Quantity, ReadContext, Span, TraceStep } from '../notes.ts';
-import { filledInAttribute, PLAIN_MEASURE, pairAttribute, pairedWith, saidAttribute } from './attributes.ts';
+import { anchorOf } from './anchor.ts';
+import {
+  type FilledIn,
+  type FiredRule,
+  filledInAttribute,
+  firedRules,
+  PLAIN_MEASURE,
+  pairAttribute,
+  pairedWith,
+  SIZE_OF_ADJECTIVE,
+  saidAttribute,
+} from './attributes.ts';
 import { type Chosen, chooseThing, type Weights } from './choice.ts';
 import { CHOICE_WEIGHTS } from './choice-weights.ts';
 import { completedName } from './completed-names.ts';
@@ -11,6 +22,9 @@ import { FormulaFinder } from './formulas.ts';
 import { KnownThings } from './naming.ts';
 import { ahead, parseMemo, wordAt } from './parse.ts';
 import type { Claim, Site } from './site.ts';
+import { type ChosenSize, chooseSize, isSize, type SizeWeights } from './size-choice.ts';
+import { type Evidence, sizeEvidence, type Vote } from './size-evidence.ts';
+import { SIZE_WEIGHTS } from './size-weights.ts';
 import {
   bindsItself,
   changeOf,
@@ -64,6 +78,8 @@ function bareName(name: Name): Name {
 export interface Choice {
   readonly weights?: Weights;
   readonly observe?: (site: Site, quantity: number, chosen: Chosen | undefined) => void;
+  readonly sizeWeights?: SizeWeights;
+  readonly observeSize?: (site: Site, quantity: number, evidence: Evidence, name: Name) => void;
 }
 
 /** Names every quantity of one memo, in order of speech. Linear in the memo's length. */
@@ -74,6 +90,7 @@ export function readItems(
   choice: Choice = {},
 ): ItemsRead {
   const weights = choice.weights ?? CHOICE_WEIGHTS;
+  const sizeWeights = choice.sizeWeights ?? SIZE_WEIGHTS;
   const parse = parseMemo(
     text,
     quantities.map(({ span, core }) => ({ ...(core ?? span), isCore: core !== undefined })),
@@ -83,10 +100,15 @@ export function readItems(
   const trace: TraceStep[] = [];
   const figures = quantities.map((quantity, k): FigureNote => {
     const at = parse.wordOfQuantity[k] as number;
+    const fired = at >= 0 && quantity.dimension === 'length' ? firedRules(parse, at, quantity.bound) : [];
     const said =
       at < 0
         ? undefined
-        : (saidAttribute(parse, at, quantity.dimension, quantity.bound) ?? sizeWordOf(quantity));
+        : (fired[0]?.attribute ??
+          (quantity.dimension === 'length'
+            ? undefined
+            : saidAttribute(parse, at, quantity.dimension, quantity.bound)) ??
+          sizeWordOf(quantity));
     const site: Site = {
       parse,
       discourse,
@@ -100,11 +122,18 @@ export function readItems(
     const claim = found?.proposal?.claim;
     const name = found ? completedName(site, found.name) : quantity.unit === 'mm2' ? CABLE : UNNAMED;
     const spoken = roundOf(site, name, said === 'offset' ? said : (claim?.attribute ?? said));
-    const attribute = spoken ?? bareAttribute(site, name);
+    const likely: FilledIn = spoken ? { attribute: spoken, by: 'said' } : bareAttribute(site, name);
+    const evidence =
+      at >= 0 && quantity.dimension === 'length' && isSize(likely.attribute) && !isSettled(site, likely)
+        ? evidenceOf(site, quantity, name, fired, found, likely)
+        : undefined;
+    if (evidence) choice.observeSize?.(site, k, evidence, name);
+    const chosen = evidence && chooseSize(evidence, sizeWeights);
+    const attribute = chosen?.size ?? likely.attribute;
     const filled = [
       ...(quantity.assumed ?? []),
       ...(found?.proposal === undefined || found.proposal.isGuess ? ['item'] : []),
-      ...(spoken ? [] : ['attribute']),
+      ...(spoken === attribute || saysSo(evidence, attribute) ? [] : ['attribute']),
     ];
     const item = name.join(' ');
     if (at >= 0 && found) {
@@ -118,6 +147,7 @@ export function readItems(
       outcome: found ? 'read' : 'lost',
       why: `${item}: ${attribute}`,
     });
+    if (chosen) trace.push(sizeStep(quantity, chosen));
     return {
       kind: 'figure',
       quote: quantity.quote,
@@ -147,6 +177,70 @@ export function readItems(
     trace,
   };
 }
+
+/**
+ * What a size was filled in by that leaves nothing to weigh. A thing whose like size is known keeps it, so that the
+ * later figure meets the earlier one; "900 by 600" does not say which is which; "860 clear" is the room there.
+ */
+const SETTLED: ReadonlySet<FilledIn['by']> = new Set(['before', 'pair', 'fellow', 'clear', 'spacing']);
+
+/** Whether the size is beyond doubt: beside what it was filled in by, an adjective right behind the number settles it. */
+const isSettled = ({ parse, at }: Site, { attribute, by }: FilledIn): boolean =>
+  SETTLED.has(by) || (by === 'said' && SIZE_OF_ADJECTIVE[wordAt(parse, at + 1)] === attribute);
+
+/** What speaks for the sizes that a length may be. */
+function evidenceOf(
+  site: Site,
+  quantity: ItemQuantity,
+  name: Name,
+  fired: readonly FiredRule[],
+  found: Chosen | undefined,
+  likely: FilledIn,
+): Evidence {
+  const { discourse } = site;
+  const { known, last } = discourse;
+  const item = name.join(' ');
+  const sizeWord = quantity.sizeWords?.[0]?.attribute;
+  const claim = found?.proposal?.claim.attribute;
+  const told: Vote[] = fired.map(({ rule, attribute }): Vote => [`rule ${rule}`, attribute]);
+  if (fired[0]) told.push(['first rule', fired[0].attribute]);
+  if (sizeWord) told.push(['size word', sizeWord]);
+  if (claim) told.push(['frame', claim], [`frame ${found?.proposal?.frame}`, claim]);
+  told.push(['likely', likely.attribute], [`likely by ${likely.by}`, likely.attribute]);
+  const { value, unit } = quantity;
+  const millimetres = inMillimetres(value, unit);
+  const sameValue = [...known.withValue('length', value, unit)]
+    .flatMap((thing) => known.lengthsOf(thing))
+    .filter((length) => Math.abs(length.millimetres / millimetres - 1) < 1e-6);
+  const replaces = quantity.replaces && inMillimetres(quantity.replaces.value, quantity.replaces.unit);
+  return sizeEvidence({
+    site,
+    name,
+    anchor: anchorOf(site),
+    told,
+    known: known.lengthsOf(item),
+    sameValue,
+    bound: quantity.bound,
+    isRange: quantity.high !== undefined,
+    isToleranced: quantity.plusMinus !== undefined,
+    ...(replaces ? { replaces } : {}),
+    ...(last ? { last } : {}),
+  });
+}
+
+/** Whether words beside the number name the size, so that nothing was filled in. */
+const saysSo = (evidence: Evidence | undefined, attribute: Attribute): boolean =>
+  evidence?.votes.some(
+    ([source, size]) => size === attribute && /^(?:rule|size word|frame|word next|word prev)\b/.test(source),
+  ) ?? false;
+
+const sizeStep = (quantity: ItemQuantity, { size, second, reasons }: ChosenSize): TraceStep => ({
+  stage: 'size',
+  rule: 'the likeliest size',
+  span: quantity.span,
+  outcome: 'read',
+  why: `${size} rather than ${second}: ${reasons().join(', ') || 'nothing speaks against it'}`,
+});
 
 /** The size named beside the number; "clear" alone is left to the thing: a door's width, a gap, a clearance. */
 function sizeWordOf(quantity: ItemQuantity): Attribute | undefined {
@@ -187,18 +281,19 @@ function spokenOf(
   };
 }
 
-function bareAttribute(site: Site, name: Name): Attribute {
+function bareAttribute(site: Site, name: Name): FilledIn {
   const { parse, at, discourse } = site;
-  if (at < 0) return 'other';
+  if (at < 0) return { attribute: 'other', by: 'nothing' };
   const pair = pairedWith(parse, at);
   if (pair) {
-    if (kindsOf(name).has('fastener')) return pair.isFirst ? 'diameter' : 'length';
-    return pairAttribute(saidAttribute(parse, pair.word, 'length', 'exact'), kindsOf(name).has('opening'));
+    if (kindsOf(name).has('fastener')) return { attribute: pair.isFirst ? 'diameter' : 'length', by: 'pair' };
+    const other = saidAttribute(parse, pair.word, 'length', 'exact');
+    return { attribute: pairAttribute(other, kindsOf(name).has('opening')), by: other ? 'fellow' : 'pair' };
   }
   if (wordAt(parse, at - 1) === 'at') {
     // "joists at 16": how far apart, though nobody says centres.
     const mm = inMillimetres(site.quantity.value, site.quantity.unit);
-    if (kindsOf(name).has('joist') && mm >= 250 && mm <= 900) return 'other';
+    if (kindsOf(name).has('joist') && mm >= 250 && mm <= 900) return { attribute: 'other', by: 'spacing' };
     // "the outlet is 180 above the floor and the pipe's at 230": the same kind of place.
     const before = discourse.last;
     if (
@@ -207,7 +302,7 @@ function bareAttribute(site: Site, name: Name): Attribute {
       before.name.includes('above') &&
       before.attribute === 'height'
     )
-      return 'height';
+      return { attribute: 'height', by: 'fellow' };
   }
   const clear =
     /\bclear$/i.test((site.quantity as ItemQuantity).quote) ||

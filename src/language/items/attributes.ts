@@ -118,20 +118,28 @@ export const PLAIN_MEASURE = new Set(
 const LEVEL =
   /\b(?:ground|floor|flags|deck|waterline|water|dirt|pavement|road|roof|slab|worktop|counter|bench|sole|ceiling|subfloor|screed|keel)\b/;
 
-/** "25 deep, no, hang on, 25 and a half": the mended number is of the same size. */
-const MENDED =
-  /\b(wide|deep|long|high|tall|thick) ,(?:[^.]*?)\b(?:no|sorry|hang on|tell a lie|make that|scratch that|correction|i mean|er|um|wait)\b[^.]*$/;
-const MENDED_SIZE: Readonly<Record<string, Attribute>> = {
+/** The adjectives that name a size, as they stand behind a number. */
+export const SIZE_OF_ADJECTIVE = wordTable<Attribute>({
   wide: 'width',
   deep: 'depth',
   long: 'length',
   high: 'height',
   tall: 'height',
   thick: 'thickness',
-};
+});
+
+/** "25 deep, no, hang on, 25 and a half": the mended number is of the same size. */
+const MENDED =
+  /\b(wide|deep|long|high|tall|thick) ,(?:[^.]*?)\b(?:no|sorry|hang on|tell a lie|make that|scratch that|correction|i mean|er|um|wait)\b[^.]*$/;
 
 const AWAY =
   /^(?:\w+ )?(?:off|from|above|below|over|in from|up from|down from|back from|to the left|to the right|inboard|outboard|forward of|aft of|abaft|short of|away|shy of)\b(.*)/;
+
+/** A rule of wording that fits a length, and the size it gives. */
+export interface FiredRule {
+  readonly rule: string;
+  readonly attribute: Attribute;
+}
 
 /** Attribute by the words at the number; `clear` alone is left to the thing (a door's width, a gap, a clearance). */
 export function saidAttribute(
@@ -141,8 +149,16 @@ export function saidAttribute(
   bound: Bound,
 ): Attribute | undefined {
   if (dimension !== 'length') return OF_DIMENSION[dimension] ?? 'other';
+  return firedRules(parse, at, bound)[0]?.attribute;
+}
+
+/** Every rule of wording that fits the length at a word, in the order of the rules. */
+export function firedRules(parse: Parse, at: number, bound: Bound): readonly FiredRule[] {
+  const fired: FiredRule[] = [];
   const mended = MENDED.exec(behind(parse, at, 14));
-  if (mended?.[1] && tagAt(parse, at + 1) !== 'dimension') return MENDED_SIZE[mended[1]];
+  const mendedSize = mended?.[1] ? SIZE_OF_ADJECTIVE[mended[1]] : undefined;
+  if (mendedSize && tagAt(parse, at + 1) !== 'dimension')
+    fired.push({ rule: 'mended', attribute: mendedSize });
   const after = ahead(parse, at + 1, 5).replace(
     /^(?:now|even|just|only|exactly|bang on|dead|or so|max|minimum|at most|at least) /,
     '',
@@ -152,28 +168,32 @@ export function saidAttribute(
     const fits = rule.both
       ? rule.after?.test(after) && rule.before?.test(before)
       : rule.after?.test(after) || rule.before?.test(before);
-    if (fits) return rule.name === 'between' && bound === 'at-least' ? 'clearance' : rule.attribute;
+    if (!fits) continue;
+    const isRoom = rule.name === 'between' && bound === 'at-least';
+    fired.push({ rule: rule.name, attribute: isRoom ? 'clearance' : rule.attribute });
   }
+  const away = awayAttribute(after, bound);
+  if (away) fired.push({ rule: `away ${away}`, attribute: away });
+  if (/^to the (?:top|underside|ceiling|ridge|soffit)\b/.test(after))
+    fired.push({ rule: 'to the top', attribute: 'height' });
+  return fired;
+}
+
+/** What "14 off the wall", "900 off the floor", "300 above the sink" tell. */
+function awayAttribute(after: string, bound: Bound): Attribute | undefined {
   const away = AWAY.exec(after);
-  if (away && /^(?:\w+ )?above\b/.test(after)) return 'height';
-  if (away) {
-    if (
-      /^(?:\w+ )?(?:off|up from)\b/.test(after) &&
-      LEVEL.test(away[1] ?? '') &&
-      !/\bwall\b/.test(away[1] ?? '')
-    )
-      return 'height';
-    // "at least a metre from anything that sparks" keeps clear; "14 off the wall" says where.
-    if (/^(?:\w+ )?(?:from|off)\b/.test(after)) return bound === 'at-least' ? 'clearance' : 'offset';
-    if (
-      /^(?:\w+ )?(?:above|below|in from|up from|down from|back from|short of|shy of|inboard|outboard|forward|aft)\b/.test(
-        after,
-      )
-    )
-      return 'offset';
-  }
-  if (/^to the (?:top|underside|ceiling|ridge|soffit)\b/.test(after)) return 'height';
-  return undefined;
+  if (!away) return undefined;
+  if (/^(?:\w+ )?above\b/.test(after)) return 'height';
+  const from = away[1] ?? '';
+  if (/^(?:\w+ )?(?:off|up from)\b/.test(after) && LEVEL.test(from) && !/\bwall\b/.test(from))
+    return 'height';
+  // "at least a metre from anything that sparks" keeps clear; "14 off the wall" says where.
+  if (/^(?:\w+ )?(?:from|off)\b/.test(after)) return bound === 'at-least' ? 'clearance' : 'offset';
+  return /^(?:\w+ )?(?:above|below|in from|up from|down from|back from|short of|shy of|inboard|outboard|forward|aft)\b/.test(
+    after,
+  )
+    ? 'offset'
+    : undefined;
 }
 
 /** A length said of a thing before. */
@@ -207,22 +227,33 @@ export function pairAttribute(other: Attribute | undefined, isOpening: boolean):
   return 'size';
 }
 
+/** A size filled in, and what it was taken from. */
+export interface FilledIn {
+  readonly attribute: Attribute;
+  readonly by: 'said' | 'pair' | 'fellow' | 'spacing' | 'clear' | 'measure' | 'before' | 'usual' | 'nothing';
+}
+
 /** The attribute of a bare length: that of a like size said of this thing before, else its usual size. */
 export function filledInAttribute(
   name: Name,
   clear: boolean,
   known: readonly KnownLength[],
   millimetres: number,
-): Attribute {
+): FilledIn {
   const kinds = kindsOf(name);
   const head = headOf(name);
   const measure = head === 'bearing' ? undefined : MEASURE_ATTRIBUTE[head];
-  if (measure && isLength(measure)) return measure;
-  if (clear) return kinds.has('opening') || head === 'stall' || head === 'bay' ? 'width' : 'clearance';
+  if (measure && isLength(measure)) return { attribute: measure, by: 'measure' };
+  if (clear)
+    return {
+      attribute: kinds.has('opening') || head === 'stall' || head === 'bay' ? 'width' : 'clearance',
+      by: 'clear',
+    };
   const own = known.filter((length) => OWN_SIZES.has(length.attribute));
   const like = likeliest(own.length > 0 || !PLACED.test(name.join(' ')) ? own : known, millimetres);
-  if (like) return like;
-  return usualSize(name, singular(headOf(name)), kinds, millimetres) ?? 'length';
+  if (like) return { attribute: like, by: 'before' };
+  const usual = usualSize(name, singular(headOf(name)), kinds, millimetres);
+  return usual ? { attribute: usual, by: 'usual' } : { attribute: 'length', by: 'nothing' };
 }
 
 /** Sizes of the thing itself, as against where it stands. */

@@ -345,6 +345,8 @@ const THICK_WHEN_SMALL = new Set([
 ]);
 
 const COUNTERS = new Set(['worktop', 'counter', 'countertop', 'benchtop']);
+/** As high as a counter less its top; their widths go in other steps. */
+const BASE_UNITS = new Set(['unit', 'cabinet', 'cupboard']);
 const LINES = new Set(['chain', 'rope', 'line', 'warp', 'halyard', 'wire']);
 
 /** Usual size of a thing with this name; `millimetres` tells a board's thickness from its length. */
@@ -368,6 +370,7 @@ export function usualSize(
         : millimetres < 1200
           ? 'height'
           : 'length';
+  if (BASE_UNITS.has(singularHead) && millimetres >= 840 && millimetres <= 960) return 'height';
   if (LINES.has(singularHead)) return millimetres <= 40 ? 'diameter' : 'length';
   if (own === 'thickness' && singularHead === 'wall' && millimetres > 1200) return 'height';
   if (

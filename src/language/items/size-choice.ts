@@ -1,0 +1,77 @@
+/** Weighs the sizes that a length may be and takes the likeliest. */
+import type { Attribute } from '../notes.ts';
+import type { Evidence } from './size-evidence.ts';
+
+/** Sizes that a length may be. */
+export const SIZES = [
+  'height',
+  'width',
+  'length',
+  'depth',
+  'thickness',
+  'diameter',
+  'radius',
+  'clearance',
+  'gap',
+  'offset',
+  'size',
+  'other',
+] as const satisfies readonly Attribute[];
+export type Size = (typeof SIZES)[number];
+
+const OF_LENGTH: ReadonlySet<Attribute> = new Set(SIZES);
+export const isSize = (attribute: Attribute): attribute is Size => OF_LENGTH.has(attribute);
+
+export interface SizeWeights {
+  /** What a source's word for the size that it names is worth. */
+  readonly votes: Readonly<Record<string, number>>;
+  /** What a sign adds to each size. */
+  readonly signs: Readonly<Record<string, Readonly<Partial<Record<Size, number>>>>>;
+}
+
+export interface ChosenSize {
+  readonly size: Size;
+  /** The next likeliest. */
+  readonly second: Size;
+  /** What speaks loudest for the one against the other, the strongest first. */
+  readonly reasons: () => readonly string[];
+}
+
+/** The likeliest size by these weights. */
+export function chooseSize(evidence: Evidence, weights: SizeWeights): ChosenSize {
+  const score = new Map<Attribute, number>(SIZES.map((size) => [size, 0]));
+  for (const [source, size] of evidence.votes) {
+    const weight = weights.votes[source];
+    if (weight !== undefined) score.set(size, (score.get(size) ?? 0) + weight);
+  }
+  for (const sign of evidence.signs) {
+    const row = weights.signs[sign];
+    if (!row) continue;
+    for (const size in row)
+      score.set(size as Size, (score.get(size as Size) ?? 0) + (row[size as Size] as number));
+  }
+  const [size, second] = [...SIZES].sort((a, b) => (score.get(b) as number) - (score.get(a) as number)) as [
+    Size,
+    Size,
+  ];
+  return { size, second, reasons: () => reasonsOf(evidence, weights, size, second) };
+}
+
+function reasonsOf(evidence: Evidence, weights: SizeWeights, size: Size, second: Size): readonly string[] {
+  const says = new Map<string, number>();
+  const count = (reason: string, weight: number) => says.set(reason, (says.get(reason) ?? 0) + weight);
+  for (const [source, named] of evidence.votes) {
+    const weight = weights.votes[source] ?? 0;
+    if (named === size) count(`${source} (${named})`, weight);
+    if (named === second) count(`${source} (${named})`, -weight);
+  }
+  for (const sign of evidence.signs) {
+    const row = weights.signs[sign];
+    if (row) count(sign, (row[size] ?? 0) - (row[second] ?? 0));
+  }
+  return [...says]
+    .filter(([, weight]) => weight >= 0.15)
+    .sort((a, b) => b[1] - a[1])
+    .slice(0, 4)
+    .map(([reason]) => reason);
+}
