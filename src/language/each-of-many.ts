@@ -11,6 +11,10 @@ const AFTER =
   /^[\s,]*(?:each(?! (?:side|end|way))|apiece|a[- ]?piece|a[- ]?pop|a[- ]?go|(?:per|a|an|for each) ([a-z]+))\b/i;
 /** In the clause before it: "each of the two seats weighs", "every bag is", "they each weigh". */
 const BEFORE = /\b(?:each|every|apiece)\b(?! (?:side|end|way|day|time|week))[^.,;:!?]*$/i;
+/** By length, area or room: nobody said how much there is of it. */
+const PER_MEASURE =
+  /^[\s,]*(?:per|a|an|to the|for (?:each|every)|\/) ?((?:(?:square|sq|cubic|running|linear) )?(?:metre|meter|foot|yard|litre|liter|gallon|m2|m3|m|ft)\b)/i;
+
 /** Right after the weight, or right before it: that of them all. */
 const TOGETHER_AFTER =
   /^[\s,]*(?:all )?(?:together|altogether|in total|in all|all told|all up|between (?:them|the \w+)|for the lot|the lot)\b/i;
@@ -56,6 +60,8 @@ export function withPieces(text: string, figures: readonly FigureNote[]): readon
   return figures.map((figure) => {
     for (const name of namesOfCount(figure)) counts.set(name, figure.value);
     if (figure.dimension !== 'mass' || figure.attribute !== 'weight' || figure.limit) return figure;
+    const per = PER_MEASURE.exec(text.slice(figure.span.end, figure.span.end + 40))?.[1];
+    if (per !== undefined) return { ...figure, each: { per: per.toLowerCase() } };
     if (isOfAll(text, figure)) return { ...figure, each: { count: 1 } };
     if (!isOfEach(text, figure)) return figure;
     const [item, head] = [figure.item.toLowerCase(), headOf(figure)];

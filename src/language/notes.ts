@@ -145,6 +145,8 @@ export interface FigureNote extends NoteBase, Quantity {
  */
 export interface EachOfMany {
   readonly count?: number;
+  /** A weight by measure, and of no whole thing: "two kilos per metre". */
+  readonly per?: string;
 }
 
 /** What a stated limit binds. */

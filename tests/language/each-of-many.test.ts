@@ -29,10 +29,16 @@ test.each([
 
 test.each([
   'Four batteries weigh 104 kilos.',
-  'The chain is two kilos per metre.',
   'The stove is 60 kilos, 30 each side.',
   'Each door is 700 wide, and the stove is 60 kilos.',
   'The water tank is 140 kilos full.',
 ])('"%s" tells a whole weight', (said) => {
   expect(each(said).map(([, of]) => of)).not.toContainEqual(expect.anything());
+});
+
+test.each([
+  ['The chain is two kilos per metre.', 'metre'],
+  ['Ply is ten kilos a square metre.', 'square metre'],
+])('"%s" is of no whole thing', (said, per) => {
+  expect(each(said).map(([, of]) => of)).toEqual([{ per }]);
 });

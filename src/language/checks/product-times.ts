@@ -35,11 +35,11 @@ const LATEST =
 /** What one sentence says that a product's data sheet gives. */
 export function productTimesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   if (line.asks) return [];
-  return [timesIn(scene, line), warmthIn(scene, line)].flatMap((spoken) => {
-    if (!spoken) return [];
+  const warmth = warmthIn(scene, line);
+  return [...timesIn(scene, line), ...(warmth ? [warmth] : [])].map((spoken) => {
     const of = productOf(scene, line);
     const inputs = of === undefined ? spoken.inputs : spoken.inputs.map((one) => ({ ...one, of }));
-    return [checkNote(scene, line, { ...spoken, inputs })];
+    return checkNote(scene, line, { ...spoken, inputs });
   });
 }
 
@@ -52,24 +52,43 @@ function productOf(scene: CheckScene, line: Line): string | undefined {
   return near.map((one) => productIn(scene, one)).findLast((name) => name !== undefined);
 }
 
-function timesIn(scene: CheckScene, line: Line): Spoken | undefined {
+/** Each kind of time that a sentence gives, with its own figure: "24 hours to dry, pot life is thirty minutes". */
+function timesIn(scene: CheckScene, line: Line): readonly Spoken[] {
   const times = figuresOf(scene, line, 'time');
-  const [first] = times;
-  if (!first) return undefined;
+  if (times.length === 0) return [];
   const words = line.words;
-  if (POT.test(words) && !PAST.test(words)) {
-    return { check: 'pot life', inputs: [input('time', written(first)), ...sheetWarmth(scene, line)] };
-  }
+  const warmth = sheetWarmth(scene, line);
+  const found: Spoken[] = [];
+  const pot = PAST.test(words) ? undefined : timeBeside(scene, line, times, POT);
+  if (pot) found.push({ check: 'pot life', inputs: [input('time', written(pot)), ...warmth] });
+  const others = times.filter((one) => one !== pot);
   if (RECOAT.test(words) && !PAST.test(words.replace(RECOAT, ' '))) {
-    const window = windowOf(scene, line, times);
-    return window.length === 0
-      ? undefined
-      : { check: 'recoat window', inputs: [...window, ...sheetWarmth(scene, line)] };
+    const window = windowOf(scene, line, others);
+    if (window.length > 0) return [...found, { check: 'recoat window', inputs: [...window, ...warmth] }];
   }
   // "Fully cured after seven days" tells of no coat that is on.
-  const check = CURE.test(words) ? 'cure time' : DRY.test(words) ? 'drying time' : undefined;
-  if (!check || PAST.test(words.replace(CURE, ' ').replace(DRY, ' '))) return undefined;
-  return { check, inputs: [input('time', written(first)), ...sheetWarmth(scene, line)] };
+  if (PAST.test(words.replace(CURE, ' ').replace(DRY, ' '))) return found;
+  const [check, way] = CURE.test(words) ? (['cure time', CURE] as const) : (['drying time', DRY] as const);
+  const time = timeBeside(scene, line, others, way);
+  return time ? [...found, { check, inputs: [input('time', written(time)), ...warmth] }] : found;
+}
+
+/** The time of what a sentence names: within its words, else the first one after them, else the last one before. */
+function timeBeside(
+  scene: CheckScene,
+  line: Line,
+  times: readonly FigureNote[],
+  way: RegExp,
+): FigureNote | undefined {
+  const found = way.exec(line.words);
+  if (!found) return undefined;
+  const [from, to] = [found.index, found.index + found[0].length];
+  const at = (figure: FigureNote) => line.starts[wordOfFigure(scene, figure) - line.first] ?? -1;
+  return (
+    times.find((one) => at(one) >= from && at(one) < to) ??
+    times.find((one) => at(one) >= to) ??
+    times.findLast((one) => at(one) < from)
+  );
 }
 
 /** The temperature that the time is given for: "at twenty", not one that must be passed. */

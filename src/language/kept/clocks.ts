@@ -115,7 +115,9 @@ function endOf(scene: RecordScene, line: Line): number {
 export function productIn(scene: RecordScene, line: Line): string | undefined {
   const phrase = phrasesOf(scene, line).find(({ name }) => isProduct(name));
   if (phrase)
-    return nameInWords(scene, phrase).replace(/\s+(?:batch|mix|tin|can|tub|pot|bottle|cartridge)$/i, '');
+    return nameInWords(scene, phrase)
+      .replace(/^[A-Z](?=[a-z])/, (first) => first.toLowerCase())
+      .replace(/\s+(?:batch|mix|tin|can|tub|pot|bottle|cartridge)$/i, '');
   for (let k = line.first; k < line.endWord; k++) {
     // "The resin tin": what it holds stands before it.
     const inside = phraseAt(scene.parse, k);

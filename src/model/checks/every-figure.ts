@@ -22,22 +22,27 @@ export interface EveryFigure {
   readonly rows: readonly StandingRow[];
   /** Names of figures that were left out as wholes. */
   readonly wholes: readonly string[];
+  /** Names of figures that are by the metre or the litre, and of no whole thing. */
+  readonly byMeasure: readonly string[];
 }
 
 /** Costs by the figures of that dimension. */
 export function everyFigure(
-  reader: Pick<ModelReader, 'standingIn' | 'item'>,
+  reader: Pick<ModelReader, 'standingIn' | 'item' | 'claim'>,
   attribute: Attribute,
 ): EveryFigure {
   const rows: StandingRow[] = [];
   const wholes: string[] = [];
+  const byMeasure: string[] = [];
   for (const row of reader.standingIn(usualDimension(attribute))) {
     if (row.attribute !== attribute || row.slot.includes(LIMIT_MARK) || row.status === 'series') continue;
     const name = reader.item(row.itemId)?.name ?? '';
-    if (isWhole(name)) wholes.push(name);
+    const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
+    if (claim?.each?.per !== undefined) byMeasure.push(`${name} (per ${claim.each.per})`);
+    else if (isWhole(name)) wholes.push(name);
     else rows.push(row);
   }
-  return { rows, wholes };
+  return { rows, wholes, byMeasure };
 }
 
 function isWhole(name: string): boolean {

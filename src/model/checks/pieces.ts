@@ -12,7 +12,7 @@ export function piecesOf(reader: Reader, row: StandingRow): Pieces | undefined {
   const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
   const told = claim?.each ? claim : claim && toldBefore(reader, claim);
   // Said of them all together.
-  if (!told?.each || told.each.count === 1) return undefined;
+  if (!told?.each || told.each.count === 1 || told.each.per !== undefined) return undefined;
   const counted = reader.standing(slotOf(row.itemId, 'count', 'count'));
   // A count that was said later than the weight is how many there are now.
   if (counted) return { kind: 'counted', factor: `[${counted.slot}]` };

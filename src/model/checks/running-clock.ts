@@ -129,15 +129,12 @@ function recoat(
 ) {
   const { opens = now, closes } = window;
   const next = `the next coat from ${wallClock(opens)}${closes === undefined ? '' : ` until ${wallClock(closes)}`}`;
-  if (before) {
-    const gone = secondsBetween(before.at, start.at);
-    const told = `${startedWords(window)}, ${span(gone)} after the coat of ${wallClock(before.at)}`;
-    if (gone < from)
-      return { state: 'broken', why: `${told}: ${span(from - gone)} too early at worst` } as const;
-    if (until !== undefined && gone > until)
-      return { state: 'broken', why: `${told}: ${span(gone - until)} too late at worst` } as const;
+  const judged = before && heldAgainst(before, start, from, until, window);
+  if (judged === 'within') {
+    const told = gapWords(before as ClockRow, start, window);
     return { state: 'holds', why: `${told}, within its times; ${next}` } as const;
   }
+  if (judged !== undefined) return { state: 'broken', why: judged } as const;
   const gone = secondsBetween(start.at, now);
   const rest =
     gone < from
@@ -148,6 +145,28 @@ function recoat(
           ? `, ${span(until - gone)} left at worst`
           : ', over since then';
   return { state: 'told', why: `${startedWords(window)}; ${next}${rest}` } as const;
+}
+
+const gapWords = (before: ClockRow, start: ClockRow, window: CheckWindow): string =>
+  `${startedWords(window)}, ${span(secondsBetween(before.at, start.at))} after the coat of ${wallClock(before.at)}`;
+
+/**
+ * Why a coat was outside the times after the one before, or that it was within them. A coat of which no time was said
+ * was on by the memo that told of it, and nobody knows since when: then only what holds at any time before is judged.
+ */
+function heldAgainst(
+  before: ClockRow,
+  start: ClockRow,
+  from: number,
+  until: number | undefined,
+  window: CheckWindow,
+): string | 'within' | undefined {
+  const gone = secondsBetween(before.at, start.at);
+  const told = gapWords(before, start, window);
+  if (gone < from && before.isSaid) return `${told}: ${span(from - gone)} too early at worst`;
+  if (until !== undefined && gone > until && start.isSaid)
+    return `${told}: ${span(gone - until)} too late at worst`;
+  return before.isSaid && start.isSaid ? 'within' : undefined;
 }
 
 const READY: Readonly<Record<string, string>> = { 'cure time': 'cured', 'drying time': 'dry' };

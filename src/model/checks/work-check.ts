@@ -128,11 +128,12 @@ interface Every {
 function everyOf(reading: Reading, input: CheckInput, asked: AskedCheck): Every | undefined {
   const attribute = input.everyOf;
   if (!attribute || asked.inputs.some((one) => isNamed(one, input.name))) return undefined;
-  const { rows, wholes } = everyFigure(reading.reader, attribute);
+  const { rows, wholes, byMeasure } = everyFigure(reading.reader, attribute);
+  const left = byMeasure.length > 0 ? `; by measure, and so not counted: ${byMeasure.join(', ')}` : '';
   const atHand = rows.map(({ slot }) =>
     ofAllPieces(reading, readInput(reading, input, { input: input.name, expression: `[${slot}]` })),
   );
-  const note = `every ${attribute} that stands is counted${wholes.length > 0 ? `, but not of what holds the others: ${wholes.join(', ')}` : ''}`;
+  const note = `every ${attribute} that stands is counted${wholes.length > 0 ? `, but not of what holds the others: ${wholes.join(', ')}` : ''}${left}`;
   const watch = `*${usualDimension(attribute)}`;
   return { input, atHand, watch, ...(rows.length > 0 ? { note } : {}) };
 }

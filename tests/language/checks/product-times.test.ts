@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { checksIn } from '../../kit/records.ts';
+import { checksIn, recordsIn } from '../../kit/records.ts';
 
 test.each([
   ['Full cure is seven days at twenty.', 'cure time: time=7 d; data sheet temperature=20 degC'],
@@ -70,4 +70,12 @@ test.each([
   'Two coats of varnish on the hatch.',
 ])('"%s" is none', (said) => {
   expect(checksIn(said)).toEqual([]);
+});
+
+test('each time of a sentence is of what stands beside it', () => {
+  expect(
+    recordsIn('The glue needs twenty four hours to dry, pot life is thirty minutes.').flatMap((note) =>
+      note.kind === 'check' ? [`${note.check} ${note.inputs[0]?.expression} ${note.inputs[0]?.of}`] : [],
+    ),
+  ).toEqual(['pot life 30 min glue', 'drying time 24 h glue']);
 });

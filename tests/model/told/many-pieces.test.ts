@@ -58,3 +58,11 @@ test.each([
   });
   expect(checkViews(story.project.rows).map(({ why }) => why.split(' in all')[0])).toEqual([all]);
 });
+
+test('a weight by the metre is in no sum, and that is said', () => {
+  const story = new ToldStory().hear(
+    `The anchor chain is two kilos per metre. The stove is 60 kilos. ${LIMIT}`,
+  );
+  expect(mass(story).why).toMatch(/^60 kg of 400 kg/);
+  expect(mass(story).notes.join()).toContain('by measure, and so not counted: anchor chain (per metre)');
+});

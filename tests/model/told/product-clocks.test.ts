@@ -215,3 +215,11 @@ test('a question that names a product check is answered with it', () => {
   expect(checks('what about the primer')).toEqual(['recoat window (primer)']);
   expect(checks('how high is the bench')).toEqual([]);
 });
+
+test('a coat of which no time was said is held against no window that it may have met', () => {
+  const story = new ToldStory()
+    .hearAt('2026-02-03T14:20', `${WINDOW} The first coat of primer went on at two.`)
+    .hearAt('2026-02-06T09:00', 'The second coat of primer is on.');
+  expect(states(story)['recoat window']).toMatch(/^told: primer laid 2026-02-06 09:00; /);
+  expect(broken(story)).toEqual([]);
+});
