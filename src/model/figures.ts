@@ -193,6 +193,7 @@ function contradict(
       return restate(work, arriving, standing);
     return followUp(work, arriving, standing, earlier.id);
   }
+  if (isOldAgain(work, arriving, standing, tolerance)) return restate(work, arriving, standing);
   const change = changeKindOf({
     was: standing,
     now: note,
@@ -234,6 +235,28 @@ function contradict(
   recompute(work, standing.slot);
   return claim;
 }
+
+/** "I went to the nine kilowatt, they were out of the eight": the old value again, right after it was given up. */
+function isOldAgain(
+  work: Working,
+  { note, place }: Arriving,
+  standing: StandingRow,
+  tolerance: Tolerance,
+): boolean {
+  if (note.replaces || note.change === 'corrected' || GONE_BACK.test(place.clause)) return false;
+  return work
+    .findings()
+    .some(
+      (finding) =>
+        finding.slot === standing.slot &&
+        (finding.kind === 'decided' || finding.kind === 'remeasured') &&
+        finding.now.source !== undefined &&
+        place.until.includes(finding.now.source.quote) &&
+        agree(note, finding.was, tolerance, work.settings.region) === true,
+    );
+}
+
+const GONE_BACK = /\b(?:back|again|after all|instead|scratch|no|staying|stays?|keep(?:ing)?)\b/i;
 
 /** Two sizes told in one breath are of two things, unless it was plainly measured a second time. */
 function isOfThisMemo(work: Working, standing: StandingRow): boolean {

@@ -14,6 +14,22 @@ test.each([
     ['decided: battery other 110 Ah -> 220 Ah'],
   ],
   [
+    'the old value said once more right after it was given up',
+    [
+      'The stove is 8 kilowatts.',
+      'The stove got upgraded, I went to the 9 kilowatt, they were out of the 8 kilowatt.',
+    ],
+    ['decided: stove power 8 kW -> 9 kW'],
+  ],
+  [
+    'a change of mind that is taken back at once',
+    [
+      'The shelf is 300 millimetres deep.',
+      'I decided the shelf is now 350 millimetres deep, hang on, no, it goes back to 300 millimetres deep.',
+    ],
+    ['decided: shelf depth 300 mm -> 350 mm', 'decided: shelf depth 350 mm -> 300 mm'],
+  ],
+  [
     'a size measured anew',
     [
       'The window opening is 1120 millimetres wide.',
