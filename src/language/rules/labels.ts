@@ -99,6 +99,20 @@ function isStainless(room: Room, at: number, to: number): boolean {
 const FASTENER =
   /^(?:screw|screws|bolt|bolts|nail|nails|woodscrew|woodscrews|coach|pin|pins|studding|rawlplug|rawlplugs|plug|plugs)$/;
 
+const NUMBERS_IT = /^(?:number|numbers|no|gauge)$/;
+
+/** Where "by inch and a quarter" or "by an inch" ends: a length that is told without a number before its unit. */
+function inchAndPart(room: Room, at: number): number | undefined {
+  if (!/^(?:by|x|×)$/.test(wordAt(room, at))) return undefined;
+  const from = /^an?$/.test(wordAt(room, at + 1)) ? at + 2 : at + 1;
+  if (!/^inch(?:es)?$/.test(wordAt(room, from))) return undefined;
+  if (wordAt(room, from + 1) !== 'and') return from + 1;
+  const part = /^an?$/.test(wordAt(room, from + 2)) ? from + 3 : from + 2;
+  return /^(?:half|quarter|quarters|eighth|eighths|sixteenth|sixteenths)$/.test(wordAt(room, part))
+    ? part + 1
+    : (readNumber(room.tokens, from + 2)?.to ?? from + 1);
+}
+
 /** "M twelve", "M 6 by 30", "5 by 70 screws": names of fasteners. */
 export const fastenerNames: AmountRule = {
   name: 'a name of a fastener',
@@ -117,9 +131,12 @@ export const fastenerNames: AmountRule = {
       const unit = second ? readUnit(room.tokens, second.to) : undefined;
       return skip(unit?.to ?? second?.to ?? firstTo, 'a metric thread and its length');
     }
+    const inch = second || (first?.value ?? 99) > 24 ? undefined : inchAndPart(room, firstTo);
+    if (inch !== undefined && NUMBERS_IT.test(wordAt(room, at - 1)))
+      return skip(inch, 'gauge and length name a screw');
     if (!second || readUnit(room.tokens, firstTo)) return undefined;
     // "Number eight by two inch": wood screws are numbered by their gauge.
-    if (/^(?:number|numbers|no|gauge)$/.test(wordAt(room, at - 1)) && (first?.value ?? 99) <= 24) {
+    if (NUMBERS_IT.test(wordAt(room, at - 1)) && (first?.value ?? 99) <= 24) {
       return skip(readUnit(room.tokens, second.to)?.to ?? second.to, 'gauge and length name a screw');
     }
     const unit = readUnit(room.tokens, second.to);

@@ -25,3 +25,12 @@ test.each([
 ])('"%s" measures: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ['pick up a box of number eight by inch and a quarter stainless', 'none'],
+  ['number six by an inch and three quarters, brass, and a hinge two inches long', '2 in'],
+  ['ran out of number ten by an inch', 'none'],
+  ['the gap is number one by the way and an inch and a quarter wide', '1.25 in'],
+])('"%s" names screws by gauge and length, and tells %s', (said, figures) => {
+  expect(figuresSaid(said, 'us', 'US')).toBe(figures);
+});
