@@ -191,11 +191,24 @@ const PLANNED = /^(?:get|find|go|ask|sort|have|make|ring|order)$/;
 const NEW_OBJECT =
   /^(?:the|a|an|my|our|his|her|some|two|three|four|another|all|both|round|about|those|these)$/;
 
+/** "... and ring Dave", "... and order screws": whom to call, or goods, without an article. */
+const isErrand = (verb: string, object: string): boolean =>
+  /^(?:ring|phone|call|email|text|message|chase|order|buy|book|collect|fetch|clean|sand|paint|prime|cut)$/.test(
+    verb,
+  ) &&
+  !/^(?:it|them|that|this|up|in|on|off|out|back|down|about|around|round|at|for|to|from|with|by|of|and|or|again|me|us|him|her|you)$/.test(
+    object,
+  );
+
 /** "I need to paint the welds and get the zincs ordered": a second job with a thing of its own. */
 function goesOnPlanning(words: readonly RawWord[], i: number): boolean {
   const [join, verb, object] = [words[i]?.lower, words[i + 1]?.lower, words[i + 2]];
   if (!verb || !object || (join !== 'and' && join !== 'then') || object.afterPause) return false;
-  if (!(workBase(verb) || PLANNED.test(verb)) || !NEW_OBJECT.test(object.lower)) return false;
+  if (
+    !(workBase(verb) || PLANNED.test(verb)) ||
+    !(NEW_OBJECT.test(object.lower) || isErrand(verb, object.lower))
+  )
+    return false;
   for (let k = i - 1; k >= Math.max(0, i - 12); k--) {
     const word = words[k] as RawWord;
     const base = workBase(word.lower) !== undefined || PLANNED.test(word.lower);

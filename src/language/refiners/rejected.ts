@@ -165,6 +165,16 @@ const MOST_BETWEEN = 16;
 const CHOSEN =
   /^(?:going|go|gone|goes|make|making|made|have|having|taking|take|call|calling|answer|set|setting|settled|say|become|becomes|getting|gets|instead)$/;
 
+/** "810 by 900, not 800": of a list before it the size that was mistaken for it, which is the one most like it. */
+function nearestOfList(amounts: readonly (Amount | undefined)[], last: number, value: number): number {
+  const group = amounts[last]?.group?.id;
+  if (group === undefined) return last;
+  const off = (at: number) => Math.abs(Math.log((amounts[at]?.value ?? 0) / value));
+  let best = last;
+  for (let at = last - 1; amounts[at]?.group?.id === group; at--) if (off(at) < off(best)) best = at;
+  return best;
+}
+
 /** "not 905, 915", "instead of 18", "used to be", "780 is too high": what was turned down is no figure. */
 export const rejected: Refiner = {
   name: 'a value turned down',
@@ -185,7 +195,7 @@ export const rejected: Refiner = {
         out[at] = { ...chosen, change: 'decided', replaces: { value: amount.value, unit } };
         return;
       }
-      for (const at of [index + 1, index - 1]) {
+      for (const at of [index + 1, nearestOfList(out, index - 1, amount.value)]) {
         const other = out[at];
         if (!other || !standsInFor(room, amount, other)) continue;
         const unit = amount.unit ?? other.unit ?? '';

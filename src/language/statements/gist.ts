@@ -24,7 +24,8 @@ export function gistOf(draft: Draft, scene: Scene): string {
 }
 
 function withoutLead({ kind }: Draft, words: string): string {
-  if (kind === 'task') return bareWork(words.replace(OPENERS, ''));
+  // "I've to ring the yard".
+  if (kind === 'task') return bareWork(words.replace(OPENERS, '')).replace(/^to (?=\p{L})/iu, '');
   if (kind === 'promise') return vowed(words).replace(LEAD_IN, '');
   if (kind === 'done') return words.replace(LEAD_IN, '');
   return words.replace(OPENERS, '');

@@ -1,5 +1,6 @@
 import type { TraceStep } from '../notes.ts';
 import type { Draft, Scene, StatementKind } from './draft.ts';
+import { isForgiven } from './no-matter.ts';
 
 /** Looks over all drafts; returns those to keep, and tells the trace about the rest. */
 interface Refiner {
@@ -91,6 +92,18 @@ const putRight: Refiner = {
       return !rival;
     });
   },
+};
+
+/** "The box was dented but it's fine." */
+const forgiven: Refiner = {
+  name: 'a snag that does not matter',
+  refine: (drafts, scene, drop) =>
+    drafts.filter((each) => {
+      if (each.kind !== 'problem' || each.sure) return true;
+      const taken = isForgiven(scene, each.to);
+      if (taken) drop(each, 'the next words say that it does not matter');
+      return !taken;
+    }),
 };
 
 /** A plan told with its reason or with what was turned down is a choice; the work itself is planned elsewhere. */
@@ -356,6 +369,7 @@ const REFINERS: readonly Refiner[] = [
   datedPlan,
   announcement,
   putRight,
+  forgiven,
   intention,
   oneDelivery,
   oneChoice,

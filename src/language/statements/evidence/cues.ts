@@ -3,6 +3,7 @@
  * and what the refiners made of that. Every cue has a name; `cue-weights.ts` holds what each of them weighs.
  */
 import type { Draft, Scene } from '../draft.ts';
+import { isForgiven } from '../no-matter.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { isPlainSize } from './plain-size.ts';
 import type { WordScores } from './word-scores.ts';
@@ -77,6 +78,7 @@ export function candidatesOf(
     if (isPlainSize(said)) continue;
     KINDS.forEach((kind, k) => {
       if (scores.of(index, k) < HOPELESS) return;
+      if (kind === 'problem' && isForgiven(scene, index)) return;
       if ((around.kept.get(index) ?? NONE).some((draft) => draft.kind === kind)) return;
       candidates.push(candidateFor(kind, { from: index, to: index }, undefined, around));
     });
