@@ -57,7 +57,6 @@ const ADDED: readonly (readonly [List, string, string])[] = [
   ],
 ];
 const DROPPED: readonly (readonly [List, string])[] = [
-  ['problems', 'So the harpsichord lid finally shuts, both catches, after I packed the hinge out.'],
   ['problems', 'The light went and I went home.'],
   ['problems', 'People keep asking me what I do for a living.'],
   ['done', 'The old plans showed a second door, long gone.'],

@@ -146,3 +146,27 @@ describe('goods', () => {
     expect(notesOf('Rain came in over the sill.').arrivals).toEqual([]);
   });
 });
+
+describe('a snag that is taken back in the same breath', () => {
+  test.each([
+    "The crate was dented but it's fine.",
+    "One slat is split but it'll do.",
+    "The rim is scratched but it won't show.",
+  ])('"%s" is none', (said) => {
+    expect(notesOf(said).problems).toEqual([]);
+  });
+  test.each(["The door is warped but the frame's fine.", "The plank is split but it's good oak."])(
+    '"%s" is one',
+    (said) => {
+      expect(notesOf(said).problems).toHaveLength(1);
+    },
+  );
+});
+
+test.each([
+  ['Need to order the rope and ring Maria about the mast.', ['Order the rope', 'Ring Maria about the mast']],
+  ['I have to fetch the ladder and order screws.', ['Fetch the ladder', 'Order screws']],
+  ["I've to ring the yard and grovel.", ['Ring the yard and grovel']],
+])('"%s" is so many jobs', (said, jobs) => {
+  expect(notesOf(said).tasks.map(({ gist }) => gist)).toEqual(jobs);
+});

@@ -44,3 +44,16 @@ test.each([
   const [figure] = readMemo(said, CONTEXT).notes.figures;
   expect(figure).toMatchObject({ value, unit, replaces: { value: was, unit: wasUnit } });
 });
+
+test('of a list the size is replaced that was mistaken', () => {
+  const said = 'The tray is 810 by 900, not 800.';
+  const { figures } = readMemo(said, {
+    units: 'metric',
+    region: 'GB',
+    recordedAt: '2026-06-10T18:00:00+01:00',
+  }).notes;
+  expect(figures.map(({ value, replaces }) => [value, replaces?.value])).toEqual([
+    [810, 800],
+    [900, undefined],
+  ]);
+});

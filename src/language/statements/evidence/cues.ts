@@ -2,7 +2,7 @@
  * What is weighed for one statement: what the words of its clause and the clauses beside it say, which rule read it
  * and what the refiners made of that. Every cue has a name; `cue-weights.ts` holds what each of them weighs.
  */
-import type { Draft, Scene } from '../draft.ts';
+import { type Draft, isSubordinate, type Scene } from '../draft.ts';
 import { isForgiven } from '../no-matter.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { isPlainSize } from './plain-size.ts';
@@ -76,9 +76,12 @@ export function candidatesOf(
   for (const said of scene.said) {
     const { index } = said;
     if (isPlainSize(said)) continue;
+    const isAside = isSubordinate(said);
     KINDS.forEach((kind, k) => {
       if (scores.of(index, k) < HOPELESS) return;
       if (kind === 'problem' && isForgiven(scene, index)) return;
+      // "... before the lining goes in" tells when, and is neither work to do nor work done.
+      if (isAside && (kind === 'task' || kind === 'done')) return;
       if ((around.kept.get(index) ?? NONE).some((draft) => draft.kind === kind)) return;
       candidates.push(candidateFor(kind, { from: index, to: index }, undefined, around));
     });
