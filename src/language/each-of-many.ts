@@ -10,7 +10,8 @@ import { smallNumber } from './numbers/small-number.ts';
 const AFTER =
   /^[\s,]*(?:each(?! (?:side|end|way))|apiece|a[- ]?piece|a[- ]?pop|a[- ]?go|(?:per|a|an|for each) ([a-z]+))\b/i;
 /** In the clause before it: "each of the two seats weighs", "every bag is", "they each weigh". */
-const BEFORE = /\b(?:each|every|apiece)\b(?! (?:side|end|way|day|time|week))[^.,;:!?]*$/i;
+const BEFORE =
+  /(?<!\b(?:kilos?|kg|kgs|grams?|pounds?|lbs?|tonnes?|tons?|\d) )\b(?:each|every|apiece)\b(?! (?:side|end|way|day|time|week))[^.,;:!?]*$/i;
 /** By length, area or room: nobody said how much there is of it. */
 const PER_MEASURE =
   /^[\s,]*(?:per|a|an|to the|for (?:each|every)|\/) ?((?:(?:square|sq|cubic|running|linear) )?(?:metre|meter|foot|yard|litre|liter|gallon|m2|m3|m|ft)\b)/i;
@@ -23,6 +24,10 @@ const TOGETHER_BEFORE = /\b(?:together|altogether|in total|between them|the lot)
 /** "26 kilos, and there are four of them", "26 kilos and I've got six": how many, said after. */
 const COUNT_AFTER =
   /^[^.!?]{0,40}?\b(?:there (?:are|'re|will be)|there's|we(?:'ve| have)(?: got)?|i(?:'ve| have)(?: got)?|i need|we need) (\S+?(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?)(?: of (?:them|those|these))?\s*(?:[.,;!?]|$)/i;
+
+/** "The batteries are four at 27 kilos each": how many, said right before. */
+const COUNT_BEFORE =
+  /\b(?:are|'re|is|'s|got|have|need|makes?) ([a-z]+(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|\d+)(?: of (?:them|those|these))?,? (?:at|of)(?: (?:about|around|roughly))?\s*$/i;
 
 /** Words of a sentence before and after a figure. */
 function sentenceAround(text: string, { span }: FigureNote): readonly [before: string, after: string] {
@@ -67,7 +72,12 @@ export function withPieces(text: string, figures: readonly FigureNote[]): readon
     const [item, head] = [figure.item.toLowerCase(), headOf(figure)];
     // The count that was said last before it; "five lockers, nine kilos per locker" names the one shorter.
     const said =
-      counts.get(item) ?? later.get(item) ?? counts.get(head) ?? later.get(head) ?? countAfter(text, figure);
+      countBefore(text, figure) ??
+      counts.get(item) ??
+      later.get(item) ??
+      counts.get(head) ??
+      later.get(head) ??
+      countAfter(text, figure);
     return { ...figure, each: isWhole(said) ? { count: said } : {} };
   });
 }
@@ -77,6 +87,12 @@ const namesOfCount = (figure: FigureNote): readonly string[] =>
 
 const isWhole = (count: number | undefined): count is number =>
   count !== undefined && Number.isInteger(count) && count > 0;
+
+/** "They are four at 27 kilos each". */
+function countBefore(text: string, figure: FigureNote): number | undefined {
+  const said = COUNT_BEFORE.exec(sentenceAround(text, figure)[0])?.[1];
+  return said === undefined ? undefined : smallNumber(said);
+}
 
 /** "26 kilos, and there are four of them". */
 const countAfter = (text: string, { span }: FigureNote): number | undefined =>

@@ -15,6 +15,7 @@ test.each<[string, number, number | undefined]>([
   ['The ballast blocks are 20 kilos apiece and I have got six of them.', 20, 6],
   ['We fitted five lockers, 9 kilos per locker.', 9, 5],
   ['The two doors are forty pounds each.', 40, 2],
+  ['The seats are three at fourteen kilos each.', 14, 3],
 ])('"%s" tells the weight of one of several', (said, value, count) => {
   expect(each(said)).toEqual([[value, count === undefined ? {} : { count }]]);
 });
@@ -41,4 +42,11 @@ test.each([
   ['Ply is ten kilos a square metre.', 'square metre'],
 ])('"%s" is of no whole thing', (said, per) => {
   expect(each(said).map(([, of]) => of)).toEqual([{ per }]);
+});
+
+test('the next weight is no more of each', () => {
+  expect(each('The batteries are four at 27 kilos each and the stove is 62 kilos.')).toEqual([
+    [27, { count: 4 }],
+    [62, undefined],
+  ]);
 });

@@ -136,6 +136,8 @@ const WARMTH: readonly RegExp[] = [
     ` (?:${PRODUCT}|it|they) (?:says?|said|reads?|wants?|needs?|calls for|asks for|recommends?|has to be|must be) (?:\\S+ ){0,8}#`,
   ),
   / (?:wo n't|won't|will not|does n't|doesn't|does not) (?:cure|set|go off|dry|harden|kick|stick|bond|kick off|go)(?: \S+){0,3} #/,
+  // "Recoat window is four to twelve hours at twenty, not below eight".
+  / (?:recoat|recoating|overcoat|overcoating|pot life|open time|cure|cures|curing|drying|hours|minutes) (?:\S+ ){0,12}(?:not|never|nothing) (?:below|under|above|over) #/,
   new RegExp(` only (?:to be )?${USE} (?:\\S+ ){0,4}#`),
   / (?:no good|no use|useless|hopeless) (?:\S+ ){0,2}#/,
   / (?:minimum|min|maximum|max|lowest|highest) (?:application |working |surface |air |curing |cure |laying )?(?:temperature|temp|temps)(?: is| 's| of|,|:)? #/,

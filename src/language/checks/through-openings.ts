@@ -87,8 +87,22 @@ export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] 
     return things.length > 0 ? things.map((name) => note(sidesOf(scene, name), name)) : [note([])];
   }
   if (!carried || [...carried.kinds].some((kind) => RUNS.has(kind))) return [];
-  return [note(sidesOf(scene, nameOf(carried)), nameOf(carried))];
+  const name = sizedName(scene, line, nameOf(carried));
+  return [note(sidesOf(scene, name), name)];
 }
+
+/** "The worktop is one sheet, 1850 by 620 by 28, and it has to come in": the thing that the sizes are told of. */
+function sizedName(scene: CheckScene, line: Line, name: string): string {
+  if (attributesOf(scene, name).size > 0) return name;
+  const items = new Set(lengthsIn(scene, line).map(({ item }) => item));
+  const sized = [...items].filter(
+    (item) => lengthsIn(scene, line).filter((one) => one.item === item).length >= 2,
+  );
+  return sized.length === 1 ? (sized[0] as string) : name;
+}
+
+const lengthsIn = (scene: CheckScene, line: Line) =>
+  figuresIn(scene, line).filter(({ dimension, limit }) => dimension === 'length' && !limit);
 
 function openingsAfter(scene: RecordScene, line: Line, verb: number): readonly Phrase[] {
   const found: Phrase[] = [];
@@ -203,7 +217,13 @@ export function sidesOf(scene: CheckScene, name: string): readonly SpokenInput[]
         : has('depth') || UPRIGHT.has(head)
           ? upright
           : lying;
-  return PANEL_INPUTS.map((one, index) => input(one, `${name} ${sides[index]}`));
+  // "1850 by 620 by 28 thick": a side that was told as a size, in the place of one that was not told by name.
+  const left = [...sizes];
+  return PANEL_INPUTS.map((one, index) => {
+    const side = sides[index] as Attribute;
+    const size = said.has(side) ? undefined : left.shift();
+    return size ? input(one, written(size), name) : input(one, `${name} ${side}`);
+  });
 }
 
 /** "1220 by 700 by 18": three figures of a thing that say of none which size it is. */

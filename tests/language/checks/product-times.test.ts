@@ -79,3 +79,10 @@ test('each time of a sentence is of what stands beside it', () => {
     ),
   ).toEqual(['pot life 30 min glue', 'drying time 24 h glue']);
 });
+
+test('the least warmth is told with the time', () => {
+  expect(checksIn('Pot life is thirty minutes at twenty degrees, not below eight.')).toEqual([
+    'pot life: time=30 min; data sheet temperature=20 degC',
+    'product temperature: least=8 degC',
+  ]);
+});

@@ -147,3 +147,13 @@ test.each([
   const check = notes.records.find((note): note is CheckNote => note.kind === 'check');
   expect(check?.inputs.slice(0, 3).map((one) => one.of)).toEqual([of, of, of]);
 });
+
+test('a thing that is one sheet has the sizes that were told of it', () => {
+  expect(
+    checksIn(
+      'The kitchen worktop is one sheet, 1850 by 620 by 28 thick, and it has to come in through the side hatch.',
+    ),
+  ).toEqual([
+    'panel through opening: panel length=1850 mm; panel width=kitchen worktop width; thickness=kitchen worktop thickness; opening width=side hatch width; opening height=side hatch height',
+  ]);
+});
