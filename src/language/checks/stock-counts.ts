@@ -73,7 +73,25 @@ function outOfStock(scene: CheckScene, line: Line): Told | undefined {
     lengths.find(({ at }) => at > wanted.word && at < source.from) ??
     lengths.find((one) => one !== stock && one.at > source.until - 2);
   if (!source.head && !(stock && piece)) return undefined;
-  return toldOf(wanted.count, source.head, stock?.figure, piece?.figure);
+  const pieces = source.head?.plural ? fromEach(scene, line, source.head, wanted) : wanted.count;
+  if (pieces === undefined) return undefined;
+  return toldOf(pieces, source.head, stock?.figure, piece?.figure);
+}
+
+/** "Twelve slats out of eight foot boards, two boards will do it": six from each; unknown where nobody told of how many. */
+function fromEach(
+  scene: CheckScene,
+  line: Line,
+  head: Phrase,
+  wanted: { readonly count: number; readonly word: number },
+): number | undefined {
+  for (let k = line.first; k < line.endWord; k++) {
+    if (k === wanted.word || !/^\p{L}+s$/u.test(wordAt(scene.parse, k + 1))) continue;
+    const boards = countAt(scene, line, k);
+    if (boards !== undefined && singular(wordAt(scene.parse, k + 1)) === singular(head.head))
+      return Math.ceil(wanted.count / boards);
+  }
+  return undefined;
 }
 
 const GIVES =

@@ -52,6 +52,13 @@ test.each([
   'Could I get four out of a sheet?',
   'I need to get out of the van by six.',
   'It sticks 40 out of the sheet.',
+  'I need twelve slats at 400 mil out of 2.4 metre boards.',
 ])('"%s" counts on nothing', (said) => {
   expect(checksIn(said)).toEqual([]);
+});
+
+test('so many out of so many boards is so many from each', () => {
+  expect(checksIn("I need twelve slats at 390 mil out of 2.4 metre boards, two boards'll do it.")).toEqual([
+    'pieces from stock: stock=2.4 m; piece=390 mm; wanted=6',
+  ]);
 });

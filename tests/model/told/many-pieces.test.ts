@@ -39,6 +39,13 @@ test('one that is weighed again is still one of four; all of them weighed togeth
   expect(mass(together).why).toMatch(/^106 kg of 400 kg/);
 });
 
+test('what each weighs now is still of as many as before', () => {
+  const story = new ToldStory()
+    .hear(`Four batteries at twenty six kilos each. ${LIMIT}`)
+    .hear('The batteries came in at 30 kilos each.');
+  expect(mass(story).why).toMatch(/^120 kg of 400 kg/);
+});
+
 test('where nobody said how many there are they count once, and that is said', () => {
   const story = new ToldStory().hear(`The gas bottles are eleven kilos apiece. ${LIMIT}`);
   expect(mass(story).why).toMatch(/^11 kg of 400 kg/);
