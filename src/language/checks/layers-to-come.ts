@@ -30,17 +30,16 @@ const MOST_HEIGHTS = 6;
 /** The layer to come that one sentence tells of: a check for each height over the floor that the memo tells. */
 export function layerIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const layer = line.asks ? undefined : layerNamed(scene, line);
-  const thickness = layer && thicknessOf(scene, line, layer);
-  if (!thickness) return [];
-  const layers = input('layers', thickness);
+  const layers = (layer ? thicknessesOf(scene, line, layer) : []).map((one) => input('layers', one));
+  if (layers.length === 0) return [];
   const check = 'height over finished floor';
   const heights = new Set(
     scene.figures.filter(isOverFloor).map(({ item, attribute }) => `${item} ${attribute}`),
   );
-  if (heights.size === 0) return [checkNote(scene, line, { check, inputs: [layers] })];
+  if (heights.size === 0) return [checkNote(scene, line, { check, inputs: layers })];
   return [...heights]
     .slice(0, MOST_HEIGHTS)
-    .map((height) => checkNote(scene, line, { check, inputs: [input('height', height), layers] }));
+    .map((height) => checkNote(scene, line, { check, inputs: [input('height', height), ...layers] }));
 }
 
 /** The layer that is said to be still to come. */
@@ -60,14 +59,27 @@ function layerNamed(scene: CheckScene, line: Line): Phrase | undefined {
 
 const isLayer = (phrase: Phrase) => phrase.name.length > 0 && LAYERS.has(singular(phrase.head));
 
-/** Beside the layer in its sentence or the next one, else by name. */
-function thicknessOf(scene: CheckScene, line: Line, layer: Phrase): string | undefined {
+/** Beside the layer in its sentence or the next one, else by name; with those that are told along with it. */
+function thicknessesOf(scene: CheckScene, line: Line, layer: Phrase): readonly string[] {
   const next = scene.lines[line.index + 1];
-  const said = [line, ...(next ? [next] : [])]
-    .flatMap((one) => figuresOf(scene, one, 'length'))
-    .find(({ item, attribute }) => attribute === 'thickness' || item === nameOf(layer));
-  if (!said) return undefined;
-  return said.item === 'unnamed' || said.attribute !== 'thickness' ? written(said) : `${said.item} thickness`;
+  const lengths = [line, ...(next ? [next] : [])].flatMap((one) => figuresOf(scene, one, 'length'));
+  const first = lengths.findIndex(
+    ({ item, attribute }) => attribute === 'thickness' || item === nameOf(layer),
+  );
+  const said = lengths[first];
+  if (!said) return [];
+  const found = [said];
+  // "Three quarter ply and an eighth of vinyl": one more on top of it.
+  for (const one of lengths.slice(first + 1)) {
+    const between = scene.text.slice((found.at(-1) as FigureNote).span.end, one.span.start);
+    const isNext = /^[^.;:!?]{0,40}(?:\band\b|\bplus\b|\bthen\b|,)[^.;:!?]{0,12}$/.test(between);
+    if (!isNext || one.attribute !== 'thickness' || !LAYERS.has(singular(one.item.split(' ').at(-1) ?? '')))
+      break;
+    found.push(one);
+  }
+  return found.map((one) =>
+    one.item === 'unnamed' || one.attribute !== 'thickness' ? written(one) : `${one.item} thickness`,
+  );
 }
 
 function isOverFloor({ attribute, datum, condition, item, dimension }: FigureNote): boolean {

@@ -38,3 +38,13 @@ test.each([
 ])('"%s" is none', (said) => {
   expect(checksIn(said)).toEqual([]);
 });
+
+test('each layer that is told along counts', () => {
+  expect(
+    checksIn(
+      'The bench is 900 off the subfloor, and the floor still has to go down, 18 mil of ply and 4 mil of vinyl. The door is 40 thick.',
+    ),
+  ).toEqual([
+    'height over finished floor: height=bench above subfloor height; layers=floor thickness; layers=vinyl thickness',
+  ]);
+});
