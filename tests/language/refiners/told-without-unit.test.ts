@@ -70,6 +70,10 @@ const BRITISH: readonly Row[] = [
 ];
 
 const MORE_BRITISH: readonly Row[] = [
+  ['Opening I make nine eighteen tonight.', '918 mm'],
+  ['The shelf I make four ten.', '410 mm'],
+  ['I make four shelves a day.', ''],
+  ['I made ten of them yesterday.', ''],
   ['We glued the third strake, it took forty minutes.', ''],
   ['I cut four of them at six twenty.', '620 mm'],
   ['The mast step is ninety up from the keel.', '90 mm'],

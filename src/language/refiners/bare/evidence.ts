@@ -23,7 +23,7 @@ const STATES_VALUE = new PhraseTable<Grade>([
   ),
   ...each<Grade>(
     'likely',
-    "gave him, gave her, gave them, offered him, paid him, 's, 're, is, are, was, were, be, at, it 's, that 's, so, to, of, in, with, or, and, than, have, has, having, takes, take, wants, want, needs, need, got, get, gets, hit, hits, does, do, turns, same, same as, the, a, an, that, this, on, run, goes, go, going, went, up, just, only, exactly, now, still, even, stays at, stay at, good for, like, another, by, for, around, into, off, over, under, above, below",
+    "i make, i made, we make, gave him, gave her, gave them, offered him, paid him, 's, 're, is, are, was, were, be, at, it 's, that 's, so, to, of, in, with, or, and, than, have, has, having, takes, take, wants, want, needs, need, got, get, gets, hit, hits, does, do, turns, same, same as, the, a, an, that, this, on, run, goes, go, going, went, up, just, only, exactly, now, still, even, stays at, stay at, good for, like, another, by, for, around, into, off, over, under, above, below",
   ),
 ]);
 
@@ -416,7 +416,7 @@ export function followedByThing(room: Room, amount: Amount): boolean {
   // "It needs a hundred and twenty five hole": the article is of the hole.
   if (wordAt(room, amount.from) === 'a' && roundThing(wordAt(room, amount.to))) return false;
   if (next?.kind !== 'word' || ends(room, amount.to)) return false;
-  return !/^(?:so|and|but|or|now|then|because|since|for|to|with|on|in|at|not|which|that|when|if|until|till|as|by|from|of|instead|again|after|before|once|today|is|was|too|over|right|there|here|flat|good|give|plus|minus|less|than|either|max|min|'s|i|it|we|he|she|they|you|what|where|while|though|like|even|still|yet|already|mid|across|around|through|between|under|into|per|each|all|this|bang|dead|exactly|yeah|yep|yes|aye|ok|okay|mate|mates|lads|folks|love|innit|eh|huh|hey|tops|ish|anyway|anyways|altogether|overall|maybe|probably|roughly|thereabouts|oh|um|uh|er|up|down|out|back|along|proud)$/.test(
+  return !/^(?:so|and|but|or|now|then|because|since|for|to|with|on|in|at|not|which|that|when|if|until|till|as|by|from|of|instead|again|after|before|once|today|tonight|tomorrow|yesterday|is|was|too|over|right|there|here|flat|good|give|plus|minus|less|than|either|max|min|'s|i|it|we|he|she|they|you|what|where|while|though|like|even|still|yet|already|mid|across|around|through|between|under|into|per|each|all|this|bang|dead|exactly|yeah|yep|yes|aye|ok|okay|mate|mates|lads|folks|love|innit|eh|huh|hey|tops|ish|anyway|anyways|altogether|overall|maybe|probably|roughly|thereabouts|oh|um|uh|er|up|down|out|back|along|proud)$/.test(
     next.word,
   );
 }
