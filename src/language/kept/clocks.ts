@@ -111,9 +111,15 @@ function endOf(scene: RecordScene, line: Line): number {
   return line.start + scene.text.slice(line.start, line.end).replace(/[\s.!?…,;]*$/, '').length;
 }
 
+const FINISH = / (?:coats?|dry|dries|drying|recoat|cures?|wipe|wiped) /;
+
 /** The product that a sentence names last; undefined where it names none. */
 export function productIn(scene: RecordScene, line: Line): string | undefined {
-  const phrase = phrasesOf(scene, line).find(({ name }) => isProduct(name));
+  // Oil that goes on in coats, or dries, is a finish; other oil is for an engine.
+  const isFinish = FINISH.test(line.words);
+  const phrase = phrasesOf(scene, line).find(
+    ({ name, head }) => isProduct(name) || (isFinish && /^(?:oil|wax)$/.test(head)),
+  );
   if (phrase)
     return nameInWords(scene, phrase)
       .replace(/^[A-Z](?=[a-z])/, (first) => first.toLowerCase())

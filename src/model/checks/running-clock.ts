@@ -7,7 +7,7 @@ import { after, isLater, secondsBetween, wallClock } from '../instants.ts';
 import type { ClockRow } from '../kept/record-rows.ts';
 import type { ModelReader } from '../rows.ts';
 import type { CheckState, CheckWindow } from './check-rows.ts';
-import { mayBeSame } from './products.ts';
+import { mayBeSame, productOfCheck } from './products.ts';
 
 /** What has been done with the product of a check, up to now. */
 export interface RunningClock {
@@ -28,16 +28,22 @@ const STARTED_BY: Readonly<Record<string, readonly ClockRow['act'][]>> = {
 
 export const hasClock = (check: string): boolean => STARTED_BY[check] !== undefined;
 
-/** The clock that runs for a check at `now`; undefined where the talk started none. Costs by the clocks on record. */
+/**
+ * The clock that runs for a check at `now`; undefined where the talk started none, or left open of which product. Costs
+ * by the clocks and the data sheets on record.
+ */
 export function clockFor(
-  reader: Pick<ModelReader, 'records'>,
+  reader: Pick<ModelReader, 'records' | 'checksWatching'>,
   check: string,
   product: string | undefined,
   now: string,
 ): RunningClock | undefined {
+  const isAlone = isOnlyProduct(reader, product);
   const told = reader
     .records('clock')
-    .filter((row) => !isLater(row.at, now, SLACK) && mayBeSame(product ?? '', row.product))
+    .filter((row) => !isLater(row.at, now, SLACK))
+    // "The second coat is on", without a name, is of the only product that there is; of several nobody knows.
+    .filter((row) => (product && row.product ? mayBeSame(product, row.product) : isAlone))
     .sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
   const start = (STARTED_BY[check] ?? [])
     .map((act) => told.findLast((row) => row.act === act))
@@ -49,6 +55,17 @@ export function clockFor(
     : undefined;
   const used = same.findLast((row) => row.act !== 'mixed' && isLater(row.at, start.at));
   return { start, ...(before ? { before } : {}), ...(used ? { used } : {}) };
+}
+
+/** Whether all data sheets with times that stand may be of one product; two that name none are of two. */
+function isOnlyProduct(reader: Pick<ModelReader, 'checksWatching'>, product: string | undefined): boolean {
+  const sheets = reader.checksWatching(['@clock']);
+  const [first] = sheets;
+  return sheets.every((row) => {
+    const other = productOfCheck(row);
+    if (product === undefined) return other === undefined && row.source.memoId === first?.source.memoId;
+    return other !== undefined && mayBeSame(product, other);
+  });
 }
 
 /** A memo may be begun a little before the time that it tells. */

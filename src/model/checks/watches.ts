@@ -5,13 +5,14 @@
  * `i3`: a figure of that thing changed. `~hatch`: something of that name has a figure now, which a name in the check
  * may stand for. `*mass`: some figure of that dimension changed. `!hatch`: a layer went on or came off a thing of that
  * name, or of what a figure was measured from. `+hatch`: a second thing of that name is there.
- * `@clock`: a product was mixed or laid. `@least`: the least that a product takes was said. `@now`: time went on.
+ * `@clock`: a product was mixed or laid, or its times were said. `@least`: the least that a product takes was said. `@now`: time went on.
  */
 import { itemStems } from '../items.ts';
 import { shapeOf } from '../names.ts';
 import type { ModelChange, ModelReader, StandingRow } from '../rows.ts';
 import { aloneIn, circumstanceStems, isLayer, layersOn, mayConcern, namedSo } from './doubts.ts';
 import { itemAndAttribute } from './named-figure.ts';
+import { hasClock } from './running-clock.ts';
 
 /** Keys of a check that reads these figures, and waits for these names. */
 export function watchesOf(
@@ -77,6 +78,8 @@ export function changedKeys(
       if (change.row.kind === 'clock') keys.add('@clock');
     } else if (change.table === 'checks') {
       if (change.row.check === 'product temperature') keys.add('@least');
+      // A coat without a name is of the only product that has a data sheet.
+      if (hasClock(change.row.check)) keys.add('@clock');
     } else if (change.table === 'limits') items.add(change.row.itemId);
     else if (change.table === 'items') {
       items.add(change.row.id);

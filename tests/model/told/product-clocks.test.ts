@@ -132,6 +132,36 @@ test('clocks of two products run apart', () => {
   ]);
 });
 
+test('of two products a coat without a name starts neither', () => {
+  const story = new ToldStory()
+    .hearAt('2026-02-03T09:20', 'The epoxy can be recoated after eight hours.')
+    .hearAt('2026-02-03T10:00', 'Second coat on now.');
+  expect(states(story)['recoat window']).toMatch(/^told: the coat laid 2026-02-03 10:00; /);
+  story.hearAt('2026-02-03T12:00', 'The paint takes sixteen hours to dry.');
+  expect(states(story)).toEqual({
+    'recoat window': 'told: recoat from 8 h after the last coat',
+    'drying time': 'told: dry after 16 h',
+  });
+  story.hearAt('2026-02-03T14:00', 'Painted the floor just now.');
+  expect(states(story)).toMatchObject({
+    'recoat window': 'told: recoat from 8 h after the last coat',
+    'drying time': expect.stringMatching(/^told: paint laid 2026-02-03 14:00, /),
+  });
+});
+
+test('oil that dries is a finish; what goes into an engine is none', () => {
+  const story = new ToldStory().hearAt(
+    '2026-02-03T14:20',
+    'Oil needs 24 hours to dry. The first coat of oil went on at two.',
+  );
+  expect(states(story)['drying time']).toMatch(/^told: oil laid 2026-02-03 14:00, /);
+  expect(
+    new ToldStory()
+      .hearAt('2026-02-03T14:20', 'Put the oil in the engine at two.')
+      .project.rows.records('clock'),
+  ).toEqual([]);
+});
+
 test('the air that was told last is held against the least that the product takes, and warms or cools its times', () => {
   const story = new ToldStory()
     .hearAt(
