@@ -60,9 +60,12 @@ export function setFigure(work: Working, event: FigureSet): void {
   }
 }
 
+/** The rule by which a person's own figure stands. */
+export const SET_BY_HAND = 'set by hand';
+
 /** Makes a person's claim stand, and holds it against limits and whatever follows from it. */
 export function acceptByHand(work: Working, item: ItemRow, claim: ClaimRow): void {
-  accept(work, claim, 'set by hand');
+  accept(work, claim, SET_BY_HAND);
   breachOf(work, claim, wordlessly(work, item, claim));
   recompute(work, claim.slot);
 }

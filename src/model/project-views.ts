@@ -1,9 +1,11 @@
 /** Views of the rows: what the command line, the screen and the pages ask for. Nothing here changes anything. */
 import { NO_NOTES } from '../language/notes.ts';
+import { SET_BY_HAND } from './hand-figures.ts';
 import { keepNotes } from './keep-notes.ts';
 import { nameStems } from './names.ts';
 import { reviewsOf } from './replay.ts';
 import type { ClaimRow, FindingRow, MemoRow, ProblemRow, ProjectRows, Slot, StandingRow } from './rows.ts';
+import { agree } from './tolerance.ts';
 import type {
   ClaimView,
   ExpectedArrival,
@@ -121,7 +123,9 @@ export function standingFigure(rows: ProjectRows, row: StandingRow): StandingFig
     status: row.status,
     rule: row.rule,
     ...(claim === undefined ? {} : { source: claim.source }),
-    history: rows.where('claims', 'slot', row.slot).map((claim) => claimView(rows, claim)),
+    history: rows
+      .where('claims', 'slot', row.slot)
+      .map((claim, at, all) => claimView(rows, claim, agreesWith(claim, row, all.slice(0, at)))),
     dependents: rows.formulasReading(row.slot).map((reading) => {
       const name = rows.item(reading.itemId)?.name ?? '';
       return `${name} ${reading.attribute}`;
@@ -129,7 +133,7 @@ export function standingFigure(rows: ProjectRows, row: StandingRow): StandingFig
   };
 }
 
-function claimView(rows: ProjectRows, claim: ClaimRow): ClaimView {
+function claimView(rows: ProjectRows, claim: ClaimRow, agrees: boolean): ClaimView {
   const {
     itemId,
     memoId: _memoId,
@@ -140,7 +144,19 @@ function claimView(rows: ProjectRows, claim: ClaimRow): ClaimView {
     sizeKind: _s,
     ...rest
   } = claim;
-  return { ...rest, item: rows.item(itemId)?.name ?? claim.said };
+  const status = agrees ? 'agrees' : claim.status;
+  return { ...rest, status, item: rows.item(itemId)?.name ?? claim.said };
+}
+
+/**
+ * Whether a claim that does not stand says the same as the one that does. What a person sets by hand takes the place of
+ * all that was said before it, however near.
+ */
+function agreesWith(claim: ClaimRow, standing: StandingRow, before: readonly ClaimRow[]): boolean {
+  const { tolerance, claimId, rule } = standing;
+  if (claim.status !== 'superseded' || tolerance === undefined) return false;
+  const isAfter = before.some(({ id }) => id === claimId);
+  return (isAfter || rule !== SET_BY_HAND) && agree(claim, standing, tolerance) === true;
 }
 
 export function limitViews(rows: ProjectRows): readonly LimitView[] {

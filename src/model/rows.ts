@@ -104,7 +104,7 @@ export interface ClaimRow extends Quantity {
   /** A weight of one of several. */
   readonly each?: EachOfMany;
   readonly source: Source;
-  readonly status: ClaimView['status'];
+  readonly status: Exclude<ClaimView['status'], 'agrees'>;
 }
 
 /** The figure that holds now. Worked-out figures have no claim. */

@@ -170,7 +170,8 @@ export interface ClaimView extends SourcedQuantity {
   readonly condition?: string;
   /** A weight of one of several. */
   readonly each?: EachOfMany;
-  readonly status: 'standing' | 'superseded' | 'doubted' | 'rejected' | 'series';
+  /** `agrees`: another figure stands, and this one says the same within its tolerance. */
+  readonly status: 'standing' | 'agrees' | 'superseded' | 'doubted' | 'rejected' | 'series';
 }
 
 export interface StandingFigure {

@@ -34,7 +34,8 @@ export function standingOf(spoken: Spoken, memoId: string, standing: readonly St
   const held = heldBy(spoken, memoId, standing);
   if (!held) return 'not in the model';
   const { figure, claim } = held;
-  if (claim.status === 'doubted' || (claim.status === 'standing' && figure.status === 'in-doubt'))
+  const isCurrent = claim.status === 'standing' || claim.status === 'agrees';
+  if (claim.status === 'doubted' || (isCurrent && figure.status === 'in-doubt'))
     return 'in doubt: settle it before it is shown';
   if (claim.status === 'superseded') return `no longer current: now ${quantityText(figure)}`;
   if (claim.status === 'rejected') return 'rejected: do not show it';

@@ -86,3 +86,14 @@ test('at most five questions a day, the dearest first', () => {
   const costs = questions.map(({ cost }) => cost);
   expect(costs).toEqual([...costs].sort((a, b) => b - a));
 });
+
+test('what is said again agrees with what stands; what was said before it changed is superseded', () => {
+  const history = (...memos: readonly string[]) =>
+    standingFigures(new ToldStory().hear(...memos).project.rows, 'shelf')[0]?.history.map(
+      ({ value, status }) => `${value} ${status}`,
+    );
+  expect(history('The shelf is 704 long.', 'The shelf is 704 long.')).toEqual(['704 standing', '704 agrees']);
+  expect(
+    history('The shelf is 740 long.', 'Change of plan, the shelf is now 704 long.', 'The shelf is 704 long.'),
+  ).toEqual(['740 superseded', '704 standing', '704 agrees']);
+});
