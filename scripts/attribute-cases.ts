@@ -1,7 +1,8 @@
 /** What speaks for the size of each annotated length of a story, with the right one marked: what size weights are fitted on. */
 import { readItems } from '../src/language/items/assign-items.ts';
-import { isSize, type Size, type SizeWeights } from '../src/language/items/size-choice.ts';
+import type { SizeWeights } from '../src/language/items/size-choice.ts';
 import type { Evidence } from '../src/language/items/size-evidence.ts';
+import { isSize, type Size } from '../src/language/items/sizes.ts';
 import { bracketed } from '../tests/kit/bracketed.ts';
 import { sameItem } from '../tests/kit/score-story.ts';
 import { SIZES_LEARNED } from '../tests/kit/sizes-said.ts';

@@ -1,6 +1,7 @@
 /** Fits what each piece of evidence for a size weighs: a multinomial logit over the sizes, with an L2 penalty. */
-import { SIZES, type SizeWeights } from '../src/language/items/size-choice.ts';
+import type { SizeWeights } from '../src/language/items/size-choice.ts';
 import { STEP } from '../src/language/items/size-table.ts';
+import { SIZES } from '../src/language/items/sizes.ts';
 import type { SizeCase } from './attribute-cases.ts';
 
 export interface SizeFitSettings {

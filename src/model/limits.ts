@@ -1,4 +1,6 @@
 /** Stated limits, and the figures that break them. */
+
+import { REACH } from '../language/items/sizes.ts';
 import type { Attribute, FigureNote } from '../language/notes.ts';
 import { changeKindOf } from './change-kind.ts';
 import { type Arriving, accept, claimOf } from './claims.ts';
@@ -155,17 +157,6 @@ function breachAmong(
   if (!broken || alreadyFound(work, broken.limit, claim)) return undefined;
   return report(work, claim, arriving, broken.limit, broken.edge);
 }
-
-/** Measures that one limit may bind together: how far a thing reaches, however it is called. */
-const REACH: ReadonlySet<Attribute> = new Set<Attribute>([
-  'height',
-  'length',
-  'clearance',
-  'gap',
-  'offset',
-  'depth',
-  'width',
-]);
 
 /** Whether the talk tells of trouble at the figure, or right after it: "there's thirteen inches. Remember what the book says?" */
 function isOwnedUp(work: Working, { note, place }: Arriving): boolean {

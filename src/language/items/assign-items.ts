@@ -22,9 +22,10 @@ import { FormulaFinder } from './formulas.ts';
 import { KnownThings } from './naming.ts';
 import { ahead, parseMemo, wordAt } from './parse.ts';
 import type { Claim, Site } from './site.ts';
-import { type ChosenSize, chooseSize, isSize, type SizeWeights } from './size-choice.ts';
+import { type ChosenSize, chooseSize, type SizeWeights } from './size-choice.ts';
 import { type Evidence, sizeEvidence, type Vote } from './size-evidence.ts';
 import { SIZE_WEIGHTS } from './size-weights.ts';
+import { isSize } from './sizes.ts';
 import {
   bindsItself,
   changeOf,

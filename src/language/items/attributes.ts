@@ -4,9 +4,10 @@ import type { Attribute, Bound, Dimension } from '../notes.ts';
 import { wordTable } from '../word-table.ts';
 import type { Name } from './discourse.ts';
 import { usualSize } from './fitness.ts';
-import { headOf, isLength } from './naming.ts';
+import { headOf } from './naming.ts';
 import { ahead, behind, type Parse, tagAt, wordAt } from './parse.ts';
 import { SIZE_RULES } from './size-rules.ts';
+import { isSize } from './sizes.ts';
 
 const OF_DIMENSION: Readonly<Partial<Record<Dimension, Attribute>>> = {
   angle: 'angle',
@@ -243,7 +244,7 @@ export function filledInAttribute(
   const kinds = kindsOf(name);
   const head = headOf(name);
   const measure = head === 'bearing' ? undefined : MEASURE_ATTRIBUTE[head];
-  if (measure && isLength(measure)) return { attribute: measure, by: 'measure' };
+  if (measure && isSize(measure)) return { attribute: measure, by: 'measure' };
   if (clear)
     return {
       attribute: kinds.has('opening') || head === 'stall' || head === 'bay' ? 'width' : 'clearance',

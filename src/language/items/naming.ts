@@ -5,6 +5,7 @@ import { wordTable } from '../word-table.ts';
 import type { KnownLength } from './attributes.ts';
 import { inMillimetres } from './fitness.ts';
 import { nameKey, type Phrase } from './noun-phrases.ts';
+import { isSize } from './sizes.ts';
 
 /** Heads that mean nothing without their owner: "the top", "legs", "the rough opening". */
 const RELATIONAL_HEADS = new Set(
@@ -208,7 +209,7 @@ export class KnownThings {
   /** Lengths said of this very item, oldest first. */
   lengthsOf(item: string): readonly KnownLength[] {
     return (this.#byItem.get(item) ?? [])
-      .filter((figure) => isLength(figure.attribute))
+      .filter((figure) => isSize(figure.attribute))
       .map((figure) => ({
         attribute: figure.attribute,
         millimetres: inMillimetres(figure.value, figure.unit),
@@ -271,30 +272,11 @@ export class KnownThings {
   withValue(dimension: Dimension, value: number, unit: string, attribute?: Attribute): ReadonlySet<string> {
     const items = new Set<string>();
     for (const figure of this.#byValue.get(valueKey({ value, unit })) ?? [])
-      if (
-        attribute ? figure.attribute === attribute : isLength(figure.attribute) === (dimension === 'length')
-      )
+      if (attribute ? figure.attribute === attribute : isSize(figure.attribute) === (dimension === 'length'))
         items.add(figure.item);
     return items;
   }
 }
-
-const LENGTH_ATTRIBUTES: ReadonlySet<Attribute> = new Set([
-  'height',
-  'width',
-  'length',
-  'depth',
-  'thickness',
-  'diameter',
-  'radius',
-  'clearance',
-  'gap',
-  'offset',
-  'size',
-  'other',
-]);
-/** True for the attributes that a bare length can be. */
-export const isLength = (attribute: Attribute): boolean => LENGTH_ATTRIBUTES.has(attribute);
 
 /** True when the word is one that only tells a thing from its fellow: "east", "upper", "second". */
 export const isTelling = (word: string): boolean => FELLOWS.some((list) => list.includes(word));

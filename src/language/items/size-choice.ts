@@ -1,26 +1,7 @@
 /** Weighs the sizes that a length may be and takes the likeliest. */
 import type { Attribute } from '../notes.ts';
 import type { Evidence } from './size-evidence.ts';
-
-/** Sizes that a length may be. */
-export const SIZES = [
-  'height',
-  'width',
-  'length',
-  'depth',
-  'thickness',
-  'diameter',
-  'radius',
-  'clearance',
-  'gap',
-  'offset',
-  'size',
-  'other',
-] as const satisfies readonly Attribute[];
-export type Size = (typeof SIZES)[number];
-
-const OF_LENGTH: ReadonlySet<Attribute> = new Set(SIZES);
-export const isSize = (attribute: Attribute): attribute is Size => OF_LENGTH.has(attribute);
+import { SIZES, type Size } from './sizes.ts';
 
 export interface SizeWeights {
   /** What a source's word for the size that it names is worth. */

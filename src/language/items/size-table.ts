@@ -1,6 +1,7 @@
 /** Writes what the evidence for sizes weighs as lines of text, and reads them back. */
 import { wordTable } from '../word-table.ts';
-import type { Size, SizeWeights } from './size-choice.ts';
+import type { SizeWeights } from './size-choice.ts';
+import type { Size } from './sizes.ts';
 
 /** A letter for each size. */
 export const SIZE_LETTERS: Readonly<Record<string, Size>> = {

@@ -3,6 +3,7 @@ import { tidy, wordAt } from '../rules/rule.ts';
 import { saidBefore } from '../units/said-before.ts';
 import { contrasted } from './bare/contrast.ts';
 import { type Evidence, evidenceOf, followedByThing, SHEET_STUFF } from './bare/evidence.ts';
+import { warmElsewhere } from './bare/heat.ts';
 import { otherKind } from './bare/kinds.ts';
 import { asLength, type Meaning } from './bare/lengths.ts';
 import {
@@ -20,7 +21,6 @@ import {
   REMEMBERED,
   readOff,
   unitBehind,
-  warmElsewhere,
 } from './bare/neighbours.ts';
 
 /** Longest bare length that is believed, by unit; beyond it the number is of another kind. */

@@ -2,6 +2,7 @@ import type { Dimension } from '../notes.ts';
 import { localDollar, localMoney } from '../rules/money.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { tidy, wordAt } from '../rules/rule.ts';
+import { CONDUCTOR_SIZES } from '../units/conductor-sizes.ts';
 import { nearestOf } from '../units/surroundings.ts';
 
 interface Settled {
@@ -12,11 +13,6 @@ interface Settled {
   readonly why: string;
   readonly quoteTo?: number;
 }
-
-/** Cross-sections that cables are sold in, mm². Source: IEC 60228, from memory. */
-const CABLE_SIZES: ReadonlySet<number> = new Set([
-  0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240,
-]);
 
 const imperialHouse = (room: Room) => room.house === 'us' || (room.house === 'mixed' && room.region === 'US');
 
@@ -30,7 +26,7 @@ function settleMil(room: Room, amount: Amount): Settled {
   if (/^squared?$/.test(wordAt(room, to)) && cable !== undefined) {
     return { unit: 'mm2', dimension: 'area', why: 'square millimetres of a cable', quoteTo: to + 1 };
   }
-  const cableSized = CABLE_SIZES.has(value) && amount.bound === 'exact' && !amount.sizeWords;
+  const cableSized = CONDUCTOR_SIZES.has(value) && amount.bound === 'exact' && !amount.sizeWords;
   if (cable !== undefined && cableSized && (cable <= 3 || !sized(room, amount))) {
     return {
       unit: 'mm2',

@@ -1,6 +1,7 @@
 import type { NumberReading } from '../numbers/number.ts';
 import { FRACTION_SIGNS, PLURAL_NUMBERS } from '../numbers/number-words.ts';
 import { readNumber } from '../numbers/read-number.ts';
+import { CONDUCTOR_SIZES } from '../units/conductor-sizes.ts';
 import { readUnit } from '../units/read-unit.ts';
 import { speaksOf } from '../units/surroundings.ts';
 import type { AmountRule, Room } from './rule.ts';
@@ -82,18 +83,13 @@ export const countOfUnitSize: AmountRule = {
   },
 };
 
-/** Conductor sizes in mm2 as IEC 60228 lists them. */
-const CABLE_SIZES: ReadonlySet<number> = new Set([
-  0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300,
-]);
-
 /** "thirty five square", "two point five squared": a cable by its section, the unit swallowed. */
 export const bareSection: AmountRule = {
   name: '<number> squared',
   read(room, at) {
     const number = readNumber(room.tokens, at, room.decimalComma);
     if (!number || number.value > 400 || !/^squared?$/.test(wordAt(room, number.to))) return undefined;
-    const isRun = wordAt(room, at - 1) === 'in' && CABLE_SIZES.has(number.value);
+    const isRun = wordAt(room, at - 1) === 'in' && CONDUCTOR_SIZES.has(number.value);
     if (!isRun && !speaksOf(room, 'cable', at, number.to + 1)) return undefined;
     if (readUnit(room.tokens, number.to + 1)) return undefined;
     const unit = { key: 'mm2', dimension: 'area' } as const;

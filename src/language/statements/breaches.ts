@@ -1,5 +1,6 @@
 /** Figures that break a limit said before, where the talk around them owns up to it: "And what did the man say?" */
-import type { Attribute, FigureNote, KnownLimit, ReadContext } from '../notes.ts';
+import { REACH } from '../items/sizes.ts';
+import type { FigureNote, KnownLimit, ReadContext } from '../notes.ts';
 import { wordTable } from '../word-table.ts';
 import { type Draft, firstWord, type Scene } from './draft.ts';
 import type { Said } from './words.ts';
@@ -54,18 +55,6 @@ const FOLLOWS = /^(?:so|which|that means)\b/;
 
 /** How the item of a limit on all that passes begins. */
 const OF_ANYTHING = /^(?:anything|nothing|everything|any|all)\b/i;
-
-/** Measures that one limit may bind together: how far a thing reaches, however it is called. */
-const REACH: ReadonlySet<Attribute> = new Set<Attribute>([
-  'height',
-  'length',
-  'clearance',
-  'gap',
-  'offset',
-  'depth',
-  'width',
-  'size',
-]);
 
 /**
  * Problems that only arithmetic shows. Each quotes the clause of a figure that passes a limit of the project or of

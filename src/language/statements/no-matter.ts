@@ -1,12 +1,16 @@
+/** A snag that the speaker takes back in the same breath. */
 import { neighbour, type Scene } from './draft.ts';
+import { matches, phrase } from './phrase.ts';
 import type { Said } from './words.ts';
 
-/** What takes a snag back in the same breath: "but it's fine", "but it'll do", "no harm done". */
-const NO_MATTER =
-  /^(?: (?:it|they|that|all|she|everything|the|what|'s|inside)\/\S*)* (?:(?:is|'s|are|'re|was|were|seems|looks)\/\S* (?:(?:all|otherwise|still|perfectly|absolutely|only|just)\/\S* )*(?:fine|ok|okay|alright|right|good|sound|usable|cosmetic|undamaged|intact|perfect)\/\S*(?: (?:inside|though|otherwise|enough|so)\/\S*)*$|(?:'ll|will)\/\S* do\/\S*$|(?:wo|will|'ll|wont)\/\S* (?:n't|not|never)\/\S* (?:show|matter|notice)\/\S*$|(?:does|do)\/\S* (?:n't|not)\/\S* matter\/\S*$)/;
+const SUBJECT = '(?: it | they | that | this | she | all | everything | the (?: rest | inside ) )';
+/** "It's fine", "it's all right otherwise", "it'll do", "it won't show", "that doesn't matter". */
+const NO_MATTER = phrase(
+  `^ ${SUBJECT}? (?: (?: is | 's | are | 're | was | were | seems | looks ) (?: all | otherwise | still | perfectly | absolutely | only | just )* (?: fine | ok | okay | alright | right | good | sound | usable | cosmetic | undamaged | intact | perfect ) (?: inside | though | otherwise | enough | so )* | (?: 'll | will ) do | (?: will | 'll ) (?: not | never ) (?: show | matter | notice ) | (?: does | do ) not matter ) $`,
+);
 
-/** Whether what a clause complains of is taken back by the next one. */
+/** Whether what a clause complains of is taken back by the next one, which "but" or "though" opens. */
 export function isForgiven(scene: Scene, clause: number): boolean {
   const next = neighbour(scene, scene.said[clause] as Said, 1);
-  return next !== undefined && /^(?:but|though)\b/.test(next.opener) && NO_MATTER.test(next.code);
+  return next !== undefined && /^(?:but|though)\b/.test(next.opener) && matches(NO_MATTER, next);
 }

@@ -219,3 +219,10 @@ const MAINLAND: readonly Row[] = [
 test.each(MAINLAND)('centimetres in a mainland house: %s', (said, wanted) => {
   expect(figures(said, 'metric', 'DK')).toBe(wanted);
 });
+
+test.each(['Well, the groove is 2.4 deep.', 'It fits well, the rebate is 6.5 deep.'])(
+  'no thing that is dug is named: %s',
+  (said) => {
+    expect(figures(said, 'metric', 'GB')).toMatch(/^[\d.]+ mm$/);
+  },
+);

@@ -169,13 +169,19 @@ const DUG =
   /^(?:trench|trenches|ditch|ditches|pit|pits|well|wells|shaft|shafts|borehole|boreholes|footing|footings|foundation|foundations|soakaway|soakaways|pond|ponds|excavation|cesspit|cellar|cellars|sump|culvert|canal|lock|dock|basin|moat|hold|quarry|bank|riverbank|dyke)$/;
 const REACH_OF_NAMES = 8;
 
+/** "Well, the groove is 2.4 deep", "fits well", "hold it": no thing without a word that points at one. */
+const isNamed = (room: Room, at: number): boolean =>
+  [1, 2].some((back) =>
+    /^(?:the|a|an|my|our|this|that|each|every|its|his|her)$/.test(wordAt(room, at - back)),
+  );
+
 /** "The trench is 2.4 deep": a thing of metres is named before the number in its sentence, and it goes deep. */
 function dug(room: Room, amount: Amount): boolean {
   const sentence = room.tokens[amount.from]?.sentence;
   const deep = /^(?:deep|down)$/.test(wordAt(room, amount.to)) || wordAt(room, amount.from - 1) === 'down';
   for (let k = amount.from - 1; deep && k >= amount.from - REACH_OF_NAMES; k--) {
     if (room.tokens[k]?.sentence !== sentence) return false;
-    if (DUG.test(wordAt(room, k))) return true;
+    if (DUG.test(wordAt(room, k)) && isNamed(room, k)) return true;
   }
   return false;
 }

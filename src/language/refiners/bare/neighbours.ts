@@ -77,23 +77,6 @@ export function parallelTo(room: Room, amount: Amount, last: Amount | undefined)
   return { value: amount.value, unit: last.unit, dimension: last.dimension, why };
 }
 
-const ELSEWHERE =
-  /^(?:outside|inside|outdoors|indoors|overnight|now|today|in|at|by|under|on|this|last|upstairs|downstairs|below|here|there)$/;
-
-/** "Eleven degrees in the shed, nine outside": how warm it is in another place or at another time. */
-export function warmElsewhere(room: Room, amount: Amount, last: Amount | undefined): Meaning | undefined {
-  if (last?.dimension !== 'temperature' || !last.unit || amount.number.fraction) return undefined;
-  if (!/^(?:,|and|but|only)$/.test(wordAt(room, amount.from - 1)) || !ELSEWHERE.test(wordAt(room, amount.to)))
-    return undefined;
-  if (Math.abs(amount.value - last.value) > 60) return undefined;
-  return {
-    value: amount.value,
-    unit: last.unit,
-    dimension: 'temperature',
-    why: 'as warm as that, elsewhere',
-  };
-}
-
 /** What things have that is never left for a length: "the gearbox is 210 kilos and the tail's 55". */
 const TOLD_ALIKE = /^(?:mass|power|current|charge|voltage|volume|pressure|energy)$/;
 
@@ -277,4 +260,14 @@ export function asCapacity(room: Room, amount: Amount, out: readonly Amount[]): 
     return undefined;
   if (!/^(?:|[.,;:!?]|and|but|so|at|all|easy|easily)$/.test(wordAt(room, amount.to))) return undefined;
   return { value: amount.value, unit: load.unit, dimension: 'mass', why: 'what may be loaded, as the load' };
+}
+
+/** Whether a word stands within a few words of the number, in its sentence. */
+export function nearWord(room: Room, amount: Amount, word: string): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  for (let index = amount.from - 8; index < amount.to + 6; index++) {
+    const token = room.tokens[index];
+    if (token?.sentence === sentence && token?.word === word) return true;
+  }
+  return false;
 }
