@@ -1,14 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { splitSentences } from '../../src/language/sentences.ts';
-import { readStatements } from '../../src/language/statements/read-statements.ts';
-
-/** A Wednesday. */
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
-const read = (text: string, openTasks: readonly string[] = []) =>
-  // The rules alone: tests of the evidence stand in evidence.test.ts.
-  readStatements(text, splitSentences(text), { ...CONTEXT, openTasks }, [], { evidence: false });
+import { byRulesAlone } from '../kit/by-rules-alone.ts';
 
 type Kind = 'decisions' | 'tasks' | 'done' | 'arrivals' | 'problems' | 'promises';
 const set = JSON.parse(readFileSync(new URL('./statements-sentences.json', import.meta.url), 'utf8')) as {
@@ -18,7 +11,7 @@ const set = JSON.parse(readFileSync(new URL('./statements-sentences.json', impor
 
 describe.each(Object.entries(set.kinds))('%s', (kind, sentences) => {
   test.each(sentences)('"%s"', (said) => {
-    const { notes, trace } = read(`Right. ${said}. Lovely.`);
+    const { notes, trace } = byRulesAlone(`Right. ${said}. Lovely.`);
     const quotes = notes[kind as Kind].map(({ quote }) => quote);
     // The rules that fired are printed when this fails.
     expect({ quotes: quotes.length, trace: quotes.length > 0 ? [] : trace }).toEqual({
@@ -31,7 +24,7 @@ describe.each(Object.entries(set.kinds))('%s', (kind, sentences) => {
 
 describe('left alone', () => {
   test.each(set.silent)('"%s"', (said) => {
-    const { notes } = read(`Right. ${said}. Lovely.`);
+    const { notes } = byRulesAlone(`Right. ${said}. Lovely.`);
     expect(Object.values(notes).flat()).toEqual([]);
   });
 });
@@ -44,7 +37,7 @@ test.each([
   ["I can't get to the ridge till Saturday.", '2026-06-13'],
   ['I need to sand the sill.', undefined],
 ])('"%s" is due %s', (text, due) => {
-  expect(read(text).notes.tasks.map((task) => task.due)).toEqual([due]);
+  expect(byRulesAlone(text).notes.tasks.map((task) => task.due)).toEqual([due]);
 });
 
 test.each([
@@ -56,11 +49,11 @@ test.each([
   ["I can't paint the sill until it stops raining.", ['it stops raining']],
   ["I'm going to plate the hole. Can't weld till the tank's out though.", ['tank out']],
 ])('"%s" waits for %j', (text, waitsFor) => {
-  expect(read(text).notes.tasks.map((task) => task.waitsFor)).toEqual([waitsFor]);
+  expect(byRulesAlone(text).notes.tasks.map((task) => task.waitsFor)).toEqual([waitsFor]);
 });
 
 test('a list of jobs is one task each', () => {
-  const { notes } = read(
+  const { notes } = byRulesAlone(
     'Jobs, then. Get the old felt off, order the oak by Friday, and ring the yard about a crane.',
   );
   expect(notes.tasks.map(({ quote, due }) => [quote, due])).toEqual([
@@ -80,11 +73,11 @@ test.each([
   ['I have to pull the sheaves and grease them.', ['I have to pull the sheaves and grease them']],
   ['Hang on, I need to sand the lid.', ['I need to sand the lid']],
 ])('"%s": a job with a thing of its own is a task of its own', (text, quotes) => {
-  expect(read(text).notes.tasks.map(({ quote }) => quote)).toEqual(quotes);
+  expect(byRulesAlone(text).notes.tasks.map(({ quote }) => quote)).toEqual(quotes);
 });
 
 test('a choice keeps its reason and what was turned down', () => {
-  const { notes } = read('The panes go in on putty, not the silicone, because it comes out again.');
+  const { notes } = byRulesAlone('The panes go in on putty, not the silicone, because it comes out again.');
   expect(notes.decisions).toMatchObject([
     {
       quote: 'The panes go in on putty, not the silicone, because it comes out again',
@@ -95,7 +88,7 @@ test('a choice keeps its reason and what was turned down', () => {
 });
 
 test('an arrival is received, or expected on a day', () => {
-  const { notes } = read(
+  const { notes } = byRulesAlone(
     "The glass is here. The hinges are ordered, coming Friday. The stove's on order, three weeks. The plywood is ordered. It's coming tomorrow. The paint is ordered. Tomorrow I rest.",
   );
   expect(notes.arrivals.map(({ item, received, expected }) => [item, received, expected])).toEqual([
@@ -108,8 +101,8 @@ test('an arrival is received, or expected on a day', () => {
 });
 
 test('an order is done only where one was open', () => {
-  expect(read('The oak is ordered.').notes.done).toEqual([]);
-  expect(read('The oak is ordered.', ['Order the oak']).notes.done).toHaveLength(1);
+  expect(byRulesAlone('The oak is ordered.').notes.done).toEqual([]);
+  expect(byRulesAlone('The oak is ordered.', ['Order the oak']).notes.done).toHaveLength(1);
 });
 
 test.each([
@@ -117,12 +110,12 @@ test.each([
   'Should I have painted the hull?',
   'I owe the neighbours a cake, which is not a build task, do not write that down.',
 ])('nothing is read from "%s"', (text) => {
-  const { notes } = read(text);
+  const { notes } = byRulesAlone(text);
   expect([...notes.tasks, ...notes.done, ...notes.decisions, ...notes.problems]).toEqual([]);
 });
 
 test('what viewers were told is corrected', () => {
-  const { notes } = read("In the last episode I said the rail was 905. It's 915.");
+  const { notes } = byRulesAlone("In the last episode I said the rail was 905. It's 915.");
   expect(notes.corrections.map(({ quote }) => quote)).toEqual([
     "In the last episode I said the rail was 905. It's 915",
   ]);
@@ -137,7 +130,7 @@ test('every quote stands in the text at its span, whatever the text', () => {
   fc.assert(
     fc.property(fc.array(word, { maxLength: 60 }), (words) => {
       const text = words.join(' ');
-      for (const note of Object.values(read(text).notes).flat()) {
+      for (const note of Object.values(byRulesAlone(text).notes).flat()) {
         expect(text.slice(note.span.start, note.span.end)).toBe(note.quote);
         expect(note.quote).not.toBe('');
       }
@@ -150,7 +143,7 @@ test.each(["the wall's in, ", 'until the ', 'fitted and ', 'not ', 'i '])(
   (words) => {
     const once = (text: string) => {
       const start = performance.now();
-      read(text);
+      byRulesAlone(text);
       return performance.now() - start;
     };
     // The best of three: a machine with other work on it stalls now and then.

@@ -1,10 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { splitSentences } from '../../src/language/sentences.ts';
-import { readStatements } from '../../src/language/statements/read-statements.ts';
-
-/** A Wednesday. */
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
+import { byRulesAlone } from '../kit/by-rules-alone.ts';
 
 /** What the rules themselves make of our own sentences of many trades: read as the kind, left alone by it, and known gaps that no test holds to. */
 interface Talk {
@@ -17,7 +13,7 @@ describe.each(['problems', 'decisions', 'arrivals', 'promises'] as const)('%s', 
   const talk = JSON.parse(readFileSync(new URL(`./talk/${kind}.json`, import.meta.url), 'utf8')) as Talk;
   const quotes = (said: string) => {
     const text = `Right. ${said.slice(0, 1).toUpperCase()}${said.slice(1)}. Lovely.`;
-    const { notes, trace } = readStatements(text, splitSentences(text), CONTEXT, [], { evidence: false });
+    const { notes, trace } = byRulesAlone(text);
     return { quotes: notes[kind].map(({ quote }) => quote), rules: trace.map(({ rule }) => rule) };
   };
   test.each(talk.read)('"%s" is read', (said) => {

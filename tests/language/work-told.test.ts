@@ -1,10 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { splitSentences } from '../../src/language/sentences.ts';
-import { readStatements } from '../../src/language/statements/read-statements.ts';
-
-/** These tables hold the rules to what they read; tests of the evidence stand in evidence.test.ts. */
-const RULES_ALONE = { evidence: false };
+import { byRulesAlone } from '../kit/by-rules-alone.ts';
 
 /** Our own talk of many trades: `[finished work]` and `{work to do}` are marked, all the rest is neither. */
 const { told } = JSON.parse(readFileSync(new URL('./work-told.json', import.meta.url), 'utf8')) as {
@@ -46,17 +42,7 @@ function expectRead(text: string, marked: readonly string[], quotes: readonly st
 describe('finished work and work to do are told apart', () => {
   test.each(told)('%s', (line) => {
     const { text, done, tasks } = unmarked(line);
-    const { notes } = readStatements(
-      text,
-      splitSentences(text),
-      {
-        units: 'metric',
-        region: 'GB',
-        recordedAt: '2026-06-10T18:00:00+01:00',
-      },
-      [],
-      RULES_ALONE,
-    );
+    const { notes } = byRulesAlone(text);
     expectRead(
       text,
       done,
@@ -83,35 +69,14 @@ describe('tasks name what their pronouns stand for', () => {
     ['It weighs like a goat, that battery. That goes back tomorrow.', 'That battery goes back tomorrow'],
     ['The rigger is back on Monday. I need to ring him.', 'Ring him'],
   ])('"%s": %s', (text, gist) => {
-    const { notes } = readStatements(
-      text,
-      splitSentences(text),
-      {
-        units: 'metric',
-        region: 'GB',
-        recordedAt: '2026-06-10T18:00:00+01:00',
-      },
-      [],
-      RULES_ALONE,
-    );
+    const { notes } = byRulesAlone(text);
     expect(notes.tasks.map((task) => task.gist)).toEqual([gist]);
   });
 });
 
 describe('an open task is told to be at its end', () => {
   const read = (text: string, openTasks: readonly string[]) =>
-    readStatements(
-      text,
-      splitSentences(text),
-      {
-        units: 'metric',
-        region: 'GB',
-        recordedAt: '2026-06-10T18:00:00+01:00',
-        openTasks,
-      },
-      [],
-      RULES_ALONE,
-    ).notes.done.map(({ quote }) => quote);
+    byRulesAlone(text, openTasks).notes.done.map(({ quote }) => quote);
   test.each([
     ['Rang the foundry at noon.', 'Ring the foundry about the bell', 'Rang the foundry at noon'],
     [

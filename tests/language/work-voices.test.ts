@@ -1,10 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { splitSentences } from '../../src/language/sentences.ts';
-import { readStatements } from '../../src/language/statements/read-statements.ts';
-
-/** These tables hold the rules to what they read; tests of the evidence stand in evidence.test.ts. */
-const RULES_ALONE = { evidence: false };
+import { byRulesAlone } from '../kit/by-rules-alone.ts';
 
 const { told } = JSON.parse(readFileSync(new URL('./work-voices.json', import.meta.url), 'utf8')) as {
   readonly told: readonly string[];
@@ -41,17 +37,7 @@ const isSame = (a: { start: number; end: number }, b: { start: number; end: numb
 describe('ten voices tell what is done, to do and on its way', () => {
   test.each(told)('%s', (line) => {
     const { text, marks } = unmarked(line);
-    const { notes } = readStatements(
-      text,
-      splitSentences(text),
-      {
-        units: 'metric',
-        region: 'GB',
-        recordedAt: '2026-06-10T18:00:00+01:00',
-      },
-      [],
-      RULES_ALONE,
-    );
+    const { notes } = byRulesAlone(text);
     for (const kind of Object.values(KINDS)) {
       const left = [...notes[kind]];
       for (const mark of marks.filter((each) => each.kind === kind)) {
