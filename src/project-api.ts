@@ -19,6 +19,7 @@ import type {
   SpanView,
   StandingFigure,
   TaskView,
+  WhereView,
 } from './model/views.ts';
 import type { Result } from './problem.ts';
 import type { TakeProgress } from './speech/transcript.ts';
@@ -116,6 +117,8 @@ export interface ProjectApi {
   days(): readonly string[];
   day(date: string): DayView | undefined;
   next(now: string): NextView;
+  /** Where one was when the talk stopped. */
+  where(now: string): WhereView;
   span(from: string, to: string): SpanView;
   ask(question: string): Answer;
   settle(

@@ -24,6 +24,7 @@ import {
 import { wordsOfFinding } from './model/settling.ts';
 import { taskViews } from './model/task-views.ts';
 import type { ProjectInfo } from './model/views.ts';
+import { whereView } from './model/where-view.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type {
   HandChange,
@@ -211,6 +212,9 @@ class Project implements ProjectApi {
   }
   next(at: string) {
     return nextView(this.#store.rows, at);
+  }
+  where(at: string) {
+    return whereView(this.#store.rows, at);
   }
   span(from: string, to: string) {
     return spanView(this.#store.rows, from, to);

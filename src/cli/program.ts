@@ -36,6 +36,7 @@ import { toleranceCommand } from './commands/tolerance.ts';
 import { undoCommand } from './commands/undo.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { waitCommand } from './commands/wait.ts';
+import { whereCommand } from './commands/where.ts';
 import { withdrawCommand } from './commands/withdraw.ts';
 import { workCommand } from './commands/work.ts';
 
@@ -48,6 +49,7 @@ const COMMANDS = [
   memosCommand,
   journalCommand,
   nextCommand,
+  whereCommand,
   episodeCommand,
   subtitlesCommand,
   findingsCommand,

@@ -2,6 +2,7 @@
 
 import { isInstant, withOffset } from '../instant.ts';
 import type { HouseUnits, Quantity } from '../language/notes.ts';
+import { isWrittenDay } from '../model/written-day.ts';
 import { EXIT, Problem } from '../problem.ts';
 
 function invalid(what: string, expected: string, got: string): Problem {
@@ -63,10 +64,6 @@ export function hoursValue(what: string, value: string): number {
 
 /** A calendar day: YYYY-MM-DD. */
 export function dayValue(what: string, value: string): string {
-  const real =
-    /^\d{4}-\d{2}-\d{2}$/.test(value) &&
-    !Number.isNaN(Date.parse(`${value}T00:00Z`)) &&
-    new Date(`${value}T00:00Z`).toISOString().startsWith(value);
-  if (!real) throw invalid(what, 'a day such as 2026-05-03', value);
+  if (!isWrittenDay(value)) throw invalid(what, 'a day such as 2026-05-03', value);
   return value;
 }

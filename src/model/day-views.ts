@@ -131,10 +131,10 @@ function problemsAsOf(rows: ProjectRows, date: string): readonly ProblemView[] {
     .reverse();
 }
 
-/** Checks whose clock runs and whose times begin or end on a date or after it. */
-function windowsFrom(rows: ProjectRows, date: string): readonly CheckView[] {
+/** Checks whose clock runs and whose times begin or end on a date or after it, as they are at `now`. */
+export function windowsFrom(rows: ProjectRows, date: string, now?: string): readonly CheckView[] {
   const isTimed = ({ watches }: CheckRow) => watches.includes('@clock');
-  return checkViews(rows, isTimed).filter(
+  return checkViews(rows, isTimed, now).filter(
     ({ state, window }) =>
       state !== 'refused' &&
       [window?.opens, window?.closes].some((end) => end !== undefined && dayOf(end) >= date),

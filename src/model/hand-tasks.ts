@@ -24,6 +24,7 @@ export function setTask(work: Working, rows: ProjectRows, event: TaskEvent): voi
   const row = taskAfter(rows, event);
   if (!row) return;
   work.draft.put({ table: 'tasks', row });
+  if (event.kind === 'task-placed') takeBackPlace(work, rows, event);
   if (event.kind === 'task-closed') meetGatesByHand(work.draft, row);
   if (event.kind !== 'task-due-set' && event.kind !== 'task-placed') checkCircles(work);
 }
@@ -48,6 +49,19 @@ function taskAfter(rows: ProjectRows, event: TaskEvent): TaskRow | undefined {
     case 'task-placed':
       return { ...task, ahead: [...new Set([...(task.ahead ?? []), event.before])] };
   }
+}
+
+/** The last word on an order counts: the other task is no longer before this one. */
+function takeBackPlace(
+  work: Working,
+  rows: ProjectRows,
+  { taskId, before }: Extract<TaskEvent, { kind: 'task-placed' }>,
+): void {
+  const other = rows.get('tasks', before);
+  if (!other?.ahead?.includes(taskId) || before === taskId) return;
+  const { ahead, ...rest } = other;
+  const left = ahead.filter((id) => id !== taskId);
+  work.draft.put({ table: 'tasks', row: left.length > 0 ? { ...rest, ahead: left } : rest });
 }
 
 function added(event: TaskAdded): TaskRow {

@@ -5,6 +5,7 @@
 import type {
   Attribute,
   Bound,
+  ClockAct,
   Dimension,
   EachOfMany,
   FigureNote,
@@ -343,6 +344,61 @@ export interface NextView {
   /** Checks of products whose times begin or end on this date or after it, by the clocks that the talk started. */
   readonly windows?: readonly CheckView[];
   readonly cautions: readonly Caution[];
+}
+
+/** Something that was told, with its place. */
+export interface ToldWork {
+  readonly gist: string;
+  readonly source: Source;
+}
+
+/** When a product was mixed, laid or used, where no sum with its times runs. */
+export interface UntimedClock {
+  readonly product: string;
+  readonly act: ClockAct;
+  /** ISO 8601. */
+  readonly at: string;
+  readonly source: Source;
+}
+
+/** Where one was when the talk stopped, for the return after days or months. */
+export interface WhereView {
+  /** ISO 8601 day or instant that the view is made for. */
+  readonly now: string;
+  /** The last day with talk and how many days ago that is; absent while nothing was taken. */
+  readonly lastTalk?: {
+    readonly date: string;
+    readonly daysAgo: number;
+    readonly memoIds: readonly string[];
+  };
+  /** Told to be begun and not told to be done since, latest first. */
+  readonly begun: readonly ToldWork[];
+  /** Done on the last day on which anything was done, latest first. */
+  readonly done: readonly ToldWork[];
+  /** Likewise decided. */
+  readonly decided: readonly ToldWork[];
+  /** Told to be filmed, latest first, at most three. */
+  readonly filmed: readonly ToldWork[];
+  /** Checks of products whose times end after the last talk began, by the clocks that the talk started. */
+  readonly windows: readonly CheckView[];
+  /** Started on the last days, with no sum that knows for how long. */
+  readonly untimed: readonly UntimedClock[];
+  /** Tasks that wait, or waited until after the last talk, for hours to go by. */
+  readonly hours: readonly { readonly task: TaskView; readonly wait: WaitView }[];
+  /** Not received yet. */
+  readonly arrivals: readonly ExpectedArrival[];
+  /** Open tasks that have a date, or wait for one. */
+  readonly dated: readonly TaskView[];
+  /** Open ones, longest ago first. */
+  readonly promises: readonly PromiseView[];
+  /** Open ones, dearest first, at most ten. */
+  readonly findings: readonly FindingView[];
+  readonly openFindings: number;
+  /** Open snags, latest first. */
+  readonly problems: readonly ProblemView[];
+  /** Ready tasks in working order. */
+  readonly ready: readonly TaskView[];
+  readonly waiting: number;
 }
 
 /** The days between two dates, for an episode outline. */

@@ -16,7 +16,7 @@ import {
   taskEntry,
 } from './page-notes.ts';
 import { counted, dayName, dayOf, daysBetween, placeOf } from './source-text.ts';
-import { oneLine } from './words.ts';
+import { windowEnds } from './window-words.ts';
 
 /** Questions a day: more would not be answered. Common practice, no source. */
 const MOST_QUESTIONS = 5;
@@ -26,32 +26,16 @@ interface Dated {
   readonly text: string;
 }
 
-/** What begins when a check's time is up, by the check. */
-const OPENS: Readonly<Record<string, string>> = {
-  'recoat window': 'the window for the next coat opens',
-  'cure time': "the data sheet's cure time is over",
-  'drying time': "the data sheet's drying time is over",
-};
-const CLOSES: Readonly<Record<string, string>> = {
-  'recoat window': 'the window for the next coat closes',
-  'pot life': 'the pot life ends',
-};
-
 /** When the times of a product begin and end, from a date on. */
 const windowDates =
   (from: string) =>
-  ({ check, window, inputs }: CheckView): Dated[] => {
-    if (!window) return [];
-    const { opens, closes, source } = window;
-    // "Second coat on now": the product is that of the check.
-    const product = window.product || (inputs.find(({ of }) => of !== undefined)?.of ?? '');
-    const of = product === '' ? '' : `${escapeMarkdown(oneLine(product))}: `;
-    const entry = (at: string | undefined, words: string | undefined): Dated[] =>
-      at === undefined || words === undefined || dayOf(at) < from
-        ? []
-        : [{ date: dayOf(at), text: `${at.slice(11, 16)}, ${of}${words} (${placeOf(source)})` }];
-    return [...entry(opens, OPENS[check]), ...entry(closes, CLOSES[check])];
-  };
+  (check: CheckView): Dated[] =>
+    windowEnds(check)
+      .filter(({ at }) => dayOf(at) >= from)
+      .map(({ at, words, source }) => ({
+        date: dayOf(at),
+        text: `${at.slice(11, 16)}, ${escapeMarkdown(words)} (${placeOf(source)})`,
+      }));
 
 /** Everything with a date, nearest first; what is past is said to be. */
 function dates(next: NextView): string[] {

@@ -3,18 +3,20 @@ import { basename, dirname } from 'node:path';
 import { useApp, useInput, useStdout } from 'ink';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { Problem } from '../problem.ts';
-import type { ProjectApi, Taken } from '../project-api.ts';
+import type { HandChange, ProjectApi, Taken } from '../project-api.ts';
+import { daysBetween } from '../reports/source-text.ts';
 import { dayPages } from './day-pages.ts';
+import { pressesOf } from './key-presses.ts';
 import { Screen } from './screen.tsx';
 import { reduce } from './state/reduce.ts';
 import {
   type DayPage,
   type Effect,
   type FigureBook,
-  type KeyPress,
   openingState,
   type ScreenData,
   type ScreenEvent,
+  type ScreenState,
 } from './state/screen-state.ts';
 
 /** Writes a page into the project's folder and says where it went. Throws a Problem when it cannot. */
@@ -25,6 +27,8 @@ interface AppProps {
   readonly save: SavePage;
   /** ISO 8601, asked anew whenever the data is read. */
   readonly now: () => string;
+  /** Ctrl-Z: gives the terminal back until the shell goes on with the program; then `redraw` draws all anew. */
+  readonly suspend?: (redraw: () => void) => void;
 }
 
 /** What the screens of figures show. */
@@ -40,6 +44,24 @@ export function readData(project: ProjectApi, now: string): ScreenData {
     findings: [...project.findings({ status: 'open' })].sort((a, b) => b.cost - a.cost),
     next: project.next(now),
   };
+}
+
+/** What to say where a task could not be put before another: what it needs comes first all the same. */
+function placeKept(project: ProjectApi, change: HandChange, now: string): string | undefined {
+  if (change.kind !== 'task-placed') return undefined;
+  const ids = project.tasks(now).map(({ id }) => id);
+  if (ids.indexOf(change.taskId) < ids.indexOf(change.before)) return undefined;
+  return 'the order stays: what has to come first is stronger';
+}
+
+/** Longer than this without talk, and the screen opens with where one was. */
+const GAP_DAYS = 7;
+
+/** The first state: after a gap where one was, else the memos. `now` is ISO 8601. */
+export function openScreenOn(project: ProjectApi, now: string): ScreenState {
+  const last = project.days().at(-1);
+  const isBack = last !== undefined && daysBetween(last, now) > GAP_DAYS;
+  return openingState(readData(project, now), isBack ? project.where(now) : undefined);
 }
 
 const problemLines = (problem: Problem) =>
@@ -74,11 +96,12 @@ const SETTLED = {
   correct: 'the figure is put right',
 } as const;
 
-export function App({ project, now, save }: AppProps) {
-  const [state, setState] = useState(() => openingState(readData(project, now())));
+export function App({ project, now, save, suspend = () => {} }: AppProps) {
+  const [state, setState] = useState(() => openScreenOn(project, now()));
   const current = useRef(state);
   const abort = useRef<AbortController>(undefined);
   const { exit } = useApp();
+  const { write } = useStdout();
   const size = useSize();
 
   const send = useCallback(
@@ -86,7 +109,14 @@ export function App({ project, now, save }: AppProps) {
       const step = reduce(current.current, event);
       current.current = step.state;
       setState(step.state);
-      for (const effect of step.effects) run(effect);
+      for (const effect of step.effects) {
+        try {
+          run(effect);
+        } catch (error) {
+          // Another program may hold the project, or the disk be full: the screen stays, and says so.
+          send({ kind: 'refused', lines: troubleLines(error) });
+        }
+      }
 
       function run(effect: Effect): void {
         switch (effect.do) {
@@ -113,15 +143,26 @@ export function App({ project, now, save }: AppProps) {
             send({ kind: 'tasks', tasks: project.tasks(now()) });
             return;
           case 'read-pages':
-            send({ kind: 'pages', pages: dayPages(project, now()) });
+            send({ kind: 'pages', pages: dayPages(project, now(), effect.day), days: project.days() });
             return;
+          case 'read-where':
+            send({ kind: 'where', where: project.where(now()) });
+            return;
+          case 'undo': {
+            const undone = project.undo();
+            const line =
+              undone === undefined ? 'nothing was set by hand: nothing to undo' : `undone: ${undone}`;
+            send({ kind: 'settled', lines: [line] });
+            send({ kind: 'data', data: readData(project, now()) });
+            return;
+          }
           case 'by-hand':
             project.setByHand(effect.change);
-            send({ kind: 'settled', lines: [effect.line] });
+            send({ kind: 'settled', lines: [placeKept(project, effect.change, now()) ?? effect.line] });
             send({ kind: 'data', data: readData(project, now()) });
             return;
           case 'write':
-            write(effect.pages);
+            writePages(effect.pages);
             return;
           case 'leave':
             abort.current?.abort();
@@ -129,7 +170,7 @@ export function App({ project, now, save }: AppProps) {
         }
       }
 
-      function write(pages: readonly DayPage[]): void {
+      function writePages(pages: readonly DayPage[]): void {
         try {
           const written = pages.map((page) => [page, save(page.file, page.text)] as const);
           send({ kind: 'settled', lines: writtenLines(written) });
@@ -159,28 +200,13 @@ export function App({ project, now, save }: AppProps) {
     [exit, now, project, save],
   );
 
-  useInput((input, key) => send({ kind: 'key', key: pressed(input, key) }));
+  useInput((input, key) => {
+    for (const press of pressesOf(input, key, current.current.typing !== undefined)) {
+      if (press.name === 'suspend') suspend(() => write(''));
+      else send({ kind: 'key', key: press });
+    }
+  });
   return <Screen state={state} columns={size.columns} rows={size.rows} />;
-}
-
-type InkKey = Parameters<Parameters<typeof useInput>[0]>[1];
-
-/** Ink's key as one of ours. */
-function pressed(input: string, key: InkKey): KeyPress {
-  const named = (
-    [
-      [key.upArrow, 'up'],
-      [key.downArrow, 'down'],
-      [key.pageUp, 'page-up'],
-      [key.pageDown, 'page-down'],
-      [key.return, 'enter'],
-      [key.escape, 'back'],
-      [key.backspace || key.delete, 'erase'],
-      [key.ctrl && input === 'c', 'interrupt'],
-    ] as const
-  ).find(([is]) => is);
-  if (named) return { text: '', name: named[1] };
-  return { text: key.ctrl || key.meta ? '' : input };
 }
 
 function useSize() {

@@ -1,4 +1,4 @@
-/** The pages of the newest day, as the command line writes them. */
+/** The pages of a day, as the command line writes them. */
 import type { ProjectApi } from '../project-api.ts';
 import { episodePage } from '../reports/episode.ts';
 import { firstOfWeek } from '../reports/episode-days.ts';
@@ -6,10 +6,13 @@ import { journalPage } from '../reports/journal.ts';
 import { nextStepsPage } from '../reports/next-steps.ts';
 import type { DayPage } from './state/screen-state.ts';
 
-/** Journal of the newest day with talk, next steps at `now` (ISO 8601), outline of the week; none without talk. */
-export function dayPages(project: ProjectApi, now: string): readonly DayPage[] {
+/**
+ * Journal of a day with talk (of the newest, where none is given), next steps at `now` (ISO 8601), outline of the week
+ * up to that day; none without talk.
+ */
+export function dayPages(project: ProjectApi, now: string, asked?: string): readonly DayPage[] {
   const days = project.days();
-  const date = days.at(-1);
+  const date = asked ?? days.at(-1);
   const day = date === undefined ? undefined : project.day(date);
   if (date === undefined || !day) return [];
   const { info } = project;

@@ -1,9 +1,11 @@
 /** Which key does what in which view, and the words for it. The one place: reducer, footer and `?` read this. */
-import type { KeyPress, View } from './state/screen-state.ts';
+import { type KeyPress, VIEWS, type View } from './state/screen-state.ts';
 
 export type Intent =
   | 'up'
   | 'down'
+  | 'earlier-day'
+  | 'later-day'
   | 'page-up'
   | 'page-down'
   | 'open'
@@ -16,6 +18,7 @@ export type Intent =
   | 'see-tasks'
   | 'see-day'
   | 'see-next'
+  | 'see-where'
   | 'see-keys'
   | 'old-holds'
   | 'new-holds'
@@ -24,6 +27,9 @@ export type Intent =
   | 'close-task'
   | 'reopen-task'
   | 'sooner'
+  | 'later'
+  | 'set-due'
+  | 'undo'
   | 'add-task'
   | 'add-wait'
   | 'journal'
@@ -43,6 +49,15 @@ export interface KeyBinding {
   readonly views: readonly View[] | 'all';
 }
 
+/** Named early in the footers of the views where most is set by hand. */
+const UNDO = {
+  key: 'u',
+  shown: 'u',
+  intent: 'undo',
+  words: 'undo the last change by hand',
+  brief: 'undo',
+} as const;
+
 export const KEYS: readonly KeyBinding[] = [
   { key: 'enter', shown: 'Enter', intent: 'open', words: 'open', views: ['memos', 'figures'] },
   { key: '1', shown: '1', intent: 'old-holds', words: 'old holds', views: ['clashes'] },
@@ -60,10 +75,21 @@ export const KEYS: readonly KeyBinding[] = [
     brief: 'waits for',
     views: ['tasks'],
   },
+  { key: 'b', shown: 'b', intent: 'set-due', words: 'by when', views: ['tasks'] },
   { key: 's', shown: 's', intent: 'sooner', words: 'sooner', views: ['tasks'] },
+  { key: 'l', shown: 'l', intent: 'later', words: 'later', views: ['tasks'] },
   { key: '1', shown: '1', intent: 'journal', words: 'journal', views: ['day'] },
   { key: '2', shown: '2', intent: 'next-steps', words: 'next steps', views: ['day'] },
   { key: '3', shown: '3', intent: 'outline', words: 'outline', views: ['day'] },
+  {
+    key: 'left',
+    shown: '←',
+    intent: 'earlier-day',
+    words: 'the day before',
+    brief: 'earlier',
+    views: ['day'],
+  },
+  { key: 'right', shown: '→', intent: 'later-day', words: 'the day after', brief: 'later', views: ['day'] },
   {
     key: 'p',
     shown: 'p',
@@ -72,12 +98,13 @@ export const KEYS: readonly KeyBinding[] = [
     brief: 'write all',
     views: ['day'],
   },
+  { ...UNDO, views: ['clashes', 'tasks'] },
   {
     key: 'back',
     shown: 'Esc',
     intent: 'back',
     words: 'back',
-    views: ['heard', 'clashes', 'figures', 'figure', 'tasks', 'day', 'next', 'keys'],
+    views: ['heard', 'clashes', 'figures', 'figure', 'tasks', 'day', 'next', 'where', 'keys'],
   },
   { key: 't', shown: 't', intent: 'take', words: 'take a file in', brief: 'take', views: 'all' },
   { key: 'x', shown: 'x', intent: 'cancel', words: 'stop taking in', views: 'all' },
@@ -93,6 +120,8 @@ export const KEYS: readonly KeyBinding[] = [
   { key: 'page-up', shown: 'PgUp', intent: 'page-up', words: 'a page up', views: 'all' },
   { key: 'page-down', shown: 'PgDn', intent: 'page-down', words: 'a page down', views: 'all' },
   { key: 'q', shown: 'q', intent: 'leave', words: 'quit', views: 'all' },
+  { key: 'i', shown: 'i', intent: 'see-where', words: 'where was I', views: 'all' },
+  { ...UNDO, views: VIEWS.filter((view) => view !== 'clashes' && view !== 'tasks') },
   { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'quit', views: 'all' },
 ];
 

@@ -5,6 +5,8 @@ import { App, type SavePage } from './app.tsx';
 
 const ENTER_SCREEN = '\u001b[?1049h';
 const LEAVE_SCREEN = '\u001b[?1049l\u001b[?25h';
+/** Cleared, the cursor at its top and out of sight. */
+const EMPTY_SCREEN = '\u001b[2J\u001b[H\u001b[?25l';
 
 /** Shows the project until the person leaves. `now` gives the time as ISO 8601, `save` writes pages. */
 export async function openScreen(project: ProjectApi, now: () => string, save: SavePage): Promise<void> {
@@ -14,7 +16,7 @@ export async function openScreen(project: ProjectApi, now: () => string, save: S
   const giveBack = () => stdout.write(LEAVE_SCREEN);
   process.once('exit', giveBack);
   try {
-    const app = render(<App project={project} now={now} save={save} />, {
+    const app = render(<App project={project} now={now} save={save} suspend={suspend} />, {
       exitOnCtrlC: false,
       patchConsole: false,
     });
@@ -23,4 +25,19 @@ export async function openScreen(project: ProjectApi, now: () => string, save: S
     process.off('exit', giveBack);
     giveBack();
   }
+}
+
+/** Stops the process as a shell expects it, with the terminal as it was; draws all anew when it goes on. */
+function suspend(redraw: () => void): void {
+  const { stdin, stdout } = process;
+  // Windows knows no such signal.
+  if (process.platform === 'win32') return;
+  stdout.write(LEAVE_SCREEN);
+  stdin.setRawMode(false);
+  process.once('SIGCONT', () => {
+    stdin.setRawMode(true);
+    stdout.write(ENTER_SCREEN + EMPTY_SCREEN);
+    redraw();
+  });
+  process.kill(0, 'SIGTSTP');
 }

@@ -11,6 +11,7 @@ import { KeysScreen } from './screens/keys-screen.tsx';
 import { MemosScreen } from './screens/memos-screen.tsx';
 import { NextScreen } from './screens/next-screen.tsx';
 import { TasksScreen } from './screens/tasks-screen.tsx';
+import { WhereScreen } from './screens/where-screen.tsx';
 import type { ScreenState, View } from './state/screen-state.ts';
 
 const SCREENS = {
@@ -22,6 +23,7 @@ const SCREENS = {
   tasks: TasksScreen,
   day: DayScreen,
   next: NextScreen,
+  where: WhereScreen,
   keys: KeysScreen,
 } as const;
 
@@ -34,6 +36,7 @@ const TITLES: Readonly<Record<View, string>> = {
   tasks: 'Tasks',
   day: 'The day',
   next: 'What is next',
+  where: 'Where was I',
   keys: 'Keys here',
 };
 

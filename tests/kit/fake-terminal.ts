@@ -40,6 +40,8 @@ class FakeInput extends EventEmitter {
 export const KEY_BYTES = {
   up: '\u001b[A',
   down: '\u001b[B',
+  left: '\u001b[D',
+  right: '\u001b[C',
   pageDown: '\u001b[6~',
   enter: '\r',
   escape: '\u001b',

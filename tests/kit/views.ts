@@ -10,6 +10,7 @@ import type {
   SpanView,
   StandingFigure,
   TaskView,
+  WhereView,
 } from '../../src/model/views.ts';
 
 const summary = (id: string, day: string, name: string, findingCount: number): MemoSummary => ({
@@ -283,4 +284,37 @@ export const SPAN: SpanView = {
   days: [DAY],
   promises: [],
   next: NEXT,
+};
+
+/** Six days after the last talk: glue without a time, a bolt that is late, a clash, a promise. */
+export const WHERE: WhereView = {
+  now: '2026-03-17T08:00:00+01:00',
+  lastTalk: { date: '2026-03-11', daysAgo: 6, memoIds: ['m2'] },
+  begun: [{ gist: '', source: said('m2', "I've left the brace in clamps", 50) }],
+  done: [{ gist: 'brace glued up', source: said('m2', 'glued up the brace', 48) }],
+  decided: [],
+  filmed: [{ gist: 'filmed the glue-up', source: said('m2', 'filmed the glue-up', 55) }],
+  windows: [],
+  untimed: [
+    { product: 'glue', act: 'laid', at: '2026-03-11T16:00:00+01:00', source: said('m2', 'glued up', 50) },
+  ],
+  hours: [],
+  arrivals: [
+    { item: 'bolts', expected: '2026-03-13', status: 'expected', source: said('m2', 'bolts on Friday', 33) },
+  ],
+  dated: NEXT.ready,
+  promises: [
+    {
+      id: 'm1.v1',
+      gist: 'show the hoist',
+      due: '2026-03-20',
+      status: 'open',
+      source: said('m1', 'I will show you the hoist', 58),
+    },
+  ],
+  findings: [FINDING],
+  openFindings: 1,
+  problems: [],
+  ready: NEXT.ready,
+  waiting: 1,
 };

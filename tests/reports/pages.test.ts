@@ -2,13 +2,16 @@ import { expect, test } from 'vitest';
 import { episodePage } from '../../src/reports/episode.ts';
 import { journalPage } from '../../src/reports/journal.ts';
 import { nextStepsPage } from '../../src/reports/next-steps.ts';
+import { wherePage } from '../../src/reports/where-was-i.ts';
 import { DAY_1, DAY_2, FIGURES, NEXT, PROJECT, SPAN, TASK, WEEK } from '../kit/bakery-wagon.ts';
+import { WHERE } from '../kit/views.ts';
 
 // The pages beside this file are whole and were gone over by hand: every byte counts.
 test.each([
   ['journal-monday.md', () => journalPage(DAY_1, PROJECT)],
   ['journal-wednesday.md', () => journalPage(DAY_2, PROJECT)],
   ['next-steps.md', () => nextStepsPage(NEXT, PROJECT)],
+  ['where-was-i.md', () => wherePage(WHERE, PROJECT)],
   ['episode-week.md', () => episodePage(WEEK, PROJECT, FIGURES)],
   ['episode-wednesday.md', () => episodePage(SPAN, PROJECT, FIGURES)],
 ])('%s is written byte for byte, twice the same', async (file, write) => {

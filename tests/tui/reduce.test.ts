@@ -90,7 +90,11 @@ const pages = ['journal', 'next', 'episode'].map((title) => ({
   file: `${title}.md`,
   text: 'a\nb\nc\n',
 }));
-const atDay = reduce(after(opened, typed('d')).state, { kind: 'pages', pages }).state;
+const atDay = reduce(after(opened, typed('d')).state, {
+  kind: 'pages',
+  pages,
+  days: ['2026-03-09', '2026-03-11'],
+}).state;
 const typing = (text: string) => [...text].map(typed);
 
 test.each([
@@ -177,6 +181,36 @@ test.each([
     [typed('h'), ...typing('glue sets'), named('enter')],
     { kind: 'task-waits-set', taskId: 'm1.t1', waits: [{ words: 'glue sets' }] },
   ],
+  [
+    'b sets a date',
+    [typed('b'), ...typing('2026-03-20'), named('enter')],
+    { kind: 'task-due-set', taskId: 'm1.t1', due: '2026-03-20' },
+  ],
+  [
+    'b takes it away',
+    [typed('b'), ...typing('none'), named('enter')],
+    { kind: 'task-due-set', taskId: 'm1.t1' },
+  ],
+  ...(
+    [
+      ['nothing', []],
+      ['until 2026-04-02', [{ words: '2026-04-02', until: '2026-04-02' }]],
+      ['24 hours', [{ words: '24 hours', hours: 24 }]],
+      ['m2.t1', [{ words: 'Hang the hoist', taskId: 'm2.t1' }]],
+      [
+        'loft at least 12 degC',
+        [{ words: 'loft at least 12 degC', reading: { value: 12, unit: 'degC', bound: 'at-least' } }],
+      ],
+      ['the 24 hours race', [{ words: 'the 24 hours race' }]],
+    ] as const
+  ).map(
+    ([text, waits]) =>
+      [
+        `h reads "${text}"`,
+        [typed('h'), ...typing(text), named('enter')],
+        { kind: 'task-waits-set', taskId: 'm1.t1', waits },
+      ] as const,
+  ),
 ] as const)('in the tasks %s', (_words, keys, change) => {
   expect(after(atTasks, ...keys).effects).toMatchObject([{ do: 'by-hand', change }]);
 });
@@ -186,6 +220,9 @@ test.each([
   ['reopening what is open', [typed('2')]],
   ['the first of the list sooner', [typed('s')]],
   ['one that waits before one that is ready', [named('down'), typed('s')]],
+  ['the last of the ready ones later', [typed('l')]],
+  ['a date for what is done', [named('down'), named('down'), typed('b')]],
+  ['a day that the calendar has not', [typed('b'), ...typing('2026-02-30'), named('enter')]],
   ['a task without words', [typed('a'), typed(' '), named('enter')]],
 ] as const)('%s does nothing', (_words, keys) => {
   expect(after(atTasks, ...keys).effects).toEqual([]);
@@ -218,6 +255,31 @@ test('1, 2 and 3 choose a page from its top, p writes all of them', () => {
 });
 
 test('without talk there is no page to write', () => {
-  const none = reduce(atDay, { kind: 'pages', pages: [] }).state;
+  const none = reduce(atDay, { kind: 'pages', pages: [], days: [] }).state;
   expect(after(none, typed('p')).effects).toEqual([]);
+});
+
+test('l puts the task below before this one, and the mark goes with it', () => {
+  const [ready, ...others] = TASKS;
+  if (!ready) throw new Error('the kit has no task');
+  const second = { ...ready, id: 'm3.t1', gist: 'Cut pegs' };
+  const two = reduce(atTasks, { kind: 'tasks', tasks: [ready, second, ...others] }).state;
+  const step = after(two, typed('l'));
+  expect(step.effects).toMatchObject([{ change: { kind: 'task-placed', taskId: 'm3.t1', before: 'm1.t1' } }]);
+  const moved = reduce(step.state, { kind: 'tasks', tasks: [second, ready, ...others] }).state;
+  expect(moved.chosen.tasks).toBe(1);
+});
+
+test('← and → turn to the days with talk and stop at the first and the last', () => {
+  expect(after(atDay, named('right')).effects).toEqual([]);
+  const earlier = after(atDay, named('down'), named('left'));
+  expect(earlier.effects).toEqual([{ do: 'read-pages', day: '2026-03-09' }]);
+  expect(earlier.state.chosen.day).toBe(0);
+  expect(after(earlier.state, named('left')).effects).toEqual([]);
+  expect(after(earlier.state, named('right')).effects).toEqual([{ do: 'read-pages', day: '2026-03-11' }]);
+});
+
+test('erase takes a whole character as it is seen', () => {
+  const step = after(opened, typed('t'), typed('ae\u0301'), named('erase'));
+  expect(step.state.typing?.text).toBe('a');
 });

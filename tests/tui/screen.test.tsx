@@ -2,7 +2,19 @@ import { afterEach, expect, test } from 'vitest';
 import type { HandChange, ProjectApi } from '../../src/project-api.ts';
 import { App, type SavePage } from '../../src/tui/app.tsx';
 import { KEY_BYTES, openTerminal } from '../kit/fake-terminal.ts';
-import { CHECKS, DAY, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, SPAN, TASKS } from '../kit/views.ts';
+import {
+  CHECKS,
+  DAY,
+  FIGURES,
+  FINDING,
+  LIMITS,
+  MEMO,
+  MEMOS,
+  NEXT,
+  SPAN,
+  TASKS,
+  WHERE,
+} from '../kit/views.ts';
 
 const NOW = '2026-03-12T08:00:00+01:00';
 
@@ -21,6 +33,8 @@ function standIn(overrides: Partial<ProjectApi> = {}) {
     checks: () => CHECKS,
     tasks: () => TASKS,
     days: () => ['2026-03-09'],
+    where: () => WHERE,
+    undo: () => undefined,
     day: () => DAY,
     span: () => SPAN,
     setByHand: (change: HandChange) => told.push(JSON.stringify(change)),
@@ -68,6 +82,7 @@ test.each([
     ['w'],
     ['d'],
     ['p'],
+    ['i'],
     ['?'],
     ['t'],
   ]) {
@@ -211,7 +226,7 @@ test('tasks are ready, waiting on something, or done today, and one key closes o
   expect(told.map((line) => JSON.parse(line))).toEqual([
     { kind: 'task-closed', taskId: 'm1.t1' },
     { kind: 'task-reopened', taskId: 'm1.t2' },
-    { kind: 'task-added', gist: 'Turn a \u0007peg' },
+    { kind: 'task-added', gist: 'Turn a peg' },
   ]);
 });
 
@@ -272,4 +287,109 @@ test('of many figures only those in sight are drawn, around the marked one', asy
   expect(screen.frame()).toContain('60 figures');
   expect(screen.frame()).toContain('> post 32 length');
   expect(screen.frame()).not.toContain('post 1 length');
+});
+
+test('after more than a week without talk the screen opens with where one was; Esc leads to the memos', async () => {
+  const terminal = openTerminal(
+    <App project={standIn().project} now={() => '2026-03-17T08:00:00+01:00'} save={unsaved} />,
+    80,
+    24,
+  );
+  await terminal.settle();
+  expect(terminal.frame().split('\n').slice(1, 9)).toEqual([
+    'Where was I',
+    'Last talk: Wednesday 2026-03-11, 6 days ago (memo 2).',
+    '',
+    'In the middle',
+    "- “I've left the brace in clamps” (memo 2, 00:50, 2026-03-11)",
+    '',
+    'Drying and curing',
+    '- Glue laid 2026-03-11 16:00 (memo 2, 00:50): how long it takes was not said,',
+  ]);
+  await terminal.press(KEY_BYTES.escape);
+  expect(terminal.frame()).toContain('> m2   Wed 11 Mar');
+  terminal.close();
+});
+
+test('a week without talk is no gap', async () => {
+  const screen = open(80, 24);
+  await screen.settle();
+  expect(screen.frame()).toContain('\nMemos\n');
+  await screen.press('i');
+  expect(screen.frame()).toContain('\nWhere was I\n');
+});
+
+test('u takes back the last thing done by hand and says what it was, in any view', async () => {
+  const done = ['the task "Turn a peg"'];
+  const screen = open(80, 24, standIn({ undo: () => done.pop() }).project);
+  await screen.press('n', 'u');
+  expect(screen.frame()).toContain('undone: the task "Turn a peg"');
+  await screen.press('m', 'u');
+  expect(screen.frame()).toContain('nothing was set by hand: nothing to undo');
+});
+
+test('← shows the day before, with its own journal, and p writes that', async () => {
+  const written: string[] = [];
+  const earlier = { ...DAY, date: '2026-03-02' };
+  const { project } = standIn({
+    days: () => ['2026-03-02', '2026-03-09'],
+    day: (date) => (date === '2026-03-02' ? earlier : DAY),
+  });
+  const screen = open(80, 24, project, (file) => {
+    written.push(file);
+    return { file, beside: false };
+  });
+  await screen.press('d');
+  expect(screen.frame()).toContain('Mon 9 Mar 2026, day 2 of 2 with talk');
+  await screen.press(KEY_BYTES.left, KEY_BYTES.left);
+  expect(screen.frame()).toContain('Mon 2 Mar 2026, day 1 of 2 with talk');
+  expect(screen.frame()).toContain('# Monday 2026-03-02: Mill loft');
+  await screen.press('p');
+  expect(written[0]).toBe('journal-2026-03-02.md');
+  await screen.press(KEY_BYTES.right);
+  expect(screen.frame()).toContain('# Monday 2026-03-09: Mill loft');
+});
+
+test('keys that come in one piece each count, and a key that the project refuses leaves the screen standing', async () => {
+  const { project, told } = standIn();
+  const screen = open(80, 24, project);
+  await screen.press('wb2026-04-01\r');
+  expect(told.map((line) => JSON.parse(line))).toEqual([
+    { kind: 'task-due-set', taskId: 'm1.t1', due: '2026-04-01' },
+  ]);
+  expect(screen.frame()).toContain('due 2026-04-01: Oil the hoist beam');
+  await screen.press('b', 'Friday', KEY_BYTES.enter);
+  expect(screen.frame()).toContain('expected a day such as 2026-05-03, or none; got "Friday"');
+  expect(screen.frame()).toContain('by when, YYYY-MM-DD or none: Friday_');
+});
+
+test('what the project cannot do is told, and the screen goes on', async () => {
+  const screen = open(
+    80,
+    24,
+    standIn({
+      undo: () => {
+        throw new Error('the project is held by another program');
+      },
+    }).project,
+  );
+  await screen.press('u');
+  expect(screen.frame()).toContain('the project is held by another program');
+  await screen.press('n');
+  expect(screen.frame()).toContain('What is next');
+});
+
+test('a file that is dropped on the screen is offered for taking in', async () => {
+  const screen = open(80, 24);
+  await screen.press("'/barn/talk of monday.m4a'");
+  expect(screen.frame()).toContain('file to take in: /barn/talk of monday.m4a_');
+});
+
+test('where an order cannot be had, it is said', async () => {
+  const [ready, ...others] = TASKS;
+  if (!ready) throw new Error('the kit has no task');
+  const tasks = [ready, { ...ready, id: 'm3.t1', gist: 'Cut pegs' }, ...others];
+  const screen = open(80, 24, standIn({ tasks: () => tasks }).project);
+  await screen.press('w', 'l');
+  expect(screen.frame()).toContain('the order stays: what has to come first is stronger');
 });

@@ -15,6 +15,7 @@ const HERE: Partial<Record<View, Intent>> = {
   tasks: 'see-tasks',
   day: 'see-day',
   next: 'see-next',
+  where: 'see-where',
 };
 
 const ASKED: Readonly<Record<Typing['what'], readonly [question: string, keys: string]>> = {
@@ -22,6 +23,7 @@ const ASKED: Readonly<Record<Typing['what'], readonly [question: string, keys: s
   find: ['find', 'Enter opens the marked one, Esc shows all'],
   task: ['to do', 'Enter adds it, Esc leaves it'],
   wait: ['it waits for', 'Enter notes it, Esc leaves it'],
+  due: ['by when, YYYY-MM-DD or none', 'Enter sets it, Esc leaves it'],
 };
 
 /** What is asked and typed so far, and which keys end it where there is room for that. */

@@ -1,9 +1,9 @@
 import { Box, Text } from 'ink';
 import { Lines } from '../components/lines.tsx';
-import { pageLines } from '../state/page-lines.ts';
+import { dayLine, pageLines } from '../state/page-lines.ts';
 import type { ScreenProps } from './screen-props.ts';
 
-/** The pages of the newest day with talk, as they will be written. */
+/** The pages of a day with talk, as they will be written. */
 export function DayScreen({ state, height }: ScreenProps) {
   const { pages, page } = state;
   if (!pages || pages.length === 0)
@@ -15,7 +15,10 @@ export function DayScreen({ state, height }: ScreenProps) {
           .map(({ title }, index) => (index === page ? `[${index + 1} ${title}]` : ` ${index + 1} ${title} `))
           .join(' ')}
       </Text>
-      <Lines lines={pageLines(state)} first={state.chosen.day} height={Math.max(1, height - 1)} />
+      <Text wrap="truncate-end" dimColor>
+        {dayLine(state)}
+      </Text>
+      <Lines lines={pageLines(state)} first={state.chosen.day} height={Math.max(1, height - 2)} />
     </Box>
   );
 }

@@ -43,7 +43,9 @@ export function reduce(state: ScreenState, event: ScreenEvent): Step {
     case 'tasks':
       return stay(withTasks(state, event.tasks));
     case 'pages':
-      return stay(clamp({ ...state, pages: event.pages }));
+      return stay(clamp({ ...state, pages: event.pages, days: event.days }));
+    case 'where':
+      return stay(clamp({ ...state, where: event.where }));
   }
 }
 
@@ -64,11 +66,15 @@ function reading(state: ScreenState): Step {
     case 'tasks':
       return doing(state, { do: 'read-tasks' });
     case 'day':
-      return doing(state, { do: 'read-pages' });
+      return doing(state, readPages(state));
+    case 'where':
+      return doing(state, { do: 'read-where' });
     default:
       return stay(state);
   }
 }
+
+const readPages = ({ day }: ScreenState): Effect => ({ do: 'read-pages', ...(day ? { day } : {}) });
 
 /** The mark stays on its task while that keeps its state; else on the row, where the next task has come. */
 function withTasks(state: ScreenState, tasks: readonly TaskView[]): ScreenState {
@@ -104,7 +110,7 @@ function act(state: ScreenState, intent: Intent): Step {
     case 'add-task':
       return ask(state, 'task');
     case 'add-wait':
-      return chosenTask(state) ? ask(state, 'wait') : stay(state);
+      return isOpen(chosenTask(state)) ? ask(state, 'wait') : stay(state);
     case 'cancel':
       return state.jobs.length > 0 ? doing(state, { do: 'cancel' }) : stay(state);
     case 'see-memos':
@@ -119,6 +125,8 @@ function act(state: ScreenState, intent: Intent): Step {
       return see(state, 'day');
     case 'see-next':
       return see(state, 'next');
+    case 'see-where':
+      return see(state, 'where');
     case 'see-keys':
       return see(state, 'keys');
     case 'old-holds':
@@ -133,6 +141,16 @@ function act(state: ScreenState, intent: Intent): Step {
       return reopenTask(state);
     case 'sooner':
       return sooner(state);
+    case 'later':
+      return later(state);
+    case 'set-due':
+      return isOpen(chosenTask(state)) ? ask(state, 'due') : stay(state);
+    case 'undo':
+      return doing(state, { do: 'undo' });
+    case 'earlier-day':
+      return turnDay(state, -1);
+    case 'later-day':
+      return turnDay(state, 1);
     case 'journal':
       return page(state, 0);
     case 'next-steps':
@@ -174,6 +192,26 @@ function sooner(state: ScreenState): Step {
   if (!task || task.status === 'done' || above?.status !== task.status) return stay(state);
   const change = { kind: 'task-placed', taskId: task.id, before: above.id } as const;
   return doing(state, { do: 'by-hand', change, line: `${task.gist}: before ${above.gist}` });
+}
+
+/** Puts the one below before the chosen task, where both stand in the same list. */
+function later(state: ScreenState): Step {
+  const task = chosenTask(state);
+  const below = shownTasks(state)[state.chosen.tasks + 1];
+  if (!task || task.status === 'done' || below?.status !== task.status) return stay(state);
+  const change = { kind: 'task-placed', taskId: below.id, before: task.id } as const;
+  return doing(state, { do: 'by-hand', change, line: `${task.gist}: after ${below.gist}` });
+}
+
+const isOpen = (task: TaskView | undefined) => task !== undefined && task.status !== 'done';
+
+/** The pages of the next day with talk, that way; nothing at the ends. */
+function turnDay(state: ScreenState, by: -1 | 1): Step {
+  const { days = [], day = days.at(-1) } = state;
+  const turned = day === undefined ? undefined : days[days.indexOf(day) + by];
+  if (turned === undefined) return stay(state);
+  const next = { ...state, day: turned, chosen: { ...state.chosen, day: 0 }, message: undefined };
+  return doing(next, readPages(next));
 }
 
 function page(state: ScreenState, number: number): Step {

@@ -13,6 +13,7 @@ import { foundFigures } from './figure-rows.ts';
 import { pageLines } from './page-lines.ts';
 import type { ScreenState } from './screen-state.ts';
 import { shownTasks } from './task-rows.ts';
+import { whereLines } from './where-lines.ts';
 import { dayAndClock } from './words.ts';
 
 export interface NoteLine {
@@ -130,6 +131,8 @@ export function listLength(state: ScreenState): number {
       return pageLines(state).length;
     case 'next':
       return nextLines(state.data.next).length;
+    case 'where':
+      return whereLines(state).length;
     case 'keys':
       return keysOf(state.viewBefore).length;
   }

@@ -8,6 +8,7 @@ import type {
   NextView,
   StandingFigure,
   TaskView,
+  WhereView,
 } from '../../model/views.ts';
 import type { HandChange, SettleChoice } from '../../project-api.ts';
 import type { TakeProgress } from '../../speech/transcript.ts';
@@ -21,6 +22,7 @@ export const VIEWS = [
   'tasks',
   'day',
   'next',
+  'where',
   'keys',
 ] as const;
 export type View = (typeof VIEWS)[number];
@@ -52,7 +54,7 @@ export interface DayPage {
 
 /** What is being typed, and what for. */
 export interface Typing {
-  readonly what: 'file' | 'find' | 'task' | 'wait';
+  readonly what: 'file' | 'find' | 'task' | 'wait' | 'due';
   readonly text: string;
 }
 
@@ -81,6 +83,11 @@ export interface ScreenState {
   readonly tasks?: readonly TaskView[] | undefined;
   /** Journal, next steps and outline; none when nothing was taken yet. */
   readonly pages?: readonly DayPage[] | undefined;
+  /** Days with talk, ascending, and the one whose pages are shown: the newest until another is chosen. */
+  readonly days?: readonly string[] | undefined;
+  readonly day?: string | undefined;
+  /** Where one was; read when the view is opened. */
+  readonly where?: WhereView | undefined;
   /** Which of the pages is shown, from 0. */
   readonly page: number;
   /** Undefined when nothing is asked. */
@@ -98,12 +105,15 @@ export interface KeyPress {
   readonly name?:
     | 'up'
     | 'down'
+    | 'left'
+    | 'right'
     | 'page-up'
     | 'page-down'
     | 'enter'
     | 'back'
     | 'erase'
     | 'interrupt'
+    | 'suspend'
     | undefined;
 }
 
@@ -118,7 +128,8 @@ export type ScreenEvent =
   | { readonly kind: 'refused'; readonly lines: readonly string[] }
   | { readonly kind: 'book'; readonly book: FigureBook }
   | { readonly kind: 'tasks'; readonly tasks: readonly TaskView[] }
-  | { readonly kind: 'pages'; readonly pages: readonly DayPage[] };
+  | { readonly kind: 'pages'; readonly pages: readonly DayPage[]; readonly days: readonly string[] }
+  | { readonly kind: 'where'; readonly where: WhereView };
 
 /** What the shell around the reducer has to do. */
 export type Effect =
@@ -128,7 +139,11 @@ export type Effect =
   | { readonly do: 'settle'; readonly id: string; readonly choice: SettleChoice }
   | { readonly do: 'read-book' }
   | { readonly do: 'read-tasks' }
-  | { readonly do: 'read-pages' }
+  /** Of the newest day, where none is named. */
+  | { readonly do: 'read-pages'; readonly day?: string }
+  | { readonly do: 'read-where' }
+  /** Takes back the last thing done by hand. */
+  | { readonly do: 'undo' }
   /** `line` says what was done, once it is. */
   | { readonly do: 'by-hand'; readonly change: HandChange; readonly line: string }
   | { readonly do: 'write'; readonly pages: readonly DayPage[] }
@@ -139,10 +154,11 @@ export interface Step {
   readonly effects: readonly Effect[];
 }
 
-/** The screen as it opens: the list of memos. */
-export function openingState(data: ScreenData): ScreenState {
+/** The screen as it opens: the list of memos; after a gap, where one was. */
+export function openingState(data: ScreenData, where?: WhereView): ScreenState {
   return {
-    view: 'memos',
+    view: where ? 'where' : 'memos',
+    where,
     viewBefore: 'memos',
     data,
     chosen: {
@@ -154,6 +170,7 @@ export function openingState(data: ScreenData): ScreenState {
       tasks: 0,
       day: 0,
       next: 0,
+      where: 0,
       keys: 0,
     },
     find: '',

@@ -1,7 +1,8 @@
-/** What a typed line does: a file to take in, words to find, a task, what a task waits for. */
+/** What a typed line does: a file to take in, words to find, a task, its date, what it waits for. */
 import { figureKey, foundFigures } from './figure-rows.ts';
 import type { KeyPress, ScreenState, Step, Typing } from './screen-state.ts';
 import { chosenTask } from './task-rows.ts';
+import { setDue, setWait } from './typed-task.ts';
 
 const stay = (state: ScreenState): Step => ({ state, effects: [] });
 
@@ -13,7 +14,7 @@ export function typeKey(state: ScreenState, typing: Typing, key: KeyPress): Step
     case 'back':
       return stay(withText({ ...state, typing: undefined }, { ...typing, text: '' }));
     case 'erase':
-      return stay(typed(state, { ...typing, text: [...typing.text].slice(0, -1).join('') }));
+      return stay(typed(state, { ...typing, text: withoutLast(typing.text) }));
     case 'enter':
       // With nothing found there is nothing to open: the words are still to be put right.
       if (typing.what === 'find' && foundFigures(state).length === 0) return stay(state);
@@ -24,6 +25,13 @@ export function typeKey(state: ScreenState, typing: Typing, key: KeyPress): Step
     default:
       return stay(typed(state, { ...typing, text: typing.text + key.text }));
   }
+}
+
+const graphemes = new Intl.Segmenter();
+
+/** Without the last character as it is seen: an accent or a part of an emoji is none by itself. */
+function withoutLast(text: string): string {
+  return text.slice(0, [...graphemes.segment(text)].at(-1)?.index ?? 0);
 }
 
 const typed = (state: ScreenState, typing: Typing) => withText({ ...state, typing }, typing);
@@ -52,16 +60,7 @@ function finish(state: ScreenState, what: Typing['what'], text: string): Step {
   }
   const task = chosenTask(state);
   if (!task) return stay(state);
-  return {
-    state,
-    effects: [
-      {
-        do: 'by-hand',
-        change: { kind: 'task-waits-set', taskId: task.id, waits: [{ words: text }] },
-        line: `${task.gist}: waits for ${text}`,
-      },
-    ],
-  };
+  return what === 'due' ? setDue(state, task, text) : setWait(state, task, text);
 }
 
 /** A file is taken in at once, or behind the ones that are on their way. */

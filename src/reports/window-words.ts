@@ -1,0 +1,36 @@
+/** When the times of a product begin and end, in words. Plain text; pages escape it. */
+import type { CheckView } from '../model/checks/check-views.ts';
+import type { Source } from '../model/views.ts';
+import { oneLine } from './words.ts';
+
+/** What begins when a check's time is up, by the check. */
+const OPENS: Readonly<Record<string, string>> = {
+  'recoat window': 'the window for the next coat opens',
+  'cure time': "the data sheet's cure time is over",
+  'drying time': "the data sheet's drying time is over",
+};
+const CLOSES: Readonly<Record<string, string>> = {
+  'recoat window': 'the window for the next coat closes',
+  'pot life': 'the pot life ends',
+};
+
+export interface WindowEnd {
+  /** ISO 8601. */
+  readonly at: string;
+  /** "topcoat: the window for the next coat opens". */
+  readonly words: string;
+  /** Where the start was told. */
+  readonly source: Source;
+}
+
+/** Both ends of a check's time; none where it has no clock or the check names no end. */
+export function windowEnds({ check, window, inputs }: CheckView): readonly WindowEnd[] {
+  if (!window) return [];
+  const { opens, closes, source } = window;
+  // "Second coat on now": the product is that of the check.
+  const product = oneLine(window.product || (inputs.find(({ of }) => of !== undefined)?.of ?? ''));
+  const of = product === '' ? '' : `${product}: `;
+  const end = (at: string | undefined, words: string | undefined): WindowEnd[] =>
+    at === undefined || words === undefined ? [] : [{ at, words: `${of}${words}`, source }];
+  return [...end(opens, OPENS[check]), ...end(closes, CLOSES[check])];
+}
