@@ -8,7 +8,11 @@ const external = ['better-sqlite3', 'sherpa-onnx-node', 'node-web-audio-api', 'r
 
 rmSync('dist', { recursive: true, force: true });
 await build({
-  entryPoints: { cli: 'src/cli/main.ts', 'recogniser-child': 'src/speech/recogniser-child.ts' },
+  entryPoints: {
+    cli: 'src/cli/main.ts',
+    'recogniser-child': 'src/speech/recogniser-child.ts',
+    'microphone-child': 'src/speech/microphone-child.ts',
+  },
   outdir: 'dist',
   bundle: true,
   splitting: true,

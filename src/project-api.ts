@@ -21,14 +21,72 @@ import type {
   TaskView,
   WhereView,
 } from './model/views.ts';
-import type { Result } from './problem.ts';
-import type { TakeProgress } from './speech/transcript.ts';
+import type { Problem, Result } from './problem.ts';
+import type { SoundLevel } from './speech/microphone/level.ts';
+import type { KnownDevice } from './speech/microphone/open-microphone.ts';
+import type { TakeProgress, Transcript } from './speech/transcript.ts';
 
 export interface TakeOptions {
   /** ISO 8601 of the recording. Without it: the container's creation time, else the file's modification time. */
   readonly at?: string;
   readonly onProgress?: (progress: TakeProgress) => void;
   readonly signal?: AbortSignal;
+  /** The name that the memo goes by, instead of the file's own. */
+  readonly name?: string;
+  /** What was heard already, while the recording was made: it is not heard again. */
+  readonly heard?: Pick<Transcript, 'engine' | 'utterances' | 'dropped'>;
+}
+
+/** What happens while the microphone is open. Seconds count from the beginning of the recording. */
+export type ListenEvent =
+  | { readonly kind: 'started'; readonly microphone: string }
+  /** Some ten times a second; words are heard until `heardSeconds`. */
+  | {
+      readonly kind: 'level';
+      readonly seconds: number;
+      readonly heardSeconds: number;
+      readonly level: SoundLevel;
+    }
+  /**
+   * A stretch of talk has ended: its words, the figures and clashes that are new with them, and all clashes of this
+   * recording that are open. Nothing of it is kept yet: ids hold only until the recording is taken in.
+   */
+  | {
+      readonly kind: 'heard';
+      readonly words: string;
+      readonly figures: MemoView['notes']['figures'];
+      readonly clashes: readonly FindingView[];
+      readonly open: readonly FindingView[];
+    }
+  /** Words are not heard at once; the recording goes on and is heard afterwards. */
+  | { readonly kind: 'not-heard'; readonly reason: string }
+  | { readonly kind: 'stopped'; readonly seconds: number }
+  | { readonly kind: 'progress'; readonly name: string; readonly progress: TakeProgress }
+  | { readonly kind: 'taken'; readonly taken: Taken }
+  | { readonly kind: 'failed'; readonly problem: Problem };
+
+export interface ListenOptions {
+  /** As `microphones` names it; without it the system's own choice. */
+  readonly device?: string;
+  /** Ends by itself after so much sound. */
+  readonly seconds?: number;
+  readonly onEvent: (event: ListenEvent) => void;
+}
+
+/** What came of a recording. */
+export interface Listened {
+  readonly seconds: number;
+  /** One memo for each part between long silences. */
+  readonly taken: readonly Taken[];
+  readonly problems: readonly Problem[];
+  /** Sound without talk at the end, behind a cut: kept as a file, no memo. */
+  readonly silentRest?: { readonly file: string; readonly seconds: number };
+}
+
+export interface OpenListening {
+  /** Stops recording. What was recorded is then taken in. */
+  stop(): void;
+  readonly finished: Promise<Listened>;
 }
 
 export interface Taken {
@@ -88,8 +146,11 @@ export interface ProjectApi {
   readonly info: ProjectInfo;
   /** Takes one file in: original bytes kept first, then heard, read and reconciled. */
   take(file: string, options?: TakeOptions): Promise<Result<Taken>>;
-  /** Hears and reads memos that were kept but not finished (a kill, a crash). */
+  /** Hears and reads memos that were kept but not finished, and recordings that were cut off (a kill, a crash). */
   resume(options?: Pick<TakeOptions, 'onProgress' | 'signal'>): Promise<readonly Result<Taken>[]>;
+  /** Records from a microphone until it is stopped. The problem says why no microphone could be opened. */
+  listen(options: ListenOptions): Promise<Result<OpenListening>>;
+  microphones(): Promise<readonly KnownDevice[]>;
   memos(): readonly MemoSummary[];
   memo(id: string): MemoView | undefined;
   findings(filter?: {

@@ -28,6 +28,8 @@ import { whereView } from './model/where-view.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type {
   HandChange,
+  ListenOptions,
+  OpenListening,
   ProjectApi,
   ProjectCheck,
   SettleChoice,
@@ -158,6 +160,24 @@ class Project implements ProjectApi {
   }
   resume(options: Pick<TakeOptions, 'onProgress' | 'signal'> = {}): Promise<readonly Result<Taken>[]> {
     return this.#taking.resume(options);
+  }
+  async listen(options: ListenOptions): Promise<Result<OpenListening>> {
+    const [{ openMicrophone }, { Listening }] = await Promise.all([
+      import('./speech/microphone/open-microphone.ts'),
+      import('./listening/listening.ts'),
+    ]);
+    const opened = await openMicrophone(options.device);
+    if (!opened.ok) return opened;
+    const taking = this.#taking;
+    const project = {
+      home: this.#home,
+      take: taking.take.bind(taking),
+      lookAhead: taking.lookAhead.bind(taking),
+    };
+    return { ok: true, value: new Listening(project, { ...options, microphone: opened.value }) };
+  }
+  async microphones() {
+    return (await import('./speech/microphone/open-microphone.ts')).microphones();
   }
   memos() {
     return memoViews(this.#store.rows).map(

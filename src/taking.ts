@@ -1,19 +1,21 @@
 /** Takes memos in: the original is kept first, then heard, then read and worked into the model. */
-import { readFileSync } from 'node:fs';
+import { readFileSync, rmSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { basename, extname, join } from 'node:path';
 import { loadHearing } from './hearing.ts';
 import { inLocalZone, localInstant, now, withOffset } from './instant.ts';
 import { whatIsKnown } from './known.ts';
 import type { MemoNotes } from './language/notes.ts';
+import type { LookAhead } from './listening/what-is-new.ts';
 import type { NewEvent, SpokenText } from './model/events.ts';
 import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
 import type { MemoRow } from './model/rows.ts';
-import type { MemoSource, MemoSummary } from './model/views.ts';
+import type { MemoSource, MemoSummary, Utterance } from './model/views.ts';
 import { hashFile, type KeptOriginal, keepOriginal } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type { Taken, TakeOptions } from './project-api.ts';
+import { leftRecordings } from './speech/microphone/recordings-folder.ts';
 import type { MediaFacts } from './speech/transcript.ts';
 import type { ProjectStore } from './store/store.ts';
 import { decodeText, readProblem } from './text-file.ts';
@@ -48,7 +50,7 @@ export class MemoTaking {
   /** Takes one file in. A file that is no memo is refused before anything is written. */
   take(file: string, options: TakeOptions): Promise<Result<Taken>> {
     return asResult(async () => {
-      const candidate = await examine(file, options.at);
+      const candidate = await examine(file, options);
       const { sha256 } = await hashFile(file).catch((error) => {
         throw readProblem(error, file);
       });
@@ -63,7 +65,10 @@ export class MemoTaking {
     });
   }
 
-  /** Finishes memos that were kept but not read, in the order in which they were taken. */
+  /**
+   * Finishes memos that were kept but not read, in the order in which they were taken, then takes in recordings that
+   * were cut off.
+   */
   async resume(watch: Watch): Promise<readonly Result<Taken>[]> {
     const results: Result<Taken>[] = [];
     for (const memo of this.#store.unreadMemos()) {
@@ -73,9 +78,36 @@ export class MemoTaking {
           return this.#taken(memo.id);
         }),
       );
+      if (watch.signal?.aborted) return results;
+    }
+    for (const { path, name } of await leftRecordings(this.#home)) {
+      const result = await this.take(path, { ...watch, name });
+      if (result.ok) rmSync(path, { force: true });
+      results.push(result);
       if (watch.signal?.aborted) break;
     }
     return results;
+  }
+
+  /**
+   * Reads talk and holds it against the project, as taking would. Nothing is kept: what would be written is taken back
+   * before it counts.
+   */
+  async lookAhead(talk: readonly Utterance[], recordedAt: string): Promise<LookAhead> {
+    const text = talk.map((utterance) => utterance.text).join(' ');
+    const notes = await this.#read(text, recordedAt);
+    const at = now();
+    const memoId = `m${this.#store.memoCount() + 1}`;
+    const source: MemoSource = { name: 'the talk so far', kind: 'recording', sha256: '', bytes: 0 };
+    const events: readonly NewEvent[] = [
+      { kind: 'recording-kept', at, memoId, source, file: '', recordedAt, recordedAtFrom: 'given' },
+      { kind: 'transcript-made', at, memoId, transcript: { text, utterances: talk } },
+      { kind: 'notes-read', at, memoId, notes, reader: READER },
+    ];
+    return this.#store.lookAhead(events, (rows) => ({
+      figures: memoView(rows, memoId)?.notes.figures ?? [],
+      findings: findingViews(rows, { memoId }),
+    }));
   }
 
   /**
@@ -110,10 +142,10 @@ export class MemoTaking {
   }
 
   /** Hears the memo if need be, then reads it. Each step is in the log before the next begins. */
-  async #finish(memo: MemoRow, watch: Watch): Promise<void> {
+  async #finish(memo: MemoRow, watch: Watch & Pick<TakeOptions, 'heard'>): Promise<void> {
     let { text } = memo;
     if (text === undefined) {
-      const transcript = await this.#hear(memo, watch);
+      const transcript = watch.heard ? spokenText(watch.heard) : await this.#hear(memo, watch);
       this.#store.append([{ kind: 'transcript-made', at: now(), memoId: memo.id, transcript }]);
       text = transcript.text;
     }
@@ -130,13 +162,7 @@ export class MemoTaking {
     const hearing = await loadHearing();
     const heard = await hearing.transcribe(file, watch);
     if (!heard.ok) throw keptButNotHeard(heard.problem, memo);
-    const { utterances, dropped, engine } = heard.value;
-    return {
-      text: utterances.map((utterance) => utterance.text).join(' '),
-      engine,
-      utterances,
-      ...(dropped.length > 0 ? { dropped } : {}),
-    };
+    return spokenText(heard.value);
   }
 
   async #read(text: string, recordedAt: string): Promise<MemoNotes> {
@@ -155,13 +181,24 @@ export class MemoTaking {
   }
 }
 
+function spokenText({ utterances, dropped, engine }: NonNullable<TakeOptions['heard']>): SpokenText {
+  return {
+    text: utterances.map((utterance) => utterance.text).join(' '),
+    engine,
+    utterances,
+    ...(dropped.length > 0 ? { dropped } : {}),
+  };
+}
+
 /** What the file is and when it was recorded; throws a Problem when it is no memo. */
-async function examine(file: string, at: string | undefined): Promise<Candidate> {
+async function examine(
+  file: string,
+  { at, name = basename(file) }: Pick<TakeOptions, 'at' | 'name'>,
+): Promise<Candidate> {
   const facts = await stat(file).catch((error) => {
     throw readProblem(error, file);
   });
   if (!facts.isFile()) throw readProblem(Object.assign(new Error('it is no file'), { code: 'EISDIR' }), file);
-  const name = basename(file);
   const given =
     at === undefined ? undefined : { recordedAt: withOffset(at), recordedAtFrom: 'given' as const };
   const fromFile = { recordedAt: localInstant(facts.mtime), recordedAtFrom: 'file' as const };

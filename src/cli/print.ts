@@ -11,6 +11,11 @@ export function printJson(value: unknown): void {
   print(escapedControls(JSON.stringify(value, null, 2)));
 }
 
+/** Prints one JSON document on one line, for those that come one after the other. */
+export function printJsonLine(value: unknown): void {
+  print(escapedControls(JSON.stringify(value)));
+}
+
 /** JSON leaves DEL, C1 controls and direction marks bare; as escapes they mean the same and do nothing. */
 function escapedControls(json: string): string {
   return json.replace(

@@ -16,6 +16,7 @@ import { handsCommand } from './commands/hands.ts';
 import { initCommand } from './commands/init.ts';
 import { journalCommand } from './commands/journal.ts';
 import { limitsCommand } from './commands/limits.ts';
+import { listenCommand } from './commands/listen.ts';
 import { memosCommand } from './commands/memos.ts';
 import { mergeCommand } from './commands/merge.ts';
 import { nextCommand } from './commands/next.ts';
@@ -44,6 +45,7 @@ import { workCommand } from './commands/work.ts';
 const COMMANDS = [
   initCommand,
   takeCommand,
+  listenCommand,
   resumeCommand,
   readCommand,
   memosCommand,

@@ -1,6 +1,7 @@
 /** A line on a terminal that says where a long job stands. Elsewhere nothing is printed. */
 import { shortLine } from '../reports/words.ts';
 import type { TakeProgress } from '../speech/transcript.ts';
+import { terminalLine } from './terminal-line.ts';
 
 const BAR_CELLS = 20;
 const STAGES: Readonly<Record<TakeProgress['stage'], string>> = {
@@ -31,14 +32,9 @@ export interface ProgressLine {
 
 /** A progress line on standard error, or nothing where that is no terminal. */
 export function progressOnTerminal(): ProgressLine {
-  const { stderr } = process;
-  if (!stderr.isTTY || process.env.TERM === 'dumb') return { show: () => {}, clear: () => {} };
-  const clear = () => stderr.write('\r\u001b[K');
+  const line = terminalLine();
   return {
-    show: (name, progress) => {
-      clear();
-      stderr.write(progressLine(name, progress, (stderr.columns ?? 80) - 1));
-    },
-    clear,
+    show: (name, progress) => line.draw(progressLine(name, progress, line.columns)),
+    clear: line.clear,
   };
 }

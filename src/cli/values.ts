@@ -62,6 +62,13 @@ export function hoursValue(what: string, value: string): number {
   throw invalid(what, 'a number of hours such as 24', value);
 }
 
+/** A number of seconds above nothing: "90", "2.5". */
+export function secondsValue(what: string, value: string): number {
+  const seconds = /^\d+(?:\.\d+)?$/.test(value) ? Number(value) : 0;
+  if (seconds > 0) return seconds;
+  throw invalid(what, 'a number of seconds such as 90', value);
+}
+
 /** A calendar day: YYYY-MM-DD. */
 export function dayValue(what: string, value: string): string {
   if (!isWrittenDay(value)) throw invalid(what, 'a day such as 2026-05-03', value);

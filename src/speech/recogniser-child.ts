@@ -8,21 +8,28 @@ import type { RecogniserMessage, RecogniserSetup } from './recogniser/messages.t
 import { SAMPLE_RATE } from './recogniser/sample-rate.ts';
 
 async function main(): Promise<void> {
-  const { models, threads } = JSON.parse(process.argv[2] ?? '') as RecogniserSetup;
-  const listener = await Listener.load(models, threads);
+  const { models, threads, live } = JSON.parse(process.argv[2] ?? '') as RecogniserSetup;
+  const listener = await Listener.load(models, threads, live);
   await tell({ kind: 'ready' });
   let samplesHeard = 0;
-  const progress = () => ({ kind: 'progress', secondsHeard: samplesHeard / SAMPLE_RATE }) as const;
+  const progress = () => {
+    const { spokenUntil } = listener;
+    return {
+      kind: 'progress',
+      secondsHeard: samplesHeard / SAMPLE_RATE,
+      ...(spokenUntil === undefined ? {} : { spokenUntil: spokenUntil / SAMPLE_RATE }),
+    } as const;
+  };
   for await (const samples of floatsFrom(process.stdin)) {
     samplesHeard += samples.length;
     for await (const heard of listener.accept(samples)) {
-      await tell({ ...progress(), heard });
+      await tell({ ...progress(), ...heard });
       // Streams of the native library are freed by garbage collection only.
       globalThis.gc?.();
     }
     await tell(progress());
   }
-  for await (const heard of listener.finish()) await tell({ ...progress(), heard });
+  for await (const heard of listener.finish()) await tell({ ...progress(), ...heard });
   await tell({ kind: 'done' });
 }
 
@@ -32,6 +39,8 @@ function tell(message: RecogniserMessage): Promise<void> {
   });
 }
 
+// Control-C on the terminal is for the parent, which may still want the last words.
+process.on('SIGINT', () => {});
 // A parent that is gone needs no answer.
 process.on('disconnect', () => process.exit(0));
 try {

@@ -66,6 +66,22 @@ export class ProjectStore {
     });
   }
 
+  /** What the model would be with these events. Nothing of them stays. */
+  lookAhead<T>(events: readonly NewEvent[], look: (rows: ProjectRows) => T): T {
+    const seen: T[] = [];
+    const takenBack = new Error('a look ahead is taken back');
+    try {
+      this.#inTransaction(() => {
+        for (const event of events) this.#write(event);
+        seen.push(look(this.rows));
+        throw takenBack;
+      });
+    } catch (error) {
+      if (error !== takenBack) throw error;
+    }
+    return seen[0] as T;
+  }
+
   #inTransaction<T>(work: () => T): T {
     return this.#guarded(() => {
       try {

@@ -100,3 +100,22 @@ test('what another process writes is seen, whatever was read before', () => {
   other.close();
   one.close();
 });
+
+test('a look ahead shows what would come of events, and nothing of them stays', () => {
+  const store = createStore(join(folder, 'project.db'), made);
+  const at = '2026-03-02T08:00:00Z';
+  const source = { name: 'a.txt', kind: 'text', sha256: 'a', bytes: 1 } as const;
+  const kept = { kind: 'recording-kept', at, memoId: 'm1', source, file: 'a', recordedAt: at } as const;
+  const seen = store.lookAhead([{ ...kept, recordedAtFrom: 'given' }], (rows) => rows.get('memos', 'm1'));
+  expect(seen).toMatchObject({ id: 'm1', source });
+  expect(store.rows.get('memos', 'm1')).toBeUndefined();
+  expect(store.memoCount()).toBe(0);
+  expect(store.lastSeq()).toBe(1);
+  expect(store.verify()).toMatchObject({ ok: true, faults: [] });
+  expect(() =>
+    store.lookAhead([], () => {
+      throw new TypeError('it cannot be looked at');
+    }),
+  ).toThrow(TypeError);
+  store.close();
+});

@@ -8,25 +8,30 @@ import { progressOnTerminal } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
 
+interface Finished {
+  readonly count: number;
+  readonly problems: readonly Problem[];
+}
+
 /** Finishes memos that were kept but not read, prints what each gave, and returns what could not be finished. */
-export async function finishKept(project: ProjectApi): Promise<readonly Problem[]> {
+async function finishKept(project: ProjectApi): Promise<Finished> {
   const line = progressOnTerminal();
   const results = await project.resume({
     onProgress: (progress) => line.show('kept memo', progress),
     signal: interruptSignal(),
   });
   line.clear();
-  if (results.length === 0) return [];
   const { takenText } = await import('../taken-text.ts');
   for (const result of results) {
     if (result.ok) print(takenText(result.value, result.value.memo.source.name));
   }
-  return results.flatMap((result) => (result.ok ? [] : [result.problem]));
+  const problems = results.flatMap((result) => (result.ok ? [] : [result.problem]));
+  return { count: results.length, problems };
 }
 
 /** `finishKept` on the way to something else: what cannot be finished is only counted. */
 export async function finishKeptFirst(project: ProjectApi): Promise<void> {
-  const problems = await finishKept(project);
+  const { problems } = await finishKept(project);
   if (problems.length > 0)
     tell(`${counted(problems.length, 'kept memo')} could not be read; to see why: hearwright resume`);
 }
@@ -37,8 +42,8 @@ export function resumeCommand(): Command {
     .description('go on with memos that were kept but not read yet')
     .action((_options: object, command: Command) =>
       withProject(command, async (project) => {
-        if (project.memos().every((memo) => memo.status === 'read')) print('Nothing is left to read.');
-        const problems = await finishKept(project);
+        const { count, problems } = await finishKept(project);
+        if (count === 0) print('Nothing is left to read.');
         for (const problem of problems) printProblem(problem);
         if (problems.length > 0) process.exitCode = EXIT.partly;
       }),

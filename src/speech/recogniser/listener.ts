@@ -14,11 +14,20 @@ export interface Heard {
   readonly dropped: readonly (Utterance & { readonly why: string })[];
 }
 
+/** What was understood of a piece; `early` where the same words come again in a longer piece. */
+export type Understood = { readonly heard: Heard } | { readonly early: Heard };
+
 const VAD_WINDOW = 512;
 /** Voice activity cuts tight: the sound around a stretch still belongs to its words. */
 const PAD = 0.2 * SAMPLE_RATE;
 const LONGEST_GAP = 3 * SAMPLE_RATE;
 const LONGEST_PIECE = 15 * SAMPLE_RATE;
+/** Live, a pause of this length ends a stretch that is told early; longer stretches are told in parts. */
+const LIVE_GAP = 0.35 * SAMPLE_RATE;
+const LIVE_LONGEST = 10 * SAMPLE_RATE;
+/** Speech is known as such only after a while: no pause is sure of the newest sound. */
+const UNSURE = SAMPLE_RATE;
+const LIVE_UNSURE = 0.35 * SAMPLE_RATE;
 /** Sound kept for stretches that voice activity has not finished. */
 const KEPT_BACK = 60 * SAMPLE_RATE;
 const BACKGROUND_SPAN = 20 * SAMPLE_RATE;
@@ -28,15 +37,28 @@ export class Listener {
   readonly #vad: Vad;
   readonly #window = new SoundWindow();
   readonly #joiner = new StretchJoiner({ longestGap: LONGEST_GAP, longestPiece: LONGEST_PIECE });
+  readonly #early: StretchJoiner | undefined;
   #rest = new Float32Array();
+  #lastEnd: number | undefined;
+  /** The piece that was heard last: alone in a pause it comes early and again. */
+  #last: { readonly piece: Piece; readonly heard: Heard } | undefined;
 
-  private constructor(recogniser: OfflineRecognizer, vad: Vad) {
+  private constructor(recogniser: OfflineRecognizer, vad: Vad, live: boolean) {
     this.#recogniser = recogniser;
     this.#vad = vad;
+    if (live) this.#early = new StretchJoiner({ longestGap: LIVE_GAP, longestPiece: LIVE_LONGEST });
   }
 
-  /** Loads the models. The files must have been checked: a damaged one ends the process. */
-  static async load(models: ModelFiles, threads: number): Promise<Listener> {
+  /** Where the last talk ends, in samples; undefined while there was none. */
+  get spokenUntil(): number | undefined {
+    return this.#vad.isDetected() ? this.#window.end : this.#lastEnd;
+  }
+
+  /**
+   * Loads the models. The files must have been checked: a damaged one ends the process. A live listener tells each
+   * stretch as soon as it ends, and again when it is heard together with its neighbours.
+   */
+  static async load(models: ModelFiles, threads: number, live = false): Promise<Listener> {
     const { default: sherpa } = await import('sherpa-onnx-node');
     const recogniser = new sherpa.OfflineRecognizer({
       featConfig: { sampleRate: SAMPLE_RATE, featureDim: 80 },
@@ -65,33 +87,40 @@ export class Listener {
       },
       60,
     );
-    return new Listener(recogniser, vad);
+    return new Listener(recogniser, vad, live);
   }
 
   /** Takes the next samples and yields what was understood meanwhile. */
-  async *accept(samples: Float32Array): AsyncGenerator<Heard> {
+  async *accept(samples: Float32Array): AsyncGenerator<Understood> {
     this.#window.append(samples);
-    const pieces: Piece[] = [];
+    const ended: Ended = { early: [], whole: [] };
     for (const frame of this.#frames(samples)) {
       this.#vad.acceptWaveform(frame);
-      pieces.push(...this.#drain());
+      this.#drain(ended);
     }
-    if (!this.#vad.isDetected()) pieces.push(...this.#joiner.silentUntil(this.#window.end - SAMPLE_RATE));
-    yield* this.#hearAll(pieces);
+    if (!this.#vad.isDetected()) {
+      ended.whole.push(...this.#joiner.silentUntil(this.#window.end - UNSURE));
+      ended.early.push(...(this.#early?.silentUntil(this.#window.end - LIVE_UNSURE) ?? []));
+    }
+    yield* this.#hearAll(ended);
     this.#window.forgetBefore(
       Math.min(this.#joiner.openFrom ?? this.#window.end, this.#window.end - KEPT_BACK) - PAD,
     );
   }
 
   /** Ends the stream and yields the rest. */
-  async *finish(): AsyncGenerator<Heard> {
+  async *finish(): AsyncGenerator<Understood> {
     if (this.#rest.length > 0) {
       const frame = new Float32Array(VAD_WINDOW);
       frame.set(this.#rest);
       this.#vad.acceptWaveform(frame);
     }
     this.#vad.flush();
-    yield* this.#hearAll([...this.#drain(), ...this.#joiner.finish()]);
+    const ended: Ended = { early: [], whole: [] };
+    this.#drain(ended);
+    ended.whole.push(...this.#joiner.finish());
+    ended.early.push(...(this.#early?.finish() ?? []));
+    yield* this.#hearAll(ended);
   }
 
   *#frames(samples: Float32Array): Generator<Float32Array> {
@@ -103,18 +132,28 @@ export class Listener {
     this.#rest = all.slice(at);
   }
 
-  #drain(): Piece[] {
-    const pieces: Piece[] = [];
+  #drain(ended: Ended): void {
     while (!this.#vad.isEmpty()) {
       const { start, samples } = this.#vad.front(false);
       this.#vad.pop();
-      pieces.push(...this.#joiner.add({ start, end: start + samples.length }));
+      const stretch = { start, end: start + samples.length };
+      this.#lastEnd = stretch.end;
+      ended.whole.push(...this.#joiner.add(stretch));
+      ended.early.push(...(this.#early?.add(stretch) ?? []));
     }
-    return pieces;
   }
 
-  async *#hearAll(pieces: readonly Piece[]): AsyncGenerator<Heard> {
-    for (const piece of pieces) yield await this.#hear(piece);
+  /** What somebody waits for comes first. */
+  async *#hearAll({ early, whole }: Ended): AsyncGenerator<Understood> {
+    for (const piece of early) yield { early: await this.#hearOnce(piece) };
+    for (const piece of whole) yield { heard: await this.#hearOnce(piece) };
+  }
+
+  async #hearOnce(piece: Piece): Promise<Heard> {
+    if (this.#last && isSamePiece(this.#last.piece, piece)) return this.#last.heard;
+    const heard = await this.#hear(piece);
+    this.#last = { piece, heard };
+    return heard;
   }
 
   async #hear(piece: Piece): Promise<Heard> {
@@ -144,6 +183,16 @@ export class Listener {
     await this.#recogniser.decodeAsync(stream);
     return this.#recogniser.getResult(stream).text;
   }
+}
+
+/** Pieces that came to their end. */
+interface Ended {
+  readonly early: Piece[];
+  readonly whole: Piece[];
+}
+
+function isSamePiece(a: Piece, b: Piece): boolean {
+  return a[0]?.start === b[0]?.start && a.at(-1)?.end === b.at(-1)?.end;
 }
 
 /** The stretches that a part was heard from; a part between two of them stands for itself. */

@@ -3,8 +3,17 @@ import type { Heard } from './listener.ts';
 
 export type RecogniserMessage =
   | { readonly kind: 'ready' }
-  /** `secondsHeard` of the recording lie behind; `heard` is what was understood since the last message. */
-  | { readonly kind: 'progress'; readonly secondsHeard: number; readonly heard?: Heard }
+  /**
+   * `secondsHeard` of the recording lie behind; talk was last found until `spokenUntil`; `heard` is what was understood
+   * since the last message, `early` the same ahead of it, in shorter pieces.
+   */
+  | {
+      readonly kind: 'progress';
+      readonly secondsHeard: number;
+      readonly spokenUntil?: number;
+      readonly heard?: Heard;
+      readonly early?: Heard;
+    }
   | { readonly kind: 'done' }
   | { readonly kind: 'failed'; readonly reason: string };
 
@@ -17,4 +26,6 @@ export interface RecogniserSetup {
     readonly voiceActivity: string;
   };
   readonly threads: number;
+  /** The sound comes as it is spoken: every stretch is also told as soon as it ends. */
+  readonly live?: boolean;
 }

@@ -1,0 +1,274 @@
+/** A recording in progress: written as it goes, heard as it goes, cut into memos in long silences, taken in. */
+import { renameSync, rmSync } from 'node:fs';
+import { localInstant } from '../instant.ts';
+import type { Utterance } from '../model/views.ts';
+import type { Problem, Result } from '../problem.ts';
+import type { ListenEvent, Listened, Taken, TakeOptions } from '../project-api.ts';
+import { clipTime } from '../reports/source-text.ts';
+import { ENGINE_NAME, type LiveRecogniser, startLiveRecogniser } from '../speech/live-recogniser.ts';
+import { levelOf } from '../speech/microphone/level.ts';
+import { placeToCut } from '../speech/microphone/long-silence.ts';
+import type { Microphone } from '../speech/microphone/microphone.ts';
+import { microphoneLost, recordingUnwritten } from '../speech/microphone/microphone-problems.ts';
+import { RecordingFile } from '../speech/microphone/recording-file.ts';
+import { newRecording, SILENT_ENDING } from '../speech/microphone/recordings-folder.ts';
+import type { Heard } from '../speech/recogniser/listener.ts';
+import { SAMPLE_RATE } from '../speech/recogniser/sample-rate.ts';
+import { type LookAhead, whatIsNew } from './what-is-new.ts';
+
+/** What the session needs of the project. */
+export interface ListeningProject {
+  /** The project's own folder. */
+  readonly home: string;
+  take(file: string, options: TakeOptions): Promise<Result<Taken>>;
+  /** Reads talk and holds it against the project; nothing is kept of it. */
+  lookAhead(talk: readonly Utterance[], recordedAt: string): Promise<LookAhead>;
+}
+
+export interface ListeningSetup {
+  readonly microphone: Microphone;
+  readonly onEvent: (event: ListenEvent) => void;
+  /** Ends by itself after so much sound. */
+  readonly seconds?: number;
+}
+
+/** One memo to be. */
+interface Part {
+  readonly file: RecordingFile;
+  readonly name: string;
+  readonly startedAt: string;
+  /** Sample of the whole recording that it begins with. */
+  readonly from: number;
+  /** Talk as it was heard first, in the time of the part. */
+  readonly early: Utterance[];
+  seen: LookAhead;
+}
+
+const NOTHING_SEEN: LookAhead = { figures: [], findings: [] };
+/** Talk that goes into a look ahead: what lies further back has been shown. */
+const LOOK_BACK = 40;
+
+export class Listening {
+  readonly #project: ListeningProject;
+  readonly #setup: ListeningSetup;
+  readonly #recogniser: LiveRecogniser;
+  readonly #begun = Date.now();
+  readonly #heard: Heard[] = [];
+  readonly #taken: Taken[] = [];
+  readonly #problems: Problem[] = [];
+  #part: Part | undefined;
+  #samples = 0;
+  #heardUntil = 0;
+  #spokenUntil: number | undefined;
+  #isHeard = true;
+  #cutAt: number | undefined;
+  #looking: Promise<void> | undefined;
+  #lookAgain = false;
+  #taking: Promise<void> = Promise.resolve();
+  #silentRest: Listened['silentRest'];
+  readonly finished: Promise<Listened>;
+
+  constructor(project: ListeningProject, setup: ListeningSetup) {
+    this.#project = project;
+    this.#setup = setup;
+    this.#recogniser = startLiveRecogniser({
+      onEarly: (heard) => this.#lookAt(heard),
+      onHeard: (heard) => this.#heard.push(heard),
+      onProgress: (heardUntil, spokenUntil) => this.#follow(heardUntil, spokenUntil),
+      onLost: (reason) => {
+        this.#isHeard = false;
+        if (this.#part) setup.onEvent({ kind: 'not-heard', reason });
+      },
+    });
+    this.finished = this.#run();
+  }
+
+  /** Stops recording; what was recorded is taken in. */
+  stop(): void {
+    this.#setup.microphone.stop();
+  }
+
+  async #run(): Promise<Listened> {
+    // Whatever is read first takes longest: it is read before the first word is spoken.
+    void this.#project.lookAhead([], localInstant(new Date(this.#begun))).catch(() => {});
+    this.#setup.onEvent({ kind: 'started', microphone: this.#setup.microphone.name });
+    try {
+      this.#part = await this.#newPart(0);
+      await this.#record();
+      const end = await this.#setup.microphone.ended;
+      if (end.kind === 'lost') {
+        this.#fail(microphoneLost(this.#setup.microphone.name, end.reason, this.#kept));
+      }
+    } catch (error) {
+      this.#setup.microphone.stop();
+      this.#fail(recordingUnwritten(error, this.#kept));
+    }
+    this.#setup.onEvent({ kind: 'stopped', seconds: this.#seconds });
+    this.#isHeard = (await this.#recogniser.end()) && this.#isHeard;
+    await this.#looking;
+    if (this.#part) this.#finishPart(this.#part, this.#samples);
+    this.#part = undefined;
+    await this.#taking;
+    return {
+      seconds: this.#seconds,
+      taken: this.#taken,
+      problems: this.#problems,
+      ...(this.#silentRest ? { silentRest: this.#silentRest } : {}),
+    };
+  }
+
+  get #seconds(): number {
+    return this.#samples / SAMPLE_RATE;
+  }
+
+  get #kept(): string {
+    return `the ${clipTime(this.#seconds)} recorded until then`;
+  }
+
+  #fail(problem: Problem): void {
+    this.#problems.push(problem);
+    this.#setup.onEvent({ kind: 'failed', problem });
+  }
+
+  async #record(): Promise<void> {
+    const most = (this.#setup.seconds ?? Number.POSITIVE_INFINITY) * SAMPLE_RATE;
+    for await (const piece of this.#setup.microphone.sound) {
+      const sound = piece.subarray(0, Math.max(0, most - this.#samples));
+      await this.#part?.file.append(sound);
+      this.#samples += sound.length;
+      this.#recogniser.write(sound);
+      this.#setup.onEvent({
+        kind: 'level',
+        seconds: this.#seconds,
+        heardSeconds: this.#heardUntil,
+        level: levelOf(sound),
+      });
+      if (this.#cutAt !== undefined) await this.#cut(this.#cutAt);
+      if (this.#samples >= most) return this.stop();
+    }
+  }
+
+  async #newPart(from: number): Promise<Part> {
+    const startedAt = this.#startOf(from);
+    const { path, name } = newRecording(this.#project.home, startedAt);
+    return this.#partOf(await RecordingFile.create(path, startedAt), name, from);
+  }
+
+  #partOf(file: RecordingFile, name: string, from: number): Part {
+    return { file, name, from, startedAt: this.#startOf(from), early: [], seen: NOTHING_SEEN };
+  }
+
+  #startOf(sample: number): string {
+    return localInstant(new Date(this.#begun + (sample / SAMPLE_RATE) * 1000));
+  }
+
+  /** Notes where voice activity has come to; between two pieces of sound the recording is cut there. */
+  #follow(heardUntil: number, spokenUntil: number | undefined): void {
+    this.#heardUntil = heardUntil;
+    this.#spokenUntil = spokenUntil;
+    if (!this.#part) return;
+    const place = placeToCut({ partFrom: this.#part.from / SAMPLE_RATE, heardUntil, spokenUntil });
+    if (place !== undefined) this.#cutAt = Math.round(place * SAMPLE_RATE);
+  }
+
+  async #cut(sample: number): Promise<void> {
+    this.#cutAt = undefined;
+    const ended = this.#part;
+    if (!ended || sample <= ended.from) return;
+    const startedAt = this.#startOf(sample);
+    const { path, name } = newRecording(this.#project.home, startedAt);
+    const file = await ended.file.cutAt(sample - ended.from, path, startedAt);
+    this.#part = this.#partOf(file, name, sample);
+    // What was said of the old part meanwhile does not hold for the new one.
+    this.#cutAt = undefined;
+    this.#finishPart(ended, sample);
+  }
+
+  /** Closes a part and takes it in, behind those before it. Recording goes on meanwhile. */
+  #finishPart(part: Part, to: number): void {
+    const heard = this.#isHeard ? this.#heardBetween(part.from, to) : undefined;
+    const isSilent = heard !== undefined && (this.#spokenUntil ?? 0) * SAMPLE_RATE <= part.from;
+    this.#taking = this.#taking.then(async () => {
+      try {
+        await part.file.close();
+      } catch (error) {
+        this.#fail(recordingUnwritten(error, `${part.name}, as far as it was written`));
+      }
+      if (part.file.samples === 0) rmSync(part.file.path, { force: true });
+      else if (isSilent && part.from > 0) this.#putAside(part);
+      else await this.#take(part, heard);
+    });
+  }
+
+  /** Sound without talk behind a cut is no memo of its own. It stays all the same. */
+  #putAside({ file }: Part): void {
+    const aside = file.path.replace(/\.wav$/, SILENT_ENDING);
+    renameSync(file.path, aside);
+    this.#silentRest = { file: aside, seconds: file.samples / SAMPLE_RATE };
+  }
+
+  async #take(part: Part, heard: TakeOptions['heard'] | undefined): Promise<void> {
+    const { onEvent } = this.#setup;
+    const result = await this.#project.take(part.file.path, {
+      name: part.name,
+      ...(heard ? { heard } : {}),
+      onProgress: (progress) => onEvent({ kind: 'progress', name: part.name, progress }),
+    });
+    if (!result.ok) return this.#fail(result.problem);
+    // The project holds the same bytes now.
+    rmSync(part.file.path, { force: true });
+    this.#taken.push(result.value);
+    onEvent({ kind: 'taken', taken: result.value });
+  }
+
+  /** What was heard between two samples, in the time of a part that begins at the first of them. */
+  #heardBetween(from: number, to: number): NonNullable<TakeOptions['heard']> {
+    const offset = from / SAMPLE_RATE;
+    const inside = <U extends Utterance>(all: readonly U[]) =>
+      all
+        .filter(({ startSeconds }) => startSeconds >= offset && startSeconds < to / SAMPLE_RATE)
+        .map((utterance) => shifted(utterance, -offset));
+    return {
+      engine: ENGINE_NAME,
+      utterances: inside(this.#heard.flatMap(({ utterances }) => utterances)),
+      dropped: inside(this.#heard.flatMap(({ dropped }) => dropped)),
+    };
+  }
+
+  #lookAt({ utterances }: Heard): void {
+    const part = this.#part;
+    if (!part || utterances.length === 0) return;
+    part.early.push(...utterances.map((utterance) => shifted(utterance, -part.from / SAMPLE_RATE)));
+    this.#lookAgain = true;
+    this.#looking ??= this.#look().finally(() => {
+      this.#looking = undefined;
+    });
+  }
+
+  /** Reads what was said so far, and again while more has come. */
+  async #look(): Promise<void> {
+    while (this.#lookAgain && this.#part) {
+      this.#lookAgain = false;
+      const part = this.#part;
+      const talk = part.early.slice(-LOOK_BACK);
+      const ahead = await this.#project
+        .lookAhead(talk, part.startedAt)
+        // A project that another program is writing to is looked at again with the next words.
+        .catch(() => part.seen);
+      const { figures, findings } = whatIsNew(ahead, part.seen);
+      part.seen = ahead;
+      this.#setup.onEvent({
+        kind: 'heard',
+        words: talk.at(-1)?.text ?? '',
+        figures,
+        clashes: findings,
+        open: ahead.findings.filter(({ status }) => status === 'open'),
+      });
+    }
+  }
+}
+
+function shifted<U extends Utterance>(utterance: U, by: number): U {
+  const at = (seconds: number) => Math.max(0, Math.round((seconds + by) * 100) / 100);
+  return { ...utterance, startSeconds: at(utterance.startSeconds), endSeconds: at(utterance.endSeconds) };
+}
