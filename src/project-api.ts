@@ -141,6 +141,9 @@ export interface ProjectCheck {
   readonly originals: number;
 }
 
+/** Views of which many are asked for in one go. */
+export type ManyViews = Pick<ProjectApi, 'figures' | 'day' | 'span'>;
+
 export interface ProjectApi {
   readonly folder: string;
   readonly info: ProjectInfo;
@@ -181,6 +184,8 @@ export interface ProjectApi {
   /** Where one was when the talk stopped. */
   where(now: string): WhereView;
   span(from: string, to: string): SpanView;
+  /** The same views for many days at once: what they share is read once. Holds only while nothing is written. */
+  many(): ManyViews;
   ask(question: string): Answer;
   settle(
     findingId: string,

@@ -10,6 +10,7 @@ import type { AskedCheck } from './model/checks/check-rows.ts';
 import { checkViews, workOutCheck } from './model/checks/check-views.ts';
 import { daysWithTalk, dayView, nextView, spanView } from './model/day-views.ts';
 import { exportDocument } from './model/export.ts';
+import { heldRows } from './model/held-rows.ts';
 import { batchViews, hiddenViews, orderViews, pairViews } from './model/kept/kept-views.ts';
 import {
   findingViews,
@@ -29,6 +30,7 @@ import { EXIT, Problem, type Result } from './problem.ts';
 import type {
   HandChange,
   ListenOptions,
+  ManyViews,
   OpenListening,
   ProjectApi,
   ProjectCheck,
@@ -238,6 +240,14 @@ class Project implements ProjectApi {
   }
   span(from: string, to: string) {
     return spanView(this.#store.rows, from, to);
+  }
+  many(): ManyViews {
+    const rows = heldRows(this.#store.rows);
+    return {
+      figures: (item) => standingFigures(rows, item),
+      day: (date) => dayView(rows, date),
+      span: (from, to) => spanView(rows, from, to),
+    };
   }
   ask(question: string) {
     return answerOf(this.#store.rows, question, this.#store.search(tellingWords(question)));

@@ -22,14 +22,17 @@ type PageRecord = Record<string, string>;
 
 const hashOf = (bytes: string | Buffer) => createHash('sha256').update(bytes).digest('hex');
 
-/** Writes a whole file by way of a temporary name beside it. */
-export function writeWhole(file: string, text: string): void {
+/**
+ * Writes a whole file by way of a temporary name beside it. `isForced` waits until it is on the disk: without, a power
+ * cut may lose it, which is enough for what can be written again at any time.
+ */
+export function writeWhole(file: string, text: string, isForced = true): void {
   const temporary = `${file}.${randomBytes(4).toString('hex')}.tmp`;
   try {
     const handle = openSync(temporary, 'wx');
     try {
       writeFileSync(handle, text);
-      fsyncSync(handle);
+      if (isForced) fsyncSync(handle);
     } finally {
       closeSync(handle);
     }
@@ -50,7 +53,7 @@ function readRecord(file: string): PageRecord {
 }
 
 /** The first name of the kind `page.1.md` that is free, or holds what was written there before. */
-function besideName(file: string, mayReplace: (candidate: string) => boolean): string {
+export function besideName(file: string, mayReplace: (candidate: string) => boolean): string {
   const extension = extname(file);
   const stem = file.slice(0, file.length - extension.length);
   for (let number = 1; ; number++) {
@@ -110,7 +113,7 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOSPC: 'the disk is full',
 };
 
-function reasonOf(error: unknown): string {
+export function reasonOf(error: unknown): string {
   const { code = '', message } = error as NodeJS.ErrnoException;
   return REASONS[code] ?? message;
 }

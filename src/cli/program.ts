@@ -22,6 +22,7 @@ import { mergeCommand } from './commands/merge.ts';
 import { nextCommand } from './commands/next.ts';
 import { noteCommand } from './commands/note.ts';
 import { ordersCommand } from './commands/orders.ts';
+import { pagesCommand } from './commands/pages.ts';
 import { readCommand } from './commands/read.ts';
 import { reopenCommand } from './commands/reopen.ts';
 import { resumeCommand } from './commands/resume.ts';
@@ -54,6 +55,7 @@ const COMMANDS = [
   whereCommand,
   episodeCommand,
   subtitlesCommand,
+  pagesCommand,
   findingsCommand,
   settleCommand,
   noteCommand,

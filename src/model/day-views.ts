@@ -14,7 +14,7 @@ import {
   viewOfFinding,
 } from './project-views.ts';
 import { type ClaimRow, dayOf, type ProjectRows } from './rows.ts';
-import { openTaskViews, tasksAsOf } from './task-views.ts';
+import { openTasksAsOf, openTaskViews, tasksOfDay } from './task-views.ts';
 import { convert, difference } from './units.ts';
 import type {
   Caution,
@@ -44,7 +44,7 @@ function memosOf(rows: ProjectRows, date: string): readonly MemoView[] {
 export function dayView(rows: ProjectRows, date: string): DayView | undefined {
   const memos = memosOf(rows, date);
   if (memos.length === 0) return undefined;
-  const tasks = tasksAsOf(rows, date);
+  const tasks = tasksOfDay(rows, date);
   const checks = checksOfDay(rows, date);
   const closedOn = (task: TaskView) => task.closedBy && dayOf(task.closedBy.recordedAt);
   return {
@@ -192,11 +192,6 @@ export function spanView(rows: ProjectRows, from: string, to: string): SpanView 
       .filter((date) => date >= from && date <= to)
       .flatMap((date) => dayView(rows, date) ?? []),
     promises: promiseViews(rows).filter((promise) => dayOf(promise.source.recordedAt) <= to),
-    next: nextOf(
-      rows,
-      to,
-      tasksAsOf(rows, to).filter((task) => task.status !== 'done'),
-      problemsAsOf(rows, to),
-    ),
+    next: nextOf(rows, to, openTasksAsOf(rows, to), problemsAsOf(rows, to)),
   };
 }

@@ -19,18 +19,36 @@ export function openTaskViews(rows: ProjectRows, now: string): readonly TaskView
   return viewsOf(rows, rows.openTasks(), now);
 }
 
-/** Tasks as they stood at the end of a day: what was said later is left out, what was closed later is open. */
-export function tasksAsOf(rows: ProjectRows, day: string): readonly TaskView[] {
+/**
+ * Tasks as they stood at the end of a day: the open ones in working order, then what the day itself opened or closed.
+ * What was done before the day is left out.
+ */
+export function tasksOfDay(rows: ProjectRows, day: string): readonly TaskView[] {
+  const isOf = (source: Source | undefined) => source?.recordedAt.slice(0, 10) === day;
+  return viewsOf(rows, tasksThen(rows, day), day, ({ source, closedBy }) => isOf(source) || isOf(closedBy));
+}
+
+/** Tasks that were open at the end of a day, in working order. */
+export function openTasksAsOf(rows: ProjectRows, day: string): readonly TaskView[] {
+  return viewsOf(rows, tasksThen(rows, day), day, () => false);
+}
+
+/** Tasks at the end of a day: what was said later is left out, what was closed later is open. */
+function tasksThen(rows: ProjectRows, day: string): readonly TaskRow[] {
   const isLater = (source: Source | undefined) =>
     source !== undefined && source.recordedAt.slice(0, 10) > day;
-  const then = rows
+  return rows
     .all('tasks')
     .filter((task) => !isLater(task.source))
     .map((task): TaskRow => (isLater(task.closedBy) ? { ...task, status: 'open' } : task));
-  return viewsOf(rows, then, day);
 }
 
-function viewsOf(rows: ProjectRows, tasks: readonly TaskRow[], now: string): readonly TaskView[] {
+function viewsOf(
+  rows: ProjectRows,
+  tasks: readonly TaskRow[],
+  now: string,
+  isShownDone: (task: TaskRow) => boolean = () => true,
+): readonly TaskView[] {
   const open = tasks.filter((task) => task.status === 'open');
   const look = new Look(rows, tasks, open, now);
   const waits = new Map(open.map((task) => [task.id, look.waitsOf(task)]));
@@ -51,7 +69,7 @@ function viewsOf(rows: ProjectRows, tasks: readonly TaskRow[], now: string): rea
       why: reasons(task, own, graph, byId),
     };
   });
-  const done = tasks.filter((task) => task.status === 'done');
+  const done = tasks.filter((task) => task.status === 'done' && isShownDone(task));
   return [
     ...openViews,
     ...done.map(

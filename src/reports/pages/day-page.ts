@@ -1,0 +1,218 @@
+/** The page of one day: what the journal tells, and the words it was told in. */
+import type { DayView, FigureChange, MemoView, Source, TaskView, Utterance } from '../../model/views.ts';
+import { keptSections } from '../kept-entries.ts';
+import { notesOf, tells } from '../page-notes.ts';
+import { quantityText } from '../quantity-text.ts';
+import { clipTime, clock, counted, dayName, duration, memoName } from '../source-text.ts';
+import { anchorOf } from './file-names.ts';
+import {
+  block,
+  bothSystems,
+  cautionBlock,
+  clash,
+  type Desk,
+  linked,
+  listOf,
+  quote,
+  said,
+  subject,
+  taskLine,
+} from './fragments.ts';
+import { type Html, html, type Part } from './html.ts';
+import { memosLinked, outlineHtml } from './outline-html.ts';
+
+type NoteOf<K extends keyof MemoView['notes']> = ReturnType<typeof notesOf<K>>[number];
+
+/** Where a note of a memo was said. */
+function sourceOf(memo: MemoView, note: { readonly quote: string; readonly startSeconds?: number }): Source {
+  const at = note.startSeconds === undefined ? {} : { startSeconds: note.startSeconds };
+  return { memoId: memo.id, recordedAt: memo.recordedAt, quote: note.quote, ...at };
+}
+
+/** The main part of a day's page, from what was done to the words of its memos. */
+export function dayMain(desk: Desk, day: DayView): Part {
+  const { memos } = day;
+  const words = memosLinked((memoId) => desk.links.memo({ memoId }));
+  const told = [
+    block(2, 'Done', [listOf(notesOf(memos, 'done').map((one) => doneLine(desk, day, one)))]),
+    block(2, 'Decided', [listOf(notesOf(memos, 'decisions').map((one) => decisionLine(desk, one)))]),
+    measured(desk, day),
+    clashes(desk, day),
+    checks(desk, day),
+    block(2, 'Made, ordered and received', [listOf(acts(desk, memos))]),
+    outlineHtml(keptSections(day.kept), words),
+    block(2, 'Problems', [listOf(notesOf(memos, 'problems').map((one) => problemOf(desk, one)))]),
+    block(2, 'Arrivals', [listOf(notesOf(memos, 'arrivals').map((one) => arrivalOf(desk, one)))]),
+    tasks(desk, day),
+    block(2, 'Promises', [
+      listOf(
+        notesOf(memos, 'promises').map(({ note, memo }) =>
+          said(desk, note.gist, sourceOf(memo, note), note.due !== undefined && `due ${note.due}`),
+        ),
+      ),
+    ]),
+    block(2, 'Corrections', [
+      listOf(
+        notesOf(memos, 'corrections').map(({ note, memo }) => said(desk, note.gist, sourceOf(memo, note))),
+      ),
+    ]),
+    cautionBlock(day.cautions),
+  ].filter((part) => part !== undefined && !(Array.isArray(part) && part.length === 0));
+  return [
+    told.length > 0 ? told : html`<p>Nothing to note was read.</p>\n`,
+    block(
+      2,
+      'What was said',
+      memos.map((memo) => memoWords(memo)),
+    ),
+  ];
+}
+
+/** "2 memos, 2 min 14 s of talk". */
+export function dayLead({ memos }: Pick<DayView, 'memos'>): string {
+  const seconds = memos.reduce((sum, memo) => sum + (memo.source.durationSeconds ?? 0), 0);
+  return `${counted(memos.length, 'memo')}${seconds > 0 ? `, ${duration(seconds)} of talk` : ''}`;
+}
+
+/** What a list of days says of this one: the first thing that was done, decided, or went wrong. */
+export function dayGist({ memos }: DayView): string {
+  const kinds = ['done', 'decisions', 'problems', 'tasks'] as const;
+  for (const kind of kinds) {
+    const [first] = notesOf(memos, kind);
+    if (first) return first.note.gist;
+  }
+  return '';
+}
+
+function doneLine(desk: Desk, day: DayView, { note, memo }: NoteOf<'done'>): Html {
+  const task = day.tasksClosed.find(
+    ({ closedBy }) => closedBy?.memoId === memo.id && closedBy.quote === note.quote,
+  );
+  return said(
+    desk,
+    note.gist,
+    sourceOf(memo, note),
+    task && html`closes: ${linked(task.gist, desk.links.task(task.id))}`,
+  );
+}
+
+function decisionLine(desk: Desk, { note, memo }: NoteOf<'decisions'>): Html {
+  return said(
+    desk,
+    note.gist,
+    sourceOf(memo, note),
+    note.reason !== undefined && !tells(note.gist, note.reason) && `because ${note.reason}`,
+    note.turnedDown !== undefined && `turned down: ${note.turnedDown}`,
+  );
+}
+
+function problemOf(desk: Desk, { note, memo }: NoteOf<'problems'>): Html {
+  return said(desk, note.gist, sourceOf(memo, note), note.cause !== undefined && `cause: ${note.cause}`);
+}
+
+function arrivalOf(desk: Desk, { note, memo }: NoteOf<'arrivals'>): Html {
+  const when = note.received
+    ? 'received'
+    : `expected${note.expected === undefined ? ', no date said' : ` ${note.expected}`}`;
+  return said(desk, note.item, sourceOf(memo, note), when);
+}
+
+function changeLine(desk: Desk, change: FigureChange, memo: MemoView | undefined): Html {
+  const { figure, old, kind } = change;
+  const details = [figure.state, figure.condition, figure.datum, figure.sizeKind].filter(Boolean);
+  const source = memo && sourceOf(memo, figure);
+  return html`${subject(desk, figure)}: ${kind === 'changed' && old && `${quantityText(old)} → `}${bothSystems(
+    figure,
+  )}${details.map((detail) => `, ${detail}`)} ${quote(figure.quote)}${
+    source &&
+    html` <span class="where">${linked(memoName(source.memoId), desk.links.memo(source))}${source.startSeconds !== undefined && `, ${clipTime(source.startSeconds)}`}</span>`
+  }${
+    kind === 'changed' &&
+    old?.source !== undefined &&
+    html`<br><span class="detail">before: ${linked(memoName(old.source.memoId), desk.links.memo(old.source))} on ${old.source.recordedAt.slice(0, 10)} ${quote(old.source.quote)}</span>`
+  }`;
+}
+
+/** Counts of things are no measure. */
+function measured(desk: Desk, { changes, memos }: DayView): Part {
+  const byId = new Map(memos.map((memo) => [memo.id, memo]));
+  const of = (kind: FigureChange['kind']) =>
+    listOf(
+      changes
+        .filter((change) => change.kind === kind && change.figure.dimension !== 'count')
+        .map((change) => changeLine(desk, change, byId.get(change.memoId))),
+    );
+  return block(2, 'Measured', [
+    block(3, 'Changed', [of('changed')]),
+    block(3, 'New', [of('new')]),
+    block(3, 'Confirmed', [of('confirmed')]),
+  ]);
+}
+
+function clashes(desk: Desk, { findings }: DayView): Part {
+  const of = (status: 'open' | 'settled') =>
+    findings
+      // Checks have a section of their own.
+      .filter((finding) => finding.status === status && finding.kind !== 'check')
+      .map((finding) => clash(desk, finding, 3));
+  return block(2, 'Clashes', [...of('open'), ...of('settled')]);
+}
+
+function checks(desk: Desk, { checks: of }: DayView): Part {
+  if (!of) return undefined;
+  const again = of.holdAgain.map(
+    (finding) => html`${subject(desk, finding)} holds again: ${finding.settledBy?.reason ?? ''}`,
+  );
+  return block(2, 'Checks', [...of.broke.map((finding) => clash(desk, finding, 3)), listOf(again)]);
+}
+
+const ACTS = new Set(['made', 'ordered', 'received']);
+
+function acts(desk: Desk, memos: readonly MemoView[]): readonly Html[] {
+  return notesOf(memos, 'figures')
+    .filter(({ note }) => note.state !== undefined && ACTS.has(note.state))
+    .map(
+      ({ note, memo }) =>
+        html`${subject(desk, note)}: ${note.state} at ${bothSystems(note)} ${quote(note.quote)} <span class="where">${linked(memoName(memo.id), desk.links.memo({ memoId: memo.id }))}</span>`,
+    );
+}
+
+function tasks(desk: Desk, day: DayView): Part {
+  const closed = new Set(day.tasksClosed.map(({ id }) => id));
+  const carried = day.openTasksBefore.filter(({ id }) => !closed.has(id));
+  const list = (some: readonly TaskView[]) => listOf(some.map((task) => taskLine(desk, task)));
+  return block(2, 'Tasks', [
+    block(3, 'Opened', [list(day.tasksOpened)]),
+    block(3, 'Closed', [list(day.tasksClosed)]),
+    block(3, 'Carried over', [list(carried)]),
+  ]);
+}
+
+/** The words of a memo with the times of its stretches, where it was spoken. */
+function memoWords(memo: MemoView): Html {
+  const { source, utterances, text } = memo;
+  const length = source.durationSeconds === undefined ? 'written' : duration(source.durationSeconds);
+  const body: Part = utterances
+    ? utterances.map(utteranceLine)
+    : text
+        .split(/\n+/)
+        .filter((line) => line.trim() !== '')
+        .map((line) => html`<p>${line}</p>\n`);
+  return html`<article class="memo" id="${anchorOf(memo.id)}">
+<h3>${memoName(memo.id)}: ${clock(memo.recordedAt).slice(11)}</h3>
+<p class="where">${source.name}, ${length}, ${counted(memo.words, 'word')}${
+    memo.status === 'kept' && '; kept, not read yet'
+  }${
+    (memo.droppedSpeech ?? []).length > 0 &&
+    `; left out for want of speech: ${(memo.droppedSpeech ?? []).map(({ startSeconds, endSeconds }) => `${clipTime(startSeconds)} to ${clipTime(endSeconds)}`).join(', ')}`
+  }</p>
+<div class="words">
+${body}</div>
+</article>
+`;
+}
+
+const utteranceLine = ({ startSeconds, text }: Utterance): Html =>
+  html`<p><span class="time">${clipTime(startSeconds)}</span> ${text}</p>\n`;
+
+export const dayTitle = dayName;

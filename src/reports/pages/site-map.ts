@@ -1,0 +1,97 @@
+/** Which page tells what, and how one page links to another. */
+import type { FindingView, Source, TaskView } from '../../model/views.ts';
+import { anchorOf, fileStems } from './file-names.ts';
+import type { SiteSource } from './site-source.ts';
+import { weekOf } from './weeks.ts';
+
+/** So many entries still make a page that is read with pleasure; more are divided. Common practice, no source. */
+export const MOST_ON_A_PAGE = 300;
+
+/** Paths of pages, relative to the site's folder. */
+export interface SiteMap {
+  readonly items: ReadonlyMap<string, string>;
+  /** Memo ids with the path and place of their words. */
+  readonly memos: ReadonlyMap<string, string>;
+  readonly days: ReadonlySet<string>;
+  readonly findings: ReadonlyMap<string, string>;
+  readonly tasks: ReadonlyMap<string, string>;
+  /** Figures by the name that formulas and checks give them: "bench top height". */
+  readonly figures: ReadonlyMap<string, string>;
+}
+
+export const dayPath = (date: string) => `days/${anchorOf(date)}.html`;
+export const weekPath = (date: string) => `episodes/${weekOf(date).name}.html`;
+export const yearOf = (instant: string) => instant.slice(0, 4);
+/** As formulas, checks and dependents name a figure. */
+export const nameOfFigure = ({ item, attribute }: { readonly item: string; readonly attribute: string }) =>
+  `${item} ${attribute}`;
+export const figureAnchor = ({
+  attribute,
+  dimension,
+}: {
+  readonly attribute: string;
+  readonly dimension: string;
+}) => anchorOf(attribute === dimension ? attribute : `${attribute}-${dimension}`);
+
+export function siteMap(source: SiteSource): SiteMap {
+  const { figures, limits, memos, days, findings, tasks } = source;
+  const stems = fileStems([...figures, ...limits].map(({ item }) => item));
+  const items = new Map([...stems].map(([name, stem]) => [name, `things/${stem}.html`]));
+  return {
+    items,
+    memos: new Map(
+      memos.map(({ id, recordedAt }) => [id, `${dayPath(recordedAt.slice(0, 10))}#${anchorOf(id)}`]),
+    ),
+    days: new Set(days),
+    findings: new Map(findings.map((one) => [one.id, `${clashPage(one, findings)}#${anchorOf(one.id)}`])),
+    tasks: new Map(tasks.map((one) => [one.id, `${taskPage(one, tasks)}#${anchorOf(one.id)}`])),
+    figures: new Map(
+      figures.map((figure) => [nameOfFigure(figure), `${items.get(figure.item)}#${figureAnchor(figure)}`]),
+    ),
+  };
+}
+
+/** The page of a clash: open ones stand together; settled ones too, or in years where they are many. */
+function clashPage({ status, foundAt }: FindingView, all: readonly FindingView[]): string {
+  return status === 'open' || all.length <= MOST_ON_A_PAGE ? 'clashes.html' : clashYearPath(yearOf(foundAt));
+}
+export const clashYearPath = (year: string) => `clashes-${anchorOf(year)}.html`;
+
+/** The page of a task, in the same way. */
+function taskPage({ status, source }: TaskView, all: readonly TaskView[]): string {
+  return status !== 'done' || all.length <= MOST_ON_A_PAGE
+    ? 'tasks.html'
+    : taskYearPath(yearOf(source.recordedAt));
+}
+export const taskYearPath = (year: string) => `tasks-${anchorOf(year)}.html`;
+
+/** Links from one page to others. */
+export interface Links {
+  /** A path of the site as it is reached from this page. */
+  readonly to: (path: string) => string;
+  readonly item: (name: string) => string | undefined;
+  readonly figure: (of: { readonly item: string; readonly attribute: string }) => string | undefined;
+  /** By its name in a formula. */
+  readonly named: (name: string) => string | undefined;
+  readonly memo: (source: Pick<Source, 'memoId'>) => string | undefined;
+  readonly day: (date: string) => string | undefined;
+  readonly finding: (id: string) => string | undefined;
+  readonly task: (id: string) => string | undefined;
+}
+
+/** Links of a page at this path. */
+export function linksFrom(path: string, map: SiteMap): Links {
+  const up = path.includes('/') ? '../' : '';
+  const to = (wanted: string) => `${up}${wanted}`;
+  const maybe = (wanted: string | undefined) => (wanted === undefined ? undefined : to(wanted));
+  return {
+    to,
+    item: (name) => maybe(map.items.get(name)),
+    figure: (of) => maybe(map.figures.get(nameOfFigure(of)) ?? map.items.get(of.item)),
+    named: (name) => maybe(map.figures.get(name)),
+    memo: ({ memoId }) => maybe(map.memos.get(memoId)),
+    day: (date) => maybe(map.days.has(date) ? dayPath(date) : undefined),
+    finding: (id) => maybe(map.findings.get(id)),
+    task: (id) => maybe(map.tasks.get(id)),
+  };
+}

@@ -1,0 +1,125 @@
+/** One thing: each of its figures with state, age, words and history, its limits, its clashes, and its pictures. */
+
+import type { CheckView } from '../../model/checks/check-views.ts';
+import type { ClaimView, FindingView, LimitView, StandingFigure } from '../../model/views.ts';
+import { stateText } from '../check-words.ts';
+import { inOrder } from '../checks-text.ts';
+import { amountText, boundedText } from '../quantity-text.ts';
+import { dayOf } from '../source-text.ts';
+import { anchorOf } from './file-names.ts';
+import {
+  ageWords,
+  block,
+  bothSystems,
+  claimStatus,
+  clash,
+  type Desk,
+  facts,
+  linked,
+  listOf,
+  otherSystem,
+  place,
+  quote,
+  standing,
+  subject,
+} from './fragments.ts';
+import { type Html, html, type Part } from './html.ts';
+import { picturesOf } from './pictures/of-figure.ts';
+import { figureAnchor, nameOfFigure } from './site-map.ts';
+
+/** What is known of a thing, gathered once for all of them. */
+export interface Shelves {
+  readonly limitsOf: (figure: StandingFigure) => readonly LimitView[];
+  readonly limitsOn: (item: string) => readonly LimitView[];
+  readonly findingsOn: (item: string) => readonly FindingView[];
+  readonly checksReading: (name: string) => readonly CheckView[];
+  readonly figureNamed: (name: string) => StandingFigure | undefined;
+  readonly readBy: (name: string) => readonly StandingFigure[];
+}
+
+export function thingMain(
+  desk: Desk,
+  name: string,
+  figures: readonly StandingFigure[],
+  shelves: Shelves,
+): Part {
+  const limits = shelves.limitsOn(name);
+  const findings = shelves.findingsOn(name);
+  return [
+    figures.map((figure) => figureSection(desk, figure, shelves)),
+    block(2, 'Limits', [listOf(limits.map((limit) => limitLine(desk, limit)))]),
+    block(2, 'Clashes', [
+      listOf(
+        findings.map((one) => html`${linked(one.id, desk.links.finding(one.id))}: ${one.status}; ${one.why}`),
+      ),
+    ]),
+  ];
+}
+
+export const limitLine = (desk: Desk, limit: LimitView): Html =>
+  html`${subject(desk, limit)}: ${bothSystems(limit)}${
+    limit.about !== '' && limit.about !== limit.item && ` for ${limit.about}`
+  } <span class="where">${place(desk, limit.source)}, ${dayOf(limit.source.recordedAt)}</span>${
+    limit.source.quote !== '' && html` ${quote(limit.source.quote)}`
+  }`;
+
+function figureSection(desk: Desk, figure: StandingFigure, shelves: Shelves): Part {
+  const { source, tolerance, formula, rule, attribute, each } = figure;
+  const other = otherSystem(figure);
+  const checks = inOrder(shelves.checksReading(nameOfFigure(figure)));
+  return block(
+    2,
+    attribute === 'other' ? 'Size' : `${attribute.charAt(0).toUpperCase()}${attribute.slice(1)}`,
+    [
+      html`<p class="stands-at"><strong>${boundedText(figure)}</strong>${other !== undefined && html` <span class="other">${other}</span>`}${each !== undefined && ' each'}</p>\n`,
+      facts([
+        ['state', standing(figure)],
+        [
+          'said',
+          source
+            ? html`${place(desk, source)} on ${dayOf(source.recordedAt)}, ${ageWords(desk, source)}${source.quote !== '' && html` ${quote(source.quote)}`}`
+            : 'worked out, never spoken',
+        ],
+        ['why', rule],
+        tolerance !== undefined && ['within', toleranceWords(tolerance)],
+        formula !== undefined && ['comes from', formula],
+      ]),
+      picturesOf(desk, figure, shelves),
+      figure.history.length > 0 && historyTable(desk, figure),
+      block(3, 'Checks that read it', [
+        listOf(
+          checks.map(
+            (check) =>
+              html`${stateText(check.state)}: ${check.subject}<br><span class="detail">${check.why}</span>`,
+          ),
+        ),
+      ]),
+    ],
+    figureAnchor(figure),
+  );
+}
+
+function toleranceWords(tolerance: NonNullable<StandingFigure['tolerance']>): string {
+  const { from, rootSumSquare, unit } = tolerance;
+  const worst = `${amountText(tolerance)} (${from === 'formula' ? 'worst case' : from})`;
+  return rootSumSquare === undefined
+    ? worst
+    : `${worst}, ${amountText({ value: rootSumSquare, unit })} (root-sum-square of its parts)`;
+}
+
+/** Newest first. */
+function historyTable(desk: Desk, figure: StandingFigure): Html {
+  return html`<div class="wide" tabindex="0" role="region" aria-label="History of ${nameOfFigure(figure)}"><table>
+<caption>History</caption>
+<thead><tr><th scope="col">Day</th><th scope="col">Said</th><th scope="col">State</th><th scope="col">Now</th><th scope="col">Where</th><th scope="col">Words</th></tr></thead>
+<tbody>
+${[...figure.history].reverse().map((claim) => claimRow(desk, claim))}</tbody></table></div>
+`;
+}
+
+function claimRow(desk: Desk, claim: ClaimView): Html {
+  const { source, state } = claim;
+  return html`<tr id="${anchorOf(claim.id)}"><td>${source ? html`<time datetime="${dayOf(source.recordedAt)}">${dayOf(source.recordedAt)}</time>` : 'not spoken'}</td><td>${bothSystems(claim)}</td><td>${state ?? ''}</td><td>${claimStatus(claim)}</td><td>${place(desk, source)}</td><td>${source !== undefined && source.quote !== '' && quote(source.quote)}</td></tr>\n`;
+}
+
+export { clash };
