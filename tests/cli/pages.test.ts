@@ -111,16 +111,16 @@ describe.skipIf(NO_BROWSER !== undefined)(
     const opened = () => browser as Browser;
 
     /** Every list, and of pages that are alike the first two of each folder. */
-  const sample = () => {
-    const seen = new Map<string, number>();
-    return pathsOf().filter((path) => {
-      const folder = path.includes('/') ? path.replace(/\/.*/, '') : path;
-      seen.set(folder, (seen.get(folder) ?? 0) + 1);
-      return (seen.get(folder) ?? 0) <= 2;
-    });
-  };
+    const sample = () => {
+      const seen = new Map<string, number>();
+      return pathsOf().filter((path) => {
+        const folder = path.includes('/') ? path.replace(/\/.*/, '') : path;
+        seen.set(folder, (seen.get(folder) ?? 0) + 1);
+        return (seen.get(folder) ?? 0) <= 2;
+      });
+    };
 
-  test('no page complains or asks for anything but its own files, and each kind is sound by axe-core', async () => {
+    test('no page complains or asks for anything but its own files, and each kind is sound by axe-core', async () => {
       const own = url('');
       for (const path of pathsOf()) {
         const { page, complaints, asked } = await look(opened(), url(path));
@@ -129,7 +129,7 @@ describe.skipIf(NO_BROWSER !== undefined)(
           asked.filter((one) => !one.startsWith(own)),
           path,
         ).toEqual([]);
-        expect(await faultsOf(page), path).toEqual([]);
+        if (sample().includes(path)) expect(await faultsOf(page), path).toEqual([]);
         await page.context().close();
       }
     }, 120_000);
@@ -156,7 +156,7 @@ describe.skipIf(NO_BROWSER !== undefined)(
 
     test('words of a memo stay words', async () => {
       const { page, complaints } = await look(opened(), url('days/2026-03-12.html'));
-      const text = await page.locator('.memo').innerText();
+      const text = await page.locator('.memo').textContent();
       expect(text).toContain('paint the <script>alert(1)</script> "rail" & post --> before the *varnish*');
       expect(text).toContain('The red shelf is 40 wide.');
       expect(complaints).toEqual([]);
