@@ -12,7 +12,7 @@ export interface FitSettings {
   readonly drop?: RegExp;
 }
 
-export const SETTINGS: FitSettings = { penalty: 4, rounds: 120, atLeast: 8, trust: 0.6 };
+export const SETTINGS: FitSettings = { penalty: 8, rounds: 120, atLeast: 8, trust: 0.6 };
 
 /** Cases as flat arrays: a run of ids and sizes for each candidate, a run of candidates for each case. */
 interface Flat {

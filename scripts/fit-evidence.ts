@@ -142,7 +142,7 @@ function countOf(told: readonly Told[], kind: Kind, odds: Odds, drop: number, ad
 const GRID = Array.from({ length: 17 }, (_, k) => Math.round((-2.2 + 0.2 * k) * 10) / 10);
 
 /** A statement that no rule read must be near as likely as not: a false one costs trust. */
-const LEAST_ADD = -0.6;
+const LEAST_ADD = -0.4;
 /** Within so much of the best F1 the threshold that changes least is taken. */
 const MARGIN = option('margin', 0.004);
 

@@ -34,11 +34,7 @@ const ADDED: readonly (readonly [List, string, string])[] = [
   ],
   ['done', 'Then the new leathers went into the pump head.', 'the new leathers went into the pump head'],
   ['done', 'Water wheel buckets, two dozen, riveted and hung.', 'riveted and hung'],
-  [
-    'tasks',
-    'What the tram body wants now is a second coat of undercoat.',
-    'What the tram body wants now is a second coat of undercoat',
-  ],
+  ['tasks', 'What the roof wants now is a coat of tar.', 'What the roof wants now is a coat of tar'],
   [
     'problems',
     "There's play in the crank that wasn't there before.",

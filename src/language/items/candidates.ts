@@ -21,6 +21,10 @@ export interface Candidate {
   /** Its mention nearest to the quantity; absent for a thing that only a frame or the project names. */
   readonly phrase?: Phrase;
   readonly mentions: number;
+  /** How many other things were named between it and the quantity. */
+  readonly rank?: number;
+  /** What is being built as a whole. */
+  readonly isWhole?: boolean;
 }
 
 /** What the frames say in turn, and which of them is answer enough when nothing is weighed. */
@@ -99,10 +103,12 @@ export function candidatesOf(
     return found;
   };
   for (const proposal of said.proposals) at(proposal.claim.name).proposals.push(proposal);
+  let rank = 0;
   for (const phrase of nearbyPhrases(site)) {
     const name = site.discourse.meaningOf(phrase);
     if (!name || name.length === 0) continue;
     const candidate = at(name);
+    if (!candidate.phrase && phrase.first < site.at) candidate.rank = rank++;
     candidate.phrase ??= phrase;
     candidate.mentions++;
   }
@@ -110,5 +116,7 @@ export function candidatesOf(
   const topic = discourse.topicAt(site.at);
   if (topic) at(topic.name);
   if (discourse.last) at(discourse.last.name);
+  const whole = discourse.wholeAt(site.at);
+  if (whole) at([whole]).isWhole = true;
   return [...byKey.values()];
 }

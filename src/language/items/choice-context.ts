@@ -4,7 +4,7 @@ import type { FramesSay } from './candidates.ts';
 import type { Said } from './discourse.ts';
 import { inMillimetres } from './fitness.ts';
 import type { Phrase } from './noun-phrases.ts';
-import { isSpeaker, tagAt, wordAt } from './parse.ts';
+import { isSpeaker, lastPhraseBefore, type Parse, tagAt, wordAt } from './parse.ts';
 import type { Site } from './site.ts';
 
 /** What stands in the subject's place of the figure's clause. */
@@ -26,6 +26,54 @@ export interface Around {
   /** The quantity as a length, 0 when it is none; and its size in rough steps. */
   readonly millimetres: number;
   readonly magnitude: string;
+  /** Nothing of the sentence stands before the quantity: "Six foot eight and a quarter." */
+  readonly opens: boolean;
+  /** Things near by that are a whole sentence of their own, which says what the talk turns to: "The oak." */
+  readonly announced: ReadonlySet<Phrase>;
+  readonly latest: Phrase | undefined;
+  /** The verb of the clause, as said. */
+  readonly verb: string | undefined;
+}
+
+const SKIPPED_BEFORE: ReadonlySet<string | undefined> = new Set([
+  'adverb',
+  'filler',
+  'conjunction',
+  'comma',
+  'determiner',
+  'possessive',
+  'adjective',
+]);
+
+/** Whether only light words stand between the start of the sentence and a word. */
+function opensAt(parse: Parse, at: number): boolean {
+  const sentence = parse.sentenceOf[at];
+  for (let k = at - 1; k >= 0 && parse.sentenceOf[k] === sentence; k--) {
+    const tag = tagAt(parse, k);
+    if (tag === 'stop') return true;
+    if (!SKIPPED_BEFORE.has(tag)) return false;
+  }
+  return true;
+}
+
+const isAlone = (parse: Parse, phrase: Phrase): boolean => {
+  const after = tagAt(parse, phrase.last + 1);
+  return (after === 'stop' || after === undefined) && opensAt(parse, phrase.first);
+};
+
+const SENTENCES_BACK = 6;
+
+function announcedBefore(site: Site): Phrase[] {
+  const { parse, at } = site;
+  const found: Phrase[] = [];
+  const sentence = parse.sentenceOf[at] as number;
+  for (let index = lastPhraseBefore(parse, at); index >= 0; index--) {
+    const phrase = parse.phrases[index] as Phrase;
+    if (sentence - (parse.sentenceOf[phrase.first] as number) > SENTENCES_BACK) break;
+    if (!phrase.pronoun && phrase.name.length > 0 && !isSpeaker(phrase) && isAlone(parse, phrase))
+      found.push(phrase);
+  }
+  return found;
 }
 
 function contextOf(anchor: Anchor): Context {
@@ -70,6 +118,7 @@ export function aroundOf(site: Site, said: FramesSay): Around {
   const anchor = anchorOf(site);
   const context = contextOf(anchor);
   const topic = site.discourse.topicAt(site.at);
+  const announced = announcedBefore(site);
   const { value, unit } = site.quantity;
   const length = site.dimension === 'length' ? inMillimetres(value, unit) : 0;
   const millimetres = Math.max(length || 0, 0);
@@ -87,5 +136,9 @@ export function aroundOf(site: Site, said: FramesSay): Around {
     chain: chainOf(site),
     millimetres,
     magnitude: magnitudeOf(millimetres),
+    opens: opensAt(site.parse, site.at),
+    announced: new Set(announced),
+    latest: announced[0],
+    verb: anchor.verb === undefined ? undefined : wordAt(site.parse, anchor.verb),
   };
 }

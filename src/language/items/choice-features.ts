@@ -138,8 +138,21 @@ function addPlace(site: Site, around: Around, candidate: Candidate, phrase: Phra
   if (phrase.kinds.has('measure'))
     tally.three('measure', role, candidate.name.length > 1 ? 'of a thing' : 'alone');
   if (phrase.plural) tally.one('plural');
-  if (around.plural !== undefined && where !== 'ahead')
-    tally.one(around.plural === phrase.plural ? 'agrees' : 'disagrees');
+  if (around.plural !== undefined && where !== 'ahead') {
+    const agreement = around.plural === phrase.plural ? 'agrees' : 'disagrees';
+    tally.one(agreement);
+    tally.two(agreement, context);
+  }
+  const opening = around.opens ? 'opens' : 'goes on';
+  tally.three(opening, role, where);
+  if (around.announced.has(phrase)) {
+    const isLatest = around.latest === phrase;
+    tally.three('announced', isLatest ? 'last' : 'before', where);
+    if (isLatest) tally.three('announced', context, opening);
+  }
+  if (phrase === around.anchor.subject && around.verb) tally.two('subject of', around.verb);
+  if (phrase === around.anchor.direct && around.anchor.preposition)
+    tally.three('direct', around.anchor.preposition, site.dimension);
   addGrammar(site, around, phrase, role, path, tally);
 }
 
@@ -161,6 +174,7 @@ function addKind(site: Site, around: Around, candidate: Candidate, tally: Tally)
   const head = singular(candidate.name.at(-1) ?? '');
   tally.two('head', head);
   tally.three('head', head, dimension);
+  if (site.said) tally.three('head said', head, site.said);
 }
 
 /** What was said of the thing before. */
@@ -190,6 +204,16 @@ function addTalk(site: Site, around: Around, candidate: Candidate, tally: Tally)
   const { parse, at, discourse } = site;
   const sentence = parse.sentenceOf[at] as number;
   tally.two('words', UP_TO_5[Math.min(4, candidate.name.length)] as string);
+  if (candidate.isWhole) {
+    tally.two('whole', around.context);
+    tally.three('whole', around.context, around.opens ? 'opens' : 'goes on');
+    tally.three('whole', site.dimension, site.said ?? 'bare');
+  }
+  if (candidate.rank !== undefined) {
+    const rank = UP_TO_5[Math.min(5, candidate.rank)] as string;
+    tally.two('rank', rank);
+    tally.three('rank', rank, around.context);
+  }
   if (candidate.mentions > 1) tally.one('mentions', Math.min(3, candidate.mentions - 1));
   const last = discourse.last;
   if (last && around.lastKey === candidate.key) {

@@ -26,6 +26,7 @@ import {
 } from './naming.ts';
 import type { Phrase } from './noun-phrases.ts';
 import { behind, isSpeaker, lastPhraseBefore, type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
+import { isWhole } from './wholes.ts';
 
 export type Name = readonly string[];
 
@@ -78,6 +79,32 @@ export class Discourse {
         this.known.wordIn(places) ??
         null;
     return this.#place ?? undefined;
+  }
+
+  #wholeAt = 0;
+  #whole: string | undefined;
+  #wholes: Map<string, number> | undefined;
+
+  /** What is being built as a whole, by the word that the talk has had most for it before a word: "bus", "barn". */
+  wholeAt(word: number): string | undefined {
+    const { parse } = this;
+    if (!this.#wholes) {
+      this.#wholes = this.known.countWords(isWhole);
+      for (const [name, count] of this.#wholes) if (count > this.#timesSaid(this.#whole)) this.#whole = name;
+    }
+    for (; this.#wholeAt < parse.phrases.length; this.#wholeAt++) {
+      const phrase = parse.phrases[this.#wholeAt] as Phrase;
+      if (phrase.first >= word) break;
+      const head = singular(phrase.head);
+      if (phrase.pronoun || !isWhole(head)) continue;
+      this.#wholes.set(head, this.#timesSaid(head) + 1);
+      if (this.#timesSaid(head) >= this.#timesSaid(this.#whole)) this.#whole = head;
+    }
+    return this.#whole;
+  }
+
+  #timesSaid(whole: string | undefined): number {
+    return whole === undefined ? 0 : (this.#wholes?.get(whole) ?? 0);
   }
 
   /** The fronted phrase that rules at a word: of its own sentence or of the ones just before. */

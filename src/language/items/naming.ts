@@ -199,6 +199,14 @@ export class KnownThings {
     return best?.name;
   }
 
+  /** How many known names say each of the words that `isOne` takes. */
+  countWords(isOne: (word: string) => boolean): Map<string, number> {
+    const counts = new Map<string, number>();
+    for (const thing of this.#things.values())
+      for (const word of thing.name) if (isOne(word)) counts.set(word, (counts.get(word) ?? 0) + 1);
+    return counts;
+  }
+
   /** The first of these words that stands in a known name. */
   wordIn(words: ReadonlySet<string>): string | undefined {
     for (const thing of this.#things.values())
