@@ -142,7 +142,9 @@ function countOf(told: readonly Told[], kind: Kind, odds: Odds, drop: number, ad
 const GRID = Array.from({ length: 17 }, (_, k) => Math.round((-2.2 + 0.2 * k) * 10) / 10);
 
 /** A statement that no rule read must be near as likely as not: a false one costs trust. */
-const LEAST_ADD = -0.4;
+const LEAST_ADD = -0.2;
+/** What a rule read as an arrival must be far from likely to be dropped: an order that is lost is made twice. */
+const MOST_DROP: Readonly<Partial<Record<Kind, number>>> = { arrival: -1.6 };
 /** Within so much of the best F1 the threshold that changes least is taken. */
 const MARGIN = option('margin', 0.004);
 
@@ -161,7 +163,7 @@ function thresholds(told: readonly Told[], kind: Kind, odds: Odds): { drop: numb
     drop = Math.min(...good((threshold) => f1(countOf(told, kind, odds, threshold, add))));
     add = Math.max(LEAST_ADD, ...good((threshold) => f1(countOf(told, kind, odds, drop, threshold))));
   }
-  return { drop, add };
+  return { drop: Math.min(drop, MOST_DROP[kind] ?? drop), add };
 }
 
 /** Odds of every candidate of the unseen stories, by cues fitted without its story. */

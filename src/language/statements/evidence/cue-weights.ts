@@ -389,8 +389,8 @@ export const CUE_WEIGHTS: Readonly<Record<Kind, KindWeights>> = {
       'unread words over the next kind': 0.64,
       'unread words well above': -0.37,
     },
-    drop: -1,
-    add: -0.4,
+    drop: -1.6,
+    add: -0.2,
   },
   problem: {
     cues: {
@@ -537,7 +537,7 @@ export const CUE_WEIGHTS: Readonly<Record<Kind, KindWeights>> = {
       'unread words well above': 0.19,
     },
     drop: -1.2,
-    add: -0.4,
+    add: -0.2,
   },
   promise: {
     cues: {
