@@ -72,7 +72,7 @@ const STILL_OPEN = [/label/, /charger/, /compressor/, /switch/, /plate/, /vi[cs]
 /** Words of a task, and of the deed that ends it. */
 const CLOSED_BY: readonly (readonly [RegExp, RegExp])[] = [
   [/scrape the floor/, /floor is scraped/],
-  [/cut the legs this/, /cut the legs last night/],
+  [/^cut the legs$/, /cut the legs last night/],
   // Two clauses of one sentence tell it: the coat is on, so the floor is sealed.
   [/seal the floor/, /floor is sealed|epoxy is on the floor/],
   [/order the cable/, /cable is ordered/],

@@ -255,8 +255,11 @@ const RULES: readonly DateRule[] = [
     (_, { today }) => today,
   ),
   // Said after breakfast, "in the morning" is the next one.
-  rule('in the morning', 'in the morning|first thing', (_, { today, hour }) =>
-    hour >= 9 ? today + 1 : today,
+  // "The first thing we make" is no time of day.
+  rule(
+    'in the morning',
+    "in the morning|(?<!\\bthe )first thing(?! (?:i|we|you|he|she|they|that|to|is|was|on the list|we['’]re|i['’]m)\\b)",
+    (_, { today, hour }) => (hour >= 9 ? today + 1 : today),
   ),
   rule(
     'in <count> weeks',

@@ -227,6 +227,22 @@ export function allClosedBy(
   });
 }
 
+/**
+ * Whether a deed ends a task that the same memo told before it. More is asked than of a task of another day, since a memo
+ * tells of much work on one thing: the same way of doing, in so many words, to what the task names.
+ */
+export function closesOwn(deed: Deed, task: TaskRow): boolean {
+  if ((isPartly(deed.quote) || isAllBut(deed)) && !BEGINS.test(task.quote)) return false;
+  const described = describeTask({ ...task, around: task.quote });
+  const told = describeDeed(deed.gist, deed.quote, deed.quote);
+  const sameWay = [...told.actions].some((way) => described.actions.has(way));
+  const sameThing = [...described.named].some((stem) => told.named.has(stem));
+  if (!sameThing || !(sameWay || (told.goes !== undefined && told.goes === described.goes))) return false;
+  if (task.waitsFor.some((wait) => answersGate(gateWords(deed.quote), gateWords(wait)))) return false;
+  return answers(told, described, NO_HOLDERS) >= SURE;
+}
+const NO_HOLDERS: ReadonlyMap<string, number> = new Map();
+
 /** As well as a task can be answered by a deed that is about another one, too. */
 const PLAINLY = 1;
 /** "Both", "all of them": the same done to several. */

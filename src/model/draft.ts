@@ -123,6 +123,11 @@ export class Draft implements ModelReader {
   openProblems(): readonly ProblemRow[] {
     return this.#many('problems', this.#base.openProblems(), (problem) => problem.status === 'open');
   }
+  /** Snags that this memo has put right so far. */
+  solvedProblems(): readonly ProblemRow[] {
+    const put = [...(this.#put.get('problems')?.values() ?? [])] as readonly ProblemRow[];
+    return put.filter((problem) => problem.status === 'solved');
+  }
   openPromises(): readonly PromiseRow[] {
     return this.#many('promises', this.#base.openPromises(), (promise) => promise.status === 'open');
   }

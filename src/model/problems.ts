@@ -2,6 +2,7 @@
 import type { ArrivalNote, DoneNote, ProblemNote } from '../language/notes.ts';
 import { isSameGoods } from './goods.ts';
 import { shapeOf, wordsOf } from './names.ts';
+import { type RightAgain, rightAgain, subjectOf } from './right-again.ts';
 import type { ProblemRow, TaskRow } from './rows.ts';
 import { stemOf } from './stems.ts';
 import { type Telling, telling } from './telling.ts';
@@ -45,8 +46,9 @@ interface Remedy {
  */
 export function solveProblems(work: Working, closed: readonly TaskRow[]): void {
   const { done, arrivals } = work.memo.notes;
-  if (done.length + arrivals.length === 0 || work.draft.openProblems().length === 0) return;
+  if (work.draft.openProblems().length === 0) return;
   for (const note of done) solveBy(work, remedyOf(work, note));
+  for (const told of rightAgain(work.memo.text, work.sentences)) solveByState(work, told);
   for (const task of closed) solveByTask(work, task);
   for (const note of arrivals) if (note.received) solveByGoods(work, note);
 }
@@ -118,6 +120,60 @@ const ERRANDS: ReadonlySet<string> = new Set([
   'test',
   'show',
 ]);
+
+/**
+ * "The roof's fixed. One bad screw, and it's dry now": a state told of "it" or "everything" ends what was told beside the
+ * snag that this memo has just put right, where it is of its kind.
+ */
+function solveBeside(work: Working, { words, ends, index }: RightAgain): void {
+  const cured = work.draft.solvedProblems().filter(({ solvedById }) => {
+    const note = work.memo.notes.done.find(({ id }) => id === solvedById);
+    return note !== undefined && Math.abs(index - work.place(note.span).index) <= NEAR_CURE;
+  });
+  if (cured.length === 0) return;
+  for (const problem of work.draft.openProblems()) {
+    const isBeside = cured.some((one) => isToldBeside(problem.id, one.id));
+    if (isBeside && ends(`${problem.gist} ${problem.source.quote}`))
+      solve(work, problem, `${work.memo.id}.now`, work.source({ quote: words }));
+  }
+}
+/** Sentences between a snag put right and the word that all is well. */
+const NEAR_CURE = 2;
+
+/** Whether two snags were told one after the other in one memo. */
+function isToldBeside(a: string, b: string): boolean {
+  const [memoA, at] = a.split('.p');
+  const [memoB, other] = b.split('.p');
+  return memoA === memoB && Math.abs(Number(at) - Number(other)) === 1;
+}
+
+/** What is told to be right again ends the snags of its kind that are told of it. */
+function solveByState(work: Working, { words, ends, index, start }: RightAgain): void {
+  const subject = subjectOf(words);
+  if (/^(?:it|that|they|everything|all|all of it)$/i.test(subject.trim())) {
+    solveBeside(work, { words, ends, index, start });
+    return;
+  }
+  const state = telling(subject, '');
+  const over = work.draft.openProblems().filter((problem) => {
+    if (!ends(`${problem.gist} ${problem.source.quote}`)) return false;
+    const own = work.memo.notes.problems.find(({ id }) => id === problem.id);
+    if (own && (own.span.end > start || index - work.place(own.span).index < 1)) return false;
+    return isToldOf(state, problem);
+  });
+  const [only] = over;
+  // A state of many things, such as a "floor", ends the one snag that it can mean.
+  if (!only || over.length > 1) return;
+  const source = work.source({ quote: words });
+  solve(work, only, `${work.memo.id}.now`, source);
+}
+
+/** Whether a state is told of what a snag is about: all that the state names is named there. */
+function isToldOf(state: Telling, problem: ProblemRow): boolean {
+  const snag = telling(problem.gist, problem.source.quote);
+  if (areRivalWords(state.plain, snag.plain) || state.name.length === 0) return false;
+  return state.name.every((stem) => snag.things.has(stem));
+}
 
 function solveByGoods(work: Working, note: Kept<ArrivalNote>): void {
   const late = work.draft

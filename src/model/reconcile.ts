@@ -11,7 +11,7 @@ import { openProblem, solveProblems } from './problems.ts';
 import { keepPromises, openPromise } from './promises.ts';
 import type { ModelChange, ModelReader } from './rows.ts';
 import { checkCircles } from './task-circles.ts';
-import { closeTasks, openTask } from './tasks.ts';
+import { closeMeasured, closeOwnTasks, closeTasks, openTask } from './tasks.ts';
 import type { MemoView } from './views.ts';
 import { Working } from './working.ts';
 
@@ -38,8 +38,9 @@ export function reconcileMemo(
 ): readonly ModelChange[] {
   const work = new Working(new Draft(reader), withoutRejected(memo), settings);
   const { notes } = work.memo;
-  const closed = closeTasks(work, notes.done, notes.arrivals);
+  const before = closeTasks(work, notes.done, notes.arrivals);
   for (const note of notes.tasks) openTask(work, note);
+  const closed = [...before, ...closeOwnTasks(work, notes.done), ...closeMeasured(work, notes.figures)];
   meetGates(work, closed);
   if (closed.length + notes.tasks.length > 0) checkCircles(work);
   for (const note of notes.problems) openProblem(work, note);

@@ -29,6 +29,24 @@ function wordsOfTask({ gist, waitsFor }: TaskRow): Words {
   return taken;
 }
 
+/** "The charger has to wait", "so the stove waits": a piece of work that is put off, without its verb. */
+const PUT_OFF =
+  /^(?:.{0,40}?)\b(?:has|have|had|must|can|could|will|['’]ll|needs?|is|are|going|got|to|just|simply|still| )*\bwaits?(?: (?:now|then|too|a bit|a while|for now|for it|for that))?$/i;
+
+/** Whether a task that was said now only puts off one that is open already: all its things are in that one. */
+export function isPutOff(said: TaskRow, open: TaskRow): boolean {
+  if (!PUT_OFF.test(said.gist.replace(/[.,;]+$/, ''))) return false;
+  const own = said.waitsFor.reduce((left, wait) => left.replace(wait, ' '), said.gist);
+  const things = wordsOf(own)
+    .map(stemOf)
+    .filter((stem) => !EMPTY.has(stem) && stem !== WAIT);
+  if (things.length === 0) return false;
+  const { plain } = wordsOfTask(open);
+  const stems = new Set([...plain].map(stemOf));
+  return !areRivalWords(new Set(wordsOf(own)), plain) && things.every((stem) => stems.has(stem));
+}
+const WAIT = stemOf('wait');
+
 /** Words that say that it is another one, however alike the rest is. */
 const ANOTHER = /\b(?:another|other|more|again|second|next|extra|spare|rest)\b/i;
 

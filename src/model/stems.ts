@@ -87,6 +87,7 @@ spread spreading
 stand stood
 stick stuck
 strike struck
+string strung
 strip stripped
 sweep swept
 swell swollen
@@ -130,7 +131,7 @@ const stems = new Map<string, string>();
 /** "Relaid" is "relay" as "laid" is "lay". */
 function againOf(word: string): string | undefined {
   const rest =
-    word.startsWith('re') && word.length > 5 ? BASE.get(word.slice(2).replace(/^-/, '')) : undefined;
+    word.startsWith('re') && word.length > 4 ? BASE.get(word.slice(2).replace(/^-/, '')) : undefined;
   return rest && `re${rest}`;
 }
 

@@ -212,9 +212,17 @@ class Look {
     const figures = this.#rows
       .itemsSharing(thing)
       .flatMap((item) => this.#rows.standingOf(item.id))
-      .filter((row) => row.dimension === 'time');
+      .filter((row) => row.dimension === 'time' && !this.#isTimeOfUse(row));
     const last = figures.at(-1);
     return last && convert(last, 'h')?.value;
+  }
+
+  /** A pot life and a time for the next coat say nothing of when a product is hard. */
+  #isTimeOfUse(row: { readonly value: number; readonly unit: string }): boolean {
+    const told = ['pot life', 'recoat window'].flatMap((check) => this.#rows.checksWatching([`=${check}`]));
+    return told.some(({ inputs }) =>
+      inputs.some(({ expression }) => expression.replace(/\s/g, '') === `${row.value}${row.unit}`),
+    );
   }
 
   #linked(gate: Gate, task: TaskRow): WaitView {

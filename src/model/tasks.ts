@@ -1,12 +1,13 @@
-import type { ArrivalNote, DoneNote, Span, TaskNote } from '../language/notes.ts';
+import type { ArrivalNote, DoneNote, FigureNote, Span, TaskNote } from '../language/notes.ts';
 import { beforeWhat } from './before.ts';
-import { allClosedBy, type Deed } from './closing.ts';
+import { allClosedBy, closesOwn, type Deed } from './closing.ts';
 import { gateWords } from './gate-words.ts';
 import { dateGate, gateOf, isEarliest } from './gates.ts';
+import { isReadingFor, isToMeasure } from './measured-tasks.ts';
 import { tellingStems } from './open-tasks.ts';
 import { mendedBy } from './problems.ts';
 import type { Gate, TaskRow } from './rows.ts';
-import { isSaidAgain } from './said-again.ts';
+import { isPutOff, isSaidAgain } from './said-again.ts';
 import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
 
@@ -25,7 +26,9 @@ function sentenceAt(work: Working, span: Span): string {
 /** Opens a task; one that is open already under nearly the same words is only noted as said again. */
 export function openTask(work: Working, note: Kept<TaskNote>): void {
   const task = taskOf(work, note);
-  const before = work.draft.openTasksSharing(tellingStems(task.gist)).find((open) => isSaidAgain(task, open));
+  const before = work.draft
+    .openTasksSharing(tellingStems(task.gist))
+    .find((open) => isSaidAgain(task, open) || isPutOff(task, open));
   work.draft.put({ table: 'tasks', row: before ? withWordsOf(before, task) : task });
 }
 
@@ -111,4 +114,52 @@ export function closeTasks(
     work.draft.put({ table: 'closings', row: { id: note.id, taskId: first.id } });
     return rows;
   });
+}
+
+/**
+ * Closes the tasks of this memo that a deed told after them answers: "I must oil the worktop", and later "the worktop's
+ * oiled". Call when the memo's own tasks are open. A deed that ended an earlier memo's task is not asked again.
+ */
+export function closeOwnTasks(work: Working, notes: readonly Kept<DoneNote>[]): readonly TaskRow[] {
+  const { tasks } = work.memo.notes;
+  if (notes.length === 0 || tasks.length === 0) return [];
+  return tasks.flatMap((said) => {
+    const open = work.draft.openTasksSharing(tellingStems(said.gist)).find(({ id }) => id === said.id);
+    const end = work.place(said.span).index;
+    const note =
+      open &&
+      notes.find(
+        ({ gist, quote, span }) =>
+          span.start >= said.span.end &&
+          work.place(span).index > end &&
+          closesOwn({ gist, quote, around: sentenceAt(work, span) }, open),
+      );
+    return open && note ? [close(work, open, note)] : [];
+  });
+}
+
+/** Closes the tasks of measuring whose figure is told, in this memo behind the task or in a later one. */
+export function closeMeasured(work: Working, figures: readonly Kept<FigureNote>[]): readonly TaskRow[] {
+  return figures.flatMap((note) => {
+    const place = work.place(note.span);
+    const stems = tellingStems(note.item, place.clause);
+    const task = work.draft
+      .openTasksSharing(stems)
+      .find((open) => isToMeasure(open) && isLater(work, note, open) && isReadingFor({ note, place }, open));
+    return task ? [close(work, task, note)] : [];
+  });
+}
+
+/** Whether a figure stands behind the words of a task, in another sentence. */
+function isLater(work: Working, note: Kept<FigureNote>, task: TaskRow): boolean {
+  if (task.source.memoId !== work.memo.id) return true;
+  const own = work.memo.notes.tasks.find(({ id }) => id === task.id);
+  return own !== undefined && work.place(note.span).index > work.place(own.span).index;
+}
+
+function close(work: Working, task: TaskRow, note: Kept<DoneNote> | Kept<FigureNote>): TaskRow {
+  const row: TaskRow = { ...task, status: 'done', closedById: note.id, closedBy: work.source(note) };
+  work.draft.put({ table: 'tasks', row });
+  work.draft.put({ table: 'closings', row: { id: note.id, taskId: task.id } });
+  return row;
 }

@@ -6,6 +6,12 @@ import { oneLine } from './words.ts';
 
 const said = (wait: WaitView) => (wait.source ? `, ${placeOf(wait.source)}` : '');
 
+/** "8 hours", "25 minutes", "1.5 hours". */
+function soLong(hours = 0): string {
+  if (hours < 1) return counted(Math.round(hours * 60), 'minute');
+  return counted(Math.round(hours * 10) / 10, 'hour');
+}
+
 /** What a task waits for, as one phrase: "waits for the gutters arrive (expected 2026-05-06)". */
 export function waitText(wait: WaitView): string {
   const { kind, words, why } = wait;
@@ -14,8 +20,8 @@ export function waitText(wait: WaitView): string {
       return `waits until ${dayName(wait.until ?? words)}`;
     case 'hours':
       return wait.until
-        ? `waits for ${words} (${counted(wait.hours ?? 0, 'hour')} from ${memoName(wait.source?.memoId ?? '')}: until ${clock(wait.until)})`
-        : `waits for ${words} (${counted(wait.hours ?? 0, 'hour')}, not begun)`;
+        ? `waits for ${words} (${soLong(wait.hours)} from ${memoName(wait.source?.memoId ?? '')}: until ${clock(wait.until)})`
+        : `waits for ${words} (${soLong(wait.hours)}, not begun)`;
     case 'reading':
       return `waits for ${readingText(wait)}`;
     case 'task':
@@ -39,7 +45,7 @@ function readingText({ words, bound, reach, latest, on, source }: WaitView): str
 export function metText(wait: WaitView): string {
   switch (wait.kind) {
     case 'hours':
-      return `${wait.words}: ${counted(wait.hours ?? 0, 'hour')} were over ${clock(wait.until ?? '')}`;
+      return `${wait.words}: ${soLong(wait.hours)} were over ${clock(wait.until ?? '')}`;
     case 'reading':
       return readingText(wait);
     case 'date':

@@ -52,6 +52,18 @@ export function bareWork(words: string): string {
   return isGerund ? withBase(rest) : rest;
 }
 
+const RELATIVE_DAY =
+  '(?:,? (?:by|for|until|before|from))?,? ?\\b(?:first thing )?(?:to-?morrow|to-?day|to-?night|this (?:morning|afternoon|evening))(?: (?:first thing|morning|afternoon|evening|night|lunchtime))?(?:,? (?:ideally|hopefully|latest|at the latest|if (?:i|we) can|then|please))?(?=$|[\\s,.;])';
+const DAY_WORDS = new RegExp(RELATIVE_DAY, 'i');
+const DAY_AT_HEAD = new RegExp(`^${RELATIVE_DAY},? *(?:it(?:['’]s| is) )?`, 'i');
+
+/** A gist whose day is known, without the words that only hold on the day they were said: "cut the legs tonight". */
+export function withoutDay(gist: string): string {
+  const rest = DAY_AT_HEAD.test(gist) ? bareWork(gist.replace(DAY_AT_HEAD, '')) : gist.replace(DAY_WORDS, '');
+  const text = rest.replace(/\s+/g, ' ').replace(/^[\s,]+|[\s,;]+$/g, '');
+  return text.length > 3 ? text.slice(0, 1).toUpperCase() + text.slice(1) : gist;
+}
+
 /** "Getting all the seats out" is "get all the seats out"; "wiring" alone may be a thing. */
 function withBase(words: string): string {
   const [, first = '', next = ''] = /^(\S+) +(\S+)/.exec(words) ?? [];

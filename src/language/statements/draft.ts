@@ -22,6 +22,8 @@ export interface Draft extends Span {
   readonly waitsFor?: readonly string[];
   /** Clauses that hold a gate or a reason: dates in them are not this task's. */
   readonly aside?: readonly number[];
+  /** A later clause that says when it is to be done. */
+  readonly dayIn?: number;
   readonly reason?: string;
   readonly turnedDown?: string;
   readonly received?: boolean;

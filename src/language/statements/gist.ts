@@ -18,18 +18,30 @@ export function gistOf(draft: Draft, scene: Scene): string {
     draft.kind === 'task' && LACKS_SUBJECT.test(own)
       ? withSubject(own, draft, scene)
       : nameThings(own, draft, scene);
-  const short = withoutLead(draft, named).replace(/\s+/g, ' ').trim();
+  const short = withoutLead(draft, named).replace(ASIDE_AT_END, '').replace(/\s+/g, ' ').trim();
   const text = short.length > 1 ? short : own.trim();
   return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
+
+/** Said in passing, behind the matter. */
+const ASIDE_AT_END =
+  /(?:[,\s]+(?:by the way|mind you|of course|thank god|thank goodness|i think|i reckon|i guess|i suppose|to be fair|to be honest|for what it['’]s worth|incidentally|would you believe|believe it or not|touch wood|fingers crossed))+$/i;
 
 function withoutLead({ kind }: Draft, words: string): string {
   // "I've to ring the yard".
   if (kind === 'task') return bareWork(words.replace(OPENERS, '')).replace(/^to (?=\p{L})/iu, '');
   if (kind === 'promise') return vowed(words).replace(LEAD_IN, '');
-  if (kind === 'done') return words.replace(LEAD_IN, '');
+  if (kind === 'done') {
+    const bare = words.replace(LEAD_IN, '');
+    // "I got the price" is what was done: "got" stays where a thing follows it.
+    return /\bgot\s*$/i.test(words.slice(0, words.length - bare.length)) && GOT_THING.test(bare)
+      ? `got ${bare}`
+      : bare;
+  }
   return words.replace(OPENERS, '');
 }
+const GOT_THING =
+  /^(?:the|a|an|my|our|some|another|both|all|two|three|four|his|her|their|that|those|it|them)\b/i;
 /** "I promised Ruth I'd show her the meter" is "show Ruth the meter". */
 function vowed(words: string): string {
   const [, whom = '', rest] = PROMISED.exec(words) ?? [];
@@ -81,7 +93,7 @@ const NEW_ONE =
 
 /** "It's only eleven in here", "it's raining", "it turns out": an "it" that stands for no thing. */
 const NO_ANTECEDENT =
-  /\bit(?: is|'s| was|'ll be| will be| gets?| got| has been|'s been)? (?:(?:only|just|too|so|still|about|getting|down to|up to|been|a bit|bloody|very|really|minus|at least|barely|not|quite) )*(?:\S+ ){0,3}?(?:degrees|in here|out here|out there|outside|in there|cold|colder|warmer|freezing|frosty|dark|raining|rains|rain|rained|snow\w*|blowing|windy|muggy|humid|late|early|(?:mon|tues|wednes|thurs|fri|satur|sun)day|winter|summer|ages|hours)\b|\bit (?:turns? out|turned out|seems?|looks? like|takes?|took|means|depends|occurred|struck|dawned)\b/i;
+  /\bit(?: is|'s| was|'ll be| will be| gets?| got| has been|'s been)? (?:(?:only|just|too|so|still|about|getting|down to|up to|been|a bit|bloody|very|really|minus|at least|barely|not|quite) )*(?:\S+ ){0,3}?(?:degrees|in here|out here|out there|outside|in there|cold|colder|warmer|freezing|frosty|dark|raining|rains|rain|rained|snow\w*|blowing|windy|muggy|humid|late|early|(?:mon|tues|wednes|thurs|fri|satur|sun)day|winter|summer|ages|hours)\b|^(?:(?:and|so|then|but) )?(?:to-?morrow|tonight|(?:on )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|next(?: week| up)?|after that|first thing),? it(?: is|'s|['’]ll be|['’]s) (?:the|a|an|my|our|time|on to|back to)\b|\bit (?:turns? out|turned out|seems?|looks? like|takes?|took|means|depends|occurred|struck|dawned)\b/i;
 
 /** "I'll order one tonight", "have to get some": of what was spoken of. */
 const LONE_ONE =
@@ -263,6 +275,12 @@ export function itemOf(draft: Draft, scene: Scene): string {
     scene.text.slice(draft.start, draft.end)
   );
 }
+
+/** "Now I got something wrong": what cannot be told from other goods is no delivery. */
+export const isNamed = (item: string): boolean =>
+  !/^(?:(?:some|any|every|no)thing|it all|everything else|(?:the )?whole lot|trouble|word|wind|lucky)\b(?! (?:of|for|from) )/i.test(
+    item,
+  );
 
 /** A gate as a short phrase: "the wiring's signed off" is "wiring signed off". */
 export function waitOf(words: string): string {

@@ -14,3 +14,8 @@ export function isForgiven(scene: Scene, clause: number): boolean {
   const next = neighbour(scene, scene.said[clause] as Said, 1);
   return next !== undefined && /^(?:but|though)\b/.test(next.opener) && matches(NO_MATTER, next);
 }
+
+/** "The tap's stopped dripping", "it no longer rattles": a fault that is over. */
+const FAULT_ENDED =
+  / (?:stopped|quit|ceased)\/\w* (?:leak|drip|weep|seep|rattl|squeak|squeal|vibrat|smok|bind|stick|rubb|tripp|flicker|wobbl|spitt|knock|whin|overheat|pull|jump|slipp|rock|sagg|foul|jamm|catch|hunt|surg|crack|peel|creak|groan)\w*ing\/| no\/\w* (?:longer|more)\/\w* (?:\w+\/\w* )?(?:leak|drip|weep|seep|rattl|squeak|squeal|vibrat|smok|bind|stick|rub|trip|flicker|wobbl|knock|whin|overheat|slip|rock|sag|foul|jam|creak|play|noise)\w*\//;
+export const isFaultOver = (said: Said): boolean => FAULT_ENDED.test(said.code);

@@ -15,6 +15,7 @@ import type {
 import type { Sentence } from '../sentences.ts';
 import { ARRIVAL_RULES } from './arrivals.ts';
 import { ARRIVALS_TOLD } from './arrivals-told.ts';
+import { withoutDay } from './bare-work.ts';
 import { readBreaches } from './breaches.ts';
 import { DECISION_RULES } from './decisions.ts';
 import { DONE_RULES } from './done.ts';
@@ -25,7 +26,7 @@ import { KINDS } from './evidence/kinds.ts';
 import { isBlank, scoreWords, type WordScores } from './evidence/word-scores.ts';
 import { FINISHED_RULES, openWork } from './finished-tasks.ts';
 import { readGates } from './gates.ts';
-import { gistOf, itemOf, waitOf } from './gist.ts';
+import { gistOf, isNamed, itemOf, waitOf } from './gist.ts';
 import { findJobLists, JOB_RULES } from './job-lists.ts';
 import { PROBLEM_RULES } from './problems.ts';
 import { CORRECTION_RULES, PROMISE_RULES } from './promises.ts';
@@ -122,10 +123,29 @@ export function draftsIn(
     ...readGates(scene),
     ...scene.said.flatMap((clause) => readClause(clause, scene, scores)),
   ];
+  found.push(...endsOfOwn(found, scene));
   const problems = found.filter((each) => each.kind === 'problem');
   for (const each of readBreaches(scene, figures, context, problems)) found.push({ ...each, measured: true });
   return found;
 }
+
+/** "I have to order the glass." and later "Ordered it": deeds that end a task which the memo itself told before. */
+function endsOfOwn(found: readonly Draft[], scene: Scene): readonly Draft[] {
+  const tasks = found.filter((each) => each.kind === 'task' && !each.weak);
+  const first = Math.min(...tasks.map(({ to }) => scene.said[to]?.sentence ?? Number.POSITIVE_INFINITY));
+  return scene.said
+    .filter((said) => said.sentence > first && !isBlank(said))
+    .flatMap((said) => {
+      const before = tasks.filter(({ to }) => (scene.said[to]?.sentence ?? said.sentence) < said.sentence);
+      const open = before.slice(-NEAR_TASKS).map((each) => openWork(gistOf({ ...each }, scene)));
+      return FINISHED_RULES.flatMap(({ name, read }) => {
+        const ended = read(said, { ...scene, open });
+        return ended ? [{ ...ended, rule: name }] : [];
+      }).slice(0, 1);
+    });
+}
+/** So many tasks before it a deed may end: keeps long memos linear. */
+const NEAR_TASKS = 6;
 
 function readClause(clause: Said, scene: Scene, scores: WordScores | undefined): readonly Draft[] {
   // Bare numbers and marks between commas state nothing.
@@ -156,9 +176,12 @@ function notesFrom(drafts: readonly Draft[], scene: Scene): StatementNotes {
     ),
     tasks: of('task', (each): TaskNote => {
       const due = dueOf(each, scene);
+      const told = common(each, scene);
       return {
         kind: 'task',
-        ...common(each, scene),
+        ...told,
+        // Read tomorrow, "tomorrow" is another day.
+        ...(due ? { gist: withoutDay(told.gist) } : {}),
         ...(due ? { due } : {}),
         waitsFor: (each.waitsFor ?? []).map(waitOf),
       };
@@ -175,7 +198,7 @@ function notesFrom(drafts: readonly Draft[], scene: Scene): StatementNotes {
         received: each.received ?? false,
         ...(expected ? { expected } : {}),
       };
-    }),
+    }).filter(({ item }) => isNamed(item)),
     problems: of(
       'problem',
       (each): ProblemNote => ({
@@ -209,7 +232,10 @@ function dueOf(each: Draft, scene: Scene): string | undefined {
     if (ahead) return ahead.day;
     if (/\bby then\b/i.test(words)) return dayBefore(k, scene);
   }
-  return undefined;
+  const later = each.dayIn === undefined ? undefined : scene.said[each.dayIn];
+  if (!later) return undefined;
+  return findDates(scene.text.slice(later.start, later.end), scene.dates).find(({ day }) => day >= recorded)
+    ?.day;
 }
 
 /** Scraps after the task belong to it: "make a guard, by Sunday", "props need hiring, tomorrow ideally". */

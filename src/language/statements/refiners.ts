@@ -1,6 +1,8 @@
 import type { TraceStep } from '../notes.ts';
 import type { Draft, Scene, StatementKind } from './draft.ts';
+import { isHeading, isNoJob, pointsBack } from './no-job.ts';
 import { isForgiven } from './no-matter.ts';
+import type { Said } from './words.ts';
 
 /** Looks over all drafts; returns those to keep, and tells the trace about the rest. */
 interface Refiner {
@@ -104,6 +106,51 @@ const forgiven: Refiner = {
       if (taken) drop(each, 'the next words say that it does not matter');
       return !taken;
     }),
+};
+
+/** "Each coat takes sixteen hours", "I've a bone to pick", "what's left to do": no work is told in it. */
+const noJob: Refiner = {
+  name: 'nothing is left to do by it',
+  refine: (drafts, scene, drop) =>
+    drafts.filter((each) => {
+      if (each.kind !== 'task') return true;
+      const idle = each.from === each.to && isNoJob(scene.said[each.from] as Said);
+      const heads = isHeading(each, scene);
+      if (idle) drop(each, 'it tells how long or how, or only introduces');
+      else if (heads) drop(each, 'it is the heading of what is told next');
+      return !idle && !heads;
+    }),
+};
+
+/** "The struts need trimming. I'll do that tomorrow": one job, and its day. */
+const pointingBack: Refiner = {
+  name: 'words that point back at a task are part of it',
+  refine: (drafts, scene, drop) => {
+    const gone = new Set<Draft>();
+    const grown = new Map<Draft, Draft>();
+    const near = index(drafts);
+    for (const each of drafts) {
+      const said = scene.said[each.from] as Said;
+      if (each.kind !== 'task' || each.waitsFor?.length || each.from !== each.to || !pointsBack(said))
+        continue;
+      const host = near(each.from)
+        .filter(
+          (other) =>
+            other.kind === 'task' &&
+            other !== each &&
+            !gone.has(other) &&
+            other.start < each.start &&
+            (scene.said[other.to]?.sentence ?? -9) >= said.sentence - 1,
+        )
+        .sort((a, b) => a.start - b.start)
+        .at(-1);
+      if (!host) continue;
+      grown.set(host, { ...(grown.get(host) ?? host), weak: false, dayIn: each.from });
+      gone.add(each);
+      drop(each, `it points back at "${host.rule}"`, true);
+    }
+    return drafts.filter((each) => !gone.has(each)).map((each) => grown.get(each) ?? each);
+  },
 };
 
 /** A plan told with its reason or with what was turned down is a choice; the work itself is planned elsewhere. */
@@ -370,6 +417,8 @@ const REFINERS: readonly Refiner[] = [
   announcement,
   putRight,
   forgiven,
+  pointingBack,
+  noJob,
   intention,
   oneDelivery,
   oneChoice,

@@ -1,5 +1,6 @@
 /** What all rules for problems share: who may be faulty, when nothing is wrong, and the suspected cause. */
 import { type Draft, isSubordinate, neighbour, phraseRule, type Scene, type StatementRule } from './draft.ts';
+import { isFaultOver } from './no-matter.ts';
 import type { Found, Phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
 
@@ -25,6 +26,7 @@ export const problem = (name: string, pattern: Phrase | string, guard: Guard = (
       silent(said, scene) ||
       OF_BODY.test(said.code) ||
       PAST_DOING.test(said.code) ||
+      isFaultOver(said) ||
       SUPPOSED.test(
         found.words
           .slice(0, found.words.length - found.part('rest').length)

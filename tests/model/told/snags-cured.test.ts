@@ -61,3 +61,37 @@ describe('not put right', () => {
     expect(openAfter(snag, deed)).toHaveLength(1);
   });
 });
+
+describe('put right by being told so', () => {
+  test.each([
+    ["There's damp in the back wall.", "The back wall's dry now."],
+    ['The back wall is damp.', "Wall's dry now."],
+    ['The tap under the sink is dripping.', 'The tap has stopped dripping.'],
+    ['The pump is noisy.', 'The pump runs quiet now.'],
+    ["The hatch won't close.", 'The hatch closes again.'],
+    ["There's water in the locker under the port bunk.", "The locker's finally dry."],
+    ['The fuse keeps tripping on the pump circuit.', 'No more tripping on the pump circuit.'],
+    ['The drain is blocked.', 'The drain is clear again.'],
+    ['The gate is sagging.', 'Gate hangs level now.'],
+    ['The tiller is loose.', 'The tiller is tight again.'],
+  ])('%s %s', (snag, state) => {
+    expect(openAfter(snag)).toHaveLength(1);
+    expect(openAfter(snag, state)).toEqual([]);
+  });
+
+  test('with what was told beside it, where it is of the same kind', () => {
+    const cure = "The roof is fixed. There was one bad screw, and it's dry now.";
+    expect(openAfter("The roof is leaking. There's water on the shelf.", cure)).toEqual([]);
+    expect(openAfter('The roof is leaking. The vice is loose.', cure)).toEqual(['The vice is loose']);
+  });
+
+  test.each([
+    ['a state of another kind', 'The lid is warped.', 'The lid is dry now.'],
+    ['a state of another thing', 'The north wall is damp.', 'The south wall is dry now.'],
+    ['a state that is denied', 'The wall is damp.', "The wall isn't dry yet."],
+    ['a state that is waited for', 'The wall is damp.', 'Once the wall is dry now I can plaster.'],
+    ['a state that is hoped for', 'The wall is damp.', 'The wall should be dry again soon.'],
+  ])('not by %s', (_, snag, state) => {
+    expect(openAfter(snag, state)[0]).toBe(openAfter(snag)[0]);
+  });
+});

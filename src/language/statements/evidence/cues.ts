@@ -3,7 +3,8 @@
  * and what the refiners made of that. Every cue has a name; `cue-weights.ts` holds what each of them weighs.
  */
 import { type Draft, isSubordinate, type Scene } from '../draft.ts';
-import { isForgiven } from '../no-matter.ts';
+import { isNoJob } from '../no-job.ts';
+import { isFaultOver, isForgiven } from '../no-matter.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { isPlainSize } from './plain-size.ts';
 import type { WordScores } from './word-scores.ts';
@@ -73,13 +74,15 @@ export function candidatesOf(
   for (const draft of kept)
     if (draft.kind !== 'correction' && !draft.measured)
       candidates.push(candidateFor(draft.kind, draft, draft, around));
+  const daysOf = new Set(kept.map(({ dayIn }) => dayIn));
   for (const said of scene.said) {
     const { index } = said;
     if (isPlainSize(said)) continue;
     const isAside = isSubordinate(said);
     KINDS.forEach((kind, k) => {
       if (scores.of(index, k) < HOPELESS) return;
-      if (kind === 'problem' && isForgiven(scene, index)) return;
+      if (kind === 'problem' && (isForgiven(scene, index) || isFaultOver(said))) return;
+      if (kind === 'task' && (isNoJob(said) || daysOf.has(index))) return;
       // "... before the lining goes in" tells when, and is neither work to do nor work done.
       if (isAside && (kind === 'task' || kind === 'done')) return;
       if ((around.kept.get(index) ?? NONE).some((draft) => draft.kind === kind)) return;

@@ -1,0 +1,96 @@
+/** Clauses that sound like work to do and leave nothing to do: what a product takes, idioms of talk, headings. */
+import type { Draft, Scene } from './draft.ts';
+import { matches, type Phrase, phrase } from './phrase.ts';
+import type { Said } from './words.ts';
+
+const TIME =
+  '(?: second | seconds | minute | minutes | hour | hours | day | days | week | weeks | month | months )';
+const AMOUNT = `(?: for | another | at least | about | around | up to | a good | roughly | nearly | over | some )* (?: (?: a | an | the | <number> | half | couple | few | whole | full | or | to | and )+ ${TIME} | overnight )`;
+
+const NO_JOBS: readonly Phrase[] = [
+  // "Each coat takes sixteen hours to dry", "the screed has to cure for a week", "they've got to sit seven days"
+  phrase(
+    `^<lead>* (?! i | we | you | he | she | somebody | someone ) (?: <plain> )+ (?: takes | take | took | 'll take | will take ) ${AMOUNT}`,
+  ),
+  phrase(
+    `^<lead>* (?! i | we | you | he | she | somebody | someone ) (?: <plain> )+ (?: need | needs | want | wants | has | have | 's | 've | must | should | is | are | got | supposed | will | 'll )* to? (?: sit | wait | stand | cure | dry | set | harden | rest | cool | settle | go off | dry out | be left | be left to (?: dry | cure | set | stand | harden ) ) ${AMOUNT}`,
+  ),
+  // "I'll have to wait for the glass", "I need to sit down"
+  phrase(
+    "^<lead>* (?: what | all )? (?: i | we ) (?: 'll | will | can | must | 've | have | need | had | got | just | only | do | is | 's | gotta | going | 'm | to )+ (?: wait | sit | rest | sleep | eat | lie | sit | stand | breathe | calm | relax ) (?: on | for | down | back | till | until | there | still | here | it | a | an | my )",
+  ),
+  // "I've a bone to pick with you", "I got to talking", "I owe the shop an apology"
+  phrase('(?: bone | bones | crow ) to pick'),
+  phrase('(?: axe | axes ) to grind'),
+  phrase('(?: fish | fishes ) to fry'),
+  phrase('(?: hell | devil ) to pay'),
+  phrase(
+    '^<lead>* (?: i | we | he | she | they | us )* (?: got | get | gets ) to (?: talking | thinking | wondering | chatting | arguing | laughing | dreaming | looking | poking | digging about | know | like | see | say )',
+  ),
+  phrase(
+    '(?: owe | owes | owed ) <any>{0,5} (?: apology | apologies | thanks | pint | pints | beer | beers | drink | drinks | favour | favor | favours | favors | explanation | life | dinner | lunch | coffee | cake | money )',
+  ),
+  phrase('(?: owe | owes | owed ) (?: you | him | her | them | me | us ) (?: one | big time ) $'),
+  // "What wants doing", "here's what's left", "what is still to do"
+  phrase(
+    "^<lead>* (?: here 's | that 's | this is | now )? what (?: is | 's | still | really | <adverb> )* (?: wants | want | needs | need | left | remains | outstanding | to | do | be | doing | done | now | next | is | still )+ $",
+  ),
+  // "She hasn't turned since the war"
+  phrase("(?: have | has | had | is | 's | 've ) not <any>{0,2} <done> <any>{0,4} since"),
+  // How, and not what: "the oil is to be applied hot"
+  phrase(
+    '(?: is | are | was | were | has | have | needs | need | ought )? to be <done> (?: <adverb> )? (?: hot | warm | cold | wet | dry | thin | thick | thinly | neat | sparingly | slowly | quickly | upright | flat | fresh | by hand | with care | generously )+ $',
+  ),
+  // "The rest can wait", "that'll have to wait": nothing is named.
+  phrase(
+    "^<lead>* (?: the )? (?: rest | others | that | it | this | they | those | these | everything | everything else | anything else | all | all that | all this ) (?: can | could | may | will | 'll | must | has | have | just | got | 've | had | to | better | have to )* wait (?: now | then | too | anyway | though | a bit | a while )* $",
+  ),
+];
+
+/** "Each coat takes a day before I sand it" has work in it. */
+const BEGINS_WORK = / (?:before|until|till|then)\/\S* (?:i|we|you|they|it|the)\//;
+
+/** Whether a clause leaves nothing to do, whatever its verbs. */
+export const isNoJob = (said: Said): boolean =>
+  NO_JOBS.some((none) => matches(none, said)) && !BEGINS_WORK.test(said.code);
+
+const POINTS = '(?: that | it | those | them | this | these | which | they )';
+const TO_BACK: readonly Phrase[] = [
+  // "I'll do that tomorrow night"
+  phrase(
+    `^<lead>* (?: i | we ) (?: 'll | will | can | shall | must | 'm | 're | am | are | going | have | 've | need | to | just | probably | hopefully | got )* (?: do | doing | finish | tackle | sort | see to | get to | get on to | crack on with ) ${POINTS} (?: all | both | lot )* (?: on | in | the | this | first | thing | morning | afternoon | evening | night | next | week | weekend | <day> | myself | with | by | after | then | later | now | soon | too | as | well )* $`,
+  ),
+  // "Put that on the list", "that goes on my list"
+  phrase(
+    `^<lead>* (?: (?: i | we ) (?: 'll | 've | have )? )? (?: put | stick | add | write | bung | chuck | pop | stuck | added | get | wrote ) ${POINTS} (?: all | both | down )* (?: on | onto | to | in ) (?: the | my | our )? <any>{0,2}? list $`,
+  ),
+  phrase(
+    `^<lead>* ${POINTS} (?: 's | is | are | 're | goes | go | can | will | 'll | be | has | to | going )+ on (?: the | my | our )? <any>{0,2}? list (?: now | too | as | well | then )* $`,
+  ),
+  // "That's for Saturday", "that's a job for the weekend", "that's tomorrow's treat"
+  phrase(
+    `^<lead>* ${POINTS} (?: 's | is | are | 're | will | 'll | be | can )+ (?: (?: a | one | job | jobs | something )* for )? (?: the | next | this | on | first | thing | <day> | week | weekend | morning | afternoon | evening | night | when | i | we | 've | have | got | time | later | another )+ (?: 's <any>{1,2} )? $`,
+  ),
+];
+
+/** "I'll do that tomorrow", "put it on the list": says when, or that it is to do, of work that was named just before. */
+export const pointsBack = (said: Said): boolean => TO_BACK.some((way) => matches(way, said));
+
+const BARE_TOPIC = phrase(
+  "^<lead>* (?: (?: next | first | now | then | so )* (?: up | job )? (?: is | 's | it is | it 's | for )? (?<thing> (?: the | my | our | a )? <plain>{1,3} ) | (?: the | my | our )? <plain>{1,3} (?: is | 's | are )? next )$",
+);
+const LITTLE = /^(?:the|my|our|a|an|is|'s|it|next|first|now|then|so|up|job|for|are)$/;
+
+/** "Next is the lathe. I'm putting it, the lathe, on the left": a heading of what is told in the sentence after it. */
+export function isHeading(draft: Draft, scene: Scene): boolean {
+  const said = scene.said[draft.from];
+  if (!said || draft.from !== draft.to || draft.waitsFor?.length || !matches(BARE_TOPIC, said)) return false;
+  if (said.words.some(({ classes }) => /[DBG]/.test(classes))) return false;
+  const things = said.words.filter(({ lower, classes }) => !LITTLE.test(lower) && !/[LAR]/.test(classes));
+  const thing = things.at(-1)?.lower;
+  if (!thing) return false;
+  const after = scene.said.filter(
+    ({ index, sentence }) => index > said.index && sentence > said.sentence && sentence <= said.sentence + 1,
+  );
+  return after.some(({ words }) => words.some(({ lower }) => lower === thing));
+}
