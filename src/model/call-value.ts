@@ -3,6 +3,7 @@ import type { Range, Result } from './checks/check.ts';
 import { exactRange } from './checks/ranges.ts';
 import { runCheck } from './checks/run-check.ts';
 import { sayingIn, systemOf } from './checks/say.ts';
+import { sharesOfFall } from './falls.ts';
 import type { CallPart } from './formula.ts';
 import { calledBy, inputsOfCall } from './formula-calls.ts';
 
@@ -47,7 +48,9 @@ export function callValue(
   const at = (rangeOf: (worth: Worth) => Range): Result | string => {
     const inputs = new Map<string, Range[]>();
     for (const { input, worth } of worths) {
-      inputs.set(input.name, [...(inputs.get(input.name) ?? []), rangeOf(worth)]);
+      const range = rangeOf(worth);
+      const isFall = input.isFall && worth.unit !== '%';
+      inputs.set(input.name, [...(inputs.get(input.name) ?? []), isFall ? sharesOfFall(range) : range]);
     }
     const ran = runCheck(check, { inputs, options, say: sayingIn(systemOf('mixed', units), region) });
     if (!('results' in ran)) return `${check.name}: ${ran.why}`;

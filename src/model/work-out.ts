@@ -1,7 +1,9 @@
 import type { Quantity } from '../language/notes.ts';
 import { baseUnit } from './base-units.ts';
 import { type Evaluated, type Evaluation, evaluate } from './evaluate.ts';
+import { isFall, shareOfFall } from './falls.ts';
 import { readFormula } from './formula.ts';
+import { nameOfSlot } from './formulas.ts';
 import type { FormulaRow, ModelReader } from './rows.ts';
 import { inUnit, unitKind } from './units.ts';
 import type { Tolerance } from './views.ts';
@@ -16,6 +18,8 @@ export function workOut(reader: ModelReader, formula: FormulaRow, region?: strin
       const row = reader.standing(slot);
       if (!row) return undefined;
       const tolerance = row.tolerance;
+      // A fall of one in forty stands as 40; what is reckoned with it wants the share.
+      if (isFall(nameOfSlot(reader, slot), row)) return { value: shareOfFall(row.value), unit: row.unit };
       return {
         value: row.value,
         unit: row.unit,

@@ -29,7 +29,9 @@ function written(room: Room, at: number, first: NumberReading): AmountRead | und
     return { skip: { to: first.to + 4, why: 'a time or a mix of three' } };
   const under = Number(second.text);
   if (!(under > 0) || !Number.isFinite(under)) return undefined;
-  return ratio('<number>:<number>', first, at, first.to + 2, first.value / under);
+  // "1:3" is told by its greater term, as "one to three" is.
+  const value = first.value === 1 && under > 1 ? under : first.value / under;
+  return ratio('<number>:<number>', first, at, first.to + 2, value);
 }
 
 function spoken(room: Room, at: number, first: NumberReading): AmountRead | undefined {
@@ -71,18 +73,34 @@ function parts(room: Room, at: number, first: NumberReading): AmountRead | undef
 }
 
 const SLOPE =
-  /^(?:fall|falls|slope|slopes|sloped|gradient|pitch|pitched|ramp|rise|rises|grade|incline|run|drop|drops|taper|scarf)$/;
+  /^(?:fall|falls|falling|fell|slope|slopes|sloped|sloping|gradient|pitch|pitched|ramp|ramps|rise|rises|rising|grade|incline|run|drop|drops|dropping|taper|tapers|tapered|scarf|scarfs|batter|crossfall)$/;
+/** Tokens before and behind a slope in which its word is looked for. */
+const BEFORE = 8;
+const BEHIND = 5;
+/** A slope that closes its part of the sentence may stand farther from its word. */
+const FAR_BEFORE = 18;
 
-function slopeNear(room: Room, from: number, to: number): boolean {
-  const sentence = room.tokens[from]?.sentence;
-  for (let index = from - 8; index < to + 5; index++) {
+function slopeWithin(room: Room, from: number, to: number, sentence: number | undefined): boolean {
+  for (let index = Math.max(0, from); index < to; index++) {
     const token = room.tokens[index];
     if (token?.sentence === sentence && token && SLOPE.test(token.word)) return true;
   }
   return false;
 }
 
-/** "one in forty fall", "four in twelve pitch": rise over run, beside a word of slope. */
+/** "What's your fall? One in sixty", "I'm giving it more fall than the book says, one in fifty": told from farther off. */
+function slopeBefore(room: Room, at: number, to: number): boolean {
+  if (!/^(?:|[.,;:!?]|so|and|but|to|from|with|for|all)$/.test(wordAt(room, to))) return false;
+  const sentence = room.tokens[at]?.sentence ?? 0;
+  if (slopeWithin(room, at - FAR_BEFORE, at, sentence)) return true;
+  const opens = room.tokens[at - 1]?.sentence !== sentence;
+  return opens && slopeWithin(room, at - FAR_BEFORE, at, sentence - 1);
+}
+
+/**
+ * "one in forty fall", "four in twelve pitch": rise over run, beside a word of slope. One in so many is told by its
+ * greater term, as "one to three" is: 40.
+ */
 export const slopes: AmountRule = {
   name: '<rise> in <run>',
   read(room, at) {
@@ -92,10 +110,15 @@ export const slopes: AmountRule = {
     if (!/^(?:in|over|on)$/.test(over)) return undefined;
     const run = readNumber(room.tokens, rise.to + 1);
     if (!run || !(run.value > rise.value) || readUnit(room.tokens, run.to)) return undefined;
+    const isOneIn = rise.value === 1 && !rise.fraction;
     // "It wants redoing at one in forty."
-    const oneIn = rise.value === 1 && run.value >= 8 && /^(?:at|to)$/.test(wordAt(room, at - 1));
-    if (!oneIn && !slopeNear(room, at, run.to)) return undefined;
-    const read = ratio(this.name, rise, at, run.to, rise.value / run.value);
-    return read;
+    const redone = isOneIn && run.value >= 8 && /^(?:at|to)$/.test(wordAt(room, at - 1));
+    const sentence = room.tokens[at]?.sentence;
+    const isSlope =
+      redone ||
+      slopeWithin(room, at - BEFORE, run.to + BEHIND, sentence) ||
+      (isOneIn && over === 'in' && run.value >= 4 && slopeBefore(room, at, run.to));
+    if (!isSlope) return undefined;
+    return ratio(this.name, rise, at, run.to, isOneIn ? run.value : rise.value / run.value);
   },
 };

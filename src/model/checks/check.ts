@@ -36,6 +36,8 @@ export interface CheckInput {
   readonly most?: number;
   /** Unit to print in, where that is not the person's own for this kind: `1` for a count. */
   readonly unit?: UnitName;
+  /** A slope: a plain number above one is the greater term of one in so many, 40 of one in forty. */
+  readonly isFall?: boolean;
 }
 
 /** A choice between conventions: "there and back" or "one way". The first is taken where none was made. */

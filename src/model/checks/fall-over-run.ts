@@ -14,7 +14,7 @@ export const FALL_OVER_RUN: Check = {
   source: 'arithmetic; which fall is wanted is for the rule or the maker to say',
   inputs: [
     { name: 'run', kind: 'length', says: 'level distance' },
-    { name: 'fall', kind: 'ratio', says: 'fall wanted: 1/40, 2.5 %', most: 1 },
+    { name: 'fall', kind: 'ratio', says: 'fall wanted: 1/40, 2.5 %, 40', most: 1, isFall: true },
     { name: 'drop', kind: 'length', says: 'drop that is there', optional: true },
   ],
   gives: 'drop',

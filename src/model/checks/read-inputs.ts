@@ -1,5 +1,6 @@
 /** Inputs of a check as they were asked for, each resolved to an interval through the figures that stand. */
 import type { Attribute, SpokenInput } from '../../language/notes.ts';
+import { sharesOfFall } from '../falls.ts';
 import { type Formula, readFormula, readsOf, withSlots, writeFormula } from '../formula.ts';
 import { nameOfSlot } from '../formulas.ts';
 import type { ModelReader } from '../rows.ts';
@@ -189,7 +190,7 @@ function worked(
   formula: Formula,
   rows: ReadonlyMap<string, ReadRow>,
 ): Pick<Part, 'pushed' | 'range' | 'kind' | 'unit' | 'trouble' | 'layered'> {
-  const known = new Map([...rows].map(([slot, row]) => [slot, knownOf(row, isEdge(input, row))] as const));
+  const known = new Map([...rows].map(([slot, row]) => [slot, knownHere(input, row)] as const));
   const result = rangeOfExpression(formula, known, reading.region);
   const nothing = () => undefined;
   if (!result.ok) {
@@ -202,9 +203,17 @@ function worked(
     return wide.ok ? wide.range : undefined;
   };
   const isOpen = [...known.values()].some(({ open }) => open !== undefined);
-  const { range, kind, unit } = result;
+  const { kind, unit } = result;
+  // A number that was written: 40 is one in forty.
+  const range = input.isFall && rows.size === 0 && unit === '1' ? sharesOfFall(result.range) : result.range;
   const layered = layeredOf(reading, formula, rows, known);
   return { range, kind, unit, pushed: isOpen ? pushed : nothing, ...(layered ? { layered } : {}) };
+}
+
+/** A figure as an input takes it: a fall as the share that it is. */
+function knownHere(input: CheckInput, row: ReadRow): Known {
+  const known = knownOf(row, isEdge(input, row));
+  return input.isFall && known.unit === '1' ? sharesOfFall(known) : known;
 }
 
 /** The expression with the layers on that went on since its figures were measured. */

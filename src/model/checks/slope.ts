@@ -17,7 +17,14 @@ export const SLOPE: Check = {
   inputs: [
     { name: 'rise', kind: 'length', says: 'how much it rises' },
     { name: 'run', kind: 'length', says: 'over what level distance' },
-    { name: 'steepest', kind: 'ratio', says: 'steepest allowed: 1/12, 8 %', optional: true, most: 10 },
+    {
+      name: 'steepest',
+      kind: 'ratio',
+      says: 'steepest allowed: 1/12, 8 %, 12',
+      optional: true,
+      most: 10,
+      isFall: true,
+    },
   ],
   gives: 'angle',
   run: slopeOf,

@@ -6,7 +6,16 @@ test.each([
   ['resin and hardener at 3:1', '3 1'],
   ['one to three with sand', '3 1'],
   ['two parts lime to one part sand', '2 1'],
-  ['a fall of one in forty', '0.025 1'],
+  ['two clay to one sand by eye, and render at 1:4', '4 1'],
+  ['a fall of one in forty', '40 1'],
+  ['the gutter falls 1 in 350', '350 1'],
+  ['the shower tray slopes one in fifty to the drain', '50 1'],
+  ['the patio is falling one in eighty, away from the door', '80 1'],
+  ['the waste goes out at one in forty', '40 1'],
+  ['What fall did I give the gully? One in sixty.', '60 1'],
+  ["it's a longer drop than the book asks for on a pipe of that size, one in thirty", '30 1'],
+  ['the wheelchair ramp comes out at one in twelve', '12 1'],
+  ['the barge board scarf is one in eight', '8 1'],
   ['the roof pitch is four in twelve', '0.333333333333 1'],
 ])('"%s" is a ratio: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
@@ -15,6 +24,9 @@ test.each([
 test.each([
   ['one to three people came', 'none'],
   ['two in the box', 'none'],
+  ['one in ten of the slates is cracked', 'none'],
+  ['one in three got lost on the way, and the roof is on', 'none'],
+  ['I found one in the shed', 'none'],
 ])('"%s" is none: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
