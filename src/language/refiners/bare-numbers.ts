@@ -3,7 +3,7 @@ import { tidy, wordAt } from '../rules/rule.ts';
 import { saidBefore } from '../units/said-before.ts';
 import { contrasted } from './bare/contrast.ts';
 import { type Evidence, evidenceOf, followedByThing, SHEET_STUFF } from './bare/evidence.ts';
-import { warmElsewhere } from './bare/heat.ts';
+import { asPlainHeat, warmElsewhere } from './bare/heat.ts';
 import { otherKind } from './bare/kinds.ts';
 import { asLength, type Meaning } from './bare/lengths.ts';
 import {
@@ -22,6 +22,7 @@ import {
   readOff,
   unitBehind,
 } from './bare/neighbours.ts';
+import { asWeighing, putRight } from './bare/weighing.ts';
 
 /** Longest bare length that is believed, by unit; beyond it the number is of another kind. */
 const BELIEVED: Readonly<Record<string, number>> = { in: 480, mm: 30000, cm: 3000, m: 100, ft: 200 };
@@ -104,6 +105,12 @@ function tooWeak(
   return (amount.value < 10 && !likeTheLast(room, amount, out)) || followedByThing(room, amount);
 }
 
+/** What the words about a number make it wherever it stands, a verb before it or none. */
+function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (amount.group || amount.number.loose) return undefined;
+  return asPlainHeat(room, amount, out) ?? asWeighing(room, amount, out) ?? putRight(room, amount);
+}
+
 /** Evidence and meaning where the number stands, else where the slip stood that it puts right; no meaning when both are weak. */
 function settled(
   room: Room,
@@ -111,6 +118,8 @@ function settled(
   out: readonly Amount[],
   all: readonly Amount[],
 ): { readonly evidence: Evidence; readonly meaning: Meaning | undefined } {
+  const plain = plainMeaning(room, amount, out);
+  if (plain) return { evidence: { grade: 'sure', why: 'told by the words about it' }, meaning: plain };
   const own = evidenceOf(room, amount);
   const evidence =
     own.grade === 'none' || own.grade === 'likely' ? (contrasted(room, amount, out) ?? own) : own;

@@ -4,11 +4,13 @@ import { bareNumbers } from './bare-numbers.ts';
 import { belowZero } from './below-zero.ts';
 import { bounds } from './bounds.ts';
 import { counts } from './counts.ts';
+import { haggled } from './haggled.ts';
 import { journeys } from './journeys.ts';
 import { lists, pairs } from './lists.ts';
 import { ages, people } from './people.ts';
 import { ranges } from './ranges.ts';
 import { rejected } from './rejected.ts';
+import { saidAgain, sameAllowance } from './said-again.ts';
 import { selfRepair } from './self-repair.ts';
 import { settleUnits } from './settle-units.ts';
 import { times } from './times.ts';
@@ -24,6 +26,10 @@ export const REFINERS: readonly Refiner[] = [
   ranges,
   pairs,
   tolerances,
+  // Behind lists and tolerances: "600 by 600" and "five, give or take five" are no number said over.
+  saidAgain,
+  sameAllowance,
+  haggled,
   // Before counts: "two eighteens" and ranges are settled, "five of them" is not yet.
   counts,
   addingUp,

@@ -100,6 +100,8 @@ export const pairs: Refiner = {
         wordAt(room, amount.to) === ',' && /^(?:and|or)$/.test(wordAt(room, amount.to + 1)) ? 2 : 1;
       if (amount.to + joint !== next.from || next.article) continue;
       if (wordAt(room, amount.to) === ',' && joint === 1 && !nextIsListed(room, next)) continue;
+      // "Nothing under ten, and four hours between coats": two things told, and no list of three.
+      if (joint === 2 && wordAt(room, amount.from - 1) !== ',') continue;
       const ratio = next.value / amount.value;
       if (ratio > 8 || ratio < 1 / 8) continue;
       if (amount.value < 4 && Number.isInteger(amount.value) && next.dimension === 'time') continue;

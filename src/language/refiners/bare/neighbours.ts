@@ -17,7 +17,8 @@ export function lastWithUnit(
 ): Amount | undefined {
   for (let index = out.length - 1; index >= Math.max(0, out.length - REMEMBERED); index--) {
     const candidate = out[index];
-    if (!candidate?.unit || candidate.role === 'count') continue;
+    // A mix or a fall lends nothing to the number behind it.
+    if (!candidate?.unit || candidate.role === 'count' || candidate.unit === '1') continue;
     const apart = (room.tokens[amount.from]?.sentence ?? 0) - (room.tokens[candidate.from]?.sentence ?? 0);
     return apart <= sentences ? candidate : undefined;
   }
