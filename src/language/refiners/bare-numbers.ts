@@ -62,7 +62,7 @@ function meaningOf(
   if (parallel && (evidence.attribute === undefined || here?.dimension === 'length')) return parallel;
   const hundredths = asHundredths(room, amount, out);
   if (hundredths) return hundredths;
-  const read = asLength(room, amount, all, evidence.attribute);
+  const read = asLength(room, amount, all, evidence.attribute, sized);
   if (!sized && amount.value > (BELIEVED[read.unit] ?? Number.POSITIVE_INFINITY)) {
     const last = out
       .slice(-REMEMBERED)

@@ -26,6 +26,9 @@ function settleMil(room: Room, amount: Amount): Settled {
   if (/^squared?$/.test(wordAt(room, to)) && cable !== undefined) {
     return { unit: 'mm2', dimension: 'area', why: 'square millimetres of a cable', quoteTo: to + 1 };
   }
+  // "Sixty mil tails": the section of what is named behind it, whatever sizes are sold.
+  if (/^(?:cable|cables|tails|flex|twin|armoured)$/.test(wordAt(room, to)) && value >= 1 && value <= 240)
+    return { unit: 'mm2', dimension: 'area', why: 'the section of a cable behind it' };
   const cableSized = CONDUCTOR_SIZES.has(value) && amount.bound === 'exact' && !amount.sizeWords;
   if (cable !== undefined && cableSized && (cable <= 3 || !sized(room, amount))) {
     return {
@@ -49,7 +52,7 @@ function settleMil(room: Room, amount: Amount): Settled {
 }
 
 const SIZED =
-  /^(?:wide|high|long|deep|thick|tall|across|gap|clear|clearance|proud|hole|holes|ply|bolt|bolts|board|boards|off|from|above|below|apart|centres|centers|bit|drill|pipe|copper|glass|birch|oak)$/;
+  /^(?:wide|high|long|deep|thick|tall|across|gap|clear|clearance|proud|hole|holes|ply|bolt|bolts|board|boards|off|from|above|below|apart|centres|centers|bit|drill|pipe|copper|glass|birch|oak|toughened|laminated|tempered|plate|steel|sheet|perspex|canvas|rope)$/;
 const sized = (room: Room, amount: Amount) => SIZED.test(wordAt(room, amount.to));
 
 /** Words of how hard something is pumped: "50 pounds on the tube", "thirty pounds in the tyres". */

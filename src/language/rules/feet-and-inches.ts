@@ -1,3 +1,4 @@
+import { PLURAL_NUMBERS } from '../numbers/number-words.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { afterHyphen } from '../numbers/spoken.ts';
 import { readUnit } from '../units/read-unit.ts';
@@ -59,9 +60,14 @@ export const feetAndInches: AmountRule = {
 
 /** Words before a bare "twenty-nine six" that put it in the place of a value. */
 const VALUE_BEFORE =
-  /^(?:'s|is|are|was|at|to|be|of|measures|measured|reads|only|just|about|my|that|it|up|a|the|than|over|under|,|:|)$/;
+  /^(?:'s|'re|is|are|was|were|at|to|be|of|measures|measured|measure|reads|read|says|said|makes|made|gives|came|comes|out|stands|stood|only|just|about|nearly|maybe|my|that|it|up|a|the|than|over|under|,|:|)$/;
 const VALUE_AFTER =
   /^(?:|[.,;:!?]|wide|high|long|deep|tall|across|clear|overall|by|x|between|from|to|up|at|on|in|and|but|so|inside|outside|post|wall|door|doors|opening|ceiling|ceilings|headroom|before|now|so|then|again|after|when|for|with|not|is|high)$/;
+
+/** Sizes behind a value at the head of a sentence: there it needs a word of size, or a part of an inch. */
+const SIZED_AFTER = /^(?:wide|high|long|deep|tall|across|clear|overall|shut|open|even|square)$/;
+/** Regions where a mixed house tells its larger sizes in feet and inches. Common practice, no source. */
+const FEET_IN_A_MIXED_HOUSE = /^(?:US|CA)$/;
 
 /** Feet and inches that were said without either word, or undefined: "twenty-nine six", "six eight", "29 6". */
 export function bareParts(room: Room, at: number): { feet: number; inches: number; to: number } | undefined {
@@ -101,16 +107,32 @@ function isNoLength(room: Room, at: number): boolean {
   return false;
 }
 
+/** Whether the words about two numbers make them one value. */
+function isInItsPlace(room: Room, at: number, to: number, isPart: boolean): boolean {
+  const [before, after] = [wordAt(room, at - 1), wordAt(room, to)];
+  // "Two four by fours" are timbers.
+  if (
+    /^(?:by|x)$/.test(after) &&
+    (PLURAL_NUMBERS.has(wordAt(room, to + 1)) || /s$/.test(wordAt(room, to + 1)))
+  )
+    return false;
+  const opens = at === 0 || room.tokens[at - 1]?.sentence !== room.tokens[at]?.sentence;
+  if (opens && (isPart || SIZED_AFTER.test(after))) return VALUE_AFTER.test(after) || SIZED_AFTER.test(after);
+  if (!VALUE_BEFORE.test(before) && !/ing?$/.test(before)) return false;
+  return VALUE_AFTER.test(after) || SIZED_AFTER.test(after);
+}
+
 /** "twenty-nine six between the posts", "the door's six eight": only where people build in feet and inches. */
 export const bareFeetAndInches: AmountRule = {
   name: '<feet> <inches>',
   read(room, at) {
-    if (room.house !== 'us') return undefined;
+    if (room.house === 'metric') return undefined;
     const parts = bareParts(room, at);
     if (!parts || parts.inches < 1 || readUnit(room.tokens, parts.to)) return undefined;
-    if (isNoLength(room, at)) return undefined;
-    if (!VALUE_BEFORE.test(wordAt(room, at - 1)) && !/ing?$/.test(wordAt(room, at - 1))) return undefined;
-    if (!VALUE_AFTER.test(wordAt(room, parts.to))) return undefined;
+    const isPart = parts.inches % 1 !== 0 && parts.feet > 0;
+    if (room.house === 'mixed' && !isPart && !(FEET_IN_A_MIXED_HOUSE.test(room.region) && parts.feet >= 3))
+      return undefined;
+    if (isNoLength(room, at) || !isInItsPlace(room, at, parts.to, isPart)) return undefined;
     const value = tidy(parts.feet * 12 + parts.inches);
     const number = { from: at, to: parts.to, value, form: 'words' as const };
     return { amount: amountOf(this.name, number, { from: at, to: parts.to }, value, INCHES) };

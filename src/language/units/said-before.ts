@@ -15,6 +15,8 @@ export interface SaidBefore {
   readonly value: number;
   /** The old figure had the same value. */
   readonly exact?: boolean;
+  /** Token of the thing that it was said of. */
+  readonly at?: number;
 }
 
 /** Words of an item's name that other items share too often to tell them apart. */
@@ -74,7 +76,7 @@ export function saidBefore(room: Room, amount: Amount): SaidBefore | undefined {
       const token = room.tokens[index];
       if (token?.kind !== 'word' || token.sentence !== sentence) continue;
       const found = fitting(amount, known.get(stem(wordAt(room, index))) ?? []);
-      if (found) return found;
+      if (found) return { ...found, at: index };
     }
   }
   return undefined;

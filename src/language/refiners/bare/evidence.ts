@@ -68,6 +68,11 @@ function ofStuff(room: Room, amount: Amount): boolean {
   );
 }
 
+/** "One point nine of room behind it": how much room there is. */
+const ofRoom = (room: Room, amount: Amount): boolean =>
+  wordAt(room, amount.to) === 'of' &&
+  /^(?:room|space|clearance|headroom|daylight|air|play|slack)$/.test(wordAt(room, amount.to + 1));
+
 const DATUM_AFTER = new PhraseTable<true>(
   each(
     true,
@@ -79,7 +84,7 @@ const DATUM_AFTER = new PhraseTable<true>(
 export const PRICED_BY = new PhraseTable<true>(
   each(
     true,
-    'a sheet, a bag, a yard, an hour, a week, a visit, a head, a pop, a piece, a day, a load, a tin, a box, a roll, a bottle, a length, a board, a plank, a pair, a go, a cube, a tonne, a ton, a pallet, per sheet, per bag, per day, per load, the pair, the lot, for the lot, for the pair, for the job, for the tin, for the sheet, all in for, cash, plus vat, plus tax, plus shipping, plus delivery, plus postage, plus freight, with shipping, with delivery, with postage, with freight, including shipping, including delivery, including postage, delivered',
+    'a sheet, a bag, a yard, an hour, a week, a visit, a head, a pop, a piece, a day, a load, a tin, a box, a roll, a bottle, a length, a board, a plank, a pair, a go, a cube, a tonne, a ton, a pallet, per sheet, per bag, per day, per load, the roll, the metre, the bottle, the load, the tonne, the drum, the pallet, a metre, per metre, a bundle, the bundle, the pair, the lot, for the lot, for the pair, for the job, for the tin, for the sheet, all in for, cash, plus vat, plus tax, plus shipping, plus delivery, plus postage, plus freight, with shipping, with delivery, with postage, with freight, including shipping, including delivery, including postage, delivered',
   ),
 );
 
@@ -158,6 +163,7 @@ export function evidenceAfter(room: Room, amount: Amount): Evidence | undefined 
     return { grade: 'sure', why: 'a place it is measured from' };
   if (roomTo(room, amount)) return { grade: 'sure', why: 'room to do something', attribute: 'clearance' };
   if (roomLeft(room, amount)) return { grade: 'sure', why: 'room at a place', attribute: 'clearance' };
+  if (ofRoom(room, amount)) return { grade: 'sure', why: 'room at a place', attribute: 'clearance' };
   if (ofStuff(room, amount)) return { grade: 'sure', why: `of ${wordAt(room, amount.to + 1)}` };
   return undefined;
 }
@@ -187,7 +193,8 @@ const THROUGH = /^(?:through|past|under|in|up|by|between|down|into|out|on|round|
 
 /** "Nine hundred to walk through", "560 to squeeze past": room for the body. "Forty to get through" counts. */
 function roomTo(room: Room, amount: Amount): boolean {
-  if (amount.value < 100 || wordAt(room, amount.to) !== 'to') return false;
+  const isMetres = amount.value < 6 && (amount.number.decimals ?? 0) > 0;
+  if ((amount.value < 100 && !isMetres) || wordAt(room, amount.to) !== 'to') return false;
   const move = wordAt(room, amount.to + 1);
   return MOVES.test(move) && (THROUGH.test(wordAt(room, amount.to + 2)) || ends(room, amount.to + 2));
 }
@@ -319,7 +326,30 @@ const COUNTS_BEFORE =
 /** "1945", "nineteen ninety-six": by itself a year as likely as a length. */
 function likeYear(room: Room, amount: Amount): boolean {
   if (amount.value < 1850 || amount.value > 2035 || !Number.isInteger(amount.value)) return false;
+  // "1,928" is no year, and what was measured as 1950 before is none at 1934.
+  if (/,/.test(room.tokens[amount.from]?.text ?? '') || likeKnown(room, amount)) return false;
   return room.tokens[amount.from]?.kind === 'number' ? amount.value >= 1900 : amount.number.splitAfter === 2;
+}
+
+const YEARS_APART = 0.06;
+const likeKnown = (room: Room, { value }: Amount): boolean =>
+  (room.context.knownFigures ?? []).some(
+    (known) => known.unit === 'mm' && Math.abs(known.value / value - 1) <= YEARS_APART,
+  );
+
+/** Words behind a number at the head of a clause without a verb that say where or when it holds. */
+const WHERE_IT_HOLDS =
+  /^(?:at|in|on|off|from|for|into|through|between|up|aft|forward|now|there|where|floor|wall|every|over|under|along|either|below|above)$/;
+
+/** "Thirty eight hundred at the tip.", "1,020 now", "two hundred into the wall": a size at the head of its clause. */
+function headsClause(room: Room, amount: Amount): boolean {
+  const before = room.tokens[amount.from - 1];
+  const sentence = room.tokens[amount.from]?.sentence;
+  const opens = before === undefined || before.sentence !== sentence || /^[,:;]$/.test(before.word);
+  if (!opens || !WHERE_IT_HOLDS.test(wordAt(room, amount.to)) || amount.number.loose) return false;
+  // "Forty in the first row", "two on the roof" count.
+  const { fraction, decimals } = amount.number;
+  return (amount.value >= 100 || Boolean(fraction) || Boolean(decimals)) && !likeYear(room, amount);
 }
 
 /** ", 898, square as", "bored 22,", "lapped a hundred and fifteen, like I said": nothing is counted behind it. */
@@ -397,6 +427,7 @@ export function evidenceOf(room: Room, amount: Amount): Evidence {
   if (wordAt(room, amount.to) === 'again' && ends(room, amount.to + 1))
     return { grade: 'likely', why: '"again" behind it' };
   if (standsAlone(room, amount)) return { grade: 'likely', why: 'said by itself' };
+  if (headsClause(room, amount)) return { grade: 'sure', why: 'a size at the head of its clause' };
   if (amount.number.fraction && (amount.number.denominator ?? 0) >= 4)
     return { grade: 'likely', why: 'a fraction of an inch' };
   return { grade: 'none', why: 'no unit, no word of size and no place of a value' };

@@ -5,7 +5,7 @@ import type { Amount, Room } from '../../rules/rule.ts';
 import { wordAt } from '../../rules/rule.ts';
 import { CONDUCTOR_SIZES } from '../../units/conductor-sizes.ts';
 import { dimensionOfUnit } from '../../units/read-unit.ts';
-import { saidBefore } from '../../units/said-before.ts';
+import { type SaidBefore, saidBefore } from '../../units/said-before.ts';
 import { type Kind, kindOf, usualUnit } from '../../units/spoken-of.ts';
 import { speaksOf } from '../../units/surroundings.ts';
 import { type Evidence, evidenceAfter, ON_A_MEASURE, PRICED_BY, SO_MUCH_EACH } from './evidence.ts';
@@ -75,6 +75,10 @@ const SWITCHES = new PhraseTable<true>(
   ),
 );
 
+const ON_A_GAUGE = new PhraseTable<true>(
+  each(true, 'on the clock, on the gauge, on the pressure gauge, on the test gauge, on the dial'),
+);
+
 /** Tyres are spoken of in pounds or bar without the unit. Common practice, no source. */
 function asPressure(room: Room, amount: Amount): Meaning | undefined {
   const subject = [...Array(5).keys()].some((back) =>
@@ -86,6 +90,14 @@ function asPressure(room: Room, amount: Amount): Meaning | undefined {
   if (pump && amount.value <= 150 && !evidenceAfter(room, amount)) {
     const unit = usualUnit(room, 'pressure', amount.value) ?? 'bar';
     return { value: amount.value, unit, dimension: 'pressure', why: 'where a pump cuts in or out' };
+  }
+  const gauge = ON_A_GAUGE.startingAt(room.tokens, amount.to);
+  if (gauge) {
+    const known = (room.context.knownFigures ?? []).findLast(({ unit: one }) =>
+      /^(?:psi|bar|kPa)$/.test(one),
+    );
+    const unit = known?.unit ?? usualUnit(room, 'pressure', amount.value) ?? 'bar';
+    return { value: amount.value, unit, dimension: 'pressure', why: 'read off a gauge of pressure' };
   }
   if (!subject || amount.value > 150 || evidenceAfter(room, amount)) return undefined;
   const psi = amount.value > 8;
@@ -246,6 +258,25 @@ function saidAbove(room: Room, amount: Amount, out: readonly Amount[]): Meaning 
   return undefined;
 }
 
+const FIXED = /^(?:screwed|nailed|tacked|stapled|clipped|strapped|bolted|riveted|pinned|pegged|tied)$/;
+const CUT =
+  /^(?:cut|cutting|sawn|sawing|planed|planing|trimmed|trimming|ripped|docked|shortened|lengthened|bored|drilled|turned|filed|ground|thicknessed)$/;
+
+/** "Screwed every two hundred", "getting cut to 120": a spacing or a size, whatever its thing was told in before. */
+function cutOrSpaced(room: Room, amount: Amount): boolean {
+  const before = wordAt(room, amount.from - 1);
+  if (before === 'every') return !/^(?:minute|minutes|hour|hours|day|days)$/.test(wordAt(room, amount.to));
+  if (before === 'at' && FIXED.test(wordAt(room, amount.from - 2))) return amount.value >= 20;
+  return before === 'to' && [2, 3, 4].some((back) => CUT.test(wordAt(room, amount.from - back)));
+}
+
+/** "The saw draws 3 kW ... the saw blade's 315": another thing is named nearer than the one of the old figure. */
+function ofAnother(room: Room, amount: Amount, { at, unit }: SaidBefore): boolean {
+  if (at === undefined || at >= amount.from || unit === 'mm2') return false;
+  for (let k = at + 1; k < amount.from; k++) if (isTradeNoun(wordAt(room, k))) return true;
+  return false;
+}
+
 /** A measure other than a length, told by its thing, by words about it or by what was said before. */
 export function otherKind(
   room: Room,
@@ -256,9 +287,12 @@ export function otherKind(
   const heat = asHeat(room, amount, out);
   if (heat) return heat;
   const tape = amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
+  if (cutOrSpaced(room, amount)) return undefined;
+  const dried = evidence.grade === 'none' ? undefined : driedTo(room, amount, out);
+  if (dried) return dried;
   const before = evidence.grade === 'none' || tape ? undefined : saidBefore(room, amount);
   const thing = before && dimensionOfUnit(before.unit);
-  if (before && thing && thing !== 'length') {
+  if (before && thing && thing !== 'length' && !ofAnother(room, amount, before)) {
     return { ...before, dimension: thing, why: 'the unit that its thing was said in before' };
   }
   const above = evidence.grade === 'none' || tape ? undefined : saidAbove(room, amount, out);
@@ -283,13 +317,45 @@ function asDampness(room: Room, amount: Amount): Meaning | undefined {
     (step) => wordAt(room, amount.to + step) === 'meter' && wordAt(room, amount.to) === 'on',
   );
   if (!meter || amount.value < 4 || amount.value > 60 || amount.number.fraction) return undefined;
-  const isWood = [...Array(8).keys()].some((back) => {
-    const kinds = kindsOf([wordAt(room, amount.from - 1 - back)]);
-    return kinds.has('timber') || kinds.has('sheet') || kinds.has('joist') || kinds.has('material');
-  });
+  const isWood = woodBefore(room, amount);
   return isWood
     ? { value: amount.value, unit: '%', dimension: 'ratio', why: 'read off a moisture meter' }
     : undefined;
+}
+
+const DRIES = /^(?:down|got|at|reading|reads|read|still|dried|drying|come|been|hit|gone)$/;
+const SHAPED =
+  /^(?:planed|thick|thicknessed|cut|sawn|ripped|sanded|milled|wide|long|high|deep|mil|millimetres|inches|inch)$/;
+/** How far a reading of wood is from the last one told in percent. */
+const DRIES_BY = 1.7;
+
+/** "The ribs are down to seventeen" where wood was told in percent before: how wet it is now. */
+function driedTo(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const { value, number } = amount;
+  if (number.fraction || value < 6 || value > 40 || evidenceAfter(room, amount)) return undefined;
+  if (!/^(?:|[.,;:!?]|and|so|now|but|today|already)$/.test(wordAt(room, amount.to))) return undefined;
+  const told = [...(room.context.knownFigures ?? []), ...out.slice(-REMEMBERED)].filter(
+    (other) => other.unit === '%' && other.value >= 6 && other.value <= 40,
+  );
+  if (!told.some((other) => close(other.value, value, DRIES_BY))) return undefined;
+  const sentence = room.tokens[amount.from]?.sentence;
+  const before = [1, 2, 3, 4, 5, 6]
+    .filter((back) => room.tokens[amount.from - back]?.sentence === sentence)
+    .map((back) => wordAt(room, amount.from - back));
+  if (!before.slice(0, 3).some((word) => DRIES.test(word)) || before.some((word) => SHAPED.test(word)))
+    return undefined;
+  const isOfWood =
+    woodBefore(room, amount) ||
+    before.some((word) => /^(?:ribs?|frames?|boards?|planks?|logs?|sleepers?|posts?)$/.test(word));
+  return isOfWood ? { value, unit: '%', dimension: 'ratio', why: 'how wet wood still is' } : undefined;
+}
+
+/** Whether wood is named shortly before the number. */
+function woodBefore(room: Room, amount: Amount): boolean {
+  return [...Array(8).keys()].some((back) => {
+    const kinds = kindsOf([wordAt(room, amount.from - 1 - back)]);
+    return kinds.has('timber') || kinds.has('sheet') || kinds.has('joist') || kinds.has('material');
+  });
 }
 
 const DEALS = new PhraseTable<true>(
@@ -313,9 +379,37 @@ function asDeal(room: Room, amount: Amount): Meaning | undefined {
   };
 }
 
+const COST = /^(?:cost|costs|costing|spent|spend|spending|bill|invoice|damage|priced|pricing|quoted)$/;
+const BOUGHT_FOR = /^(?:bought|paid|cost|costs|priced|charged|charges|quoted|bill|invoice|spent)$/;
+const WHOLE_SUM = new PhraseTable<true>(
+  each(true, 'all told, altogether, in total, in all, all in, the lot, for the lot, all up'),
+);
+
+/** "He asked what it's costing. Three eighty on oak.", "bought and paid for, 2,180 all in": money told of a deal. */
+function asCost(room: Room, amount: Amount): boolean {
+  if (amount.value < 5 || amount.number.fraction || amount.group) return false;
+  const sentence = room.tokens[amount.from]?.sentence ?? 0;
+  const opens = room.tokens[amount.from - 1]?.sentence !== sentence;
+  if (opens && !sizedAfter(room, amount)) {
+    for (let at = amount.from - 1; room.tokens[at]?.sentence === sentence - 1 && at > amount.from - 9; at--)
+      if (COST.test(wordAt(room, at))) return true;
+  }
+  if (amount.value < 20 || !WHOLE_SUM.startingAt(room.tokens, amount.to)) return false;
+  for (let at = amount.from - 1; room.tokens[at]?.sentence === sentence && at > amount.from - 14; at--)
+    if (BOUGHT_FOR.test(wordAt(room, at))) return true;
+  return false;
+}
+
 function asPrice(room: Room, amount: Amount): Meaning | undefined {
   const deal = asDeal(room, amount);
   if (deal) return deal;
+  if (asCost(room, amount))
+    return {
+      value: amount.value,
+      unit: localMoney(room.region),
+      dimension: 'money',
+      why: 'what was asked or paid',
+    };
   if (!PRICED_BY.startingAt(room.tokens, amount.to) || amount.number.fraction) return undefined;
   const why = 'what goods are priced by';
   return { value: amount.value, unit: localMoney(room.region), dimension: 'money', why };

@@ -3,6 +3,7 @@ import type { Amount, Room } from '../../rules/rule.ts';
 import { wordAt } from '../../rules/rule.ts';
 import { EACH_AFTER } from '../../rules/size-words.ts';
 import { speaksOf } from '../../units/surroundings.ts';
+import { asPair, metresByDigits } from './metres-by-digits.ts';
 
 export interface Meaning {
   readonly value: number;
@@ -148,6 +149,7 @@ function metres(
   if (likeMillimetres(room, amount, amounts)) return false;
   if (amount.value >= 30 || amount.number.fraction) return false;
   if (dug(room, amount)) return decimals > 0 && amount.value >= 0.3;
+  if (ofSheet(room, amount)) return false;
   if (speaksOf(room, 'machining', amount.from, amount.to, 12)) return false;
   if (speaksOf(room, 'cutting', amount.from, amount.to, 8)) return false;
   if (spacedOut(room, amount) && decimals === 1) return amount.value >= 0.6 && amount.value < 6;
@@ -162,6 +164,27 @@ function metres(
       !EACH_AFTER.startingAt(room.tokens, amount.to)
     );
   return attribute !== undefined && attribute !== 'clearance' && amount.value < 10 && amount.value >= 2;
+}
+
+/** Stuff that is sold by a thickness of a few millimetres. Common practice, no source. */
+const SHEET =
+  /^(?:ally|alloy|aluminium|aluminum|steel|stainless|zinc|tin|copper|brass|lead|sheet|skin|skins|cladding|plate|perspex|acrylic|polycarbonate|polycarb|glass)$/;
+const OF_SHEET = /^(?:laminated|toughened|tempered|wall|walled|gauge|galvanised|galvanized|corrugated)$/;
+const SHEET_BACK = 12;
+
+/** "The skin's one point six ally", "6.4 laminated": a thickness with decimals, and no metres. */
+function ofSheet(room: Room, amount: Amount): boolean {
+  if (amount.value > 8 || !amount.number.decimals) return false;
+  const next = wordAt(room, amount.to);
+  if (OF_SHEET.test(next) || SHEET.test(next)) return true;
+  if (/^(?:long|wide|high|tall|across|by|metres|from|to|between)$/.test(next)) return false;
+  const sentence = room.tokens[amount.from]?.sentence;
+  let at = amount.from - 1;
+  for (; at >= amount.from - SHEET_BACK && room.tokens[at]?.sentence === sentence; at--) {
+    if (/^(?:long|wide|high|tall|length|run|height|width)$/.test(wordAt(room, at))) return false;
+    if (SHEET.test(wordAt(room, at))) return true;
+  }
+  return false;
 }
 
 /** What is dug or lies under water: its depths and lengths are told in metres. Common practice, no source. */
@@ -217,32 +240,20 @@ function likeMillimetres(room: Room, amount: Amount, amounts: readonly Amount[])
   return before.value / amount.value <= 3 && amount.value / before.value <= 3;
 }
 
-/** Where no one has feet and inches in mind with two digits. Common practice, no source. */
-const TELLS_METRES = /^(?:AU|NZ|ZA)$/;
-const DIGITS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
-
 /** "Four two wide" is 4.2 m: as millimetres it would be "forty two". */
 function digitPair(
   room: Room,
   amount: Amount,
   amounts: readonly Amount[],
   attribute: Attribute | undefined,
+  isPlaced: boolean,
 ): number | undefined {
   // "Sheets are two four by one two": each size of the list is said so.
   const { group } = amount;
   const list = group && amounts.filter((other) => other.group?.id === group.id);
-  const isSure = list
-    ? list.every((other) => asPair(room, other))
-    : attribute && LONG_SIZE.has(attribute) && TELLS_METRES.test(room.region);
-  if (!isSure) return undefined;
-  return asPair(room, amount);
-}
-
-function asPair(room: Room, amount: Amount): number | undefined {
-  if (amount.to - amount.from !== 2) return undefined;
-  const [metre, tenth] = [0, 1].map((k) => DIGITS.indexOf(wordAt(room, amount.from + k)) + 1);
-  if (!metre || !tenth || amount.value !== metre * 10 + tenth) return undefined;
-  return metre + tenth / 10;
+  if (list) return list.every((other) => asPair(room, other)) ? asPair(room, amount) : undefined;
+  const isLong = attribute === undefined ? isPlaced : LONG_SIZE.has(attribute);
+  return metresByDigits(room, amount, amounts, isLong);
 }
 
 /** Parts that inch tapes are marked in; tenths and hundredths are of the house unit. */
@@ -253,6 +264,7 @@ export function asLength(
   amount: Amount,
   amounts: readonly Amount[],
   attribute: Attribute | undefined,
+  isPlaced = false,
 ): Meaning {
   // A thickness is told in millimetres, whatever the rooms are told in.
   const thin =
@@ -261,8 +273,8 @@ export function asLength(
     (!room.decimalComma || Number.isInteger(amount.value)) &&
     amount.value <= 100;
   const house = thin ? 'mm' : houseUnit(room, amounts, amount);
-  const pair = house === 'mm' && digitPair(room, amount, amounts, attribute);
-  if (pair) return { ...length(amount, 'm', 'metres and tenths, said as two digits'), value: pair };
+  const pair = house === 'mm' && digitPair(room, amount, amounts, attribute, isPlaced);
+  if (pair) return { ...length(amount, 'm', 'metres, said figure by figure'), value: pair };
   const inches = house !== 'in' && amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
   if (inches) return length(amount, 'in', 'a fraction of a kind that only inches have');
   if (house === 'mm' && metres(room, amount, attribute, amounts)) {
