@@ -1,5 +1,5 @@
 /** A line on a terminal that says where a long job stands. Elsewhere nothing is printed. */
-import { shortLine } from '../reports/words.ts';
+import { shortLine } from '../reports/columns.ts';
 import type { TakeProgress } from '../speech/transcript.ts';
 import { terminalLine } from './terminal-line.ts';
 

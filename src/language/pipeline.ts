@@ -1,3 +1,4 @@
+import { escapeSequences } from '../plain-text.ts';
 import { withSheetFigures } from './checks/sheet-figures.ts';
 import { withPieces } from './each-of-many.ts';
 import { findRepairs } from './heard/find-repairs.ts';
@@ -13,6 +14,8 @@ import {
   type ReadContext,
   type Reading,
   type RecordNote,
+  type Span,
+  type TraceStep,
 } from './notes.ts';
 import { readQuantities } from './quantities.ts';
 import { splitSentences } from './sentences.ts';
@@ -25,6 +28,26 @@ import { tokenise } from './tokens.ts';
  * Quotes are verbatim substrings; offsets count UTF-16 units of `text`.
  */
 export function readMemo(text: string, context: ReadContext): Reading {
+  const sequences = escapeSequences(text);
+  if (sequences.length === 0) return readTalk(text, context);
+  // A window title or a colour that was copied along with the words was not said.
+  const shown = mendText(
+    text,
+    sequences.map((span) => ({ ...span, means: '' })),
+  );
+  const { notes, trace } = placeBack(readTalk(shown.text, context), text, shown, []);
+  return { notes, trace: [...sequences.map(droppedSequence), ...trace] };
+}
+
+const droppedSequence = (span: Span): TraceStep => ({
+  stage: 'talk',
+  rule: 'escape sequence',
+  span,
+  outcome: 'dropped',
+  why: 'a terminal takes orders from these characters: they are no words',
+});
+
+function readTalk(text: string, context: ReadContext): Reading {
   if (isNoTalk(text)) return nothingIn(text);
   // What was misheard is put right first: a unit or a thing under another word misleads every stage after.
   const repairs = findRepairs(text, context);

@@ -1,4 +1,5 @@
 import type { Span } from '../language/notes.ts';
+import { blankedSequences } from '../plain-text.ts';
 import type { Draft } from './draft.ts';
 import type { Clash } from './finding.ts';
 import { findingOf } from './finding.ts';
@@ -19,9 +20,10 @@ export class Working {
 
   constructor(draft: Draft, memo: ReconcilableMemo, settings: ModelSettings) {
     this.draft = draft;
-    this.memo = memo;
+    // What orders a terminal about is not talk; with blanks in its place every span stays.
+    this.memo = { ...memo, text: blankedSequences(memo.text) };
     this.settings = settings;
-    this.sentences = sentencesOf(memo.text);
+    this.sentences = sentencesOf(this.memo.text);
   }
 
   place(span: Span): Place {

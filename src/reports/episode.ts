@@ -4,7 +4,9 @@
  *
  * Shape of an outline: common practice, no source.
  */
+
 import type { ProjectInfo, PromiseView, SpanView, StandingFigure, TaskView } from '../model/views.ts';
+import { shortLine } from './columns.ts';
 import { type Beat, type BeatFigure, beatsOf, clipMark, clipOf, type Happening } from './episode-beats.ts';
 import { beforeAfterEntries, correctionEntries, pastFigureEntries, standingOf } from './episode-figures.ts';
 import { findingLine, subjectOf } from './finding-text.ts';
@@ -21,7 +23,7 @@ import {
   tells,
 } from './page-notes.ts';
 import { clipTime, clock, counted, dayName, dayOf, duration, memoName, placeOf } from './source-text.ts';
-import { sentence, shortLine } from './words.ts';
+import { sentence } from './words.ts';
 
 /** Longer chapter titles are cut where viewers hover. From a platform's help pages, from memory. */
 const CHAPTER_TITLE_LENGTH = 49;

@@ -2,6 +2,7 @@
 import { Box, Text } from 'ink';
 import { Foot } from './components/foot.tsx';
 import { Head } from './components/head.tsx';
+import { Columns } from './components/line.tsx';
 import { ClashesScreen } from './screens/clashes-screen.tsx';
 import { DayScreen } from './screens/day-screen.tsx';
 import { FigureScreen } from './screens/figure-screen.tsx';
@@ -52,15 +53,17 @@ export function Screen({ state, columns, rows }: { readonly state: ScreenState }
   // Title and the blank line above the footer. One row stays free: a full last row makes terminals scroll.
   const height = Math.max(1, rows - headRows - footRows - 3);
   return (
-    <Box flexDirection="column" width={columns} height={rows - 1}>
-      <Head state={state} />
-      <Text bold underline>
-        {TITLES[state.view]}
-      </Text>
-      <Box flexGrow={1} flexDirection="column" height={height} overflow="hidden">
-        <View state={state} height={height} columns={columns} />
+    <Columns value={columns}>
+      <Box flexDirection="column" width={columns} height={rows - 1}>
+        <Head state={state} />
+        <Text bold underline>
+          {TITLES[state.view]}
+        </Text>
+        <Box flexGrow={1} flexDirection="column" height={height} overflowY="hidden">
+          <View state={state} height={height} columns={columns} />
+        </Box>
+        <Foot state={state} columns={columns} />
       </Box>
-      <Foot state={state} columns={columns} />
-    </Box>
+    </Columns>
   );
 }

@@ -13,6 +13,17 @@ const TALK =
     ' ',
   );
 const MARKS = [...'.,;:!?-–—/\\\'"’“”()[]{}<>|*_#@&%$£€°²³½⅜ \t\n\r\u0000\u001b\u202e\u200d\ufeff\ufffd'];
+/** Orders to a terminal, whole and broken off, with words in them. */
+const SEQUENCES = [
+  '\u001b]0;evil\u0007',
+  '\u001b]52;c;ZXZpbA==\u001b\\',
+  '\u001b[31m',
+  '\u001b[2J',
+  '\u001bPevil\u001b\\',
+  '\u009d0;evil\u009c',
+  '\u001b]0;evil',
+  '\u001b]8;;evil\u0007link\u001b]8;;\u0007',
+];
 const SCRIPTS = [...'äßéñøłğıİſKаяжλωשלוםמرحباनमस्ते漢字かなカナ한글ไทย١٢٣①Ⅳ𝟙𝟜😀👩‍🔧🇬🇧e\u0301\ud800\udc00'];
 
 const piece = fc.oneof(
@@ -20,6 +31,7 @@ const piece = fc.oneof(
   { weight: 4, arbitrary: fc.constantFrom(...TALK) },
   { weight: 2, arbitrary: fc.constantFrom(...MARKS) },
   { weight: 1, arbitrary: fc.constantFrom(...SCRIPTS) },
+  { weight: 1, arbitrary: fc.constantFrom(...SEQUENCES) },
   { weight: 1, arbitrary: fc.constantFrom(...OBJECT_PARTS) },
   { weight: 1, arbitrary: fc.string({ unit: 'binary', maxLength: 12 }) },
 );

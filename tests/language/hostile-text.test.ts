@@ -60,3 +60,27 @@ test.each(LONG_LINES)('a line of nothing but %s is read in seconds', (_, text) =
   read(text.slice(0, 30_000));
   expect(performance.now() - started).toBeLessThan(15_000);
 });
+
+test.each([
+  ['\u001b]0;evil\u0007', 'a title'],
+  ['\u001b]0;evil\u001b\\', 'a title with its own end'],
+  ['\u009d0;evil\u009c', 'a title in one character'],
+  ['\u001bPevil\u001b\\', 'a device string'],
+  ['\u001b_evil\u001b\\', 'an application string'],
+  ['\u001b[31m', 'a colour'],
+  ['\u001b]0;evil 12 mm wide\n', 'a title that nobody ended'],
+])('%j is %s, and no word of it is read', (sequence) => {
+  const said = `The shelf${sequence} is 742 mm wide.`;
+  const { notes, trace } = readMemo(said, CONTEXT);
+  expect(notes.figures).toMatchObject([{ item: 'shelf', attribute: 'width', value: 742, unit: 'mm' }]);
+  for (const { quote, span } of notesOf(notes)) expect(said.slice(span.start, span.end)).toBe(quote);
+  expect(JSON.stringify(notesOf(notes).map((note) => ({ ...note, quote: '' })))).not.toContain('evil');
+  expect(trace).toContainEqual(expect.objectContaining({ rule: 'escape sequence', outcome: 'dropped' }));
+});
+
+test('a word with a colour in its middle is one word', () => {
+  const said = 'The she\u001b[1mlf is 742 mm\u001b[0m wide.';
+  const [figure] = readMemo(said, CONTEXT).notes.figures;
+  expect(figure).toMatchObject({ item: 'shelf', value: 742 });
+  expect(said.slice(figure?.span.start, figure?.span.end)).toBe(figure?.quote);
+});

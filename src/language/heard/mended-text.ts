@@ -15,7 +15,10 @@ interface Piece {
 }
 
 /** Puts repairs into a text. They are in order and apart from each other. */
-export function mendText(text: string, repairs: readonly Repair[]): MendedText {
+export function mendText(
+  text: string,
+  repairs: readonly Pick<Repair, 'start' | 'end' | 'means'>[],
+): MendedText {
   const pieces: Piece[] = [];
   let mended = '';
   let last = 0;

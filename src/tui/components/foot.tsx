@@ -1,8 +1,10 @@
 /** The bottom lines: what just happened, what is being typed, and the keys of this view. */
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
 import { plainText } from '../../plain-text.ts';
+import { cutStart, widthOf } from '../../reports/columns.ts';
 import { type Intent, keysOf } from '../keys.ts';
 import type { ScreenState, Typing, View } from '../state/screen-state.ts';
+import { Line } from './line.tsx';
 
 /** Moving about is left out of the footer; `?` lists every key. */
 const COMMON = new Set(['up', 'down', 'page-up', 'page-down', 'interrupt']);
@@ -31,7 +33,7 @@ export function typingLine({ what, text }: Typing, columns: number): string {
   const [question, keys] = ASKED[what];
   const line = `${question}: ${plainText(text)}_`;
   const whole = `${line}  (${keys})`;
-  return whole.length <= columns ? whole : line;
+  return widthOf(whole) <= columns ? whole : cutStart(line, columns);
 }
 
 /** The keys that fit the width, in their order, ending with the way to the whole list. */
@@ -57,16 +59,16 @@ export function Foot({ state, columns }: { readonly state: ScreenState; readonly
   return (
     <Box flexDirection="column">
       {state.message?.lines.map((line) => (
-        <Text key={line} wrap="truncate-end" {...(state.message?.tone === 'bad' ? { color: 'red' } : {})}>
-          {plainText(line)}
-        </Text>
+        <Line
+          key={line}
+          text={plainText(line)}
+          {...(state.message?.tone === 'bad' ? { color: 'red' } : {})}
+        />
       ))}
       {state.typing === undefined ? (
-        <Text wrap="truncate-end" dimColor>
-          {keyLine(state, columns)}
-        </Text>
+        <Line dimColor text={keyLine(state, columns)} />
       ) : (
-        <Text wrap="truncate-start">{typingLine(state.typing, columns)}</Text>
+        <Line text={typingLine(state.typing, columns)} />
       )}
     </Box>
   );

@@ -1,7 +1,10 @@
 /** The top lines: which project, how much is in it, and what is on its way in. */
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
+import { useContext } from 'react';
 import { plainText } from '../../plain-text.ts';
+import { closed, cutLine, widthOf } from '../../reports/columns.ts';
 import type { Job, ScreenState } from '../state/screen-state.ts';
+import { Columns, Line } from './line.tsx';
 
 const STAGES = {
   decoding: 'opening',
@@ -20,6 +23,9 @@ export function jobLine(job: Job): string {
   return `${STAGES[stage]} ${name}  ${Math.round(fraction * 100)} %${left}`;
 }
 
+/** Less of a project's name says nothing. */
+const LEAST_NAME = 8;
+
 export function Head({ state }: { readonly state: ScreenState }) {
   const { data, jobs } = state;
   const counts = [
@@ -28,18 +34,17 @@ export function Head({ state }: { readonly state: ScreenState }) {
     `${data.next.ready.length} ready to do`,
   ].join(', ');
   const [job, ...waiting] = jobs;
+  const room = Math.max(LEAST_NAME, useContext(Columns) - widthOf(counts) - 2);
   return (
     <Box flexDirection="column">
-      <Text wrap="truncate-end">
-        <Text bold>{plainText(data.projectName)}</Text>
-        {`  ${counts}`}
-      </Text>
-      {job ? (
-        <Text wrap="truncate-end">
-          {jobLine(job) + (waiting.length > 0 ? `, ${waiting.length} more waiting` : '')}
-          {job.progress?.words ? <Text dimColor>{`  ${plainText(job.progress.words)}`}</Text> : null}
-        </Text>
-      ) : null}
+      <Line text={`${closed(cutLine(plainText(data.projectName), room))}  ${counts}`} bold />
+      {job ? <Line text={headOfJobs(job, waiting.length)} /> : null}
     </Box>
   );
+}
+
+/** What is on its way, how much waits behind it, and the words so far. */
+function headOfJobs(job: Job, waiting: number): string {
+  const words = job.progress?.words ? `  ${plainText(job.progress.words)}` : '';
+  return `${jobLine(job)}${waiting > 0 ? `, ${waiting} more waiting` : ''}${words}`;
 }

@@ -1,6 +1,9 @@
 /** A text from one of its lines on. Long lines run on; what does not fit is reached by scrolling. */
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
+import { useContext } from 'react';
+import { wrapped } from '../../reports/columns.ts';
 import type { TextLine } from '../state/page-lines.ts';
+import { Columns, Line } from './line.tsx';
 
 interface LinesProps {
   readonly lines: readonly TextLine[];
@@ -10,14 +13,17 @@ interface LinesProps {
 }
 
 export function Lines({ lines, first, height }: LinesProps) {
+  const columns = useContext(Columns);
+  const shown = lines
+    .slice(first, first + height)
+    .flatMap(({ text, heading }) => wrapped(text, columns).map((line) => ({ text: line.text, heading })))
+    .slice(0, height);
   return (
-    <Box flexDirection="column" height={height} overflow="hidden">
-      {lines.slice(first, first + height).map((line, index) => (
-        // Lines have no identity of their own, and must not be squeezed into the height.
+    <Box flexDirection="column" height={height}>
+      {shown.map((line, index) => (
+        // Lines have no identity of their own.
         // biome-ignore lint/suspicious/noArrayIndexKey: see above
-        <Box key={first + index} flexShrink={0}>
-          <Text bold={line.heading === true}>{line.text === '' ? ' ' : line.text}</Text>
-        </Box>
+        <Line key={first + index} text={line.text} bold={line.heading === true} />
       ))}
     </Box>
   );

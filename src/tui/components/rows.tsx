@@ -1,5 +1,6 @@
 /** A list cut to the height at hand, with the chosen row marked by a sign and by weight, never by colour alone. */
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
+import { Line, Paragraph } from './line.tsx';
 
 interface RowsProps {
   readonly lines: readonly string[];
@@ -16,7 +17,7 @@ export function firstShown(chosen: number, count: number, height: number): numbe
 }
 
 export function Rows({ lines, chosen, height, empty }: RowsProps) {
-  if (lines.length === 0) return <Text dimColor>{empty}</Text>;
+  if (lines.length === 0) return <Paragraph text={empty} height={height} dimColor />;
   const first = firstShown(chosen, lines.length, height);
   return (
     <Box flexDirection="column">
@@ -25,9 +26,7 @@ export function Rows({ lines, chosen, height, empty }: RowsProps) {
         return (
           // Rows have no identity of their own: their place in the list is what they are.
           // biome-ignore lint/suspicious/noArrayIndexKey: see above
-          <Text key={first + index} bold={isChosen} wrap="truncate-end">
-            {`${isChosen ? '>' : ' '} ${line}`}
-          </Text>
+          <Line key={first + index} bold={isChosen} text={`${isChosen ? '>' : ' '} ${line}`} />
         );
       })}
     </Box>

@@ -1,6 +1,7 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
 import type { FindingView } from '../../model/views.ts';
 import { findingText } from '../../reports/finding-text.ts';
+import { Line, Paragraph } from '../components/line.tsx';
 import { Rows } from '../components/rows.tsx';
 import { findingRow } from '../state/rows.ts';
 import type { ScreenProps } from './screen-props.ts';
@@ -31,12 +32,10 @@ export function ClashesScreen({ state, height }: ScreenProps) {
 function Detail({ finding, height }: { readonly finding: FindingView; readonly height: number }) {
   const [head, ...lines] = findingText(finding).split('\n');
   return (
-    <Box flexDirection="column" height={height} overflow="hidden">
-      <Text bold wrap="truncate-end">
-        {head}
-      </Text>
+    <Box flexDirection="column" height={height} overflowY="hidden">
+      <Line bold text={head ?? ''} />
       {lines.map((line) => (
-        <Text key={line}>{line}</Text>
+        <Paragraph key={line} text={line} />
       ))}
     </Box>
   );

@@ -1,4 +1,5 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
+import { Line, Paragraph } from '../components/line.tsx';
 import { Lines } from '../components/lines.tsx';
 import { dayLine, pageLines } from '../state/page-lines.ts';
 import type { ScreenProps } from './screen-props.ts';
@@ -7,17 +8,16 @@ import type { ScreenProps } from './screen-props.ts';
 export function DayScreen({ state, height }: ScreenProps) {
   const { pages, page } = state;
   if (!pages || pages.length === 0)
-    return <Text dimColor>Nothing was taken in yet: there is no day to write of.</Text>;
+    return <Paragraph dimColor text="Nothing was taken in yet: there is no day to write of." />;
   return (
     <Box flexDirection="column">
-      <Text wrap="truncate-end" dimColor>
-        {pages
+      <Line
+        dimColor
+        text={pages
           .map(({ title }, index) => (index === page ? `[${index + 1} ${title}]` : ` ${index + 1} ${title} `))
           .join(' ')}
-      </Text>
-      <Text wrap="truncate-end" dimColor>
-        {dayLine(state)}
-      </Text>
+      />
+      <Line dimColor text={dayLine(state)} />
       <Lines lines={pageLines(state)} first={state.chosen.day} height={Math.max(1, height - 2)} />
     </Box>
   );

@@ -1,4 +1,5 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
+import { Line, Paragraph } from '../components/line.tsx';
 import { firstShown, Rows } from '../components/rows.tsx';
 import { figureRows, figureWords, findLine, foundFigures, noFigure } from '../state/figure-rows.ts';
 import type { ScreenProps } from './screen-props.ts';
@@ -20,9 +21,7 @@ export function FiguresScreen({ state, height, columns }: ScreenProps) {
   const inSight = found.slice(first, first + listHeight);
   return (
     <Box flexDirection="column">
-      <Text wrap="truncate-end" dimColor>
-        {findLine(state)}
-      </Text>
+      <Line dimColor text={findLine(state)} />
       <Box height={listHeight} flexDirection="column">
         <Rows
           lines={figureRows(inSight, today, columns)}
@@ -31,11 +30,7 @@ export function FiguresScreen({ state, height, columns }: ScreenProps) {
           empty={noFigure(state)}
         />
       </Box>
-      {chosen ? (
-        <Box height={detail} overflow="hidden">
-          <Text>{figureWords(chosen, today)}</Text>
-        </Box>
-      ) : null}
+      {chosen ? <Paragraph text={figureWords(chosen, today)} height={detail} /> : null}
     </Box>
   );
 }

@@ -1,4 +1,5 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
+import { Line, Paragraph } from '../components/line.tsx';
 import { Rows } from '../components/rows.tsx';
 import { chosenTask, shownTasks, taskCounts, taskRow, taskWords } from '../state/task-rows.ts';
 import type { ScreenProps } from './screen-props.ts';
@@ -15,9 +16,7 @@ export function TasksScreen({ state, height }: ScreenProps) {
   const listHeight = Math.max(1, height - detail - 1);
   return (
     <Box flexDirection="column">
-      <Text wrap="truncate-end" dimColor>
-        {taskCounts(state)}
-      </Text>
+      <Line dimColor text={taskCounts(state)} />
       <Box height={listHeight} flexDirection="column">
         <Rows
           lines={shownTasks(state).map(taskRow)}
@@ -26,11 +25,7 @@ export function TasksScreen({ state, height }: ScreenProps) {
           empty="No task is open. Press a and type one."
         />
       </Box>
-      {chosen ? (
-        <Box height={detail} overflow="hidden">
-          <Text>{taskWords(chosen)}</Text>
-        </Box>
-      ) : null}
+      {chosen ? <Paragraph text={taskWords(chosen)} height={detail} /> : null}
     </Box>
   );
 }

@@ -1,9 +1,10 @@
 /** The list of figures: which are found, and a line for each. */
 import type { StandingFigure } from '../../model/views.ts';
+import { closed, padded, shortLine } from '../../reports/columns.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { figureText } from '../../reports/quantity-text.ts';
 import { age, daysBetween, placeOf } from '../../reports/source-text.ts';
-import { oneLine, shortLine } from '../../reports/words.ts';
+import { oneLine } from '../../reports/words.ts';
 import type { FigureBook, ScreenState } from './screen-state.ts';
 
 /** One figure among all: a thing has one of each attribute and kind of quantity. */
@@ -73,14 +74,14 @@ export function figureRows(
 ): readonly string[] {
   if (columns < WIDE) {
     return figures.map((figure) =>
-      [subjectOf(figure), doubtOf(figure), bothUnits(figure)].filter(Boolean).join('  '),
+      [closed(subjectOf(figure)), doubtOf(figure), bothUnits(figure)].filter(Boolean).join('  '),
     );
   }
   const name = Math.min(WIDEST_NAME, columns - OTHERS);
   return figures.map((figure) =>
     [
-      shortLine(subjectOf(figure), name).padEnd(name),
-      bothUnits(figure).padEnd(WIDTHS.value),
+      padded(shortLine(subjectOf(figure), name), name),
+      padded(bothUnits(figure), WIDTHS.value),
       (doubtOf(figure) || (figure.state ?? '')).padEnd(WIDTHS.state),
       daysOf(figure, today).padEnd(WIDTHS.age),
       figure.source ? placeOf({ memoId: figure.source.memoId }) : 'worked out',

@@ -1,7 +1,9 @@
 /** The rows of each list, as plain words. Pure, so that they are tested without a terminal. */
+import type { Span } from '../../language/notes.ts';
 import type { FindingView, MemoSummary, MemoView, NextView } from '../../model/views.ts';
 import { plainText } from '../../plain-text.ts';
 import { stateText } from '../../reports/check-words.ts';
+import { closed, shortLine, widthOf } from '../../reports/columns.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { behindWords, missingWords } from '../../reports/kept-words.ts';
 import { recordWords } from '../../reports/memo-list.ts';
@@ -14,7 +16,7 @@ import { pageLines } from './page-lines.ts';
 import type { ScreenState } from './screen-state.ts';
 import { shownTasks } from './task-rows.ts';
 import { whereLines } from './where-lines.ts';
-import { dayAndClock } from './words.ts';
+import { dayAndClock, shortDay } from './words.ts';
 
 export interface NoteLine {
   readonly id: string;
@@ -22,6 +24,8 @@ export interface NoteLine {
   readonly kind: string;
   readonly what: string;
   readonly quote: string;
+  /** Of the quote in the memo's text, as it was said. */
+  readonly span: Span;
   /** `m:ss` into the recording; empty for text memos. */
   readonly at: string;
 }
@@ -59,15 +63,26 @@ export function noteLines(memo: MemoView): readonly NoteLine[] {
       kind,
       what: plainText(what),
       quote: plainText(note.quote),
+      span: note.span,
       at: note.startSeconds === undefined ? '' : clipTime(note.startSeconds),
     }));
 }
 
-/** One line for a memo in the list. */
-export function memoLine(memo: MemoSummary): string {
+/** From this width on there is room for everything. */
+const WIDE = 70;
+/** Less of a name says nothing. */
+const LEAST_NAME = 8;
+
+/** One line for a memo in the list. Where room is scarce what is loud stands before the name, and that is cut. */
+export function memoLine(memo: MemoSummary, columns = Number.POSITIVE_INFINITY): string {
   const length = memo.source.durationSeconds === undefined ? 'text' : clipTime(memo.source.durationSeconds);
   const state = memo.status === 'kept' ? 'kept, not heard yet' : `${memo.noteCount} notes${clashWords(memo)}`;
-  return `${memo.id.padEnd(4)} ${dayAndClock(memo.recordedAt)}  ${plainText(memo.source.name)}  ${length}  ${state}`;
+  const id = memo.id.padEnd(4);
+  if (columns < WIDE) return `${id} ${shortDay(memo.recordedAt)}  ${state}  ${plainText(memo.source.name)}`;
+  const ahead = `${id} ${dayAndClock(memo.recordedAt)}  `;
+  const behind = `  ${length}  ${state}`;
+  const room = Math.max(LEAST_NAME, columns - widthOf(ahead) - widthOf(behind));
+  return ahead + closed(shortLine(memo.source.name, room)) + behind;
 }
 
 /** Loud while one is open. */

@@ -1,0 +1,42 @@
+/**
+ * Lines that keep to the columns of the screen. Ink cuts and breaks text by measures of its own, which count some joined
+ * characters twice; so every line is cut or broken here and comes to Ink as it is to stand.
+ */
+import { Box, Text, type TextProps } from 'ink';
+import { createContext, useContext } from 'react';
+import { cutLine, wrapped } from '../../reports/columns.ts';
+
+/** Columns of the screen. */
+export const Columns = createContext(80);
+
+type Style = Pick<TextProps, 'bold' | 'dimColor' | 'underline' | 'color'>;
+
+/** One line, cut with a sign where it is too long. */
+export function Line({ text, ...style }: { readonly text: string } & Style) {
+  const columns = useContext(Columns);
+  return (
+    <Text wrap="truncate-end" {...style}>
+      {text === '' ? ' ' : cutLine(text, columns)}
+    </Text>
+  );
+}
+
+interface ParagraphProps {
+  readonly text: string;
+  /** Lines at hand; what does not fit is left out. */
+  readonly height?: number;
+}
+
+/** A text that runs on over several lines. */
+export function Paragraph({ text, height = Number.POSITIVE_INFINITY, ...style }: ParagraphProps & Style) {
+  const columns = useContext(Columns);
+  return (
+    <Box flexDirection="column" flexShrink={0}>
+      {wrapped(text, columns)
+        .slice(0, height)
+        .map((line) => (
+          <Line key={line.start} text={line.text} {...style} />
+        ))}
+    </Box>
+  );
+}
