@@ -48,14 +48,15 @@ export type ListenEvent =
       readonly level: SoundLevel;
     }
   /**
-   * A stretch of talk has ended: its words, the figures and clashes that are new with them, and all clashes of this
-   * recording that are open. Nothing of it is kept yet: ids hold only until the recording is taken in.
+   * A stretch of talk has ended: its words, the figures and clashes that are new with them, and all figures and open
+   * clashes of the memo that is being recorded. Nothing of it is kept yet: ids hold only until it is taken in.
    */
   | {
       readonly kind: 'heard';
       readonly words: string;
       readonly figures: MemoView['notes']['figures'];
       readonly clashes: readonly FindingView[];
+      readonly soFar: MemoView['notes']['figures'];
       readonly open: readonly FindingView[];
     }
   /** Words are not heard at once; the recording goes on and is heard afterwards. */

@@ -38,6 +38,7 @@ import { toleranceCommand } from './commands/tolerance.ts';
 import { undoCommand } from './commands/undo.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { waitCommand } from './commands/wait.ts';
+import { watchCommand } from './commands/watch.ts';
 import { whereCommand } from './commands/where.ts';
 import { withdrawCommand } from './commands/withdraw.ts';
 import { workCommand } from './commands/work.ts';
@@ -47,6 +48,7 @@ const COMMANDS = [
   initCommand,
   takeCommand,
   listenCommand,
+  watchCommand,
   resumeCommand,
   readCommand,
   memosCommand,

@@ -12,9 +12,9 @@ import type { Microphone } from '../speech/microphone/microphone.ts';
 import { microphoneLost, recordingUnwritten } from '../speech/microphone/microphone-problems.ts';
 import { RecordingFile } from '../speech/microphone/recording-file.ts';
 import { newRecording, SILENT_ENDING } from '../speech/microphone/recordings-folder.ts';
-import type { Heard } from '../speech/recogniser/listener.ts';
 import { SAMPLE_RATE } from '../speech/recogniser/sample-rate.ts';
-import { type LookAhead, whatIsNew } from './what-is-new.ts';
+import { HeardTalk } from './heard-talk.ts';
+import { type LookAhead, NOTHING_TOLD, type Told, whatIsNew } from './what-is-new.ts';
 
 /** What the session needs of the project. */
 export interface ListeningProject {
@@ -39,12 +39,9 @@ interface Part {
   readonly startedAt: string;
   /** Sample of the whole recording that it begins with. */
   readonly from: number;
-  /** Talk as it was heard first, in the time of the part. */
-  readonly early: Utterance[];
-  seen: LookAhead;
+  told: Told;
 }
 
-const NOTHING_SEEN: LookAhead = { figures: [], findings: [] };
 /** Talk that goes into a look ahead: what lies further back has been shown. */
 const LOOK_BACK = 40;
 
@@ -53,7 +50,7 @@ export class Listening {
   readonly #setup: ListeningSetup;
   readonly #recogniser: LiveRecogniser;
   readonly #begun = Date.now();
-  readonly #heard: Heard[] = [];
+  readonly #talk = new HeardTalk();
   readonly #taken: Taken[] = [];
   readonly #problems: Problem[] = [];
   #part: Part | undefined;
@@ -72,8 +69,14 @@ export class Listening {
     this.#project = project;
     this.#setup = setup;
     this.#recogniser = startLiveRecogniser({
-      onEarly: (heard) => this.#lookAt(heard),
-      onHeard: (heard) => this.#heard.push(heard),
+      onEarly: (heard) => {
+        this.#talk.addEarly(heard);
+        this.#lookSoon();
+      },
+      onHeard: (heard) => {
+        this.#talk.add(heard);
+        this.#lookSoon();
+      },
       onProgress: (heardUntil, spokenUntil) => this.#follow(heardUntil, spokenUntil),
       onLost: (reason) => {
         this.#isHeard = false;
@@ -155,7 +158,7 @@ export class Listening {
   }
 
   #partOf(file: RecordingFile, name: string, from: number): Part {
-    return { file, name, from, startedAt: this.#startOf(from), early: [], seen: NOTHING_SEEN };
+    return { file, name, from, startedAt: this.#startOf(from), told: NOTHING_TOLD };
   }
 
   #startOf(sample: number): string {
@@ -186,7 +189,9 @@ export class Listening {
 
   /** Closes a part and takes it in, behind those before it. Recording goes on meanwhile. */
   #finishPart(part: Part, to: number): void {
-    const heard = this.#isHeard ? this.#heardBetween(part.from, to) : undefined;
+    const heard = this.#isHeard
+      ? { engine: ENGINE_NAME, ...this.#talk.between(part.from / SAMPLE_RATE, to / SAMPLE_RATE) }
+      : undefined;
     const isSilent = heard !== undefined && (this.#spokenUntil ?? 0) * SAMPLE_RATE <= part.from;
     this.#taking = this.#taking.then(async () => {
       try {
@@ -221,24 +226,8 @@ export class Listening {
     onEvent({ kind: 'taken', taken: result.value });
   }
 
-  /** What was heard between two samples, in the time of a part that begins at the first of them. */
-  #heardBetween(from: number, to: number): NonNullable<TakeOptions['heard']> {
-    const offset = from / SAMPLE_RATE;
-    const inside = <U extends Utterance>(all: readonly U[]) =>
-      all
-        .filter(({ startSeconds }) => startSeconds >= offset && startSeconds < to / SAMPLE_RATE)
-        .map((utterance) => shifted(utterance, -offset));
-    return {
-      engine: ENGINE_NAME,
-      utterances: inside(this.#heard.flatMap(({ utterances }) => utterances)),
-      dropped: inside(this.#heard.flatMap(({ dropped }) => dropped)),
-    };
-  }
-
-  #lookAt({ utterances }: Heard): void {
-    const part = this.#part;
-    if (!part || utterances.length === 0) return;
-    part.early.push(...utterances.map((utterance) => shifted(utterance, -part.from / SAMPLE_RATE)));
+  #lookSoon(): void {
+    if (!this.#part) return;
     this.#lookAgain = true;
     this.#looking ??= this.#look().finally(() => {
       this.#looking = undefined;
@@ -250,25 +239,20 @@ export class Listening {
     while (this.#lookAgain && this.#part) {
       this.#lookAgain = false;
       const part = this.#part;
-      const talk = part.early.slice(-LOOK_BACK);
-      const ahead = await this.#project
-        .lookAhead(talk, part.startedAt)
-        // A project that another program is writing to is looked at again with the next words.
-        .catch(() => part.seen);
-      const { figures, findings } = whatIsNew(ahead, part.seen);
-      part.seen = ahead;
+      const talk = this.#talk.latest(part.from / SAMPLE_RATE, LOOK_BACK);
+      // A project that another program is writing to is looked at again with the next words.
+      const ahead = await this.#project.lookAhead(talk, part.startedAt).catch(() => undefined);
+      if (!ahead) continue;
+      const { figures, findings, told } = whatIsNew(ahead, part.told);
+      part.told = told;
       this.#setup.onEvent({
         kind: 'heard',
         words: talk.at(-1)?.text ?? '',
         figures,
         clashes: findings,
+        soFar: ahead.figures,
         open: ahead.findings.filter(({ status }) => status === 'open'),
       });
     }
   }
-}
-
-function shifted<U extends Utterance>(utterance: U, by: number): U {
-  const at = (seconds: number) => Math.max(0, Math.round((seconds + by) * 100) / 100);
-  return { ...utterance, startSeconds: at(utterance.startSeconds), endSeconds: at(utterance.endSeconds) };
 }

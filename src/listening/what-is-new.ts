@@ -1,4 +1,4 @@
-/** What a reading of the talk so far says that the reading before did not. Pure. */
+/** What a reading of the talk so far says that was not told before. Pure. */
 import type { FindingView, MemoView } from '../model/views.ts';
 
 export type FigureHeard = MemoView['notes']['figures'][number];
@@ -9,19 +9,38 @@ export interface LookAhead {
   readonly findings: readonly FindingView[];
 }
 
-/** Figures and clashes of `now` that `before` did not have. A figure that was put right counts as new. */
-export function whatIsNew(now: LookAhead, before: LookAhead): LookAhead {
-  const figures = new Set(before.figures.map(figureKey));
-  const findings = new Set(before.findings.map(findingKey));
+/** What was told of a recording: how often each figure, and which clashes. */
+export interface Told {
+  readonly figures: ReadonlyMap<string, number>;
+  readonly findings: ReadonlySet<string>;
+}
+
+export const NOTHING_TOLD: Told = { figures: new Map(), findings: new Set() };
+
+/**
+ * Figures and clashes that were not told yet, and what is told with them. A figure that was put right is new; one that
+ * is only heard better, in other words or a little later, is not.
+ */
+export function whatIsNew(ahead: LookAhead, told: Told): LookAhead & { readonly told: Told } {
+  const said = new Map<string, number>();
+  const figures = ahead.figures.filter((figure) => {
+    const key = figureKey(figure);
+    const count = (said.get(key) ?? 0) + 1;
+    said.set(key, count);
+    return count > (told.figures.get(key) ?? 0);
+  });
+  const findings = ahead.findings.filter((finding) => !told.findings.has(findingKey(finding)));
+  const counts = new Map(told.figures);
+  for (const [key, count] of said) counts.set(key, Math.max(count, counts.get(key) ?? 0));
   return {
-    figures: now.figures.filter((figure) => !figures.has(figureKey(figure))),
-    findings: now.findings.filter((finding) => !findings.has(findingKey(finding))),
+    figures,
+    findings,
+    told: { figures: counts, findings: new Set([...told.findings, ...findings.map(findingKey)]) },
   };
 }
 
-/** What a person would call the same figure: a word more in its quote changes nothing. */
-function figureKey({ item, attribute, value, unit, bound, high, startSeconds, span }: FigureHeard): string {
-  return JSON.stringify([item, attribute, value, unit, bound, high, startSeconds ?? span.start]);
+function figureKey({ item, attribute, value, unit, bound, high }: FigureHeard): string {
+  return JSON.stringify([item, attribute, value, unit, bound, high]);
 }
 
 function findingKey({ kind, item, attribute, was, now, why }: FindingView): string {

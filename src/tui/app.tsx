@@ -1,12 +1,13 @@
 /** Joins keys, reducer and project. */
 import { basename, dirname } from 'node:path';
 import { useApp, useInput, useStdout } from 'ink';
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Problem } from '../problem.ts';
-import type { HandChange, ProjectApi, Taken } from '../project-api.ts';
+import type { HandChange, ListenEvent, ProjectApi, Taken } from '../project-api.ts';
 import { daysBetween } from '../reports/source-text.ts';
 import { dayPages } from './day-pages.ts';
 import { pressesOf } from './key-presses.ts';
+import { screenListening } from './listen-on-screen.ts';
 import { Screen } from './screen.tsx';
 import { reduce } from './state/reduce.ts';
 import {
@@ -75,6 +76,15 @@ const takenLines = ({ memoId, already, findings }: Taken) => {
   return [`${memoId} is taken in, ${clash}`];
 };
 
+/** What an event of the recording has to say beside what the bench shows. */
+function benchLines(event: ListenEvent): { readonly lines?: readonly string[] } {
+  if (event.kind === 'taken') return { lines: takenLines(event.taken) };
+  if (event.kind === 'failed') return { lines: problemLines(event.problem) };
+  return event.kind === 'not-heard'
+    ? { lines: [`words are heard only after the recording: ${event.reason}`] }
+    : {};
+}
+
 /** Names first, the folder last: on a narrow screen its end is cut off. */
 function writtenLines(written: readonly (readonly [DayPage, ReturnType<SavePage>])[]): readonly string[] {
   const lines = written.map(([page, { file, beside }]) =>
@@ -104,6 +114,18 @@ export function App({ project, now, save, suspend = () => {} }: AppProps) {
   const { write } = useStdout();
   const size = useSize();
 
+  const leaving = useRef(false);
+  const later = useRef<(event: ScreenEvent) => void>(() => {});
+  const recording = useMemo(
+    () =>
+      screenListening(project, {
+        onEvent: (event) => later.current({ kind: 'bench', event, ...benchLines(event) }),
+        onRead: () => later.current({ kind: 'data', data: readData(project, now()) }),
+        onOver: (trouble) =>
+          later.current({ kind: 'bench-over', ...(trouble ? { lines: troubleLines(trouble) } : {}) }),
+      }),
+    [now, project],
+  );
   const send = useCallback(
     (event: ScreenEvent) => {
       const step = reduce(current.current, event);
@@ -164,9 +186,18 @@ export function App({ project, now, save, suspend = () => {} }: AppProps) {
           case 'write':
             writePages(effect.pages);
             return;
+          case 'record':
+            void recording.start();
+            return;
+          case 'stop-recording':
+            recording.stop();
+            return;
           case 'leave':
             abort.current?.abort();
-            exit();
+            // A second time it does not wait: what was recorded is found again by the next call.
+            if (leaving.current) exit();
+            leaving.current = true;
+            void recording.settle().then(() => exit());
         }
       }
 
@@ -197,8 +228,9 @@ export function App({ project, now, save, suspend = () => {} }: AppProps) {
         send({ kind: 'data', data: readData(project, now()) });
       }
     },
-    [exit, now, project, save],
+    [exit, now, project, recording, save],
   );
+  later.current = send;
 
   useInput((input, key) => {
     for (const press of pressesOf(input, key, current.current.typing !== undefined)) {

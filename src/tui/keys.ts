@@ -11,6 +11,8 @@ export type Intent =
   | 'open'
   | 'back'
   | 'take'
+  | 'record'
+  | 'see-bench'
   | 'cancel'
   | 'see-memos'
   | 'see-clashes'
@@ -104,7 +106,23 @@ export const KEYS: readonly KeyBinding[] = [
     shown: 'Esc',
     intent: 'back',
     words: 'back',
-    views: ['heard', 'clashes', 'figures', 'figure', 'tasks', 'day', 'next', 'where', 'keys'],
+    views: ['heard', 'clashes', 'figures', 'figure', 'tasks', 'day', 'next', 'where', 'bench', 'keys'],
+  },
+  {
+    key: 'r',
+    shown: 'r',
+    intent: 'record',
+    words: 'start and stop recording',
+    brief: 'rec',
+    views: 'all',
+  },
+  {
+    key: 'v',
+    shown: 'v',
+    intent: 'see-bench',
+    words: 'what is being recorded',
+    brief: 'recording',
+    views: 'all',
   },
   { key: 't', shown: 't', intent: 'take', words: 'take a file in', brief: 'take', views: 'all' },
   { key: 'x', shown: 'x', intent: 'cancel', words: 'stop taking in', views: 'all' },

@@ -1,32 +1,53 @@
 import { expect, test } from 'vitest';
-import { type FigureHeard, type LookAhead, whatIsNew } from '../../src/listening/what-is-new.ts';
+import {
+  type FigureHeard,
+  type LookAhead,
+  NOTHING_TOLD,
+  whatIsNew,
+} from '../../src/listening/what-is-new.ts';
 import { FINDING, MEMO } from '../kit/views.ts';
 
 const [said] = MEMO.notes.figures;
 if (!said) throw new Error('the kit has no figure');
 const figure = (changes: Partial<FigureHeard> = {}): FigureHeard => ({ ...said, ...changes });
-const seen = (figures: readonly FigureHeard[], findings = [FINDING]): LookAhead => ({ figures, findings });
+const ahead = (figures: readonly FigureHeard[], findings: LookAhead['findings'] = []): LookAhead => ({
+  figures,
+  findings,
+});
 
-test('what was told before is not told again, also where more words are known of it', () => {
-  const before = seen([figure()]);
-  const now = seen([figure({ quote: 'the whole sentence', span: { start: 0, end: 90 }, id: 'm9.f4' })]);
-  expect(whatIsNew(now, before)).toEqual({ figures: [], findings: [] });
+/** What each of these readings, one after the other, has to tell. */
+function tellings(...readings: readonly LookAhead[]): readonly LookAhead[] {
+  let told = NOTHING_TOLD;
+  return readings.map((reading) => {
+    const { told: now, ...news } = whatIsNew(reading, told);
+    told = now;
+    return news;
+  });
+}
+
+test('what was told is not told again, also where it is heard in other words or at another second', () => {
+  const better = figure({ quote: 'the whole sentence', span: { start: 0, end: 90 }, startSeconds: 3 });
+  expect(tellings(ahead([figure()]), ahead([better]))).toEqual([ahead([figure()]), ahead([])]);
 });
 
 test('another figure, and the same one put right, are new', () => {
-  const later = figure({ startSeconds: 40, item: 'stair' });
+  const later = figure({ item: 'stair' });
   const right = figure({ value: 2200 });
-  expect(whatIsNew(seen([right, later]), seen([figure()])).figures).toEqual([right, later]);
+  expect(tellings(ahead([figure()]), ahead([right, later])).at(-1)).toEqual(ahead([right, later]));
 });
 
-test('the same value said again a while later is told again', () => {
+test('the same value said a second time is told a second time', () => {
   const again = figure({ startSeconds: 40 });
-  expect(whatIsNew(seen([figure(), again]), seen([figure()])).figures).toEqual([again]);
+  expect(tellings(ahead([figure()]), ahead([figure(), again])).at(-1)).toEqual(ahead([again]));
+});
+
+test('a figure that is missing from one reading is not told anew by the next', () => {
+  expect(tellings(ahead([figure()]), ahead([]), ahead([figure()])).at(-1)).toEqual(ahead([]));
 });
 
 test('a clash is told once, and again when another value clashes', () => {
   const other = { ...FINDING, id: 'm9.c2', now: { ...FINDING.now, value: 2110 } };
-  expect(whatIsNew(seen([], [{ ...FINDING, id: 'm9.c1' }]), seen([])).findings).toEqual([]);
-  expect(whatIsNew(seen([], [FINDING, other]), seen([])).findings).toEqual([other]);
-  expect(whatIsNew(seen([]), seen([], [])).findings).toEqual([FINDING]);
+  expect(
+    tellings(ahead([], [FINDING]), ahead([], [{ ...FINDING, id: 'm9.c3' }]), ahead([], [FINDING, other])),
+  ).toEqual([ahead([], [FINDING]), ahead([]), ahead([], [other])]);
 });

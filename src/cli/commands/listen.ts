@@ -1,8 +1,8 @@
 import { Command } from 'commander';
 import { EXIT } from '../../problem.ts';
 import type { ListenEvent, Listened, OpenListening, ProjectApi } from '../../project-api.ts';
+import { recordingLine } from '../../speech/microphone/recording-line.ts';
 import { interruptSignal } from '../interrupt.ts';
-import { recordingLine } from '../live-line.ts';
 import { print, printJson, printJsonLine, tell } from '../print.ts';
 import { progressLine } from '../progress.ts';
 import { withProject } from '../project-of.ts';

@@ -3,6 +3,7 @@ import { Box } from 'ink';
 import { plainText } from '../../plain-text.ts';
 import { cutStart, widthOf } from '../../reports/columns.ts';
 import { type Intent, keysOf } from '../keys.ts';
+import { isRunning } from '../state/bench.ts';
 import type { ScreenState, Typing, View } from '../state/screen-state.ts';
 import { Line } from './line.tsx';
 
@@ -18,6 +19,7 @@ const HERE: Partial<Record<View, Intent>> = {
   day: 'see-day',
   next: 'see-next',
   where: 'see-where',
+  bench: 'see-bench',
 };
 
 const ASKED: Readonly<Record<Typing['what'], readonly [question: string, keys: string]>> = {
@@ -43,12 +45,14 @@ export function keyLine(state: ScreenState, columns: number): string {
       !COMMON.has(binding.key) &&
       binding.key !== '?' &&
       binding.intent !== HERE[state.view] &&
-      !(binding.intent === 'cancel' && state.jobs.length === 0),
+      !(binding.intent === 'cancel' && state.jobs.length === 0) &&
+      !(binding.intent === 'see-bench' && !isRunning(state.bench)),
   );
   const tail = '? keys';
   let line = '';
   for (const binding of shown) {
-    const next = `${line}${binding.shown} ${binding.brief ?? binding.words}  `;
+    const stops = binding.intent === 'record' && isRunning(state.bench);
+    const next = `${line}${binding.shown} ${stops ? 'stop' : (binding.brief ?? binding.words)}  `;
     if (next.length + tail.length > columns) break;
     line = next;
   }

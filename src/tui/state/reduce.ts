@@ -1,6 +1,7 @@
 /** The screen's next state, and what the shell has to do. No Ink, no project, no clock. */
 import type { TaskView } from '../../model/views.ts';
 import { type Intent, intentOf } from '../keys.ts';
+import { benchOver, record, withBench } from './bench-steps.ts';
 import { foundFigures } from './figure-rows.ts';
 import { listLength, noteLines } from './rows.ts';
 import type { Effect, KeyPress, ScreenEvent, ScreenState, Step, Typing, View } from './screen-state.ts';
@@ -46,6 +47,10 @@ export function reduce(state: ScreenState, event: ScreenEvent): Step {
       return stay(clamp({ ...state, pages: event.pages, days: event.days }));
     case 'where':
       return stay(clamp({ ...state, where: event.where }));
+    case 'bench':
+      return stay(withBench(state, event.event, event.lines));
+    case 'bench-over':
+      return stay(benchOver(state, event.lines));
   }
 }
 
@@ -105,6 +110,10 @@ function act(state: ScreenState, intent: Intent): Step {
       return back(state);
     case 'take':
       return ask(state, 'file');
+    case 'record':
+      return record(state);
+    case 'see-bench':
+      return see(state, 'bench');
     case 'find':
       return ask(state, 'find');
     case 'add-task':

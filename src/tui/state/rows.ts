@@ -148,6 +148,8 @@ export function listLength(state: ScreenState): number {
       return nextLines(state.data.next).length;
     case 'where':
       return whereLines(state).length;
+    case 'bench':
+      return 0;
     case 'keys':
       return keysOf(state.viewBefore).length;
   }

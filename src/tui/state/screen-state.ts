@@ -10,8 +10,9 @@ import type {
   TaskView,
   WhereView,
 } from '../../model/views.ts';
-import type { HandChange, SettleChoice } from '../../project-api.ts';
+import type { HandChange, ListenEvent, SettleChoice } from '../../project-api.ts';
 import type { TakeProgress } from '../../speech/transcript.ts';
+import type { Bench } from './bench.ts';
 
 export const VIEWS = [
   'memos',
@@ -23,6 +24,7 @@ export const VIEWS = [
   'day',
   'next',
   'where',
+  'bench',
   'keys',
 ] as const;
 export type View = (typeof VIEWS)[number];
@@ -94,6 +96,8 @@ export interface ScreenState {
   readonly typing?: Typing | undefined;
   /** First is being worked on, the rest wait. */
   readonly jobs: readonly Job[];
+  /** The recording that runs, or the last one; undefined before the first. */
+  readonly bench?: Bench | undefined;
   /** One line about what just happened. */
   readonly message?: { readonly tone: 'good' | 'bad'; readonly lines: readonly string[] } | undefined;
 }
@@ -129,7 +133,10 @@ export type ScreenEvent =
   | { readonly kind: 'book'; readonly book: FigureBook }
   | { readonly kind: 'tasks'; readonly tasks: readonly TaskView[] }
   | { readonly kind: 'pages'; readonly pages: readonly DayPage[]; readonly days: readonly string[] }
-  | { readonly kind: 'where'; readonly where: WhereView };
+  | { readonly kind: 'where'; readonly where: WhereView }
+  | { readonly kind: 'bench'; readonly event: ListenEvent; readonly lines?: readonly string[] }
+  /** The recording is over; with lines it could not be made. */
+  | { readonly kind: 'bench-over'; readonly lines?: readonly string[] };
 
 /** What the shell around the reducer has to do. */
 export type Effect =
@@ -147,6 +154,8 @@ export type Effect =
   /** `line` says what was done, once it is. */
   | { readonly do: 'by-hand'; readonly change: HandChange; readonly line: string }
   | { readonly do: 'write'; readonly pages: readonly DayPage[] }
+  | { readonly do: 'record' }
+  | { readonly do: 'stop-recording' }
   | { readonly do: 'leave' };
 
 export interface Step {
@@ -171,6 +180,7 @@ export function openingState(data: ScreenData, where?: WhereView): ScreenState {
       day: 0,
       next: 0,
       where: 0,
+      bench: 0,
       keys: 0,
     },
     find: '',

@@ -1,0 +1,51 @@
+/** Steps of the screen around a recording: `r` starts and stops it, its events change what stands at the bench. */
+import type { ListenEvent } from '../../project-api.ts';
+import { findingLine } from '../../reports/finding-text.ts';
+import { figureHeardLine } from '../../reports/live-text.ts';
+import { benchAfter, OPENING } from './bench.ts';
+import type { ScreenState, Step } from './screen-state.ts';
+
+/** Starts a recording, or stops the one that runs. One that is being opened or taken in is left alone. */
+export function record(state: ScreenState): Step {
+  switch (state.bench?.phase) {
+    case 'recording':
+      return { state, effects: [{ do: 'stop-recording' }] };
+    case 'opening':
+    case 'finishing':
+      return { state, effects: [] };
+    default:
+      return {
+        state: { ...state, view: 'bench', viewBefore: state.view, bench: OPENING, message: undefined },
+        effects: [{ do: 'record' }],
+      };
+  }
+}
+
+/** `lines` is what the event has to say; of a trouble it is shown as one. */
+export function withBench(
+  state: ScreenState,
+  event: ListenEvent,
+  lines: readonly string[] | undefined,
+): ScreenState {
+  const bench = benchAfter(state.bench ?? OPENING, event);
+  if (!lines) return { ...state, bench, ...elsewhere(state, event) };
+  return { ...state, bench, message: { tone: event.kind === 'taken' ? 'good' : 'bad', lines } };
+}
+
+/** Who looks at something else while recording sees it in a line. */
+function elsewhere({ view }: ScreenState, event: ListenEvent): Pick<ScreenState, 'message'> {
+  if (view === 'bench' || event.kind !== 'heard') return {};
+  const open = event.clashes.filter(({ status }) => status === 'open');
+  const lines = [
+    ...event.figures.map((figure) => `heard  ${figureHeardLine(figure)}`),
+    ...open.map((clash) => `CLASH  ${findingLine({ ...clash, id: 'just said' })}: press v`),
+  ];
+  return lines.length === 0 ? {} : { message: { tone: open.length > 0 ? 'bad' : 'good', lines } };
+}
+
+/** With lines the recording could not be made, and the screen goes back to where it was. */
+export function benchOver(state: ScreenState, lines: readonly string[] | undefined): ScreenState {
+  if (!lines) return { ...state, bench: { ...(state.bench ?? OPENING), phase: 'over' } };
+  const view = state.view === 'bench' ? state.viewBefore : state.view;
+  return { ...state, view, bench: undefined, message: { tone: 'bad', lines } };
+}
