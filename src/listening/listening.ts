@@ -43,7 +43,10 @@ interface Part {
 }
 
 /** Talk that goes into a look ahead: what lies further back has been shown. */
-const LOOK_BACK = 40;
+const LOOK_BACK = 24;
+const WARMING_UP: readonly Utterance[] = [
+  { startSeconds: 0, endSeconds: 1, text: 'The bench top is 900 millimetres high, so cut the legs at 860.' },
+];
 
 export class Listening {
   readonly #project: ListeningProject;
@@ -92,8 +95,8 @@ export class Listening {
   }
 
   async #run(): Promise<Listened> {
-    // Whatever is read first takes longest: it is read before the first word is spoken.
-    void this.#project.lookAhead([], localInstant(new Date(this.#begun))).catch(() => {});
+    // Whatever is read first takes longest: something is read before the first word is spoken.
+    void this.#project.lookAhead(WARMING_UP, localInstant(new Date(this.#begun))).catch(() => {});
     this.#setup.onEvent({ kind: 'started', microphone: this.#setup.microphone.name });
     try {
       this.#part = await this.#newPart(0);

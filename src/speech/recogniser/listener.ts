@@ -40,6 +40,8 @@ export class Listener {
   readonly #early: StretchJoiner | undefined;
   #rest = new Float32Array();
   #lastEnd: number | undefined;
+  /** Pieces that are to be heard when nobody waits for the end of a stretch. */
+  readonly #whole: Piece[] = [];
   /** The piece that was heard last: alone in a pause it comes early and again. */
   #last: { readonly piece: Piece; readonly heard: Heard } | undefined;
 
@@ -93,19 +95,23 @@ export class Listener {
   /** Takes the next samples and yields what was understood meanwhile. */
   async *accept(samples: Float32Array): AsyncGenerator<Understood> {
     this.#window.append(samples);
-    const ended: Ended = { early: [], whole: [] };
+    const early: Piece[] = [];
     for (const frame of this.#frames(samples)) {
       this.#vad.acceptWaveform(frame);
-      this.#drain(ended);
+      early.push(...this.#drain());
     }
-    if (!this.#vad.isDetected()) {
-      ended.whole.push(...this.#joiner.silentUntil(this.#window.end - UNSURE));
-      ended.early.push(...(this.#early?.silentUntil(this.#window.end - LIVE_UNSURE) ?? []));
+    const isQuiet = !this.#vad.isDetected();
+    if (isQuiet) {
+      this.#whole.push(...this.#joiner.silentUntil(this.#window.end - UNSURE));
+      early.push(...(this.#early?.silentUntil(this.#window.end - LIVE_UNSURE) ?? []));
     }
-    yield* this.#hearAll(ended);
-    this.#window.forgetBefore(
-      Math.min(this.#joiner.openFrom ?? this.#window.end, this.#window.end - KEPT_BACK) - PAD,
-    );
+    // Hearing a long piece takes as long as somebody waits for a short one: it is done when that was just told, or in
+    // a pause.
+    const isWaitedFor = this.#early !== undefined && !(isQuiet && this.#early.openFrom === undefined);
+    yield* this.#hearEarly(early);
+    if (early.length > 0 || !isWaitedFor) yield* this.#hearWhole();
+    const needed = this.#whole[0]?.[0]?.start ?? this.#joiner.openFrom ?? this.#window.end;
+    this.#window.forgetBefore(Math.min(needed, this.#window.end - KEPT_BACK) - PAD);
   }
 
   /** Ends the stream and yields the rest. */
@@ -116,11 +122,10 @@ export class Listener {
       this.#vad.acceptWaveform(frame);
     }
     this.#vad.flush();
-    const ended: Ended = { early: [], whole: [] };
-    this.#drain(ended);
-    ended.whole.push(...this.#joiner.finish());
-    ended.early.push(...(this.#early?.finish() ?? []));
-    yield* this.#hearAll(ended);
+    const early = this.#drain();
+    this.#whole.push(...this.#joiner.finish());
+    yield* this.#hearEarly([...early, ...(this.#early?.finish() ?? [])]);
+    yield* this.#hearWhole();
   }
 
   *#frames(samples: Float32Array): Generator<Float32Array> {
@@ -132,21 +137,26 @@ export class Listener {
     this.#rest = all.slice(at);
   }
 
-  #drain(ended: Ended): void {
+  /** Takes the stretches that have ended; gives back the pieces that are to be told early. */
+  #drain(): Piece[] {
+    const early: Piece[] = [];
     while (!this.#vad.isEmpty()) {
       const { start, samples } = this.#vad.front(false);
       this.#vad.pop();
       const stretch = { start, end: start + samples.length };
       this.#lastEnd = stretch.end;
-      ended.whole.push(...this.#joiner.add(stretch));
-      ended.early.push(...(this.#early?.add(stretch) ?? []));
+      this.#whole.push(...this.#joiner.add(stretch));
+      early.push(...(this.#early?.add(stretch) ?? []));
     }
+    return early;
   }
 
-  /** What somebody waits for comes first. */
-  async *#hearAll({ early, whole }: Ended): AsyncGenerator<Understood> {
-    for (const piece of early) yield { early: await this.#hearOnce(piece) };
-    for (const piece of whole) yield { heard: await this.#hearOnce(piece) };
+  async *#hearEarly(pieces: readonly Piece[]): AsyncGenerator<Understood> {
+    for (const piece of pieces) yield { early: await this.#hearOnce(piece) };
+  }
+
+  async *#hearWhole(): AsyncGenerator<Understood> {
+    for (const piece of this.#whole.splice(0)) yield { heard: await this.#hearOnce(piece) };
   }
 
   async #hearOnce(piece: Piece): Promise<Heard> {
@@ -183,12 +193,6 @@ export class Listener {
     await this.#recogniser.decodeAsync(stream);
     return this.#recogniser.getResult(stream).text;
   }
-}
-
-/** Pieces that came to their end. */
-interface Ended {
-  readonly early: Piece[];
-  readonly whole: Piece[];
 }
 
 function isSamePiece(a: Piece, b: Piece): boolean {
