@@ -2,8 +2,7 @@
 import { Box, Text } from 'ink';
 import { Foot } from './components/foot.tsx';
 import { Head } from './components/head.tsx';
-import { Columns, Line } from './components/line.tsx';
-import { BenchScreen } from './screens/bench-screen.tsx';
+import { Columns } from './components/line.tsx';
 import { ClashesScreen } from './screens/clashes-screen.tsx';
 import { DayScreen } from './screens/day-screen.tsx';
 import { FigureScreen } from './screens/figure-screen.tsx';
@@ -12,9 +11,10 @@ import { HeardScreen } from './screens/heard-screen.tsx';
 import { KeysScreen } from './screens/keys-screen.tsx';
 import { MemosScreen } from './screens/memos-screen.tsx';
 import { NextScreen } from './screens/next-screen.tsx';
+import { RecordingScreen } from './screens/recording-screen.tsx';
 import { TasksScreen } from './screens/tasks-screen.tsx';
 import { WhereScreen } from './screens/where-screen.tsx';
-import { benchLine } from './state/bench.ts';
+import { isRunning } from './state/bench.ts';
 import type { ScreenState, View } from './state/screen-state.ts';
 
 const SCREENS = {
@@ -27,7 +27,7 @@ const SCREENS = {
   day: DayScreen,
   next: NextScreen,
   where: WhereScreen,
-  bench: BenchScreen,
+  bench: RecordingScreen,
   keys: KeysScreen,
 } as const;
 
@@ -52,8 +52,7 @@ export interface ScreenSize {
 
 export function Screen({ state, columns, rows }: { readonly state: ScreenState } & ScreenSize) {
   const View = SCREENS[state.view];
-  const recording = benchLine(state.bench, columns);
-  const headRows = 1 + (state.jobs.length > 0 ? 1 : 0) + (recording === undefined ? 0 : 1);
+  const headRows = 1 + (state.jobs.length > 0 ? 1 : 0) + (isRunning(state.bench) ? 1 : 0);
   const footRows = 1 + (state.message?.lines.length ?? 0);
   // Title and the blank line above the footer. One row stays free: a full last row makes terminals scroll.
   const height = Math.max(1, rows - headRows - footRows - 3);
@@ -61,7 +60,6 @@ export function Screen({ state, columns, rows }: { readonly state: ScreenState }
     <Columns value={columns}>
       <Box flexDirection="column" width={columns} height={rows - 1}>
         <Head state={state} />
-        {recording === undefined ? null : <Line text={recording} bold />}
         <Text bold underline>
           {TITLES[state.view]}
         </Text>

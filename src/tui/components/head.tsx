@@ -3,6 +3,7 @@ import { Box } from 'ink';
 import { useContext } from 'react';
 import { plainText } from '../../plain-text.ts';
 import { closed, cutLine, widthOf } from '../../reports/columns.ts';
+import { benchLine } from '../state/bench.ts';
 import type { Job, ScreenState } from '../state/screen-state.ts';
 import { Columns, Line } from './line.tsx';
 
@@ -34,10 +35,13 @@ export function Head({ state }: { readonly state: ScreenState }) {
     `${data.next.ready.length} ready to do`,
   ].join(', ');
   const [job, ...waiting] = jobs;
-  const room = Math.max(LEAST_NAME, useContext(Columns) - widthOf(counts) - 2);
+  const columns = useContext(Columns);
+  const room = Math.max(LEAST_NAME, columns - widthOf(counts) - 2);
+  const recording = benchLine(state.bench, columns);
   return (
     <Box flexDirection="column">
       <Line text={`${closed(cutLine(plainText(data.projectName), room))}  ${counts}`} bold />
+      {recording === undefined ? null : <Line text={recording} bold />}
       {job ? <Line text={headOfJobs(job, waiting.length)} /> : null}
     </Box>
   );

@@ -10,7 +10,7 @@ import type { ScreenProps } from './screen-props.ts';
 const ROOM_FOR_BIG = 13;
 
 /** While a recording runs: the figure heard last, large, in both unit systems, and what clashes with it. */
-export function BenchScreen({ state, height, columns }: ScreenProps) {
+export function RecordingScreen({ state, height, columns }: ScreenProps) {
   const { bench } = state;
   if (!bench) return <Text dimColor>Press r and talk. Each figure stands here as soon as it is heard.</Text>;
   return (
