@@ -12,4 +12,6 @@ export async function givePage(project: ProjectApi, text: string, out: string | 
       ? `${out} was changed since it was written and was left as it is; the new page is ${written.file}`
       : `written: ${written.file}`,
   );
+  for (const id of written.ticked)
+    tell(`ticked, and still open: ${id}; when it is done: hearwright close ${id}`);
 }

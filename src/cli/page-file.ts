@@ -15,12 +15,17 @@ import {
 import { dirname, extname, join, relative, resolve } from 'node:path';
 import { record, string } from 'zod/mini';
 import { EXIT, Problem } from '../problem.ts';
+import { ticksOf, withoutTicks, withTicks } from '../reports/boxes.ts';
 
 /** Pages that were written, by path, with the hash of what was written. */
 const pageRecord = record(string(), string());
 type PageRecord = Record<string, string>;
 
-const hashOf = (bytes: string | Buffer) => createHash('sha256').update(bytes).digest('hex');
+/** Byte for byte but for the boxes: a tick is the person's, and still leaves the page ours to rewrite. */
+function sealOf(bytes: Buffer): string {
+  const page = withoutTicks(bytes.toString('latin1'));
+  return createHash('sha256').update(page, 'latin1').digest('hex');
+}
 
 /**
  * Writes a whole file by way of a temporary name beside it. `isForced` waits until it is on the disk: without, a power
@@ -66,10 +71,19 @@ export interface WrittenPage {
   readonly file: string;
   /** The page that was asked for is the person's own by now, and this one stands beside it. */
   readonly beside: boolean;
+  /** Tasks whose boxes a person had ticked: they are ticked on the new page too. */
+  readonly ticked: readonly string[];
+}
+
+/** Boxes that are ticked on the page that is written over, else on the one that was asked for. */
+function ticksBefore(files: readonly string[]): ReadonlySet<string> {
+  const file = files.find((one) => existsSync(one) && statSync(one).isFile());
+  return file === undefined ? new Set() : ticksOf(readFileSync(file, 'utf8'));
 }
 
 /**
  * Writes `text` to `file`. Where the file holds anything but what was last written there, the page goes beside it.
+ * Ticked boxes are no change: they are ticked on the new page too.
  * `recordFile` remembers what was written. Throws a Problem when the folder cannot be written to.
  */
 export function writePage(file: string, text: string, recordFile: string): WrittenPage {
@@ -82,16 +96,17 @@ export function writePage(file: string, text: string, recordFile: string): Writt
     });
   }
   const record = readRecord(recordFile);
+  const seal = sealOf(Buffer.from(text));
   const mayReplace = (candidate: string) =>
     !existsSync(candidate) ||
-    (statSync(candidate).isFile() &&
-      [record[candidate], hashOf(text)].includes(hashOf(readFileSync(candidate))));
+    (statSync(candidate).isFile() && [record[candidate], seal].includes(sealOf(readFileSync(candidate))));
   try {
     mkdirSync(dirname(wanted), { recursive: true });
     const target = mayReplace(wanted) ? wanted : besideName(wanted, mayReplace);
-    writeWhole(target, text);
-    writeWhole(recordFile, JSON.stringify({ ...record, [target]: hashOf(text) }, null, 1));
-    return { file: target, beside: target !== wanted };
+    const page = withTicks(text, ticksBefore([target, wanted]));
+    writeWhole(target, page);
+    writeWhole(recordFile, JSON.stringify({ ...record, [target]: seal }, null, 1));
+    return { file: target, beside: target !== wanted, ticked: [...ticksOf(page)] };
   } catch (error) {
     throw new Problem(`cannot write ${file}: ${reasonOf(error)}`, {
       code: 'page-unwritable',

@@ -5,6 +5,7 @@ import { askCommand } from './commands/ask.ts';
 import { batchesCommand } from './commands/batches.ts';
 import { beforeCommand } from './commands/before.ts';
 import { behindCommand } from './commands/behind.ts';
+import { calendarCommand } from './commands/calendar.ts';
 import { checksCommand } from './commands/checks.ts';
 import { closeCommand } from './commands/close.ts';
 import { dueCommand } from './commands/due.ts';
@@ -55,6 +56,7 @@ const COMMANDS = [
   journalCommand,
   nextCommand,
   whereCommand,
+  calendarCommand,
   episodeCommand,
   subtitlesCommand,
   pagesCommand,

@@ -22,7 +22,7 @@ import type {
 export function projectInfo(rows: ProjectRows): ProjectInfo {
   const row = rows.get('project', 'project');
   if (!row) return { name: '', units: 'metric', tolerances: {} };
-  const { id: _id, madeAt: _madeAt, ...info } = row;
+  const { id: _id, ...info } = row;
   return info;
 }
 
@@ -195,12 +195,12 @@ export function promiseViews(rows: ProjectRows): readonly PromiseView[] {
 }
 
 export function arrivalViews(rows: ProjectRows): readonly ExpectedArrival[] {
-  return rows.all('arrivals').map(({ id: _id, ...view }) => view);
+  return rows.all('arrivals');
 }
 
 /** Arrivals that are still to come. */
 export function expectedArrivalViews(rows: ProjectRows): readonly ExpectedArrival[] {
-  return rows.expectedArrivals().map(({ id: _id, ...view }) => view);
+  return rows.expectedArrivals();
 }
 
 /** Which task each `done` note closed, by the done note's id; a task that was opened again is closed by none. */

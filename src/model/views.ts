@@ -286,6 +286,8 @@ export interface PromiseView {
 }
 
 export interface ExpectedArrival {
+  /** Stable, as that of a note. */
+  readonly id?: string;
   readonly item: string;
   readonly expected?: string;
   readonly status: 'expected' | 'received';
@@ -412,6 +414,8 @@ export interface SpanView {
 
 export interface ProjectInfo {
   readonly name: string;
+  /** When the project was made: ISO 8601. With its name it tells one project from another. */
+  readonly madeAt?: string;
   readonly units: HouseUnits;
   readonly region?: string;
   /** Per dimension: the difference that is let pass. */

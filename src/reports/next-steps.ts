@@ -1,6 +1,7 @@
 /** What to do next, and where one was: made for the start of a day or the return after weeks. */
 import type { CheckView } from '../model/checks/check-views.ts';
 import type { NextView, ProjectInfo, TaskView } from '../model/views.ts';
+import { boxEntry } from './boxes.ts';
 import { keptNextSections } from './kept-entries.ts';
 import { bullet, escapeMarkdown, page, section } from './markdown.ts';
 import {
@@ -13,7 +14,6 @@ import {
   promiseEntry,
   snagEntry,
   statement,
-  taskEntry,
 } from './page-notes.ts';
 import { counted, dayName, dayOf, daysBetween, placeOf } from './source-text.ts';
 import { windowEnds } from './window-words.ts';
@@ -76,14 +76,14 @@ function problems({ problems: open = [] }: NextView): readonly string[] {
   ];
 }
 
-/** Returns the next steps as CommonMark; says so where nothing is open. */
+/** Returns the next steps as CommonMark, each task with a box to tick; says so where nothing is open. */
 export function nextStepsPage(next: NextView, project: ProjectInfo): string {
   const open = next.promises.filter((promise) => promise.status === 'open');
-  const numbered = next.ready.map((task, index) => taskEntry(task).replace(/^- /, `${index + 1}. `));
+  const numbered = next.ready.map((task, index) => boxEntry(task).replace(/^- /, `${index + 1}. `));
   const body = [
     ...section(2, 'Ready, in working order', numbered),
     ...keptNextSections(next.kept),
-    ...section(2, 'Waiting', next.waiting.map(taskEntry)),
+    ...section(2, 'Waiting', next.waiting.map(boxEntry)),
     ...section(2, 'Problems still open', problems(next)),
     ...section(2, 'Dates', dates(next)),
     ...section(

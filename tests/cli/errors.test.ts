@@ -232,6 +232,12 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     2,
   ],
   [
+    'chapters-as-srt',
+    [...IN, 'subtitles', '1', '--chapters', '--as', 'srt'],
+    'SubRip has no chapters\n  next   leave --as srt out: chapters are written as WebVTT',
+    2,
+  ],
+  [
     'day-empty',
     [...IN, 'journal', '2026-02-03'],
     'no memo was recorded on 2026-02-03\n  next   days with talk run from 2026-02-02 to 2026-02-02',

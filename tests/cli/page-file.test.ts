@@ -26,13 +26,32 @@ test('a page that nobody touched is written anew, without leftovers', () => {
 test('a page that the person changed is left, and the new one stands beside it, also the next time', () => {
   write('one');
   writeFileSync(join(folder, 'out', 'day.md'), 'one, and my own words');
-  expect(write('two')).toEqual({ file: join(folder, 'out', 'day.1.md'), beside: true });
-  expect(write('three')).toEqual({ file: join(folder, 'out', 'day.1.md'), beside: true });
+  expect(write('two')).toEqual({ file: join(folder, 'out', 'day.1.md'), beside: true, ticked: [] });
+  expect(write('three')).toMatchObject({ file: join(folder, 'out', 'day.1.md'), beside: true });
   expect([pages(), read('day.md'), read('day.1.md')]).toEqual([
     ['day.1.md', 'day.md'],
     'one, and my own words',
     'three',
   ]);
+});
+
+const box = (mark: string, id: string) => `- [${mark}] words \\[${id}\\]\n`;
+
+test('a ticked box is no change: the page is written anew, and the tick stays with its task', () => {
+  write(box(' ', 'm1.t1') + box(' ', 'm1.t2') + box(' ', 'm1.t3'));
+  writeFileSync(join(folder, 'out', 'day.md'), box(' ', 'm1.t1') + box('x', 'm1.t2') + box('X', 'm1.t3'));
+  expect(write(box(' ', 'm1.t2') + box(' ', 'm1.t1'))).toMatchObject({ beside: false, ticked: ['m1.t2'] });
+  expect([pages(), read('day.md')]).toEqual([['day.md'], box('x', 'm1.t2') + box(' ', 'm1.t1')]);
+  expect(write(box(' ', 'm1.t2'))).toMatchObject({ beside: false, ticked: ['m1.t2'] });
+});
+
+test('beside a page that was changed, its ticks are taken over at first, and then those of the page beside', () => {
+  write(box(' ', 'm1.t1'));
+  writeFileSync(join(folder, 'out', 'day.md'), `${box('x', 'm1.t1')}mine`);
+  expect(write(box(' ', 'm1.t1'))).toMatchObject({ beside: true, ticked: ['m1.t1'] });
+  writeFileSync(join(folder, 'out', 'day.1.md'), box(' ', 'm1.t1'));
+  expect(write(box(' ', 'm1.t1'))).toMatchObject({ beside: true, ticked: [] });
+  expect([pages(), read('day.md')]).toEqual([['day.1.md', 'day.md'], `${box('x', 'm1.t1')}mine`]);
 });
 
 test("a file that was there before is the person's own", () => {
