@@ -157,6 +157,8 @@ export interface ProjectApi {
   microphones(): Promise<readonly KnownDevice[]>;
   memos(): readonly MemoSummary[];
   memo(id: string): MemoView | undefined;
+  /** Pictures a second of a memo's kept original; nothing where it has no picture. */
+  framesPerSecond(memoId: string): Promise<number | undefined>;
   findings(filter?: {
     readonly status?: 'open' | 'settled';
     readonly memoId?: string;

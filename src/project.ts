@@ -190,6 +190,12 @@ class Project implements ProjectApi {
   memo(id: string) {
     return memoView(this.#store.rows, id);
   }
+  async framesPerSecond(memoId: string): Promise<number | undefined> {
+    const memo = this.#store.rows.get('memos', memoId);
+    if (memo?.source.kind !== 'recording') return undefined;
+    const { framesPerSecond } = await import('./speech/media/frame-rate.ts');
+    return framesPerSecond(join(this.#home, memo.file));
+  }
   findings(filter: Parameters<ProjectApi['findings']>[0] = {}) {
     return findingViews(this.#store.rows, filter);
   }

@@ -18,6 +18,7 @@ import { initCommand } from './commands/init.ts';
 import { journalCommand } from './commands/journal.ts';
 import { limitsCommand } from './commands/limits.ts';
 import { listenCommand } from './commands/listen.ts';
+import { markersCommand } from './commands/markers.ts';
 import { memosCommand } from './commands/memos.ts';
 import { mergeCommand } from './commands/merge.ts';
 import { nextCommand } from './commands/next.ts';
@@ -59,6 +60,7 @@ const COMMANDS = [
   calendarCommand,
   episodeCommand,
   subtitlesCommand,
+  markersCommand,
   pagesCommand,
   findingsCommand,
   settleCommand,

@@ -7,6 +7,7 @@ const CODES: Readonly<Record<string, string>> = {
   'commander.unknownCommand': 'command-unknown',
   'commander.unknownOption': 'option-unknown',
   'commander.missingArgument': 'argument-missing',
+  'commander.missingMandatoryOptionValue': 'option-missing',
   'commander.optionMissingArgument': 'option-value-missing',
   'commander.excessArguments': 'arguments-excess',
   'commander.invalidArgument': 'value-invalid',

@@ -5,7 +5,8 @@ import type { HouseUnits, Quantity } from '../language/notes.ts';
 import { isWrittenDay } from '../model/written-day.ts';
 import { EXIT, Problem } from '../problem.ts';
 
-function invalid(what: string, expected: string, got: string): Problem {
+/** A value that is not what was expected. */
+export function invalid(what: string, expected: string, got: string): Problem {
   return new Problem(`${what}: expected ${expected}, got "${got}"`, {
     code: 'value-invalid',
     exitCode: EXIT.usage,

@@ -153,3 +153,12 @@ export function beatsOf(memos: readonly MemoView[]): readonly Beat[] {
     return [{ memo, title, happenings, figures, ...(line ? { line } : {}) }];
   });
 }
+
+/** What the part of a recording between two clip times is called after; the whole recording's name where it tells nothing. */
+export function titleBetween(memo: MemoView, fromSeconds: number, toSeconds: number): string | undefined {
+  const isInside = ({ startSeconds, endSeconds = startSeconds }: Omit<Clip, 'file'>) =>
+    startSeconds !== undefined && startSeconds < toSeconds && (endSeconds ?? startSeconds) > fromSeconds;
+  const happenings = happeningsOf(memo).filter(({ clip }) => isInside(clip));
+  const figures = memo.notes.figures.filter((note) => note.review !== 'rejected' && isInside(note));
+  return titleOf(happenings, figures) ?? beatsOf([memo])[0]?.title;
+}

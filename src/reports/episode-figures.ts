@@ -8,18 +8,22 @@ import { notesOf, statement, tells } from './page-notes.ts';
 import { figureText, quantityText } from './quantity-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
 
-interface Spoken {
+export interface Spoken {
   readonly id: string;
   readonly quote: string;
 }
 
-interface Held {
+export interface Held {
   readonly figure: StandingFigure;
   readonly claim: ClaimView;
 }
 
 /** The claim that a spoken figure became, with the figure that stands now. */
-function heldBy(spoken: Spoken, memoId: string, standing: readonly StandingFigure[]): Held | undefined {
+export function heldBy(
+  spoken: Spoken,
+  memoId: string,
+  standing: readonly StandingFigure[],
+): Held | undefined {
   for (const figure of standing) {
     const claim =
       figure.history.find((entry) => entry.id === spoken.id) ??

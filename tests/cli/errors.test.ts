@@ -13,6 +13,7 @@ beforeAll(() => {
   place.call(['--project', 'wagon', 'init', '--name', 'Wagon']);
   place.file('ok.txt', 'Nothing today.');
   place.call(['--project', 'wagon', 'take', 'ok.txt', '--at', '2026-02-02T17:30:00+01:00']);
+  place.file('bad-cut.csv', 'clip,in,out\nwagon.mp4,0:12,0:05\n');
   place.file('empty.txt', '');
   place.file('empty.wav', '');
   place.file('latin.txt', new Uint8Array([0x63, 0x61, 0x66, 0xe9]));
@@ -244,9 +245,33 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     2,
   ],
   [
+    'value-invalid',
+    [...IN, 'markers', '--rate', 'fast'],
+    '--rate: expected frames a second such as 25, 29.97 or 24000/1001, got "fast"',
+    2,
+  ],
+  [
+    'option-missing',
+    [...IN, 'episode', 'chapters'],
+    'required option "--cut <file>" not specified\n  next   see: hearwright --help',
+    2,
+  ],
+  [
+    'cut-list-unread',
+    [...IN, 'episode', 'chapters', '--cut', 'bad-cut.csv'],
+    'the cut list bad-cut.csv cannot be followed:\n  line 2: out is not after in\n  next   put these lines right; the format stands in docs/outputs.md',
+    2,
+  ],
+  [
+    'no-recordings',
+    [...IN, 'markers'],
+    'no recording was made from 2026-02-02 to 2026-02-02: there is nothing to mark\n  next   name other days: hearwright markers FROM TO',
+    2,
+  ],
+  [
     'days-reversed',
     [...IN, 'episode', '2026-02-03', '2026-02-01'],
-    'the episode would end before it starts: 2026-02-03 is after 2026-02-01\n  next   hearwright episode 2026-02-01 2026-02-03',
+    'the last day would come before the first: 2026-02-03 is after 2026-02-01\n  next   hearwright episode 2026-02-01 2026-02-03',
     2,
   ],
   [

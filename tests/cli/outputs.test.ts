@@ -44,3 +44,37 @@ test('a tick on the next steps stays when they are written anew, and is told unt
   expect(write()).toBe('written: DIR/next.md\n');
   expect(page('next.md')).not.toContain('[x]');
 });
+
+test('chapters come of a cut list alone; clips that are none of the project are told', () => {
+  place.file(
+    'cut.csv',
+    'clip,in,out,title\na.mp4,0:05,0:25,Stair\na.mp4,1:00,1:30,Sash\nb.mp4,3,15.5,Lever frame\n',
+  );
+  const told = "not among the project's recordings: a.mp4, b.mp4\n";
+  expect(place.call(['episode', 'chapters', '--cut', 'cut.csv'])).toEqual({
+    out: '0:00 Stair\n0:20 Sash\n0:50 Lever frame\n',
+    err: told,
+    code: 0,
+  });
+  expect(place.call(['episode', 'chapters', '--cut', 'cut.csv', '--as', 'vtt', '--out', 'cut.vtt']).err).toBe(
+    `${told}written: DIR/cut.vtt\n`,
+  );
+  expect(page('cut.vtt')).toMatch(/^WEBVTT\n\n00:00:00\.000 --> 00:00:20\.000\nStair\n/);
+  expect(place.call(['episode', 'corrections', '--cut', 'cut.csv']).out).toContain('still holds');
+});
+
+test('chapters-refused: a list that a platform would ignore is not written', () => {
+  place.file('short.csv', 'clip,in,out,title\na.mp4,0,20,Stair\na.mp4,30,36,Sash\n');
+  expect(place.call(['episode', 'chapters', '--cut', 'short.csv', '--out', 'none.txt'])).toEqual({
+    out: '',
+    err: [
+      "not among the project's recordings: a.mp4",
+      'hearwright: no chapters can be made of this cut:',
+      '  2 of at least 3 chapters come of it: name more in a column title',
+      '  “Sash” at 0:20 lasts 6 s, less than 10 s',
+      '  next   name chapters in the title column of the cut list, or leave names out',
+      '',
+    ].join('\n'),
+    code: 2,
+  });
+});
