@@ -31,8 +31,10 @@ import { resumeCommand } from './commands/resume.ts';
 import { screenCommand } from './commands/screen.ts';
 import { setCommand } from './commands/set.ts';
 import { settleCommand } from './commands/settle.ts';
+import { sheetCommand } from './commands/sheet.ts';
 import { splitCommand } from './commands/split.ts';
 import { subtitlesCommand } from './commands/subtitles.ts';
+import { tableCommand } from './commands/table.ts';
 import { takeCommand } from './commands/take.ts';
 import { tasksCommand } from './commands/tasks.ts';
 import { todoCommand } from './commands/todo.ts';
@@ -78,6 +80,7 @@ const COMMANDS = [
   withdrawCommand,
   undoCommand,
   figuresCommand,
+  sheetCommand,
   limitsCommand,
   checksCommand,
   workCommand,
@@ -87,6 +90,7 @@ const COMMANDS = [
   handsCommand,
   ordersCommand,
   askCommand,
+  tableCommand,
   exportCommand,
   verifyCommand,
   screenCommand,

@@ -1,4 +1,31 @@
-/** Comma-separated values. Source of the format: RFC 4180. */
+/**
+ * Comma-separated values. Source of the format: RFC 4180; of what spreadsheets take for a formula: OWASP, "CSV
+ * Injection".
+ */
+import { oneLine } from './words.ts';
+
+/** A number stays a number; nothing is an empty cell. */
+export type Cell = string | number | undefined;
+
+/** What a spreadsheet takes for the start of a formula, also in full width; and the mark that takes its meaning away. */
+const FORMULA_START = /^[=+\-@'\uff1d\uff0b\uff0d\uff20]/;
+
+/** Plain words on one line; where they would start a formula, an apostrophe stands before them. */
+function cellText(text: string): string {
+  const plain = oneLine(text);
+  const harmless = FORMULA_START.test(plain) ? `'${plain}` : plain;
+  return /[",]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+}
+
+/** Writes records: a line for each that ends in CRLF, the first with the names of the columns. */
+export function writeDelimited(records: readonly (readonly Cell[])[]): string {
+  return records
+    .map(
+      (cells) =>
+        `${cells.map((cell) => (typeof cell === 'string' ? cellText(cell) : (cell ?? ''))).join(',')}\r\n`,
+    )
+    .join('');
+}
 
 /**
  * Reads records: cells between commas, a cell with a comma, a quotation mark or a line break between quotation marks,

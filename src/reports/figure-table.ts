@@ -15,7 +15,7 @@ const STATUS: Readonly<Record<StandingFigure['status'], string>> = {
 };
 
 /** " each of 4": the figure is that of one of several. */
-function eachText({ each }: Pick<StandingFigure, 'each'>): string {
+export function eachText({ each }: Pick<StandingFigure, 'each'>): string {
   if (each === undefined) return '';
   if (each.per !== undefined) return ` per ${each.per}`;
   if (each.count === 1) return ' together';

@@ -205,12 +205,17 @@ test('nothing hostile in a memo or its name acts on a terminal, whatever is aske
       ['read', name, '--json', '--trace'],
       ['subtitles', '1'],
       ['calendar'],
+      ['sheet'],
+      ['table', 'figures'],
+      ['table', 'tasks'],
+      ['table', 'tasks', '--json'],
+      ['markers'],
       ['figures', nasty],
       [],
     ];
     for (const words of calls) {
       const { out, err } = home.call(words);
-      // A calendar's lines end in CRLF.
+      // Lines of a calendar and of a table end in CRLF.
       const shown = (out + err).replaceAll('\r\n', '\n');
       expect(shown, words.join(' ')).not.toMatch(/[^\P{Cc}\n]|[\u202a-\u202e]/u);
       expect(out.length + err.length).toBeGreaterThan(10);

@@ -78,3 +78,16 @@ test('chapters-refused: a list that a platform would ignore is not written', () 
     code: 2,
   });
 });
+
+test('the sheet and the tables are written as files', () => {
+  expect(place.call(['sheet', '--on', '2026-03-05', '--out', 'wall.md']).err).toBe('written: DIR/wall.md\n');
+  expect(page('wall.md')).toMatch(/length \*\*1240 mm\*\* = 48 13\/16 in .*; measured, 3 days old, memo 1/);
+  expect(place.call(['sheet', 'bench', '--on', '2026-03-05']).out).toContain('1240 mm');
+  expect(place.call(['table', 'figures', '--out', 'figures.csv']).err).toBe('written: DIR/figures.csv\n');
+  expect(page('figures.csv')).toMatch(/^item,attribute,.*\r\n.*,1240,/);
+  expect(JSON.parse(place.call(['table', 'tasks', '--json']).out)).toHaveLength(2);
+  expect(place.call(['table', 'memos'])).toMatchObject({
+    err: 'hearwright: what: expected figures, claims, tasks, findings, got "memos"\n',
+    code: 2,
+  });
+});
