@@ -126,7 +126,7 @@ const WINDOW_NAMES: Readonly<Record<string, string>> = {
 };
 
 /** A window from its opening to its closing; one that only opens or only closes is that moment. */
-function windowOf({ id, check, window, inputs, why }: CheckView, uid: (id: string) => string) {
+function windowOf({ id, check, window, inputs, note }: CheckView, uid: (id: string) => string) {
   const name = WINDOW_NAMES[check];
   const [opens, closes] = [window?.opens, window?.closes].map((at) => at && utcStamp(at));
   const start = opens ?? closes;
@@ -140,7 +140,7 @@ function windowOf({ id, check, window, inputs, why }: CheckView, uid: (id: strin
     ['DTEND', opens && closes && closes > opens ? closes : undefined],
     ['TRANSP', 'TRANSPARENT'],
     ['CATEGORIES', 'window'],
-    ['DESCRIPTION', calendarLines([why, saidLine(window.source)])],
+    ['DESCRIPTION', calendarLines([note, saidLine(window.source)])],
   ]);
 }
 
