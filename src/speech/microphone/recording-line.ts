@@ -1,6 +1,7 @@
 /** The line on a terminal that says that a recording runs: elapsed time, level, and a few words. */
-import { clipTime } from '../../reports/source-text.ts';
+
 import { shortLine } from '../../reports/columns.ts';
+import { clipTime } from '../../reports/source-text.ts';
 import { meter, type SoundLevel } from './level.ts';
 
 const CELLS = 20;
