@@ -3,9 +3,11 @@
  * chapters in a description: the first at 0:00, at least three, ascending, each at least 10 s; where one is broken the
  * whole list is ignored. From a platform's help pages, from memory.
  */
+
+import { shortLine } from '../columns.ts';
 import { titleBetween } from '../episode-beats.ts';
 import type { Chapter } from '../subtitles/webvtt.ts';
-import { sentence, shortLine } from '../words.ts';
+import { sentence } from '../words.ts';
 import { type Programme, programmeTime, type Stretch } from './programme.ts';
 
 const LEAST_CHAPTERS = 3;

@@ -1,6 +1,7 @@
 /** Chapters of one recording, in the time of its own clip: where what was told turns to something else. */
 import type { MemoView } from '../../model/views.ts';
-import { sentence, shortLine } from '../words.ts';
+import { shortLine } from '../columns.ts';
+import { sentence } from '../words.ts';
 import type { Chapter } from './webvtt.ts';
 
 /** Longer titles are cut where viewers hover. From a platform's help pages, from memory. */
