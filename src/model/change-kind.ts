@@ -69,6 +69,8 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
   }
   if (cue.change === 'decided' || cue.isNeeded) return { kind: 'decided', why: 'it was changed on purpose' };
   if (isFarOff) return undefined;
+  // A sum is no second measuring: what was measured stands, and the sum is of more.
+  if (now.state === 'calculated' && was.state !== undefined && SURVEYED.has(was.state)) return undefined;
   if (likeness && likeness.weight > 0) {
     return { kind: 'slip', why: `${likeness.words}, and nothing was said of a change` };
   }

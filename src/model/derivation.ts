@@ -127,15 +127,20 @@ function sumsAndDifferences(alike: readonly Ingredient[], talk: string): readonl
 }
 
 function multiples(alike: readonly Ingredient[], talk: string): readonly Attempt[] {
-  if (!DIVIDES.test(talk)) return [];
+  // "A seventy pulley and a two ten, three to one": the ratio is told of both, and gives neither.
+  if (!DIVIDES.test(talk) || RATIO.test(talk)) return [];
   const counts = countsIn(talk).filter((count) => count > 1);
-  return alike.flatMap((one) =>
+  const near = alike.filter((one) => one.isNamed || (one.sentencesBack ?? 2) <= 1);
+  return near.flatMap((one) =>
     counts.flatMap((count): Attempt[] => [
       { formula: { kind: 'quotient', left: reading(one), right: number(count) }, score: pull(one) },
       { formula: { kind: 'product', left: reading(one), right: number(count) }, score: pull(one) - 0.5 },
     ]),
   );
 }
+
+const RATIO =
+  /\b(?:one|two|three|four|five|six|seven|eight|nine|ten|\d+) to (?:one|1)\b|\b(?:one|1) (?:in|to) (?:\w+)\b|\bratio\b|\b\d+:\d+\b/i;
 
 function countsIn(talk: string): readonly number[] {
   return wordsOf(talk).flatMap((word) => {
@@ -175,6 +180,8 @@ function proportions(
       for (const under of usable) {
         if (over === under || over === base || under === base || !sameKind(over, under)) continue;
         if (over.sentencesBack !== 0 || under.sentencesBack !== 0) continue;
+        // One length in the ratio of two lengths comes out by chance.
+        if (kind === 'count' || sameKind(base, over)) continue;
         const ratio: Formula = { kind: 'quotient', left: reading(over), right: reading(under) };
         const score = pull(base) + pull(over) + pull(under) - 1;
         attempts.push({ formula: { kind: 'product', left: reading(base), right: ratio }, score });

@@ -123,6 +123,11 @@ export class Draft implements ModelReader {
   openProblems(): readonly ProblemRow[] {
     return this.#many('problems', this.#base.openProblems(), (problem) => problem.status === 'open');
   }
+  /** Whether a note of this memo has ended a task. */
+  closedNow(noteId: string): boolean {
+    const put = [...(this.#put.get('tasks')?.values() ?? [])] as readonly TaskRow[];
+    return put.some((task) => task.status === 'done' && task.closedById === noteId);
+  }
   /** Snags that this memo has put right so far. */
   solvedProblems(): readonly ProblemRow[] {
     const put = [...(this.#put.get('problems')?.values() ?? [])] as readonly ProblemRow[];

@@ -1,4 +1,5 @@
 import type { FigureNote, Quantity } from '../language/notes.ts';
+import { isAmountOfStuff, isDeviation, isOfMore, isTried, oldValueBehind, partThere } from './asides.ts';
 import { changeKindOf } from './change-kind.ts';
 import { type Arriving, accept, claimOf, putClaim, standingOf } from './claims.ts';
 import { counterpartOf } from './counterpart.ts';
@@ -27,28 +28,18 @@ export function fileFigure(work: Working, note: Kept<FigureNote>): ClaimRow {
   const arriving: Arriving = { note, item, place, cue: cueOf(note, place, isInDecision) };
   if (isSeries(note, place.clause)) return fileReading(work, arriving);
   if (isLimiting(note)) return fileLimit(work, arriving);
-  if (isDeviation(note, place)) return fileDeviation(work, arriving);
+  if (isDeviation(note.quote, place)) return fileAside(work, arriving, 'by how much it is out');
+  if (isTried(note, place)) return fileAside(work, arriving, 'what it did while it was tried');
   return fileClaim(work, arriving);
 }
 
-const TOO_FAR =
-  /^\s*(?:mm|mils?|millimetres?|inch(?:es)?|kilos?|foot|feet)?\s*(?:too|over-?)\s*(?:long|short|wide|narrow|tall|high|low|thick|thin|deep|shallow|big|small|heavy|light|much|little)\b/i;
-
-/** "Three inches too wide": by how much a size is wrong, and no size. */
-function isDeviation({ quote }: Kept<FigureNote>, place: Place): boolean {
-  const behind = place.sentence.slice(place.until.length);
-  return (
-    TOO_FAR.test(behind) || /\btoo (?:long|short|wide|narrow|tall|high|low|thick|thin|deep)$/i.test(quote)
-  );
-}
-
 /** Kept as said; it takes no other figure's place. */
-function fileDeviation(work: Working, arriving: Arriving): ClaimRow {
+function fileAside(work: Working, arriving: Arriving, rule: string): ClaimRow {
   const { note, item } = arriving;
   const slot = `${item.id}|${note.attribute}|${note.dimension}`;
   const free = work.draft.standing(slot) === undefined ? slot : besideSlot(work, slot);
   const claim = claimOf(work, arriving, free, 'standing');
-  accept(work, claim, 'by how much it is out');
+  accept(work, claim, rule);
   return claim;
 }
 
@@ -73,7 +64,7 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
     item,
     note,
     work.settings,
-    (row) => isSaidTogether(work, row, place, arriving.cue),
+    (row) => isSaidTogether(work, row, note, place, arriving.cue),
     sideBeside(work, note),
   );
   const near = standing ? meantInstead(work, arriving, standing) : nearCounterpart(work, arriving);
@@ -111,7 +102,15 @@ function sideBeside(work: Working, note: Kept<FigureNote>): Quantity | undefined
 const BY = /^\s*(?:by|x|×)\s*$/i;
 
 /** Two figures of one attribute in one sentence, without a word of change or need, are two sides of a thing. */
-function isSaidTogether(work: Working, row: StandingRow, place: Place, cue: Cue): boolean {
+function isSaidTogether(
+  work: Working,
+  row: StandingRow,
+  note: Kept<FigureNote>,
+  place: Place,
+  cue: Cue,
+): boolean {
+  const side = work.memo.notes.figures.find(({ id }) => id === row.claimId);
+  if (side && BY.test(work.memo.text.slice(side.span.end, note.span.start))) return true;
   if (cue.isNeeded || (cue.change !== undefined && cue.weight >= 3)) return false;
   const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
   if (claim?.memoId !== work.memo.id) return false;
@@ -194,6 +193,18 @@ function contradict(
     return followUp(work, arriving, standing, earlier.id);
   }
   if (isOldAgain(work, arriving, standing, tolerance)) return restate(work, arriving, standing);
+  const old = oldBehind(work, arriving, standing);
+  if (old) return tellOld(work, arriving, standing, tolerance, old);
+  if (isBeside(work, arriving, standing))
+    return fileAside(work, arriving, 'said of more or less than the thing');
+  if (isAltered(work, arriving, standing)) {
+    const altered = claimOf(work, arriving, standing.slot, 'standing');
+    accept(work, altered, 'altered, as was to be done', tolerance);
+    settleStale(work, standing);
+    breachOf(work, altered, arriving);
+    recompute(work, standing.slot);
+    return altered;
+  }
   const change = changeKindOf({
     was: standing,
     now: note,
@@ -218,8 +229,8 @@ function contradict(
     return aside;
   }
   if (change.kind === 'slip') return doubt(work, claim, standing, tolerance, change.why, likeness);
-  const old = standing.claimId === undefined ? undefined : draft.claim(standing.claimId);
-  if (old) draft.put({ table: 'claims', row: { ...old, status: 'superseded' } });
+  const before = standing.claimId === undefined ? undefined : draft.claim(standing.claimId);
+  if (before) draft.put({ table: 'claims', row: { ...before, status: 'superseded' } });
   accept(work, claim, change.why);
   work.find({
     kind: change.kind,
@@ -227,12 +238,83 @@ function contradict(
     itemId: item.id,
     attribute: standing.attribute,
     slot: standing.slot,
-    was: sourced(standing, { ...stateOf(standing), ...(old ? { source: old.source } : {}) }),
+    was: sourced(standing, { ...stateOf(standing), ...(before ? { source: before.source } : {}) }),
     now: sourced(note, { bound: note.bound, ...stateOf(note), source: claim.source }),
     tolerance,
     why: change.why,
   });
   recompute(work, standing.slot);
+  return claim;
+}
+
+/** "The uprights are trimmed, five ninety four": the end of a job that was to change the size is no surprise. */
+function isAltered(work: Working, { note, place }: Arriving, standing: StandingRow): boolean {
+  const likeness = likenessOf(standing, note, work.settings.region);
+  if (likeness && likeness.weight >= ALIKE) return false;
+  const deed = work.memo.notes.done.find(
+    ({ quote }) => place.sentence.includes(quote) && ALTERS.test(`${quote} ${place.clause}`),
+  );
+  return deed !== undefined && work.draft.closedNow(deed.id);
+}
+/** So much like the old one, it may have been misheard. */
+const ALIKE = 0.8;
+const ALTERS =
+  /\b(?:trimmed|shortened|lengthened|opened|widened|narrowed|thinned|lowered|raised|moved|shifted|re-?cut|re-?made|re-?done|re-?bored|re-?set|planed|shaved|skimmed|ground|reamed|filed|bored|cut (?:down|back)|packed|lifted|dropped|extended|let out|(?:is|are|['’]s|['’]re) (?:out|down|up|back|in) to)\b/i;
+
+/** What a figure is told with that makes it no new size: a load, a use of what was ordered, a place. */
+function isBeside(work: Working, { note, item, place, cue }: Arriving, standing: StandingRow): boolean {
+  if (note.replaces || note.change) return false;
+  if (cue.isNeeded && wasJustSettled(work, standing)) return true;
+  if (isAmountOfStuff(item.name, note, standing)) return true;
+  if (partThere(place)) return true;
+  if (note.dimension !== 'mass' || !isOfMore(place.clause)) return false;
+  const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
+  return claim !== undefined && !isOfMore(claim.source.quote) && cue.weight < TOLD_ANEW;
+}
+/** "The bed's going down to twelve hundred. … Must come down to eleven eighty": of the slats, and not of the bed. */
+function wasJustSettled(work: Working, standing: StandingRow): boolean {
+  const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
+  if (claim?.memoId !== work.memo.id) return false;
+  const isFound = work
+    .findings()
+    .some(({ slot, kind }) => slot === standing.slot && (kind === 'decided' || kind === 'remeasured'));
+  return isFound || standing.state === 'decided';
+}
+
+/** Plain words that the thing itself was weighed or changed anew. */
+const TOLD_ANEW = 6;
+
+/** Whether a figure is the old value told behind the new one: "down to sixteen, from twenty". */
+function oldBehind(work: Working, { note }: Arriving, standing: StandingRow) {
+  const fresh = work.memo.notes.figures.find(({ id }) => id === standing.claimId);
+  if (!fresh || fresh.span.end > note.span.start) return undefined;
+  return oldValueBehind(work.memo.text.slice(fresh.span.end, note.span.start));
+}
+
+/** Keeps an old value as given up; told as a change that nobody noticed, it is a finding of its own. */
+function tellOld(
+  work: Working,
+  arriving: Arriving,
+  standing: StandingRow,
+  tolerance: Tolerance,
+  how: 'changed' | 'recalled',
+): ClaimRow {
+  const { note, item } = arriving;
+  const claim = restate(work, arriving, standing);
+  const isFound = work.findings().some(({ slot }) => slot === standing.slot);
+  if (how === 'recalled' || isFound) return claim;
+  const fresh = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
+  work.find({
+    kind: 'decided',
+    item: item.name,
+    itemId: item.id,
+    attribute: standing.attribute,
+    slot: standing.slot,
+    was: sourced(note, { bound: note.bound, source: claim.source }),
+    now: sourced(standing, { ...stateOf(standing), ...(fresh ? { source: fresh.source } : {}) }),
+    tolerance,
+    why: 'its old size was told with the new one',
+  });
   return claim;
 }
 
@@ -281,7 +363,8 @@ const CLAUSE_CUE = 4.5;
 function isMade(work: Working, { item, cue, place }: Arriving, standing: StandingRow): boolean {
   if (standing.state === 'made' || actsOn(work.draft, item.name).length > 0) return true;
   const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
-  return cue.isNeeded && (claim?.memoId === work.memo.id || isToldMade(place));
+  if (!cue.isNeeded) return false;
+  return claim?.memoId === work.memo.id || isToldMade(place);
 }
 
 const stateOf = (row: Pick<ClaimRow, 'state'> | { readonly state?: ClaimRow['state'] }) =>

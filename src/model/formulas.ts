@@ -16,6 +16,7 @@ import { type Formula, readFormula, readsOf, withSlots, writeFormula } from './f
 import { kinship, nameStems, wordsOf } from './names.ts';
 import type { ClaimRow, FormulaRow, ItemRow, ModelReader, StandingRow } from './rows.ts';
 import { stemOf } from './stems.ts';
+import { LONGEST, nearWords, type Place } from './talk.ts';
 import { toleranceBetween } from './tolerance.ts';
 import { difference } from './units.ts';
 import type { Kept } from './views.ts';
@@ -61,8 +62,9 @@ function stillHolds(work: Working, claim: ClaimRow): boolean {
 }
 
 function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]): Formula | undefined {
-  const place = work.place(note.span);
+  const place = nearPlace(work.place(note.span));
   if (!isWorkedOut(place)) return undefined;
+  const runsOn = work.place(note.span).sentence.length > LONGEST;
   const talk = `${place.sentence} ${note.item}`;
   // "Cut to 860 because the top's forty thick": the sentence goes on with what it was worked out from.
   const goesOn = hasReasonBehind(place);
@@ -77,6 +79,7 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
     const back = place.index - work.place(other.span).index;
     const row = work.draft.standing(part.slot);
     if (part === claim || back > SENTENCES_BACK || !cameFirst(other)) return [];
+    if (runsOn && note.span.start - other.span.end > LONGEST / 2) return [];
     if (!row || !isAtHand(row)) return [];
     return [{ ...ingredientOf(row, part.said, talk, back), value: part.value, unit: part.unit }];
   });
@@ -90,6 +93,14 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
   const named = earlier.filter((one) => one.isNamed);
   const unique = dedupe([...near, ...named]);
   return derivationOf(claim, place, unique, work.settings.region);
+}
+
+/** The place as far as it is about the figure: of talk without full stops only the words near it. */
+function nearPlace(place: Place): Place {
+  if (place.sentence.length <= LONGEST) return place;
+  const sentence = nearWords(place);
+  const start = Math.max(0, place.until.length - LONGEST / 2);
+  return { ...place, sentence, until: place.sentence.slice(start, place.until.length) };
 }
 
 /** What a figure was worked out from was known before it: it stood in an earlier memo, or its note came first. */

@@ -11,6 +11,7 @@ import { kinship, nameStems, shapeOf, wordsOf } from './names.ts';
 import type { ClaimRow, FindingRow, ItemRow, LimitRow } from './rows.ts';
 import { slotOf } from './rows.ts';
 import { stemOf } from './stems.ts';
+import { LONGEST, nearWords } from './talk.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import { difference } from './units.ts';
 import type { Working } from './working.ts';
@@ -49,7 +50,7 @@ export function fileLimit(work: Working, arriving: Arriving): ClaimRow {
     attribute: note.attribute,
     dimension: note.dimension,
     about: note.limit?.about ?? '',
-    sentence: `${place.sentence} ${place.after}`.trim(),
+    sentence: `${nearWords(place)} ${place.after.slice(0, LONGEST)}`.trim(),
     bound,
     value: note.value,
     ...(note.high === undefined ? {} : { high: note.high }),
@@ -377,15 +378,17 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
     limit.dimension === 'length';
   const head = shapeOf(item.name).head;
   if (through && limit.bound === 'at-most' && PASSAGES.has(head)) return 0;
-  const talk = `${place.before} ${place.sentence} ${place.after}`;
+  const here = nearWords(place);
+  const behind = place.after.slice(0, LONGEST);
+  const talk = `${place.before.slice(-LONGEST)} ${here} ${behind}`;
   let evidence = 0;
   const scope = `${limit.said} ${limit.about} ${limit.sentence}`;
-  const tied = stemsOf(`${note.item} ${place.sentence} ${place.after}`);
+  const tied = stemsOf(`${note.item} ${here} ${behind}`);
   const shared = [...stemsOf(scope)].filter((stem) => tied.has(stem));
   evidence += Math.min(0.6, shared.length * 0.3);
   const isUniversal =
     ANYTHING.test(`${limit.said} ${limit.about}`) ||
-    /\b(?:nothing|anything|any|no)\b/i.test(limit.source.quote);
+    /\b(?:nothing|anything|any)\b|\bno (?!\w+er\b|more\b|less\b|closer\b)/i.test(limit.source.quote);
   if (isUniversal) evidence += 0.3;
   const classes = [...stemsOf(`${limit.said} ${limit.about} ${limit.source.quote}`)];
   const isMember = classes.some((name) => CLASSES.get(name)?.has(head));
@@ -393,12 +396,13 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
   // A fridge or a lathe is not built where it stands: it has to come through.
   if (isUniversal && through && IS_BROUGHT.has(head)) evidence += 0.4;
   if (isUniversal && COMING.test(talk)) evidence += 0.2;
-  const isTotal = limit.dimension === 'mass' && TOTAL.test(`${note.item} ${place.before} ${place.sentence}`);
+  const isTotal =
+    limit.dimension === 'mass' && TOTAL.test(`${note.item} ${place.before.slice(-LONGEST)} ${here}`);
   if (isTotal) evidence += 0.3;
   // What is said of one thing binds another only where the words reach that far, and for the same measure of it.
   if (!isUniversal && !isMember && !isTotal) return 0;
   if (limit.dimension === 'time' || !isSameMeasure(limit.attribute, note.attribute)) return 0;
-  if (BROKEN.test(`${place.sentence} ${place.after}`)) evidence += 0.2;
+  if (BROKEN.test(`${here} ${behind}`)) evidence += 0.2;
   return evidence + closeness(edge, limit.unit, note);
 }
 

@@ -59,3 +59,12 @@ function nextBreak(text: string): number {
   const at = text.search(/[,;:.!?](?:\s|$)/);
   return at < 0 ? text.length : at;
 }
+
+/** Characters of a sentence of any length; talk without full stops runs on and on. */
+export const LONGEST = 240;
+
+/** The words of a sentence, or only those near the figure where it runs on. */
+export function nearWords({ sentence, until }: Pick<Place, 'sentence' | 'until'>): string {
+  if (sentence.length <= LONGEST) return sentence;
+  return sentence.slice(Math.max(0, until.length - LONGEST / 2), until.length + LONGEST / 3);
+}

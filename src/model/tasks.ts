@@ -8,11 +8,10 @@ import { tellingStems } from './open-tasks.ts';
 import { mendedBy } from './problems.ts';
 import type { Gate, TaskRow } from './rows.ts';
 import { isPutOff, isSaidAgain } from './said-again.ts';
+import { LONGEST } from './talk.ts';
 import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
 
-/** Characters of a sentence of any length; talk without full stops runs on and on. */
-const LONGEST = 240;
 /** What of a longer one is about the words themselves. */
 const NEAR = 80;
 

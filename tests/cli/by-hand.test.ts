@@ -124,3 +124,18 @@ test('a task is opened again by hand', () => {
   expect(place.call(['reopen', 'm1.t1']).out).toMatch(/^Opened again: oil the bench top\.\n$/i);
   expect(place.call(['reopen', 'm1.t1']).out).toMatch(/^It is open: /);
 });
+
+test('a clash that was settled before is not settled again in silence', () => {
+  const { id } = clash();
+  place.call(['settle', id, 'take-new', '--reason', 'taped it']);
+  const same = place.call(['settle', id, 'take-new']);
+  expect([same.code, same.err]).toEqual([
+    0,
+    expect.stringMatching(`^${id} was settled so already, on \\d{4}-\\d\\d-\\d\\d: nothing was changed\n$`),
+  ]);
+  expect(place.call(['undo']).out).toBe(`Undone: settling ${id} with take-new.\n`);
+  place.call(['settle', id, 'take-new', '--reason', 'taped it']);
+  const other = place.call(['settle', id, 'keep-old']);
+  expect(other.err).toMatch(/^\S+ was settled before: take-new, \S+: taped it; that gives way to this one\n$/);
+  expect(benchTop()).toBe('bench top height: 915 mm');
+});

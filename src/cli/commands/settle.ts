@@ -1,8 +1,9 @@
 import { Command } from 'commander';
 import type { Quantity } from '../../language/notes.ts';
+import type { FindingView } from '../../model/views.ts';
 import { EXIT, Problem } from '../../problem.ts';
 import type { SettleChoice } from '../../project-api.ts';
-import { printBlocks } from '../print.ts';
+import { printBlocks, tell } from '../print.ts';
 import { withProject } from '../project-of.ts';
 import { knownQuantity, oneOf, quantityValue } from '../values.ts';
 
@@ -28,14 +29,28 @@ export function settleCommand(): Command {
     .action((id: string, choice: SettleChoice, options: Options, command: Command) =>
       withProject(command, async (project) => {
         const { findingText } = await import('../../reports/finding-text.ts');
-        if (!project.findings().some((finding) => finding.id === id)) throw unknownFinding(id);
+        const before = project.findings().find((finding) => finding.id === id);
+        if (!before) throw unknownFinding(id);
         if ((choice === 'correct') !== (options.value !== undefined)) throw valueMismatch(choice);
         if (options.value) await knownQuantity('--value', options.value, project.info.region);
+        const { settledBy } = before;
+        if (settledBy && settledBy.choice === choice && !options.value && !options.reason) {
+          tell(`${id} was settled so already, on ${settledBy.at.slice(0, 10)}: nothing was changed`);
+          printBlocks(findingText(before));
+          return;
+        }
         project.settle(id, choice, options);
+        if (settledBy)
+          tell(`${id} was settled before: ${earlierChoice(settledBy)}; that gives way to this one`);
         const settled = project.findings().find((finding) => finding.id === id);
         if (settled) printBlocks(findingText(settled));
       }),
     );
+}
+
+/** "keep-old, 2026-04-11: read it off the tape". */
+function earlierChoice({ choice, at, reason }: NonNullable<FindingView['settledBy']>): string {
+  return `${choice}, ${at.slice(0, 10)}${reason ? `: ${reason}` : ''}`;
 }
 
 function unknownFinding(id: string): Problem {
