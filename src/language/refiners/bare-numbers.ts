@@ -4,7 +4,7 @@ import { saidBefore } from '../units/said-before.ts';
 import { contrasted } from './bare/contrast.ts';
 import { type Evidence, evidenceOf, followedByThing, SHEET_STUFF } from './bare/evidence.ts';
 import { asPlainHeat, warmElsewhere } from './bare/heat.ts';
-import { otherKind } from './bare/kinds.ts';
+import { asPaidInAll, otherKind } from './bare/kinds.ts';
 import { asLength, type Meaning } from './bare/lengths.ts';
 import {
   asAddition,
@@ -108,7 +108,12 @@ function tooWeak(
 /** What the words about a number make it wherever it stands, a verb before it or none. */
 function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
   if (amount.group || amount.number.loose) return undefined;
-  return asPlainHeat(room, amount, out) ?? asWeighing(room, amount, out) ?? putRight(room, amount);
+  return (
+    asPlainHeat(room, amount, out) ??
+    asWeighing(room, amount, out) ??
+    putRight(room, amount) ??
+    asPaidInAll(room, amount)
+  );
 }
 
 /** Evidence and meaning where the number stands, else where the slip stood that it puts right; no meaning when both are weak. */

@@ -6,7 +6,7 @@ import { wordAt } from '../rules/rule.ts';
 const SUPPOSED = new PhraseTable<string>([
   ...each(
     'supposed, not so',
-    "if it was, if it were, if it 'd, if it had, if i was, if i were, if i 'd, if i had, if we 'd, if we had, if we were, if you 'd, if you had, if they 'd, if they had, if that was, if that were, if he 'd, if she 'd, if only, if there was, if there were, if this was, if this were, had i, what if, suppose, supposing, imagine, let 's say, let ’s say, pretend, even if it was, i wish, in an ideal world, in a perfect world, were it",
+    "if it was, if it were, if it 'd, if it had, if i was, if i were, if she was, if she were, if he was, if he were, if they were, if they was, if you was, if i 'd, if i had, if we 'd, if we had, if we were, if you 'd, if you had, if they 'd, if they had, if that was, if that were, if he 'd, if she 'd, if only, if there was, if there were, if this was, if this were, had i, what if, suppose, supposing, imagine, let 's say, let ’s say, pretend, even if it was, i wish, in an ideal world, in a perfect world, were it",
   ),
 ]);
 
@@ -49,12 +49,31 @@ function supposed(room: Room, amount: Amount): string | undefined {
       return 'what would be, not what is';
     }
   }
+  if (supposedThing(room, amount, start)) return 'supposed, not so';
   return suppositionBehind(room, amount);
 }
 
 function unbrokenTo(room: Room, from: number, to: number): boolean {
   for (let index = from; index < to; index++) if (/^[,;:.]$/.test(wordAt(room, index))) return false;
   return to - from <= 7;
+}
+
+/** "If the ridge was at six metres I'd have a gallery": a thing supposed, and what would be. */
+function supposedThing(room: Room, amount: Amount, start: number): boolean {
+  let at = amount.from - 1;
+  while (at > start && wordAt(room, at) !== 'if') at--;
+  if (wordAt(room, at) !== 'if' || amount.from - at > 9) return false;
+  const was = [2, 3, 4, 5].some(
+    (step) => at + step < amount.from && /^(?:was|were|had|came)$/.test(wordAt(room, at + step)),
+  );
+  const sentence = room.tokens[amount.from]?.sentence;
+  for (
+    let index = amount.to;
+    was && index < amount.to + 8 && room.tokens[index]?.sentence === sentence;
+    index++
+  )
+    if (/^(?:'d|would|could|wouldn't)$/.test(wordAt(room, index))) return true;
+  return false;
 }
 
 /** "I'd be at 1.8 if I'd gone deeper": the supposition follows. */
@@ -74,15 +93,35 @@ function suppositionBehind(room: Room, amount: Amount): string | undefined {
 const OUTSIDER =
   /^(?:comments|comment|viewer|viewers|commenter|somebody|someone|everybody|everyone|people|internet|forum)$/;
 
+const SHOULD = /^(?:should|ought|oughta|could|shoulda)$/;
+const THINKS = /^(?:thinks|reckons|figures|says|said|told|tells|reckoned|figured|insists)$/;
+
+/** "Paul thinks I should've gone to two hundred", "a fella told me to go 3,600": what another would do. */
+function thinksWeShould(room: Room, amount: Amount, start: number): boolean {
+  for (let index = Math.max(start, amount.from - 12); index < amount.from; index++) {
+    if (!THINKS.test(wordAt(room, index))) continue;
+    if (/^(?:i|we|you)$/.test(wordAt(room, index - 1))) continue;
+    const [first, second, third] = [1, 2, 3].map((step) => wordAt(room, index + step));
+    if (/^(?:i|we|you)$/.test(first ?? '') && SHOULD.test(second ?? '')) return true;
+    if (
+      /^(?:me|us)$/.test(first ?? '') &&
+      second === 'to' &&
+      /^(?:go|use|get|buy|make|put|run|try)$/.test(third ?? '')
+    )
+      return true;
+  }
+  return false;
+}
+
 function advice(room: Room, amount: Amount): boolean {
   const start = sentenceStart(room, amount.from);
+  if (thinksWeShould(room, amount, start)) return true;
   let outsider = false;
   for (let index = start; index < amount.from; index++) {
     const word = wordAt(room, index);
     if (OUTSIDER.test(word)) outsider = true;
     if (!outsider) continue;
-    const should = /^(?:should|ought|could|shoulda)$/.test(word);
-    if (should && /^(?:i|we|you)$/.test(wordAt(room, index - 1))) return true;
+    if (SHOULD.test(word) && /^(?:i|we|you)$/.test(wordAt(room, index - 1))) return true;
     if (
       /^(?:suggested|suggests|wants|wanted)$/.test(word) &&
       !/^(?:how|what|whether|if|about)$/.test(wordAt(room, index + 1))

@@ -1,3 +1,4 @@
+import { isTradeNoun } from '../lexicon/trade-nouns.ts';
 import { readDigits, readNumber } from '../numbers/read-number.ts';
 import { readOrdinal } from '../numbers/spoken.ts';
 import { readUnit } from '../units/read-unit.ts';
@@ -91,9 +92,12 @@ export const years: AmountRule = {
     if (/^(?:'s|s)$/.test(after) && tokens[number.to]?.spaced === false && digits) {
       return skip(number.to + 1, 'a decade');
     }
-    if (YEAR_LEAD.test(wordAt(room, at - 1)) && !readUnit(tokens, number.to) && !SIZE_AFTER.test(after)) {
+    // "Built in 1957 by a man" is a year; "in 1957 by 600" a size.
+    const sized = SIZE_AFTER.test(after) && !(after === 'by' && !readNumber(tokens, number.to + 1));
+    if (YEAR_LEAD.test(wordAt(room, at - 1)) && !readUnit(tokens, number.to) && !sized) {
       return skip(number.to, 'a year after a word of time');
     }
+    if (yearOfThing(room, at, number.to, number.value)) return skip(number.to, 'the year of a thing');
     // "it's a 2014, 140 horse": a van or an engine by its year.
     const model = digits && number.value >= 1950 && number.value <= 2035 && number.value % 50 !== 0;
     if (
@@ -106,6 +110,54 @@ export const years: AmountRule = {
     const next = after === ',' ? readNumber(tokens, number.to + 1) : undefined;
     if (next && next.value === (number.value % 100) + 1) return skip(next.to, 'a year or the next');
     return undefined;
+  },
+};
+
+const BEGAN =
+  /^(?:built|born|launched|registered|laid|made|started|bought|opened|founded|married|retired|moved|left|died|bred|dated|smells|smelt|smelling|vintage)$/;
+
+const withinOf = (room: Room, at: number, reach: number, words: RegExp) =>
+  [...Array(reach).keys()].some(
+    (back) =>
+      room.tokens[at - 1 - back]?.sentence === room.tokens[at]?.sentence &&
+      words.test(wordAt(room, at - 1 - back)),
+  );
+
+/** "A 1994 rosette", "this is her, nineteen fifty six, out of a hen run", "it smells of 1970". */
+function yearOfThing(room: Room, at: number, to: number, value: number): boolean {
+  const [before, after] = [wordAt(room, at - 1), room.tokens[to]];
+  const isWritten = room.tokens[at]?.kind === 'number';
+  const noun = after?.kind === 'word' && !SIZE_AFTER.test(after.word) && !readUnit(room.tokens, to);
+  if (
+    /^an?$/.test(before) &&
+    isWritten &&
+    value >= 1900 &&
+    value % 10 !== 0 &&
+    noun &&
+    /^\p{L}{3,}$/u.test(after.word)
+  )
+    return (
+      !isTradeNoun(after.word) &&
+      !/^(?:and|but|for|with|that|because|since|from|each|over|under|off)$/.test(after.word)
+    );
+  if (before === 'of' && withinOf(room, at, 3, /^(?:smells|smelt|smelling|summer|winter|spring|autumn)$/))
+    return true;
+  if (before !== ',' || !/^[.,;]?$/.test(after?.word ?? '')) return false;
+  const isHer = /^(?:her|him|she|it)$/.test(wordAt(room, at - 2)) && /^(?:is|'s)$/.test(wordAt(room, at - 3));
+  return isHer || (value >= 1850 && value <= 2035 && withinOf(room, at, 4, BEGAN));
+}
+
+/** "He started her in ninety one", "back in ninety-eight": a year of the last century by its two figures. */
+export const shortYears: AmountRule = {
+  name: 'a year by two figures',
+  read(room, at) {
+    if (wordAt(room, at - 1) !== 'in') return undefined;
+    const number = readNumber(room.tokens, at);
+    if (!number || number.fraction || number.decimals || number.splitAfter) return undefined;
+    if (number.value < 50 || number.value > 99 || !Number.isInteger(number.value)) return undefined;
+    if (!/^(?:|[.,;!?]|and|when|by|for|from)$/.test(wordAt(room, number.to))) return undefined;
+    const told = wordAt(room, at - 2) === 'back' || withinOf(room, at - 1, 4, BEGAN);
+    return told ? skip(number.to, 'a year by its two figures') : undefined;
   },
 };
 

@@ -1,9 +1,10 @@
 import { batteryVolts } from './battery-volts.ts';
 import { clockTimes } from './clock.ts';
-import { calendarDates, ordinals, years } from './dates.ts';
+import { calendarDates, ordinals, shortYears, years } from './dates.ts';
 import { bareFeetAndInches, feetAndInches } from './feet-and-inches.ts';
 import { partsAndTimes, sayings } from './idioms.ts';
 import { fastenerNames, grades, numberedThings } from './labels.ts';
+import { mannersOfSpeaking } from './manners-of-speaking.ts';
 import { grand, moneySigns, notesByName, rands } from './money.ts';
 import {
   bareSection,
@@ -31,12 +32,14 @@ import {
 /** In order: the first rule that answers at a token takes it. */
 export const AMOUNT_RULES: readonly AmountRule[] = [
   sayings,
+  mannersOfSpeaking,
   // Before numbers of any kind: "the twenty second" is no twenty, "3 May" no three.
   ordinals,
   calendarDates,
   // Before bare numbers: "half seven" is no half, "part one" no one.
   clockTimes,
   years,
+  shortYears,
   numberedThings,
   fastenerNames,
   toolSizes,

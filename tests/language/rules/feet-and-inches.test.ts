@@ -24,6 +24,27 @@ test.each([
   expect(figuresSaid(said, 'us', 'US')).toBe(figures);
 });
 
+test.each([
+  ['Add it up. Eleven nine and a half, and that is that.', '141.5 in'],
+  ['It shuts. Nine nine and a half, shut.', '117.5 in'],
+  ['Thirty-eight and a half. Six ten and a half tall.', '38.5 in; 82.5 in'],
+  ['The stringers are in. Thirteen ten long.', '166 in'],
+  ["they're eleven six long", '138 in'],
+  ['the headroom came out six eleven at the high point', '83 in'],
+  ['Two four by fours are left', 'none'],
+])('"%s" opens a sentence or ends in a part: %s', (said, figures) => {
+  expect(figuresSaid(said, 'us', 'US')).toBe(figures);
+});
+
+test.each([
+  ['the sill beams ought to be nine eleven and a quarter', '119.25 in', 'GB'],
+  ['she measures four nine and a quarter', '57.25 in', 'GB'],
+  ['the rail is forty nine and a quarter', '49.25 in', 'GB'],
+  ["they're eleven six long", '138 in', 'CA'],
+])('"%s" in a mixed house says %s', (said, figures, region) => {
+  expect(figuresSaid(said, 'mixed', region)).toBe(figures);
+});
+
 test.each([["it's six eight wide", '68 mm']])('"%s" in millimetres says %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });

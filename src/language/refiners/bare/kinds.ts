@@ -273,7 +273,9 @@ function cutOrSpaced(room: Room, amount: Amount): boolean {
 /** "The saw draws 3 kW ... the saw blade's 315": another thing is named nearer than the one of the old figure. */
 function ofAnother(room: Room, amount: Amount, { at, unit }: SaidBefore): boolean {
   if (at === undefined || at >= amount.from || unit === 'mm2') return false;
-  for (let k = at + 1; k < amount.from; k++) if (isTradeNoun(wordAt(room, k))) return true;
+  for (let k = at + 1; k < amount.from; k++)
+    // "The winch stays at three hundred" is no rigging.
+    if (isTradeNoun(wordAt(room, k)) && /^(?:'s|is|are|was|were|,|:)$/.test(wordAt(room, k + 1))) return true;
   return false;
 }
 
@@ -394,10 +396,33 @@ function asCost(room: Room, amount: Amount): boolean {
     for (let at = amount.from - 1; room.tokens[at]?.sentence === sentence - 1 && at > amount.from - 9; at--)
       if (COST.test(wordAt(room, at))) return true;
   }
-  if (amount.value < 20 || !WHOLE_SUM.startingAt(room.tokens, amount.to)) return false;
+  return asWholeSum(room, amount);
+}
+
+/** "Bought and paid for, 2,180 all in", "three lengths bought, 21,000 altogether". */
+function asWholeSum(room: Room, amount: Amount): boolean {
+  const sentence = room.tokens[amount.from]?.sentence;
+  if (
+    amount.group ||
+    amount.number.fraction ||
+    amount.value < 20 ||
+    !WHOLE_SUM.startingAt(room.tokens, amount.to)
+  )
+    return false;
   for (let at = amount.from - 1; room.tokens[at]?.sentence === sentence && at > amount.from - 14; at--)
     if (BOUGHT_FOR.test(wordAt(room, at))) return true;
   return false;
+}
+
+/** The price of all that was bought, wherever the number stands. */
+export function asPaidInAll(room: Room, amount: Amount): Meaning | undefined {
+  if (!asWholeSum(room, amount)) return undefined;
+  return {
+    value: amount.value,
+    unit: localMoney(room.region),
+    dimension: 'money',
+    why: 'what was paid in all',
+  };
 }
 
 function asPrice(room: Room, amount: Amount): Meaning | undefined {
