@@ -4,7 +4,7 @@ import { saidBefore } from '../units/said-before.ts';
 import { contrasted } from './bare/contrast.ts';
 import { type Evidence, evidenceOf, followedByThing, SHEET_STUFF } from './bare/evidence.ts';
 import { asPlainHeat, warmElsewhere } from './bare/heat.ts';
-import { asPaidInAll, otherKind } from './bare/kinds.ts';
+import { asBeside, asPaidInAll, otherKind } from './bare/kinds.ts';
 import { asLength, type Meaning } from './bare/lengths.ts';
 import {
   asAddition,
@@ -112,7 +112,8 @@ function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meani
     asPlainHeat(room, amount, out) ??
     asWeighing(room, amount, out) ??
     putRight(room, amount) ??
-    asPaidInAll(room, amount)
+    asPaidInAll(room, amount) ??
+    asBeside(room, amount)
   );
 }
 

@@ -9,7 +9,7 @@ const ODD_PLURALS =
   /^(?:people|men|women|teeth|children|mice|geese|halves|shelves|leaves|knives|folk|staff|sheep|more|others|left|spare|pieces|off|lots|kids|mates|guys|ones)$/;
 /** Adjectives that may stand before the thing counted. */
 const ADJECTIVE =
-  /^(?:new|old|more|other|extra|different|good|bad|spare|big|small|little|whole|full|empty|separate|loose|odd|fresh|long|short|wide|thin|thick|flat|heavy|light|stainless|steel|brass|wooden|oak|pine|ply|plywood|black|white|red|green|blue|grey|gray|bare|broken|cracked|rotten|rusty|lovely|lousy|bloody|damn|tiny|great|last|first|final|outside|inside|bottom|top|barrow|bent|dead|solid|wet|dry|cut|half|massive|decent)$/;
+  /^(?:new|old|more|other|extra|different|good|bad|spare|big|small|little|whole|full|empty|separate|loose|odd|fresh|long|short|wide|thin|thick|flat|heavy|light|stainless|steel|brass|wooden|oak|pine|ply|plywood|black|white|red|green|blue|grey|gray|bare|broken|cracked|rotten|rusty|lovely|lousy|bloody|damn|tiny|great|last|first|final|outside|inside|bottom|top|barrow|bent|dead|solid|wet|dry|cut|half|massive|decent|round|finished|sawn|planed|painted|split|glued|square|curved|straight)$/;
 const OF_THEM = /^(?:them|em|'em|these|those|us|you)$/;
 
 const TAKES_OFF =
@@ -92,9 +92,13 @@ function isPlural(room: Room, at: number): boolean {
 /** "I counted the panes, it's 61". */
 function counted(room: Room, amount: Amount): boolean {
   const sentence = room.tokens[amount.from]?.sentence;
+  // "I counted the tiles. A hundred and four.": told in the sentence behind it.
+  const opens =
+    room.tokens[amount.from - 1]?.sentence !== sentence && /^(?:|[.,!?])$/.test(wordAt(room, amount.to));
+  const within = opens ? (sentence ?? 0) - 1 : sentence;
   return [1, 2, 3, 4, 5, 6].some((back) => {
     const token = room.tokens[amount.from - back];
-    return token?.sentence === sentence && /^(?:counted|counting|headcount)$/.test(token?.word ?? '');
+    return token?.sentence === within && /^(?:counted|counting|headcount)$/.test(token?.word ?? '');
   });
 }
 

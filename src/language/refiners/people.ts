@@ -20,6 +20,26 @@ function atAnAge(room: Room, amount: Amount): boolean {
     Number.isInteger(amount.value) && amount.value <= 99 && !amount.unit && !amount.number.fraction;
   return young && wordAt(room, amount.from - 1) === 'at' && KIN.test(wordAt(room, amount.from - 2));
 }
+const TRADES =
+  /^(?:\p{L}{2,}(?:wright|smith|man|woman|master)|lady|fella|fellow|chap|bloke|guy|builder|joiner|surveyor|mason|carpenter|plumber|electrician|apprentice|engineer|everybody|anybody|anyone|everyone|people|folk|folks)$/u;
+
+/** "A wheelwright of thirty one", "which at sixty is not what it was", "everybody over seventy": how old. */
+function ofAnAge(room: Room, amount: Amount): boolean {
+  const { value, unit, number } = amount;
+  if (unit || number.fraction || number.decimals || value < 12 || value > 99) return false;
+  const [first, second] = [1, 2].map((back) => wordAt(room, amount.from - back));
+  if (
+    first === 'at' &&
+    /^(?:which|who)$/.test(second ?? '') &&
+    /^(?:is|isn't|was)$/.test(wordAt(room, amount.to))
+  )
+    return true;
+  return (
+    /^(?:of|over|under|about)$/.test(first ?? '') &&
+    TRADES.test(second ?? '') &&
+    /^(?:|[.,;!?]|and|or|who)$/.test(wordAt(room, amount.to))
+  );
+}
 const KIN =
   /^(?:wife|husband|brother|sister|dad|mum|mom|son|daughter|kid|girlfriend|boyfriend|aunt|auntie|uncle|cousin|niece|nephew|mother|father|grandad|granddad|grandma|nan|gran|lad|girl|boy|child)$/;
 
@@ -64,7 +84,7 @@ function personal(room: Room, amount: Amount): string | undefined {
   if (/^(?:year|month)$/.test(amount.unit ?? '')) return 'years and months are no working times';
   const after = wordAt(room, amount.to);
   if (after === 'old' || (after === '-' && wordAt(room, amount.to + 1) === 'old')) return 'an age';
-  if (atAnAge(room, amount)) return 'an age';
+  if (atAnAge(room, amount) || ofAnAge(room, amount)) return 'an age';
   if (!personBefore(room, amount) || OF_THE_WORK.test(after)) return undefined;
   if (SIZE_AFTER.startingAt(room.tokens, amount.to) && after !== 'tall') return undefined;
   const length =

@@ -19,7 +19,34 @@ const CALENDAR_AFTER = new PhraseTable<true>(
 );
 /** Words that make it a process even there: "in ten minutes it's gone off". */
 const SURE_PROCESS =
-  /^(?:cure|cures|cured|curing|dry|dries|drying|dried|recoat|recoated|recoating|overcoated|overcoating|coats|coat|sit|sits|rest|rests|remain|remains|between|pot|kick|kicks|set|sets|setting|harden|hardens|tack|tacky|soak|soaks|soaked|clamp|clamped|clamps|go|goes|gone|walk|sandable|touch|held|hold|holds|overcoat|proof|rinse|bake|steam|steamed|boil|charge|charged|charging|run|runs|duty|flood|flooded|ran|cycle|wet|turned|trip|trips|tripped|cooks|cook|warm|warms)$/;
+  /^(?:cure|cures|cured|curing|dry|dries|drying|dried|recoat|recoated|recoating|overcoated|overcoating|coats|coat|sit|sits|rest|rests|remain|remains|between|pot|kick|kicks|set|sets|setting|harden|hardens|tack|tacky|soak|soaks|soaked|clamp|clamped|clamps|go|goes|gone|walk|sandable|touch|held|hold|holds|overcoat|proof|rinse|bake|steam|steamed|boil|charge|charged|charging|run|runs|duty|flood|flooded|ran|cycle|wet|turned|trip|trips|tripped|cooks|cook|warm|warms|skin|skins|skinned|skinning|firms)$/;
+
+/** What a test of tightness is told by. */
+const TIGHT =
+  /^(?:drip|drips|dripped|leak|leaks|leaked|needle|bubble|bubbles|bar|psi|kilopascals|kilopascal|kpa|millibar|pascals|soapy|lick)$/;
+const SAYS_SO = /^(?:tube|tin|can|label|sheet|bag|bottle|tub|packet|cartridge)$/;
+
+/** "Not one drip in thirty minutes", "48 hours, says the tube", "seven days at the very least": no calendar. */
+function toldOfProcess(room: Room, amount: Amount): boolean {
+  if (/^(?:year|month)$/.test(amount.unit ?? '') || amount.article) return false;
+  if (/^(?:from|ago)$/.test(wordAt(room, amount.to))) return false;
+  const sentence = room.tokens[amount.from]?.sentence;
+  const near = (from: number, to: number, words: RegExp) =>
+    room.tokens
+      .slice(Math.max(0, from), to)
+      .some(({ word, sentence: own }) => own === sentence && words.test(word));
+  if (/^(?:min|h|s)$/.test(amount.unit ?? '') && near(amount.from - 9, amount.to + 9, TIGHT)) return true;
+  const says = [amount.to, amount.to + 1].find((at) => /^(?:says|say|said)$/.test(wordAt(room, at)));
+  if (says !== undefined && [1, 2, 3].some((step) => SAYS_SO.test(wordAt(room, says + step)))) return true;
+  if (amount.boundSaid && amount.bound === 'at-least' && !ordering(room, amount)) return true;
+  return (
+    /^(?:before|afore)$/.test(wordAt(room, amount.to)) &&
+    /^(?:the|any|anything|anybody|anyone|you|a|it|its|sanding|painting|loading|walking)$/.test(
+      wordAt(room, amount.to + 1),
+    ) &&
+    !ordering(room, amount)
+  );
+}
 
 function sureProcess(room: Room, amount: Amount): boolean {
   // "it went off in forty minutes".
@@ -61,7 +88,7 @@ const comesAway = (room: Room, at: number): boolean =>
 
 function whyCalendar(room: Room, amount: Amount): string | undefined {
   if (/^(?:year|month)$/.test(amount.unit ?? '')) return 'years and months are no working times';
-  if (sureProcess(room, amount)) return undefined;
+  if (sureProcess(room, amount) || toldOfProcess(room, amount)) return undefined;
   if (CALENDAR_BEFORE.endingAt(room.tokens, amount.from) && !processVerbBehind(room, amount))
     return 'a stretch of the calendar';
   if (CALENDAR_AFTER.startingAt(room.tokens, amount.to)) return 'a stretch of the calendar';

@@ -64,7 +64,10 @@ export const partsAndTimes: AmountRule = {
     if (all && wordAt(room, rest + 1) === 'of' && !readUnit(tokens, all.to)) {
       return { skip: { to: all.to, why: 'so many of a number' } };
     }
-    if (next === 'of' && PARTITIVE.test(wordAt(room, number.to + 1))) {
+    // "One point two of it", "a hundred and fifty of that": so much of some stuff.
+    const ofStuff =
+      /^(?:it|that)$/.test(wordAt(room, number.to + 1)) && (number.decimals || number.value >= 100);
+    if (next === 'of' && !ofStuff && PARTITIVE.test(wordAt(room, number.to + 1))) {
       // "thirty-two of the thirty-eight are on": so many of how many.
       const all = Number.isInteger(number.value) ? readNumber(tokens, number.to + 2) : undefined;
       if (all && all.value >= number.value && !number.fraction && !readUnit(tokens, all.to)) {

@@ -63,6 +63,7 @@ function ofStuff(room: Room, amount: Amount): boolean {
   if (wordAt(room, amount.to) !== 'of') return false;
   const stuff = room.tokens[amount.to + 1];
   if (stuff?.kind !== 'word') return false;
+  if (/^(?:it|that)$/.test(stuff.word)) return (amount.number.decimals ?? 0) > 0 || amount.value >= 100;
   return !/^(?:the|my|our|his|her|their|its|it|them|these|those|us|you|that|this|what|which|all|course|any|each|every)$/.test(
     stuff.word,
   );
@@ -368,6 +369,8 @@ const PARTS_OF_A_TAPE: ReadonlySet<number> = new Set([2, 4, 8, 10, 16, 32, 64, 1
 /** "fourteen tonne, one four", "fifty, five oh": the number once more, so that it is heard right. */
 function spelledAgain(room: Room, amount: Amount): boolean {
   if (amount.number.form !== 'words' || amount.to - amount.from < 2 || amount.value > 99) return false;
+  // "Six point oh five" is no number said over.
+  if (amount.number.decimals) return false;
   if (!DIGIT.test(wordAt(room, amount.from)) || !DIGIT.test(wordAt(room, amount.to - 1))) return false;
   return ends(room, amount.to) && /^[,.:-]$/.test(wordAt(room, amount.from - 1));
 }

@@ -206,13 +206,22 @@ function asKind(
 
 /** "Disc still says one oh five oh": a number that was said of something before and of nothing by length. */
 function saidAgain(room: Room, amount: Amount): Meaning | undefined {
-  if (amount.value < 100) return undefined;
+  if (amount.value < 100 || sizeNamed(room, amount)) return undefined;
   const same = (room.context.knownFigures ?? []).filter((figure) => figure.value === amount.value);
   const unit = same[same.length - 1]?.unit;
   const dimension = unit && dimensionOfUnit(unit);
   if (!unit || !dimension || same.some((figure) => figure.unit !== unit)) return undefined;
   if (/^(?:length|money|time)$/.test(dimension)) return undefined;
   return { value: amount.value, unit, dimension, why: 'the unit that the number had before' };
+}
+
+/** "The height less the top, 850": a size is named before the number in its sentence. */
+function sizeNamed(room: Room, { from }: Amount): boolean {
+  const sentence = room.tokens[from]?.sentence;
+  for (let at = from - 1; at >= from - 8 && room.tokens[at]?.sentence === sentence; at--)
+    if (/^(?:height|width|length|depth|thickness|opening|gap|diameter|radius)$/.test(wordAt(room, at)))
+      return true;
+  return false;
 }
 
 const SUBJECT_REACH = 5;
@@ -413,6 +422,56 @@ function asWholeSum(room: Room, amount: Amount): boolean {
     if (BOUGHT_FOR.test(wordAt(room, at))) return true;
   return false;
 }
+
+const ANGLES: ReadonlySet<number> = new Set([11.25, 15, 22, 22.5, 30, 45, 60, 67.5, 87.5, 90, 135]);
+
+/** "A two fifty fuse", "the compressor cuts out at 120", "no bend over 45": told by the word beside the number. */
+export function asBeside(room: Room, amount: Amount): Meaning | undefined {
+  const { value } = amount;
+  if (
+    /^(?:fuse|fuses|breaker|breakers|mcb|rcd)$/.test(wordAt(room, amount.to)) &&
+    value >= 3 &&
+    value <= 800 &&
+    Number.isInteger(value) &&
+    !isFewOf(room, amount)
+  )
+    return { value, unit: 'A', dimension: 'current', why: 'a fuse behind it' };
+  const compressed = ['compressor', 'accumulator'].some((word) => nearWord(room, amount, word));
+  if (
+    compressed &&
+    SWITCHES.endingAt(room.tokens, amount.from) &&
+    value >= 2 &&
+    value <= 200 &&
+    !evidenceAfter(room, amount)
+  )
+    return {
+      value,
+      unit: value > 15 ? 'psi' : 'bar',
+      dimension: 'pressure',
+      why: 'where a compressor cuts in or out',
+    };
+  const bent = [1, 2, 3, 4].some(
+    (back) =>
+      room.tokens[amount.from - back]?.sentence === room.tokens[amount.from]?.sentence &&
+      /^(?:bend|bends|elbow|elbows|mitre|mitres|miter|miters|bevel|bevels|crank)$/.test(
+        wordAt(room, amount.from - back),
+      ),
+  );
+  const bounded = /^(?:over|under|above|below|at|of|to|than)$/.test(wordAt(room, amount.from - 1));
+  if (
+    bent &&
+    bounded &&
+    ANGLES.has(value) &&
+    !evidenceAfter(room, amount) &&
+    /^(?:|[.,;!?]|and|or|so|but)$/.test(wordAt(room, amount.to))
+  )
+    return { value, unit: 'deg', dimension: 'angle', why: 'how far something is bent' };
+  return undefined;
+}
+
+/** "Three fuses", "ten breakers" count. */
+const isFewOf = (room: Room, amount: Amount): boolean =>
+  /s$/.test(wordAt(room, amount.to)) && amount.value < 13;
 
 /** The price of all that was bought, wherever the number stands. */
 export function asPaidInAll(room: Room, amount: Amount): Meaning | undefined {

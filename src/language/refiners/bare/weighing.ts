@@ -68,16 +68,16 @@ const OTHER_TALK =
   /^(?:long|height|width|length|depth|thickness|diameter|radius|planed|trimmed|sanded|plank|planks|board|boards|door|shelf|wide|high|deep|thick|cut|sawn|drilled|bolt|bolts|hole|screw|screws|gap|every|centres|centers|hours|days|minutes|apart|ordered|bought|paid|costs?|price)$/;
 
 function unitOf(room: Room, amount: Amount, out: readonly Amount[]): string {
-  const said = out
-    .slice(-REMEMBERED)
-    .findLast((other) => other.dimension === 'mass' && close(other.value, amount.value, 8));
+  // Vehicles and boats in decimals are told in tonnes.
+  const inTonnes = Boolean(amount.number.decimals) && amount.value < 60 && room.house !== 'us';
+  const isLike = (value: number) => close(value, amount.value, inTonnes ? 2 : 8);
+  const said = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass' && isLike(other.value));
   if (said?.unit) return said.unit;
   const known = (room.context.knownFigures ?? []).findLast(
-    ({ unit, value }) => /^(?:kg|lb|t)$/.test(unit) && close(value, amount.value, 8),
+    ({ unit, value }) => /^(?:kg|lb|t)$/.test(unit) && isLike(value),
   );
   if (known) return known.unit;
-  // Vehicles and boats in decimals are told in tonnes.
-  if (amount.number.decimals && amount.value < 60 && room.house !== 'us') return 't';
+  if (inTonnes) return 't';
   return room.house === 'us' ? 'lb' : 'kg';
 }
 
