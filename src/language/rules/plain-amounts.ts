@@ -83,13 +83,30 @@ export const countOfUnitSize: AmountRule = {
   },
 };
 
+const ELECTRIC =
+  /^(?:electrician|electricians|sparky|sparks|wire|wires|wiring|cable|cables|inverter|fuse|fuses|breaker|battery|batteries|charger|charging|circuit|circuits|amp|amps|crimp|crimped|lugs|leads)$/;
+/** How far back the talk of wiring may lie, in tokens and sentences. */
+const ELECTRIC_BACK = 40;
+
+/** "Line for the drive is six square": after talk of wiring, in this sentence or one of the two before it. */
+function electricBefore(room: Room, at: number): boolean {
+  const sentence = room.tokens[at]?.sentence ?? 0;
+  for (let index = at - 1; index >= Math.max(0, at - ELECTRIC_BACK); index--) {
+    const token = room.tokens[index];
+    if (!token || sentence - token.sentence > 2) return false;
+    if (ELECTRIC.test(token.word)) return true;
+  }
+  return false;
+}
+
 /** "thirty five square", "two point five squared": a cable by its section, the unit swallowed. */
 export const bareSection: AmountRule = {
   name: '<number> squared',
   read(room, at) {
     const number = readNumber(room.tokens, at, room.decimalComma);
     if (!number || number.value > 400 || !/^squared?$/.test(wordAt(room, number.to))) return undefined;
-    const isRun = wordAt(room, at - 1) === 'in' && CONDUCTOR_SIZES.has(number.value);
+    const isSection = CONDUCTOR_SIZES.has(number.value);
+    const isRun = isSection && (wordAt(room, at - 1) === 'in' || electricBefore(room, at));
     if (!isRun && !speaksOf(room, 'cable', at, number.to + 1)) return undefined;
     if (readUnit(room.tokens, number.to + 1)) return undefined;
     const unit = { key: 'mm2', dimension: 'area' } as const;
@@ -115,13 +132,35 @@ export const countOfSize: AmountRule = {
 export const sizeAsThing: AmountRule = {
   name: 'the <size>s',
   read(room, at) {
-    const size = PLURAL_NUMBERS.get(wordAt(room, at));
+    const size = PLURAL_NUMBERS.get(wordAt(room, at)) ?? writtenPlural(room, at);
     if (!size || size < 5) return undefined;
-    if (!/^(?:the|those|these|in|into)$/.test(wordAt(room, at - 1))) return undefined;
+    if (!/^(?:the|those|these|in|into)$/.test(wordAt(room, at - 1)) && !ofFasteners(room, at))
+      return undefined;
     const number = { from: at, to: at + 1, value: size, form: 'words' as const };
     return { amount: amountOf(this.name, number, { from: at, to: at + 1 }, size) };
   },
 };
+
+/** "16s", "135s". */
+const writtenPlural = (room: Room, at: number): number | undefined => {
+  const word = wordAt(room, at);
+  return /^\d{1,3}s$/.test(word) ? Number.parseInt(word, 10) : undefined;
+};
+
+const FASTENERS = /^(?:bolts?|screws?|nails?|studs?|spikes?|joists?|rafters?|centres|centers)$/;
+
+/** "They go on bolts, sixteens, stainless", "I've come home with 135s": a size said as what comes in it. */
+function ofFasteners(room: Room, at: number): boolean {
+  if (!/^(?:,|so|'re|are|with|on|be|to|got|for)$/.test(wordAt(room, at - 1))) return false;
+  if (!/^(?:|[.,;!?]|and|with|in|like|done|instead|not)$/.test(wordAt(room, at + 1))) return false;
+  const sentence = room.tokens[at]?.sentence ?? 0;
+  for (let index = at - 1; index >= Math.max(0, at - 24); index--) {
+    const token = room.tokens[index];
+    if (!token || sentence - token.sentence > 1) return false;
+    if (FASTENERS.test(token.word)) return true;
+  }
+  return false;
+}
 
 /** "give or take one", "one either way": here one is a number. */
 function isSpread(room: Room, at: number, to: number): boolean {

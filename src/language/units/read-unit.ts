@@ -57,11 +57,18 @@ function matches(tokens: readonly Token[], at: number, words: readonly string[])
   return index;
 }
 
+const NUMBER_WORD =
+  /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\p{L}{3,}teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|quarters)$/u;
+
 function shortFits(tokens: readonly Token[], at: number, spelling: Spelling): boolean {
   const [before, token] = [tokens[at - 1], tokens[at]];
   if (!before || !token) return false;
   const afterDigits = before.kind === 'number' || /^[½⅓⅔¼¾⅛⅜⅝⅞]$/.test(before.text);
   const word = spelling.words.join(' ');
+  // "Sixteen mm bolts", as some write what they hear; one letter alone is no unit there.
+  const afterWords =
+    before.kind === 'word' && NUMBER_WORD.test(before.word) && /^(?:mm|cm|kg|km|kw|ml)$/.test(word);
+  if (afterWords) return true;
   if (!afterDigits) return false;
   // "Room 12's key" is no room of 12 feet.
   const owner = /^['’]$/.test(token.text) && tokens[at + 1]?.word === 's' && !tokens[at + 1]?.spaced;
