@@ -92,3 +92,17 @@ function breakAfter(text: string, start: number, width: number): number {
 }
 
 const firstCharacter = (text: string) => [...graphemes.segment(text.slice(0, 64))][0]?.segment ?? text;
+
+/** A label of eight characters after two blanks, as findings and checks have it; else blanks and the mark of a list. */
+const HANGS = /^(?: {2}[a-z ]{8} (?=\S)|\s*(?:[-*>] |\d{1,3}[.)] )?)/;
+/** Where columns are few, words are worth more than their place. */
+const MOST_HANG = 1 / 3;
+
+/** Likewise, with what runs on set in to where the words of the first line begin. */
+export function wrappedUnder(text: string, width: number): readonly string[] {
+  const head = HANGS.exec(text)?.[0] ?? '';
+  const hang = head.length <= width * MOST_HANG ? head.length : 0;
+  return wrapped(text.slice(hang), width - hang).map(
+    (line, index) => (index === 0 ? text.slice(0, hang) : ' '.repeat(hang)) + line.text,
+  );
+}

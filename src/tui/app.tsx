@@ -232,9 +232,14 @@ export function App({ project, now, save, suspend = () => {} }: AppProps) {
   );
   later.current = send;
 
+  const comeBack = () => {
+    write('');
+    // Others may have written into the project meanwhile.
+    send({ kind: 'data', data: readData(project, now()) });
+  };
   useInput((input, key) => {
     for (const press of pressesOf(input, key, current.current.typing !== undefined)) {
-      if (press.name === 'suspend') suspend(() => write(''));
+      if (press.name === 'suspend') suspend(comeBack);
       else send({ kind: 'key', key: press });
     }
   });

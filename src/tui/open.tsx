@@ -20,11 +20,32 @@ export async function openScreen(project: ProjectApi, now: () => string, save: S
       exitOnCtrlC: false,
       patchConsole: false,
     });
+    const stopListening = onEndingSignal((signal) => {
+      app.unmount();
+      giveBack();
+      process.kill(process.pid, signal);
+    });
     await app.waitUntilExit();
+    stopListening();
   } finally {
     process.off('exit', giveBack);
     giveBack();
   }
+}
+
+/** Signals that end a process without its "exit": what they mean to do is done once the terminal is given back. */
+const ENDING = ['SIGTERM', 'SIGHUP', 'SIGINT'] as const;
+
+function onEndingSignal(end: (signal: NodeJS.Signals) => void): () => void {
+  const listen = (signal: NodeJS.Signals) => {
+    stop();
+    end(signal);
+  };
+  const stop = () => {
+    for (const signal of ENDING) process.off(signal, listen);
+  };
+  for (const signal of ENDING) process.on(signal, listen);
+  return stop;
 }
 
 /** Stops the process as a shell expects it, with the terminal as it was; draws all anew when it goes on. */

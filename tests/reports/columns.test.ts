@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { closed, cutLine, cutStart, padded, shortLine, widthOf, wrapped } from '../../src/reports/columns.ts';
+import {
+  closed,
+  cutLine,
+  cutStart,
+  padded,
+  shortLine,
+  widthOf,
+  wrapped,
+  wrappedUnder,
+} from '../../src/reports/columns.ts';
 import { textTable } from '../../src/reports/text-table.ts';
 
 test.each([
@@ -84,4 +93,15 @@ test('wrapped lines hold every word at its place and keep to the columns', () =>
     ),
     { numRuns: 500, seed: 11 },
   );
+});
+
+test.each([
+  ['- one two three', 9, ['- one two', '  three']],
+  ['  - one two three', 12, ['  - one two', '    three']],
+  ['12. one two three', 12, ['12. one two', '    three']],
+  ['  why      one two three', 33, ['  why      one two three']],
+  ['  why      one two three four five six', 36, ['  why      one two three four five', '           six']],
+  ['- one two three', 5, ['- one', 'two', 'three']],
+])('%j in %i columns hangs as %j', (text, columns, lines) => {
+  expect(wrappedUnder(text, columns)).toEqual(lines);
 });

@@ -24,18 +24,20 @@ export function jobLine(job: Job): string {
   return `${STAGES[stage]} ${name}  ${Math.round(fraction * 100)} %${left}`;
 }
 
+/** Below this the counts are told in fewer words. */
+const NARROW = 60;
 /** Less of a project's name says nothing. */
 const LEAST_NAME = 8;
 
 export function Head({ state }: { readonly state: ScreenState }) {
   const { data, jobs } = state;
+  const columns = useContext(Columns);
   const counts = [
     `${data.memos.length} ${data.memos.length === 1 ? 'memo' : 'memos'}`,
     data.findings.length === 0 ? 'nothing clashes' : `${data.findings.length} to settle`,
-    `${data.next.ready.length} ready to do`,
+    `${data.next.ready.length} ready${columns < NARROW ? '' : ' to do'}`,
   ].join(', ');
   const [job, ...waiting] = jobs;
-  const columns = useContext(Columns);
   const room = Math.max(LEAST_NAME, columns - widthOf(counts) - 2);
   const recording = benchLine(state.bench, columns);
   return (

@@ -4,7 +4,7 @@
  */
 import { Box, Text, type TextProps } from 'ink';
 import { createContext, useContext } from 'react';
-import { cutLine, wrapped } from '../../reports/columns.ts';
+import { cutLine, wrappedUnder } from '../../reports/columns.ts';
 
 /** Columns of the screen. */
 export const Columns = createContext(80);
@@ -32,10 +32,11 @@ export function Paragraph({ text, height = Number.POSITIVE_INFINITY, ...style }:
   const columns = useContext(Columns);
   return (
     <Box flexDirection="column" flexShrink={0}>
-      {wrapped(text, columns)
+      {wrappedUnder(text, columns)
         .slice(0, height)
-        .map((line) => (
-          <Line key={line.start} text={line.text} {...style} />
+        .map((line, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: lines have no identity of their own
+          <Line key={index} text={line} {...style} />
         ))}
     </Box>
   );

@@ -1,7 +1,7 @@
 /** A text from one of its lines on. Long lines run on; what does not fit is reached by scrolling. */
 import { Box } from 'ink';
 import { useContext } from 'react';
-import { wrapped } from '../../reports/columns.ts';
+import { wrappedUnder } from '../../reports/columns.ts';
 import type { TextLine } from '../state/page-lines.ts';
 import { Columns, Line } from './line.tsx';
 
@@ -16,7 +16,7 @@ export function Lines({ lines, first, height }: LinesProps) {
   const columns = useContext(Columns);
   const shown = lines
     .slice(first, first + height)
-    .flatMap(({ text, heading }) => wrapped(text, columns).map((line) => ({ text: line.text, heading })))
+    .flatMap(({ text, heading }) => wrappedUnder(text, columns).map((line) => ({ text: line, heading })))
     .slice(0, height);
   return (
     <Box flexDirection="column" height={height}>
