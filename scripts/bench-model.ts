@@ -11,6 +11,7 @@ import { readMemo } from '../src/language/pipeline.ts';
 import { answerOf, tellingWords } from '../src/model/answer.ts';
 import { nextView } from '../src/model/day-views.ts';
 import type { NewEvent } from '../src/model/events.ts';
+import { whereView } from '../src/model/where-view.ts';
 import { createStore, openStore, type ProjectStore } from '../src/store/store.ts';
 import { type BuildMemo, tenYearBuild } from '../tests/kit/ten-year-build.ts';
 
@@ -29,6 +30,7 @@ const LINES = {
   read: { what: 'read one memo of 180 words', unit: 'ms' },
   ask: { what: 'ask', unit: 'ms', limit: 50 },
   next: { what: 'next steps', unit: 'ms' },
+  where: { what: 'where was I', unit: 'ms' },
   accept: { what: 'agree with a note', unit: 'ms' },
   amendLast: { what: 'amend a note of the last memo', unit: 'ms' },
   undoLast: { what: '  and undo it', unit: 'ms' },
@@ -71,6 +73,7 @@ function measure(size: number): Measured {
       read: median(repeat(5, () => timed(() => readText(opened, text)))),
       ask: median(repeat(5, () => timed(ask))),
       next: median(repeat(5, () => timed(() => nextView(opened.rows, AT)))),
+      where: median(repeat(5, () => timed(() => whereView(opened.rows, AT)))),
       ...corrections(opened),
       rebuild: timed(() => opened.rebuild()) / 1000,
       database: statSync(file).size / 1e6,
