@@ -170,6 +170,12 @@ export function App({ project, now, save, suspend = () => {} }: AppProps) {
           case 'read-where':
             send({ kind: 'where', where: project.where(now()) });
             return;
+          case 'withdraw': {
+            const out = project.withdraw(effect.id);
+            send({ kind: 'settled', lines: [out === undefined ? 'it is not there any more' : effect.line] });
+            send({ kind: 'data', data: readData(project, now()) });
+            return;
+          }
           case 'undo': {
             const undone = project.undo();
             const line =

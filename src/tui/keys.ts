@@ -31,6 +31,7 @@ export type Intent =
   | 'sooner'
   | 'later'
   | 'set-due'
+  | 'no-task'
   | 'undo'
   | 'add-task'
   | 'add-wait'
@@ -80,6 +81,14 @@ export const KEYS: readonly KeyBinding[] = [
   { key: 'b', shown: 'b', intent: 'set-due', words: 'by when', views: ['tasks'] },
   { key: 's', shown: 's', intent: 'sooner', words: 'sooner', views: ['tasks'] },
   { key: 'l', shown: 'l', intent: 'later', words: 'later', views: ['tasks'] },
+  {
+    key: '-',
+    shown: '-',
+    intent: 'no-task',
+    words: 'is no task: take it out',
+    brief: 'no task',
+    views: ['tasks'],
+  },
   { key: '1', shown: '1', intent: 'journal', words: 'journal', views: ['day'] },
   { key: '2', shown: '2', intent: 'next-steps', words: 'next steps', views: ['day'] },
   { key: '3', shown: '3', intent: 'outline', words: 'outline', views: ['day'] },

@@ -283,3 +283,34 @@ test('erase takes a whole character as it is seen', () => {
   const step = after(opened, typed('t'), typed('ae\u0301'), named('erase'));
   expect(step.state.typing?.text).toBe('a');
 });
+
+const snag = {
+  id: 'm2.p1',
+  gist: 'hoist squeaks',
+  status: 'open' as const,
+  source: { memoId: 'm2', recordedAt: '2026-03-11T17:30:00+01:00', quote: 'the hoist squeaks' },
+};
+const withSnag = reduce(atTasks, {
+  kind: 'data',
+  data: { ...data, next: { ...NEXT, problems: [snag] } },
+}).state;
+
+test('snags stand behind the tasks; 1 puts one right, what is for tasks alone does nothing', () => {
+  const onSnag = after(withSnag, named('page-down')).state;
+  expect(onSnag.chosen.tasks).toBe(3);
+  expect(after(onSnag, typed('1')).effects).toEqual([
+    {
+      do: 'by-hand',
+      change: { kind: 'problem-solved', problemId: 'm2.p1' },
+      line: 'put right: hoist squeaks',
+    },
+  ]);
+  for (const key of ['2', 'b', 's', 'l']) expect(after(onSnag, typed(key)).effects).toEqual([]);
+});
+
+test('- takes out what is no task, or no snag', () => {
+  expect(after(withSnag, typed('-')).effects).toEqual([
+    { do: 'withdraw', id: 'm1.t1', line: 'taken out: Oil the hoist beam' },
+  ]);
+  expect(after(withSnag, named('page-down'), typed('-')).effects).toMatchObject([{ id: 'm2.p1' }]);
+});

@@ -5,7 +5,7 @@ import { benchOver, record, withBench } from './bench-steps.ts';
 import { foundFigures } from './figure-rows.ts';
 import { listLength, noteLines } from './rows.ts';
 import type { Effect, KeyPress, ScreenEvent, ScreenState, Step, Typing, View } from './screen-state.ts';
-import { chosenTask, shownTasks } from './task-rows.ts';
+import { chosenProblem, chosenTask, shownTasks, taskLines } from './task-rows.ts';
 import { openFigure, typeKey } from './typing.ts';
 
 const PAGE = 10;
@@ -154,6 +154,8 @@ function act(state: ScreenState, intent: Intent): Step {
       return later(state);
     case 'set-due':
       return isOpen(chosenTask(state)) ? ask(state, 'due') : stay(state);
+    case 'no-task':
+      return noTask(state);
     case 'undo':
       return doing(state, { do: 'undo' });
     case 'earlier-day':
@@ -181,6 +183,11 @@ function settle(state: ScreenState, choice: 'keep-old' | 'take-new' | 'both-righ
 }
 
 function closeTask(state: ScreenState): Step {
+  const problem = chosenProblem(state);
+  if (problem) {
+    const change = { kind: 'problem-solved', problemId: problem.id } as const;
+    return doing(state, { do: 'by-hand', change, line: `put right: ${problem.gist}` });
+  }
   const task = chosenTask(state);
   if (!task || task.status === 'done') return stay(state);
   const change = { kind: 'task-closed', taskId: task.id } as const;
@@ -210,6 +217,13 @@ function later(state: ScreenState): Step {
   if (!task || task.status === 'done' || below?.status !== task.status) return stay(state);
   const change = { kind: 'task-placed', taskId: below.id, before: task.id } as const;
   return doing(state, { do: 'by-hand', change, line: `${task.gist}: after ${below.gist}` });
+}
+
+/** What was misheard as a task, or as a snag, is taken out of the model; its words stay in the memo. */
+function noTask(state: ScreenState): Step {
+  const one = chosenTask(state) ?? chosenProblem(state);
+  if (!one) return stay(state);
+  return doing(state, { do: 'withdraw', id: one.id, line: `taken out: ${one.gist}` });
 }
 
 const isOpen = (task: TaskView | undefined) => task !== undefined && task.status !== 'done';
@@ -268,7 +282,7 @@ function clamp(state: ScreenState): ScreenState {
       memos: within(state.chosen.memos, state.data.memos.length),
       clashes: within(state.chosen.clashes, state.data.findings.length),
       figures: within(state.chosen.figures, foundFigures(state).length),
-      tasks: within(state.chosen.tasks, shownTasks(state).length),
+      tasks: within(state.chosen.tasks, taskLines(state).length),
       heard: within(state.chosen.heard, state.memo ? noteLines(state.memo).length : 0),
     },
   };

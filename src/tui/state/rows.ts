@@ -14,7 +14,7 @@ import { figureLines } from './figure-lines.ts';
 import { foundFigures } from './figure-rows.ts';
 import { pageLines } from './page-lines.ts';
 import type { ScreenState } from './screen-state.ts';
-import { shownTasks } from './task-rows.ts';
+import { taskLines } from './task-rows.ts';
 import { whereLines } from './where-lines.ts';
 import { dayAndClock, shortDay } from './words.ts';
 
@@ -141,7 +141,7 @@ export function listLength(state: ScreenState): number {
     case 'figure':
       return figureLines(state).length;
     case 'tasks':
-      return shownTasks(state).length;
+      return taskLines(state).length;
     case 'day':
       return pageLines(state).length;
     case 'next':

@@ -149,6 +149,8 @@ export type Effect =
   /** Of the newest day, where none is named. */
   | { readonly do: 'read-pages'; readonly day?: string }
   | { readonly do: 'read-where' }
+  /** Takes what was read or set under this id out of the model. `line` says so, once it is. */
+  | { readonly do: 'withdraw'; readonly id: string; readonly line: string }
   /** Takes back the last thing done by hand. */
   | { readonly do: 'undo' }
   /** `line` says what was done, once it is. */
