@@ -1,9 +1,11 @@
 /** The built command in a real terminal, driven by keys: from an empty folder to a written journal. */
-import { existsSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import stringWidth from 'string-width';
 import { afterEach, expect, type TestContext, test } from 'vitest';
+import { openWorkplace } from '../kit/command-line.ts';
 import { NO_TERMINAL, openPseudoTerminal, type PseudoTerminal } from '../kit/pseudo-terminal.ts';
+import { NO_SCRIPT, openScriptTerminal } from '../kit/script-terminal.ts';
 
 const MONDAY = [
   'The stair opening is 820 wide, I measured it.',
@@ -11,6 +13,18 @@ const MONDAY = [
   "We've started planking the gallery floor.",
 ].join(' ');
 const THURSDAY = 'The stair opening is 280 wide. The 栈板 shelf is 640 deep. I decided on brass hinges.';
+
+/** Two memos of long ago, by the times of their files. */
+function layMemos(folder: string): void {
+  for (const [name, text, time] of [
+    ['monday.txt', MONDAY, '2026-03-09T18:00:00Z'],
+    ['thursday.txt', THURSDAY, '2026-03-12T18:00:00Z'],
+  ] as const) {
+    const file = join(folder, name);
+    writeFileSync(file, text);
+    utimesSync(file, new Date(time), new Date(time));
+  }
+}
 
 let terminal: PseudoTerminal | undefined;
 afterEach(() => {
@@ -22,14 +36,7 @@ afterEach(() => {
 async function open({ skip }: TestContext, columns: number, rows: number): Promise<PseudoTerminal> {
   if (NO_TERMINAL) skip(NO_TERMINAL);
   terminal = await openPseudoTerminal(columns, rows);
-  for (const [name, text, time] of [
-    ['monday.txt', MONDAY, '2026-03-09T18:00:00Z'],
-    ['thursday.txt', THURSDAY, '2026-03-12T18:00:00Z'],
-  ] as const) {
-    const file = join(terminal.folder, name);
-    writeFileSync(file, text);
-    utimesSync(file, new Date(time), new Date(time));
-  }
+  layMemos(terminal.folder);
   return terminal;
 }
 
@@ -193,5 +200,51 @@ test.skipIf(NO_TERMINAL !== undefined).each(['SIGTERM', 'SIGHUP'] as const)(
     process.kill(pid, signal);
     await shell.until(/ready>\n*$/);
     await expectGivenBack(shell, modes);
+  },
+);
+
+test.skipIf(NO_SCRIPT !== undefined).each([
+  [80, 24],
+  [40, 16],
+])(
+  '%i×%i on a terminal of script(1): from an empty project to a written journal',
+  {
+    timeout: 120_000,
+  },
+  async (columns, rows) => {
+    const place = openWorkplace();
+    layMemos(place.folder);
+    place.call(['init', '--name', 'Mill loft']);
+    const screen = openScriptTerminal(place.folder, columns, rows);
+    try {
+      await screen.until('No memos yet.');
+      screen.type('tmonday.txt\r');
+      await screen.until('m1 is taken in');
+      screen.type('tthursday.txt\r');
+      await screen.until('m2 is taken in');
+      screen.type('c');
+      await screen.until('What clashes');
+      screen.type('1');
+      await screen.until('settled: the old figure holds');
+      screen.type('d');
+      await screen.until('# Thursday 2026-03-12: Mill loft');
+      screen.type('\u001b[D');
+      await screen.until('# Monday 2026-03-09: Mill loft');
+      screen.type('p');
+      await screen.until('written: journal-2026-03-09.md');
+      screen.type('q');
+      expect(await screen.ended).toBe(0);
+      // The last orders leave the second screen and show the cursor.
+      const lastOf = (order: string) => screen.raw().lastIndexOf(`\u001b[?${order}`);
+      expect(lastOf('1049l')).toBeGreaterThan(lastOf('1049h'));
+      expect(lastOf('25h')).toBeGreaterThan(lastOf('25l'));
+      const told = place.call(['journal', '2026-03-09']).out;
+      expect(readFileSync(join(place.folder, 'journal-2026-03-09.md'), 'utf8')).toBe(told);
+      expect(readdirSync(place.folder).filter((name) => name.endsWith('.md'))).toHaveLength(3);
+      expect(place.call(['verify']).code).toBe(0);
+    } finally {
+      screen.close();
+      place.remove();
+    }
   },
 );
