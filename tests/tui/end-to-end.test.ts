@@ -184,7 +184,7 @@ test('Ctrl-Z gives the shell back, fg the screen; Ctrl-C ends it, also while som
   await expectGivenBack(shell, modes);
 });
 
-test.skipIf(NO_TERMINAL !== undefined).each(['SIGTERM', 'SIGHUP'] as const)(
+test.for(['SIGTERM', 'SIGHUP'] as const)(
   '%s from outside gives the terminal back',
   {
     timeout: 120_000,
