@@ -57,7 +57,7 @@ test('80x24: from an empty folder to a written journal', { timeout: 120_000 }, a
   const modes = await shell.modes();
   expect(await shell.run("init --name 'Mill loft'")).toBe(0);
   shell.call('');
-  await shell.until('No memos yet. Press t and type the name of a recording or a text.');
+  await shell.until('No memos yet. Press r and talk, or t and type the name of a recording');
   expect(shell.ask('alternate_on')).toBe('1');
   // Keys may come faster than the screen draws.
   shell.type('tmonday.txt\r');
@@ -203,15 +203,17 @@ test.for(['SIGTERM', 'SIGHUP'] as const)(
   },
 );
 
-test.skipIf(NO_SCRIPT !== undefined).each([
+test.for([
   [80, 24],
   [40, 16],
-])(
+] as const)(
   '%i×%i on a terminal of script(1): from an empty project to a written journal',
   {
     timeout: 120_000,
   },
-  async (columns, rows) => {
+  async ([columns, rows], { skip }) => {
+    if (NO_SCRIPT) skip(NO_SCRIPT);
+
     const place = openWorkplace();
     layMemos(place.folder);
     place.call(['init', '--name', 'Mill loft']);

@@ -1,4 +1,4 @@
-import { Rows } from '../components/rows.tsx';
+import { firstShown, Rows } from '../components/rows.tsx';
 import { memoLine } from '../state/rows.ts';
 import type { ScreenProps } from './screen-props.ts';
 
@@ -7,12 +7,15 @@ const MARK = 2;
 
 /** Every memo, newest first. */
 export function MemosScreen({ state, height, columns }: ScreenProps) {
+  const { memos } = state.data;
+  // Rows are made for those in sight alone: there may be thousands.
+  const first = firstShown(state.chosen.memos, memos.length, height);
   return (
     <Rows
-      lines={state.data.memos.map((memo) => memoLine(memo, columns - MARK))}
-      chosen={state.chosen.memos}
+      lines={memos.slice(first, first + height).map((memo) => memoLine(memo, columns - MARK))}
+      chosen={state.chosen.memos - first}
       height={height}
-      empty="No memos yet. Press t and type the name of a recording or a text."
+      empty="No memos yet. Press r and talk, or t and type the name of a recording or a text."
     />
   );
 }
