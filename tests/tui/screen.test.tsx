@@ -1,6 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import type { HandChange, ProjectApi } from '../../src/project-api.ts';
 import { App, type SavePage } from '../../src/tui/app.tsx';
+import { talkAround } from '../../src/tui/screens/heard-screen.tsx';
 import { KEY_BYTES, openTerminal } from '../kit/fake-terminal.ts';
 import {
   CHECKS,
@@ -393,3 +394,18 @@ test('where an order cannot be had, it is said', async () => {
   await screen.press('w', 'l');
   expect(screen.frame()).toContain('the order stays: what has to come first is stronger');
 });
+
+test.each([
+  [80, '…hoist beam is 2150 long. [I have decided on oak], because it stays put.'],
+  [24, '…long. [I have decided on oak], because it stays put.'],
+])(
+  'in %i columns the words of a note are in sight, with as much of the talk before them as there is room for',
+  (columns, shown) => {
+    const said = `${'So then. '.repeat(20)}The hoist beam is 2150 long. I have decided on oak, because it stays put.`;
+    const start = said.indexOf('I have');
+    const { before, quote, after } = talkAround(said, { start, end: start + 21 }, columns);
+    expect(`${before}[${quote}]${after}`.endsWith(shown.replace(/^…/, ''))).toBe(true);
+    expect(before).toMatch(/^…/);
+    expect(before.length + quote.length).toBeLessThanOrEqual(2 * columns);
+  },
+);

@@ -2,7 +2,7 @@ import { Box, Text } from 'ink';
 import { useContext } from 'react';
 import type { Span } from '../../language/notes.ts';
 import { plainText } from '../../plain-text.ts';
-import { shortLine, wrapped } from '../../reports/columns.ts';
+import { cutStart, shortLine, widthOf, wrapped } from '../../reports/columns.ts';
 import { Columns, Line, Paragraph } from '../components/line.tsx';
 import { Rows } from '../components/rows.tsx';
 import { noteLines } from '../state/rows.ts';
@@ -10,12 +10,12 @@ import { dayAndClock } from '../state/words.ts';
 import type { ScreenProps } from './screen-props.ts';
 
 /** The notes of one memo, and the words of the chosen one where they were said. */
-export function HeardScreen({ state, height }: ScreenProps) {
+export function HeardScreen({ state, height, columns }: ScreenProps) {
   const { memo } = state;
   if (!memo) return <Paragraph dimColor text="Choose a memo first." />;
   const notes = noteLines(memo);
   const chosen = notes[state.chosen.heard];
-  const around = chosen ? talkAround(memo.text, chosen.span) : undefined;
+  const around = chosen ? talkAround(memo.text, chosen.span, columns) : undefined;
   // Title, gap and two lines of talk.
   const listHeight = Math.max(1, height - 4);
   return (
@@ -74,11 +74,18 @@ export interface Around {
 /** More than this is not looked at: what no terminal shows may stand between the words. */
 const FAR = 10 * REACH;
 
+/** Of the room for talk, what stands before the words of the note takes so much at most: these must be in sight. */
+const SHARE = 0.4;
+const LEAST = 8;
+
 /** The words of a span with a little of the talk on both sides, cut between words where it can, with a sign. */
-export function talkAround(text: string, { start, end }: Span): Around {
+export function talkAround(text: string, { start, end }: Span, columns: number): Around {
+  const quote = plainText(text.slice(start, end));
+  const room = (SAID - 1) * columns - widthOf(quote);
+  const reach = Math.min(REACH, Math.max(LEAST, Math.floor(room * SHARE)));
   return {
-    before: lastWords(plainText(text.slice(Math.max(0, start - FAR), start))),
-    quote: plainText(text.slice(start, end)),
+    before: lastWords(plainText(text.slice(Math.max(0, start - FAR), start)), reach),
+    quote,
     after: firstWords(plainText(text.slice(end, end + FAR))),
   };
 }
@@ -86,11 +93,7 @@ export function talkAround(text: string, { start, end }: Span): Around {
 const firstWords = (text: string) => (/^\s/.test(text) ? ' ' : '') + shortLine(text, REACH);
 
 /** Cut from behind: what stands right before a quote matters most. */
-function lastWords(text: string): string {
-  if (text.length <= REACH) return text;
-  const near = text
-    .slice(-REACH)
-    .toWellFormed()
-    .replace(/^\ufffd/, '');
-  return `…${near.replace(/^\S*\s+/, '')}`;
+function lastWords(text: string, reach: number): string {
+  const near = cutStart(text, reach);
+  return near === text ? text : near.replace(/^…\S*\s+(?=\S)/, '…');
 }

@@ -66,7 +66,7 @@ export function taskRow(task: TaskView): string {
   const open = task.status === 'done' || task.carriedDays === 0 ? '' : `${task.carriedDays} d old`;
   const [wait] = openWaits(task);
   const more = wait ? `: ${wait}` : task.due && task.status !== 'done' ? `, due ${task.due}` : '';
-  return plainText(`${task.status.padEnd(8)} ${open.padEnd(9)}${oneLine(task.gist + more)}`);
+  return plainText(`${task.status.padEnd(8)} ${open.padEnd(8)} ${oneLine(task.gist + more)}`);
 }
 
 function openWaits({ status, waits = [], waitsFor }: TaskView): readonly string[] {
