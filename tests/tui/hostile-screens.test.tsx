@@ -111,6 +111,15 @@ function stateWith(text: string): ScreenState {
     where: of(WHERE),
     pages: [{ title: 'journal', file: 'j.md', text: `# ${text}\n\n- ${text} and ${text}\n` }],
     days: ['2026-03-09'],
+    bench: of({
+      phase: 'recording' as const,
+      seconds: 42,
+      heardSeconds: 20,
+      level: { rms: -30, peak: -18 },
+      words: text,
+      figures: MEMO.notes.figures,
+      clashes: [FINDING],
+    }),
     jobs: [
       { file: `/barn/${text}`, progress: { stage: 'transcribing', fraction: 0.5, words: text } },
       { file: text },

@@ -2,6 +2,7 @@ import { Box, Text } from 'ink';
 import { plainText } from '../../plain-text.ts';
 import { findingText } from '../../reports/finding-text.ts';
 import { figureHeardLine } from '../../reports/live-text.ts';
+import { Line, Paragraph } from '../components/line.tsx';
 import { type Bench, largeFigure } from '../state/bench.ts';
 import { bigRows } from '../state/big-digits.ts';
 import type { ScreenProps } from './screen-props.ts';
@@ -12,17 +13,14 @@ const ROOM_FOR_BIG = 13;
 /** While a recording runs: the figure heard last, large, in both unit systems, and what clashes with it. */
 export function RecordingScreen({ state, height, columns }: ScreenProps) {
   const { bench } = state;
-  if (!bench) return <Text dimColor>Press r and talk. Each figure stands here as soon as it is heard.</Text>;
+  if (!bench)
+    return <Line dimColor text="Press r and talk. Each figure stands here as soon as it is heard." />;
   return (
-    <Box flexDirection="column" height={height} overflow="hidden">
+    <Box flexDirection="column" height={height} overflowY="hidden">
       <Latest bench={bench} height={height} columns={columns} />
       <Clashes bench={bench} />
       <Before bench={bench} />
-      {bench.words === '' ? null : (
-        <Text dimColor wrap="truncate-end">
-          {`heard: ${plainText(bench.words)}`}
-        </Text>
-      )}
+      {bench.words === '' ? null : <Line dimColor text={`heard: ${plainText(bench.words)}`} />}
     </Box>
   );
 }
@@ -30,15 +28,13 @@ export function RecordingScreen({ state, height, columns }: ScreenProps) {
 function Latest({ bench, height, columns }: { readonly bench: Bench } & Omit<ScreenProps, 'state'>) {
   const [figure] = bench.figures;
   if (!figure)
-    return <Text dimColor>{bench.phase === 'over' ? 'No figure was heard.' : 'No figure yet.'}</Text>;
+    return <Line dimColor text={bench.phase === 'over' ? 'No figure was heard.' : 'No figure yet.'} />;
   const { subject, number, rest, other } = largeFigure(figure);
   const rows = height >= ROOM_FOR_BIG ? bigRows(number, columns - rest.length - 2) : [];
   const value = number === '' ? rest : `${number} ${rest}`;
   return (
     <Box flexDirection="column" flexShrink={0}>
-      <Text bold wrap="truncate-end">
-        {subject}
-      </Text>
+      <Line bold text={subject} />
       {rows.map((row, index) => (
         // Rows of a picture have no identity of their own.
         // biome-ignore lint/suspicious/noArrayIndexKey: see above
@@ -46,16 +42,8 @@ function Latest({ bench, height, columns }: { readonly bench: Bench } & Omit<Scr
           {index === rows.length - 1 ? `${row}  ${rest}` : row}
         </Text>
       ))}
-      {rows.length > 0 ? null : (
-        <Text bold wrap="truncate-end">
-          {value}
-        </Text>
-      )}
-      {other === undefined ? null : (
-        <Text bold wrap="truncate-end">
-          {`= ${other}`.replace('= ≈', '≈')}
-        </Text>
-      )}
+      {rows.length > 0 ? null : <Line bold text={value} />}
+      {other === undefined ? null : <Line bold text={other.startsWith('≈') ? other : `= ${other}`} />}
     </Box>
   );
 }
@@ -67,13 +55,11 @@ function Clashes({ bench }: { readonly bench: Bench }) {
   const [head, ...lines] = findingText({ ...newest, id: 'just said' }).split('\n');
   return (
     <Box flexDirection="column" flexShrink={0}>
-      <Text bold color="red" wrap="truncate-end">
-        {`CLASH  ${head}`}
-      </Text>
+      <Line bold color="red" text={`CLASH  ${head}`} />
       {lines.map((line) => (
-        <Text key={line}>{line}</Text>
+        <Paragraph key={line} text={line} />
       ))}
-      {others.length > 0 ? <Text>{`and ${others.length} more`}</Text> : null}
+      {others.length > 0 ? <Line text={`and ${others.length} more`} /> : null}
     </Box>
   );
 }
@@ -83,9 +69,7 @@ function Before({ bench }: { readonly bench: Bench }) {
   return (
     <Box flexDirection="column">
       {before.map((figure) => (
-        <Text key={`${figure.startSeconds} ${figure.id} ${figure.value}`} dimColor wrap="truncate-end">
-          {`before  ${figureHeardLine(figure)}`}
-        </Text>
+        <Line key={figure.id} dimColor text={`before  ${figureHeardLine(figure)}`} />
       ))}
     </Box>
   );
