@@ -2,10 +2,15 @@
 import { renameSync, rmSync } from 'node:fs';
 import { localInstant } from '../instant.ts';
 import type { Utterance } from '../model/views.ts';
-import type { Problem, Result } from '../problem.ts';
+import { EXIT, Problem, type Result } from '../problem.ts';
 import type { ListenEvent, Listened, Taken, TakeOptions } from '../project-api.ts';
 import { clipTime } from '../reports/source-text.ts';
-import { ENGINE_NAME, type LiveRecogniser, startLiveRecogniser } from '../speech/live-recogniser.ts';
+import {
+  ENGINE_NAME,
+  type LiveListeners,
+  type LiveRecogniser,
+  startLiveRecogniser,
+} from '../speech/live-recogniser.ts';
 import { levelOf } from '../speech/microphone/level.ts';
 import { placeToCut } from '../speech/microphone/long-silence.ts';
 import type { Microphone } from '../speech/microphone/microphone.ts';
@@ -30,6 +35,20 @@ export interface ListeningSetup {
   readonly onEvent: (event: ListenEvent) => void;
   /** Ends by itself after so much sound. */
   readonly seconds?: number;
+  /** Another one than the bundled recogniser. */
+  readonly startRecogniser?: (listeners: LiveListeners) => LiveRecogniser;
+}
+
+/** The project could not take a part in: it is busy, damaged, or something nobody foresaw. */
+function notTaken(error: unknown, { name }: Part): Problem {
+  const known = error instanceof Problem ? error : undefined;
+  return new Problem(`cannot take ${name} in: ${known?.message ?? String((error as Error).message)}`, {
+    code: known?.code ?? 'unexpected',
+    exitCode: known?.exitCode ?? EXIT.unexpected,
+    kept: `${name}, in the project's folder`,
+    next: 'hearwright resume',
+    cause: error,
+  });
 }
 
 /** One memo to be. */
@@ -71,7 +90,7 @@ export class Listening {
   constructor(project: ListeningProject, setup: ListeningSetup) {
     this.#project = project;
     this.#setup = setup;
-    this.#recogniser = startLiveRecogniser({
+    this.#recogniser = (setup.startRecogniser ?? startLiveRecogniser)({
       onEarly: (heard) => {
         this.#talk.addEarly(heard);
         this.#lookSoon();
@@ -202,9 +221,14 @@ export class Listening {
       } catch (error) {
         this.#fail(recordingUnwritten(error, `${part.name}, as far as it was written`));
       }
-      if (part.file.samples === 0) rmSync(part.file.path, { force: true });
-      else if (isSilent && part.from > 0) this.#putAside(part);
-      else await this.#take(part, heard);
+      try {
+        if (part.file.samples === 0) rmSync(part.file.path, { force: true });
+        else if (isSilent && part.from > 0) this.#putAside(part);
+        else await this.#take(part, heard);
+      } catch (error) {
+        // What is wrong with the project is told, and recording goes on: the next call takes the file in.
+        this.#fail(notTaken(error, part));
+      }
     });
   }
 

@@ -220,11 +220,12 @@ test.skipIf(!canHear)('--json prints an object a line as things happen', async (
     .map((line) => JSON.parse(line));
   const kinds = events.map(({ kind }) => kind);
   expect(kinds[0]).toBe('started');
-  expect(kinds.filter((kind) => kind !== 'heard').slice(1)).toEqual(['stopped', 'taken']);
+  expect(kinds.filter((kind) => kind !== 'heard').slice(1)).toEqual(['stopped', 'taken', 'ended']);
   expect(events.filter(({ kind }) => kind === 'heard').flatMap(({ figures }) => figures)).toContainEqual(
     expect.objectContaining({ item: 'window', attribute: 'width', value: 620, unit: 'mm' }),
   );
-  expect(events.at(-1).taken.memo.notes.figures[0]).toMatchObject({ item: 'window', value: 620 });
+  expect(events.at(-1)).toEqual({ kind: 'ended', seconds: 10, memos: ['m1'] });
+  expect(events.at(-2).taken.memo.notes.figures[0]).toMatchObject({ item: 'window', value: 620 });
 });
 
 /** ALSA's own program on a device that plays a file; see Debian's alsa-utils. */

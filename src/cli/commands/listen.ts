@@ -58,6 +58,10 @@ async function listen(project: ProjectApi, options: Options): Promise<void> {
   release();
   line.clear();
   tellSilence(listened);
+  if (options.json) {
+    const { seconds, taken, silentRest } = listened;
+    printJsonLine({ kind: 'ended', seconds, memos: taken.map(({ memoId }) => memoId), silentRest });
+  }
   if (listened.problems.length > 0) process.exitCode = EXIT.partly;
 }
 
