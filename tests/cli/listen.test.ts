@@ -3,6 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSy
 import { join, resolve } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openWorkplace, type Workplace } from '../kit/command-line.ts';
+import { risingTone } from '../kit/sound.ts';
 import { microphoneSound, type StandIn, standInMicrophone } from '../kit/stand-in-microphone.ts';
 
 const CLI = resolve('dist/cli.js');
@@ -228,26 +229,49 @@ test.skipIf(!canHear)('--json prints an object a line as things happen', async (
   expect(events.at(-2).taken.memo.notes.figures[0]).toMatchObject({ item: 'window', value: 620 });
 });
 
-/** ALSA's own program on a device that plays a file; see Debian's alsa-utils. */
+/** A device of ALSA that plays a file, and faster than real time; see Debian's alsa-utils. Gives the home that names it. */
+function alsaDevice(sound: Int16Array): string {
+  const raw = join(place.folder, 'sound.raw');
+  writeFileSync(raw, new Uint8Array(sound.buffer, sound.byteOffset, sound.byteLength));
+  const home = join(place.folder, 'home');
+  mkdirSync(home);
+  writeFileSync(
+    join(home, '.asoundrc'),
+    `pcm.!default { type plug  slave { pcm "standin" format S16_LE rate 16000 channels 1 } }
+pcm.standin { type file  slave.pcm "null16"  file "/dev/null"  infile "${raw}"  format "raw" }
+pcm.null16 { type null }
+`,
+  );
+  return home;
+}
+
 const hasAlsa = existsSync('/usr/bin/arecord');
 test.skipIf(!canHear || !hasAlsa)(
   'the real recording program of ALSA is driven as it wants to be',
   async () => {
-    const sound = await microphoneSound(TALK, { behind: 120 });
-    const raw = join(place.folder, 'sound.raw');
-    writeFileSync(raw, new Uint8Array(sound.buffer));
-    mkdirSync(join(place.folder, 'home'));
-    writeFileSync(
-      join(place.folder, 'home', '.asoundrc'),
-      `pcm.!default { type plug  slave { pcm "standin" format S16_LE rate 16000 channels 1 } }
-pcm.standin { type file  slave.pcm "null16"  file "/dev/null"  infile "${raw}"  format "raw" }
-pcm.null16 { type null }
-`,
-    );
-    const env = { PATH: '/usr/bin', HOME: join(place.folder, 'home') };
+    const env = { PATH: '/usr/bin', HOME: alsaDevice(await microphoneSound(TALK, { behind: 120 })) };
     const { out, code } = place.call(['listen', '--for', '10'], { env });
     expect(out).toMatch(/window width: 620 mm/);
     expect(code).toBe(0);
     expect(place.call(['listen', '--list'], { env }).out).toMatch(/^default +arecord/m);
+  },
+);
+
+test.skipIf(!canHear || !hasAlsa)(
+  'where there is no recording program the bundled recorder gives sound',
+  () => {
+    const tone = Int16Array.from(risingTone(20, 16_000), (sample) => Math.round(sample * 32_767));
+    const env = { PATH: '/nowhere', HOME: alsaDevice(tone) };
+    const { out, code } = place.call(['listen', '--for', '2'], { env });
+    expect(out).toMatch(/^memo 1 {2}talk-[-\d]+\.wav {2}2 s/);
+    expect(code).toBe(0);
+    const [original = ''] = files(join(place.folder, '.hearwright', 'originals'));
+    const bytes = readFileSync(join(place.folder, '.hearwright', 'originals', original)).subarray(654);
+    expect(bytes.length).toBe(2 * 32_000);
+    // No place of it is silent; that it is the very tone cannot be told on a device that runs ahead of the clock.
+    for (let at = 0; at + 3200 <= bytes.length; at += 3200) {
+      expect(bytes.subarray(at, at + 3200).some((byte) => byte !== 0)).toBe(true);
+    }
+    expect(place.call(['listen', '--list'], { env }).out).toMatch(/^default +bundled recorder/m);
   },
 );
