@@ -105,6 +105,11 @@ const write = (name, ...words) => hearwright(project, [...words, '--out', join(p
 for (const day of days) write(`journal-${day}.md`, 'journal', day);
 write('next-steps.md', 'next', '--on', MORNING_AFTER);
 write('episode.md', 'episode', days[0], days.at(-1));
+write('figure-sheet.md', 'sheet', '--on', MORNING_AFTER);
+write('calendar.ics', 'calendar', '--on', MORNING_AFTER);
+write('markers.otio', 'markers', days[0], days.at(-1));
+write('figures.csv', 'table', 'figures');
+write('camera-clip.srt', 'subtitles', '5', '--as', 'srt');
 
 heading('Pages');
 const here = relative(process.cwd(), pages);

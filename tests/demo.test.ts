@@ -141,12 +141,17 @@ describe('the sample build', () => {
     expect(stdout).toContain('panel through opening (bench top, hatch): breaks');
     expect(stdout).toContain('compressor width: breaks a stated limit');
     expect(readdirSync(join(folder, 'out', 'pages')).sort()).toEqual([
+      'calendar.ics',
+      'camera-clip.srt',
       'episode.md',
+      'figure-sheet.md',
+      'figures.csv',
       'journal-2026-04-09.md',
       'journal-2026-04-10.md',
       'journal-2026-04-11.md',
       'journal-2026-04-13.md',
+      'markers.otio',
       'next-steps.md',
     ]);
-  }, 180_000);
+  }, 240_000);
 });

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { EXIT, Problem } from '../problem.ts';
 import type { ProjectApi } from '../project-api.ts';
 import { readCutList } from '../reports/cut/cut-list.ts';
-import { type Programme, programmeOf } from '../reports/cut/programme.ts';
+import { meantBy, type Programme, programmeOf } from '../reports/cut/programme.ts';
 import { decodeText, readProblem } from '../text-file.ts';
 import { tell } from './print.ts';
 
@@ -11,7 +11,8 @@ import { tell } from './print.ts';
 export function programmeFrom(project: ProjectApi, file: string): Programme {
   const read = readCutList(decodeText(bytesOf(file), file, 'read'));
   if (!read.ok) throw cutFaults(file, read.faults);
-  const memos = project.memos().flatMap(({ id }) => project.memo(id) ?? []);
+  // Ten years of memos are not opened for a film that is made of twenty.
+  const memos = meantBy(read.cuts, project.memos()).flatMap(({ id }) => project.memo(id) ?? []);
   const laid = programmeOf(read.cuts, memos);
   if (!laid.ok) throw cutFaults(file, laid.faults);
   const { unknown } = laid.programme;

@@ -32,10 +32,22 @@ export type ReadProgramme =
 const LENGTH_SLACK_MS = 100;
 
 /** Recordings that a name means: by the id of the memo, else by the file's name, whatever its case. */
-function meant(clip: string, memos: readonly MemoView[]): readonly MemoView[] {
+function meant<Memo extends Pick<MemoView, 'id' | 'source'>>(
+  clip: string,
+  memos: readonly Memo[],
+): readonly Memo[] {
   const key = clip.toLowerCase();
   const byId = memos.filter(({ id }) => id === key || `memo ${id.slice(1)}` === key);
   return byId.length > 0 ? byId : memos.filter(({ source }) => oneLine(source.name).toLowerCase() === key);
+}
+
+/** Those of the memos that a cut list names. */
+export function meantBy<Memo extends Pick<MemoView, 'id' | 'source'>>(
+  cuts: readonly Cut[],
+  memos: readonly Memo[],
+): readonly Memo[] {
+  const found = new Set([...new Set(cuts.map(({ clip }) => clip))].flatMap((clip) => meant(clip, memos)));
+  return memos.filter((memo) => found.has(memo));
 }
 
 function faultsOf(cut: Cut, found: readonly MemoView[]): readonly string[] {

@@ -15,6 +15,7 @@ import { filmCorrectionsPage } from '../../../src/reports/cut/film-corrections.t
 import {
   heardAtMs,
   isHeardIn,
+  meantBy,
   type Programme,
   programmeOf,
   programmeTime,
@@ -121,6 +122,12 @@ test('a clip is known by its file or by its memo; what cannot be is told', () =>
   expect(faults('clip,in,out\nwagon-1.m4a,0,2\n', [MEMO_1, { ...MEMO_1, id: 'm9' }])).toEqual([
     'line 2: wagon-1.m4a is the name of m1 and m9: write one of these',
   ]);
+});
+
+test('only the recordings that a list names are asked for', () => {
+  const read = readCutList('clip,in,out\nWAGON-1.m4a,0,5\nother.mp4,0,1\n');
+  if (!read.ok) throw new Error('it can be read');
+  expect(meantBy(read.cuts, [MEMO_2, MEMO_1]).map(({ id }) => id)).toEqual(['m1']);
 });
 
 test('clip time becomes programme time only where a stretch holds it', () => {
