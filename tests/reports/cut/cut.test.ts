@@ -1,3 +1,4 @@
+import { Parser } from 'commonmark';
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
@@ -237,4 +238,39 @@ test('a published film is put right at its own times, with the clip beside them'
 test('a figure that was cut out of the film needs no correction', () => {
   const page = filmCorrectionsPage(filmOf('clip,in,out\nm1,0:14,0:20\n'), FIGURES, [DECIDED], PROJECT);
   expect(page).toContain('Every figure that is heard in it still holds');
+});
+
+test('no hostile word changes the structure of the corrections', () => {
+  const film = filmOf('clip,in,out\nm1,0:02,0:20\n');
+  const pageWith = (words: string) => {
+    const source = { ...DECIDED.was.source, memoId: 'm1', recordedAt: MEMO_1.recordedAt, quote: words };
+    const memo: MemoView = {
+      ...MEMO_1,
+      source: { ...MEMO_1.source, name: words },
+      notes: { ...MEMO_1.notes, figures: MEMO_1.notes.figures.map((note) => ({ ...note, quote: words })) },
+    };
+    return filmCorrectionsPage(
+      { ...film, stretches: film.stretches.map((stretch) => ({ ...stretch, memo })) },
+      FIGURES.map((figure) => ({ ...figure, item: words })),
+      [{ ...DECIDED, item: words, why: words, was: { ...DECIDED.was, source } }],
+      { ...PROJECT, name: words },
+    );
+  };
+  const shapeOf = (markdown: string) => {
+    const walker = new Parser().parse(markdown).walker();
+    const shape: string[] = [];
+    for (let step = walker.next(); step; step = walker.next())
+      if (!['text', 'softbreak'].includes(step.node.type))
+        shape.push(`${step.entering ? '+' : '-'}${step.node.type}`);
+    return shape.join(' ');
+  };
+  const plain = pageWith('plain');
+  expect(plain).toContain('to write under the film');
+  fc.assert(
+    fc.property(hostileWords, (words) => {
+      expect(shapeOf(pageWith(words))).toBe(shapeOf(plain));
+      expect(pageWith(words)).not.toMatch(/[^\P{Cc}\n]|[\u202a-\u202e]/u);
+    }),
+    { numRuns: 200 },
+  );
 });
