@@ -24,8 +24,10 @@ export function openTaskViews(rows: ProjectRows, now: string): readonly TaskView
  * What was done before the day is left out.
  */
 export function tasksOfDay(rows: ProjectRows, day: string): readonly TaskView[] {
-  const isOf = (source: Source | undefined) => source?.recordedAt.slice(0, 10) === day;
-  return viewsOf(rows, tasksThen(rows, day), day, ({ source, closedBy }) => isOf(source) || isOf(closedBy));
+  const isOf = (source: Source | undefined) => source?.recordedAt.startsWith(day);
+  return viewsOf(rows, tasksThen(rows, day), day, ({ source, closedBy }) =>
+    Boolean(isOf(source) || isOf(closedBy)),
+  );
 }
 
 /** Tasks that were open at the end of a day, in working order. */
@@ -35,8 +37,9 @@ export function openTasksAsOf(rows: ProjectRows, day: string): readonly TaskView
 
 /** Tasks at the end of a day: what was said later is left out, what was closed later is open. */
 function tasksThen(rows: ProjectRows, day: string): readonly TaskRow[] {
-  const isLater = (source: Source | undefined) =>
-    source !== undefined && source.recordedAt.slice(0, 10) > day;
+  // After every instant of the day, in any zone: nothing is cut to its date, of which there may be very many.
+  const end = `${day}~`;
+  const isLater = (source: Source | undefined) => source !== undefined && source.recordedAt > end;
   return rows
     .all('tasks')
     .filter((task) => !isLater(task.source))

@@ -2,8 +2,6 @@ import { join } from 'node:path';
 import { Command } from 'commander';
 import { HOME } from '../../find-project.ts';
 import { plainText } from '../../plain-text.ts';
-import type { ProjectApi } from '../../project-api.ts';
-import type { SiteSource } from '../../reports/pages/site-source.ts';
 import { tell } from '../print.ts';
 import { withProject } from '../project-of.ts';
 import type { WrittenSite } from '../site-files.ts';
@@ -25,42 +23,15 @@ export function pagesCommand(): Command {
       withProject(command, async (project) => {
         const { sitePages } = await import('../../reports/pages/site.ts');
         const { writeSite } = await import('../site-files.ts');
-        const source = await siteSource(project, options.on);
+        const { siteSourceOf } = await import('../site-source-of.ts');
+        const source = siteSourceOf(project, options.on && dayValue('--on', options.on));
+        if (!source) throw nothingSaid(undefined, []);
         const counter = counterOnTerminal();
         const written = writeSite(options.out, sitePages(source), join(project.folder, HOME), counter.show);
         counter.clear();
         report(written);
       }),
     );
-}
-
-/** The views that the pages are made of. Throws a Problem where nothing is on record. */
-async function siteSource(project: ProjectApi, on: string | undefined): Promise<SiteSource> {
-  const { latestOnRecord } = await import('../../reports/pages/as-of.ts');
-  const many = project.many();
-  const memos = project.memos();
-  const figures = many.figures();
-  const findings = project.findings();
-  const days = project.days();
-  const asked = on === undefined ? undefined : dayValue('--on', on);
-  // What tasks wait for may hang on the hour, so they are asked for again once the instant is known.
-  const asOf = asked ?? latestOnRecord({ memos, figures, findings, tasks: project.tasks(days.at(-1) ?? '') });
-  if (asOf === undefined) throw nothingSaid(undefined, days);
-  return {
-    info: project.info,
-    asOf,
-    memos,
-    days,
-    figures,
-    limits: project.limits(),
-    tasks: project.tasks(asOf),
-    problems: project.problems(),
-    promises: project.promises(),
-    findings,
-    checks: project.checks(asOf),
-    next: project.next(asOf),
-    span: many.span,
-  };
 }
 
 /** A person who changed many pages is told of the first ones by name. */

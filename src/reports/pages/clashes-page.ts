@@ -5,38 +5,37 @@ import { grouped } from './grouped.ts';
 import { html, type Part } from './html.ts';
 import { clashYearPath, MOST_ON_A_PAGE, yearOf } from './site-map.ts';
 
+/** Open ones, dearest to get wrong first. */
 export const openFirst = (findings: readonly FindingView[]): readonly FindingView[] =>
   findings.filter(({ status }) => status === 'open').sort((a, b) => b.cost - a.cost);
 
-const settledLast = (findings: readonly FindingView[]) =>
-  findings.filter(({ status }) => status === 'settled').reverse();
-
-/** Of many clashes, the settled ones by the year in which they were found. */
-export function settledByYear(findings: readonly FindingView[]): ReadonlyMap<string, readonly FindingView[]> {
-  return findings.length <= MOST_ON_A_PAGE
-    ? new Map()
-    : grouped(settledLast(findings), ({ foundAt }) => yearOf(foundAt));
+/** Of many clashes, those that stand on the page of the year in which they were found: all but the dearest open ones. */
+export function clashesByYear(findings: readonly FindingView[]): ReadonlyMap<string, readonly FindingView[]> {
+  if (findings.length <= MOST_ON_A_PAGE) return new Map();
+  const dearest = new Set(openFirst(findings).slice(0, MOST_ON_A_PAGE));
+  const others = findings.filter((finding) => !dearest.has(finding)).reverse();
+  return grouped(others, ({ foundAt }) => yearOf(foundAt));
 }
 
 export function clashesMain(desk: Desk, findings: readonly FindingView[]): Part {
+  const years = clashesByYear(findings);
   const open = openFirst(findings);
-  const years = settledByYear(findings);
-  const settled = settledLast(findings);
+  const settled = findings.filter(({ status }) => status === 'settled').reverse();
   return [
     block(2, 'Open', [
       open.length === 0
         ? html`<p>None. That means only that nothing was found.</p>\n`
-        : open.map((one) => clash(desk, one, 3)),
+        : open.slice(0, MOST_ON_A_PAGE).map((one) => clash(desk, one, 3)),
     ]),
-    block(2, 'Settled', [
-      years.size === 0 && settled.length > 0 && settled.map((one) => clash(desk, one, 3)),
-      years.size > 0 &&
-        listOf(
-          [...years].map(
-            ([year, some]) =>
-              html`<a href="${desk.links.to(clashYearPath(year))}">Found in ${year}</a>: ${counted(some.length, 'clash', 'clashes')} settled`,
-          ),
-        ),
-    ]),
+    years.size === 0
+      ? block(2, 'Settled', [settled.length > 0 && settled.map((one) => clash(desk, one, 3))])
+      : block(2, open.length > MOST_ON_A_PAGE ? 'More, and settled ones' : 'Settled', [
+          listOf([...years].map(([year, some]) => yearEntry(desk, year, some))),
+        ]),
   ];
+}
+
+function yearEntry({ links }: Desk, year: string, some: readonly FindingView[]): Part {
+  const open = some.filter(({ status }) => status === 'open').length;
+  return html`<a href="${links.to(clashYearPath(year))}">Found in ${year}</a>: ${counted(some.length, 'clash', 'clashes')}${open > 0 && `, ${open} of them open`}`;
 }

@@ -25,12 +25,14 @@ const ENTITIES: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-/** Most words are printable ASCII: those need no cleaning. */
-const PRINTABLE = /^[ -~]*$/;
+/** Most words hold nothing to escape or to clean away; of the others most hold only signs of our own beside ASCII. */
+const HARMLESS = /^[ !#-%(-;=?-~≈±→×°²³·“”’…]*$/;
+const PRINTABLE = /^[ -~≈±→×°²³·“”’…]*$/;
 const ACTIVE = /[&<>"']/g;
 
 /** Words as they are shown, on one line and without control characters, safe between tags and in quoted attributes. */
 export function escapeHtml(words: string): string {
+  if (HARMLESS.test(words)) return words;
   const plain = PRINTABLE.test(words) ? words : plainText(words);
   return plain.replace(ACTIVE, (mark) => ENTITIES[mark] as string);
 }

@@ -3,7 +3,7 @@ import { type Html, html, type Part } from './html.ts';
 import type { Links } from './site-map.ts';
 import type { SitePage } from './site-source.ts';
 
-export type Section = 'overview' | 'days' | 'things' | 'tasks' | 'clashes' | 'episodes' | 'search';
+export type Section = 'overview' | 'days' | 'things' | 'tasks' | 'clashes' | 'checks' | 'episodes' | 'search';
 
 const NAVIGATION: readonly (readonly [Section, path: string, words: string])[] = [
   ['overview', 'index.html', 'Overview'],
@@ -11,6 +11,7 @@ const NAVIGATION: readonly (readonly [Section, path: string, words: string])[] =
   ['things', 'things.html', 'Things'],
   ['tasks', 'tasks.html', 'Tasks'],
   ['clashes', 'clashes.html', 'Clashes'],
+  ['checks', 'checks.html', 'Checks'],
   ['episodes', 'episodes.html', 'Episodes'],
   ['search', 'search.html', 'Search'],
 ];

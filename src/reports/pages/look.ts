@@ -72,7 +72,7 @@ q { quotes: "\\201c" "\\201d"; font-style: italic; unicode-bidi: isolate; }
 .where, .detail, .time, .other, .id { color: var(--faint); }
 .where, .detail, .id { font-size: 0.9rem; }
 .where a, .detail a { color: inherit; }
-.figure, .stands-at, .time { white-space: nowrap; }
+time, .figure, .stands-at, .time, tbody th { white-space: nowrap; }
 .stands-at { margin: 0.2rem 0 0.6rem; white-space: normal; }
 .stands-at strong { font-size: 1.75rem; font-weight: 600; }
 .stands-at .other { font-size: 1.25rem; }
@@ -108,6 +108,45 @@ form[hidden] { display: none; }
 input, button { font: inherit; color: var(--ink); background: var(--sheet); border: 1px solid var(--faint); border-radius: 3px; padding: 0.45rem 0.7rem; }
 input { flex: 1 1 16rem; max-width: 32rem; }
 button { cursor: pointer; }
+.check { margin: 0 0 1.4rem; }
+.check h2 { margin-bottom: 0.2rem; }
+.picture { margin: 1rem 0 1.4rem; }
+.picture .wide { margin: 0; }
+.picture svg { display: block; max-width: none; font-family: "Gill Sans", "Gill Sans Nova", Candara, "Noto Sans", "DejaVu Sans", sans-serif; }
+figcaption { max-width: 44rem; margin-top: 0.4rem; color: var(--faint); font-size: 0.9rem; }
+svg text { fill: var(--ink); font-size: 15px; }
+svg .small { font-size: 14px; }
+svg .tiny { font-size: 12.5px; }
+svg .faint { fill: var(--faint); }
+svg .strong { font-weight: 600; }
+svg .calm { fill: var(--calm); }
+svg .alarm { fill: var(--alarm); }
+svg .end { text-anchor: end; }
+svg .middle { text-anchor: middle; }
+svg .in-disc { fill: var(--paper); font-size: 13px; font-weight: 600; }
+svg line, svg path, svg polyline { fill: none; stroke: var(--ink); stroke-width: 1.5; }
+svg .grid { stroke: var(--line); stroke-width: 1; }
+svg .thin { stroke: var(--faint); stroke-width: 1.4; }
+svg .lead { stroke: var(--faint); stroke-width: 1; stroke-dasharray: 3 3; }
+svg .limit { stroke: var(--alarm); stroke-width: 2; }
+svg .whisker { stroke: var(--mark); stroke-width: 2.5; }
+svg .hatch { stroke: var(--alarm); stroke-width: 1; opacity: 0.45; }
+svg .paper-line { stroke: var(--paper); stroke-width: 1.5; }
+svg .band { fill: var(--band); }
+svg .stripe { fill: var(--sheet); }
+svg .dot, svg .disc { fill: var(--link); }
+svg .ring { fill: var(--paper); stroke: var(--link); stroke-width: 2.5; }
+svg .doubt { fill: var(--paper); stroke: var(--alarm); stroke-width: 2.5; }
+svg .tip { fill: var(--faint); stroke: none; }
+svg .box { fill: var(--sheet); stroke: var(--faint); stroke-width: 1.2; }
+svg .own { fill: var(--band); stroke: var(--ink); stroke-width: 2; }
+svg .broken { stroke: var(--alarm); stroke-width: 2; stroke-dasharray: 6 4; }
+svg .part { fill: var(--band); stroke: var(--calm); stroke-width: 1.5; }
+svg .less { fill: var(--paper); stroke: var(--alarm); stroke-width: 1.5; }
+svg .total { fill: var(--link); stroke: none; }
+svg .hole { fill: var(--sheet); stroke: var(--ink); stroke-width: 3; }
+svg .panel { fill: var(--band); stroke: var(--calm); stroke-width: 2; fill-opacity: 0.8; }
+svg .stuck { fill: none; stroke: var(--alarm); stroke-width: 2.5; stroke-dasharray: 8 4; }
 .around { margin-top: 2.5rem; border-top: 1px solid var(--line); }
 footer { margin-top: 3rem; color: var(--faint); font-size: 0.9rem; border-top: 1px solid var(--line); }
 @media (max-width: 34rem) {
@@ -129,5 +168,6 @@ footer { margin-top: 3rem; color: var(--faint); font-size: 0.9rem; border-top: 1
   h1, h2, h3 { break-after: avoid; }
   .clash, .picture, tr, li { break-inside: avoid; }
   .wide { overflow: visible; }
+  .picture svg { max-width: 100%; height: auto; }
 }
 `;

@@ -1,5 +1,6 @@
 /** Which page tells what, and how one page links to another. */
 import type { FindingView, Source, TaskView } from '../../model/views.ts';
+import { clashesByYear } from './clashes-page.ts';
 import { anchorOf, fileStems } from './file-names.ts';
 import type { SiteSource } from './site-source.ts';
 import { weekOf } from './weeks.ts';
@@ -43,7 +44,7 @@ export function siteMap(source: SiteSource): SiteMap {
       memos.map(({ id, recordedAt }) => [id, `${dayPath(recordedAt.slice(0, 10))}#${anchorOf(id)}`]),
     ),
     days: new Set(days),
-    findings: new Map(findings.map((one) => [one.id, `${clashPage(one, findings)}#${anchorOf(one.id)}`])),
+    findings: clashPlaces(findings),
     tasks: new Map(tasks.map((one) => [one.id, `${taskPage(one, tasks)}#${anchorOf(one.id)}`])),
     figures: new Map(
       figures.map((figure) => [nameOfFigure(figure), `${items.get(figure.item)}#${figureAnchor(figure)}`]),
@@ -51,9 +52,13 @@ export function siteMap(source: SiteSource): SiteMap {
   };
 }
 
-/** The page of a clash: open ones stand together; settled ones too, or in years where they are many. */
-function clashPage({ status, foundAt }: FindingView, all: readonly FindingView[]): string {
-  return status === 'open' || all.length <= MOST_ON_A_PAGE ? 'clashes.html' : clashYearPath(yearOf(foundAt));
+/** Where each clash stands: together, or where they are many in years. */
+function clashPlaces(findings: readonly FindingView[]): ReadonlyMap<string, string> {
+  const place = (path: string) => (one: FindingView) => [one.id, `${path}#${anchorOf(one.id)}`] as const;
+  return new Map([
+    ...findings.map(place('clashes.html')),
+    ...[...clashesByYear(findings)].flatMap(([year, some]) => some.map(place(clashYearPath(year)))),
+  ]);
 }
 export const clashYearPath = (year: string) => `clashes-${anchorOf(year)}.html`;
 

@@ -1,7 +1,8 @@
 /** Writes the whole site of a project as text, page by page. The same project gives the same bytes. */
 import type { SpanView, StandingFigure } from '../../model/views.ts';
 import { dayName, dayOf } from '../source-text.ts';
-import { clashesMain, settledByYear } from './clashes-page.ts';
+import { checksMain } from './checks-page.ts';
+import { clashesByYear, clashesMain } from './clashes-page.ts';
 import { dayLead, dayMain, dayTitle } from './day-page.ts';
 import { episodeMain } from './episode-page.ts';
 import { block, clash, counted, type Desk, listOf, taskLine } from './fragments.ts';
@@ -52,6 +53,7 @@ export function* sitePages(source: SiteSource): Generator<SitePage> {
   yield* writer.things();
   yield* writer.tasks();
   yield* writer.clashes();
+  yield* writer.checks();
   yield* writer.lists();
 }
 
@@ -160,12 +162,19 @@ class SiteWriter {
       title: 'Clashes',
       main: clashesMain(desk, findings),
     }));
-    for (const [year, some] of settledByYear(findings)) {
+    for (const [year, some] of clashesByYear(findings)) {
       yield this.#page(clashYearPath(year), 'clashes', (desk) => ({
-        title: `Clashes of ${year} that are settled`,
+        title: `Clashes found in ${year}`,
         main: some.map((one) => clash(desk, one, 2)),
       }));
     }
+  }
+
+  *checks(): Generator<SitePage> {
+    yield this.#page('checks.html', 'checks', (desk) => ({
+      title: 'Checks',
+      main: checksMain(desk, this.#source.checks),
+    }));
   }
 
   /** What is written last, because it tells of all the rest. */

@@ -24,7 +24,7 @@ import {
   subject,
 } from './fragments.ts';
 import { type Html, html, type Part } from './html.ts';
-import { picturesOf } from './pictures/of-figure.ts';
+import { historyOf, relationsOf } from './pictures/of-figure.ts';
 import { figureAnchor, nameOfFigure } from './site-map.ts';
 
 /** What is known of a thing, gathered once for all of them. */
@@ -84,13 +84,14 @@ function figureSection(desk: Desk, figure: StandingFigure, shelves: Shelves): Pa
         tolerance !== undefined && ['within', toleranceWords(tolerance)],
         formula !== undefined && ['comes from', formula],
       ]),
-      picturesOf(desk, figure, shelves),
+      historyOf(figure, shelves),
       figure.history.length > 0 && historyTable(desk, figure),
+      relationsOf(desk, figure, shelves),
       block(3, 'Checks that read it', [
         listOf(
           checks.map(
             (check) =>
-              html`${stateText(check.state)}: ${check.subject}<br><span class="detail">${check.why}</span>`,
+              html`${stateText(check.state)}: ${linked(check.subject, `${desk.links.to('checks.html')}#${anchorOf(check.id)}`)}<br><span class="detail">${check.why}</span>`,
           ),
         ),
       ]),

@@ -137,6 +137,7 @@ test('a project without talk still has its pages', () => {
     'things.html',
     'tasks.html',
     'clashes.html',
+    'checks.html',
     'days.html',
     'episodes.html',
     'index.html',

@@ -1,0 +1,152 @@
+/** What a figure comes from and what hangs on it, by formulas: as a picture, and as lists with links. */
+import type { StandingFigure } from '../../../model/views.ts';
+import { subjectOf } from '../../finding-text.ts';
+import { boundedText } from '../../quantity-text.ts';
+import { counted } from '../../source-text.ts';
+import { shortLine } from '../../words.ts';
+import { block, bothSystems, type Desk, standing, subject } from '../fragments.ts';
+import { type Html, html, type Part } from '../html.ts';
+import { figureAnchor, nameOfFigure } from '../site-map.ts';
+import { at, label, picture, rectangle } from './picture.ts';
+
+/** The lookups that formulas need. */
+export interface Lookup {
+  readonly figureNamed: (name: string) => StandingFigure | undefined;
+  /** Figures that the formula of the named one reads. */
+  readonly readBy: (name: string) => readonly StandingFigure[];
+}
+
+/** Farther away nobody reads on; each figure on the way has a page of its own. */
+const DEEPEST = 4;
+const MOST_DRAWN = 24;
+const BOX = { width: 222, height: 50, across: 48, down: 16 };
+
+type Way = (figure: StandingFigure) => readonly StandingFigure[];
+
+/** Figures that this one is worked out from; none where it has no formula. */
+const comesFrom =
+  ({ readBy }: Lookup): Way =>
+  (figure) =>
+    figure.formula === undefined ? [] : readBy(nameOfFigure(figure));
+
+const hangOn =
+  ({ figureNamed }: Lookup): Way =>
+  ({ dependents }) =>
+    dependents.flatMap((name) => figureNamed(name) ?? []);
+
+export function hangsOn(desk: Desk, figure: StandingFigure, lookup: Lookup): Part {
+  const from = comesFrom(lookup);
+  const on = hangOn(lookup);
+  if (from(figure).length === 0 && on(figure).length === 0) return undefined;
+  return block(3, 'What hangs on what', [
+    drawn(figure, from, on),
+    branch(desk, 'Comes from', figure, from),
+    branch(desk, 'Hangs on it', figure, on),
+  ]);
+}
+
+function branch(desk: Desk, title: string, figure: StandingFigure, way: Way): Part {
+  const shown = new Set([nameOfFigure(figure)]);
+  const walk = (one: StandingFigure, depth: number): Part => {
+    const next = way(one).filter((other) => !shown.has(nameOfFigure(other)));
+    for (const other of next) shown.add(nameOfFigure(other));
+    if (next.length === 0) return undefined;
+    return html`<ul>${next.map(
+      (other): Html =>
+        html`<li>${subject(desk, other)}: ${bothSystems(other)}${other.status !== 'stands' && html`, ${standing(other)}`}${depth < DEEPEST && walk(other, depth + 1)}</li>\n`,
+    )}</ul>\n`;
+  };
+  const list = walk(figure, 1);
+  return list && html`<div class="branch"><p>${title}:</p>${list}</div>\n`;
+}
+
+/** Figures by how many formulas lie between: fewer than nought before it, more behind it. The farthest way counts. */
+function columnsOf(figure: StandingFigure, from: Way, on: Way): ReadonlyMap<string, Placed> {
+  const placed = new Map<string, Placed>([[nameOfFigure(figure), { figure, column: 0 }]]);
+  for (const [way, side] of [
+    [from, -1],
+    [on, 1],
+  ] as const) {
+    let edge = [figure];
+    for (let depth = 1; depth <= DEEPEST && edge.length > 0; depth++) {
+      const next = edge.flatMap(way);
+      edge = [];
+      for (const one of next) {
+        const name = nameOfFigure(one);
+        const known = placed.get(name);
+        // What stands on the other side already closes a circle: it stays where it is.
+        if (known ? known.column * side <= 0 : placed.size >= MOST_DRAWN) continue;
+        placed.set(name, { figure: one, column: depth * side });
+        edge.push(one);
+      }
+    }
+  }
+  return placed;
+}
+
+interface Placed {
+  readonly figure: StandingFigure;
+  readonly column: number;
+}
+
+function drawn(figure: StandingFigure, from: Way, on: Way): Part {
+  const placed = columnsOf(figure, from, on);
+  const columns = [...new Set([...placed.values()].map(({ column }) => column))].sort((a, b) => a - b);
+  const inColumn = (column: number) => [...placed.values()].filter((one) => one.column === column);
+  const rows = Math.max(...columns.map((column) => inColumn(column).length));
+  const height = rows * (BOX.height + BOX.down) + BOX.down;
+  const spots = new Map<string, { readonly x: number; readonly y: number }>();
+  columns.forEach((column, index) => {
+    const some = inColumn(column);
+    const used = some.length * (BOX.height + BOX.down) - BOX.down;
+    some.forEach((one, row) => {
+      spots.set(nameOfFigure(one.figure), {
+        x: 4 + index * (BOX.width + BOX.across),
+        y: (height - used) / 2 + row * (BOX.height + BOX.down),
+      });
+    });
+  });
+  const edges = [...placed.values()].flatMap(({ figure: one, column }) =>
+    one.dependents
+      .filter((name) => (placed.get(name)?.column ?? column) > column)
+      .map((name): readonly [string, string] => [nameOfFigure(one), name]),
+  );
+  const title = `${subjectOf(figure)}: what hangs on what`;
+  return picture({
+    id: `hangs-${figureAnchor(figure)}`,
+    title,
+    description: `${counted(placed.size, 'figure')}. ${edges.map(([a, b]) => `${b} comes from ${a}`).join('; ')}.`,
+    width: columns.length * (BOX.width + BOX.across) - BOX.across + 8,
+    height,
+    body: [
+      edges.map(([a, b]) => edge(spots.get(a), spots.get(b))),
+      [...placed.values()].map((one) => node(one, spots, figure)),
+    ],
+    caption:
+      'From left to right: what is on the right is worked out from what is on the left. A broken frame: in doubt or stale.',
+  });
+}
+
+type Spot = { readonly x: number; readonly y: number };
+
+function edge(a: Spot | undefined, b: Spot | undefined): Part {
+  if (!a || !b) return undefined;
+  const [x1, y1, x2, y2] = [a.x + BOX.width, a.y + BOX.height / 2, b.x, b.y + BOX.height / 2];
+  const bend = Math.max((x2 - x1) / 2, 20);
+  return html`<path class="thin" d="M${at(x1)} ${at(y1)}C${at(x1 + bend)} ${at(y1)} ${at(x2 - bend)} ${at(y2)} ${at(x2 - 7)} ${at(y2)}"/><path class="tip" d="M${at(x2)} ${at(y2)}l-9 -5v10z"/>\n`;
+}
+
+const BOX_WORDS = 27;
+
+function node({ figure }: Placed, spots: ReadonlyMap<string, Spot>, own: StandingFigure): Part {
+  const spot = spots.get(nameOfFigure(figure));
+  if (!spot) return undefined;
+  const isOpen = figure.status === 'in-doubt' || figure.status === 'stale';
+  const look = `${figure === own ? 'own' : 'box'}${isOpen ? ' broken' : ''}`;
+  const value = `${boundedText(figure)}${isOpen ? `, ${figure.status === 'stale' ? 'stale' : 'in doubt'}` : ''}`;
+  return [
+    rectangle({ ...spot, width: BOX.width, height: BOX.height }, look),
+    label({ x: spot.x + 10, y: spot.y + 20 }, shortLine(subjectOf(figure), BOX_WORDS), 'small'),
+    label({ x: spot.x + 10, y: spot.y + 40 }, shortLine(value, BOX_WORDS), 'strong'),
+  ];
+}
