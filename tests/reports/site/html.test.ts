@@ -6,6 +6,7 @@ import { escapeHtml, html, joinedBy } from '../../../src/reports/pages/html.ts';
 import { memosLinked, outlineHtml } from '../../../src/reports/pages/outline-html.ts';
 import { weekOf } from '../../../src/reports/pages/weeks.ts';
 import { oneLine } from '../../../src/reports/words.ts';
+import { hostileMarkup } from '../../kit/hostile-markup.ts';
 import { hostileText } from '../../kit/hostile-text.ts';
 
 /** What a reader of HTML sees of escaped words. */
@@ -29,7 +30,7 @@ test('pieces are joined with something between', () => {
 
 test('any words come out as the plain words they were', () => {
   fc.assert(
-    fc.property(hostileText, (words) => {
+    fc.property(fc.oneof(hostileText, hostileMarkup), (words) => {
       const text = escapeHtml(words);
       expect(text).not.toMatch(/[<>"']|[^\P{Cc}]|[\u202a-\u202e\u2066-\u2069]/u);
       expect(oneLine(seen(text))).toBe(oneLine(words));
@@ -94,7 +95,7 @@ test('words that were escaped for Markdown come out as they were', () => {
   const plain = (text: string) => text;
   fc.assert(
     fc.property(
-      hostileText.filter((words) => oneLine(words) !== ''),
+      fc.oneof(hostileText, hostileMarkup).filter((words) => oneLine(words) !== ''),
       (words) => {
         const page = html`${outlineHtml([`- ${escapeMarkdown(words)}`], plain)}`.text;
         const [, inside = ''] = /^<ul>\n<li>([^<]*)<\/li>\n<\/ul>\n$/.exec(page) ?? [];

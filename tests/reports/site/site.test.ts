@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { sitePages } from '../../../src/reports/pages/site.ts';
 import type { SiteSource } from '../../../src/reports/pages/site-source.ts';
 import { oneLine } from '../../../src/reports/words.ts';
-import { hostileText } from '../../kit/hostile-text.ts';
+import { hostileMarkup } from '../../kit/hostile-markup.ts';
 import { WAGON_SITE, wagonSiteSaying } from '../../kit/wagon-site.ts';
 
 const pagesOf = (source: SiteSource) => [...sitePages(source)];
@@ -13,6 +13,7 @@ const htmlPages = (source: SiteSource) => pagesOf(source).filter(({ path }) => p
 const shapeOf = (page: string) =>
   [...page.matchAll(/<(\/?[a-z0-9!]+)((?:\s+[a-z-]+(?:="[^"]*")?)*)\s*>/gi)]
     .map(([, tag, attributes = '']) => `${tag} ${attributes.replace(/="[^"]*"/g, '')}`)
+    .concat(`${page.split('<').length} opening signs`)
     .join('|');
 
 test('every page has one h1, a language, a title, landmarks and a policy', () => {
@@ -81,7 +82,7 @@ test('no word changes the structure of a page, and no control character comes th
   const plain = htmlPages(wagonSiteSaying('plain words')).map(({ text }) => shapeOf(text));
   fc.assert(
     fc.property(
-      hostileText.map((words) => `${words.replaceAll('\n', ' ')} x`.replaceAll('memo', 'talk')),
+      hostileMarkup.map((words) => `${words.replaceAll('\n', ' ')} x`.replaceAll('memo', 'talk')),
       (words) => {
         const pages = htmlPages(wagonSiteSaying(words));
         pages.forEach(({ path, text }, index) => {
@@ -96,7 +97,7 @@ test('no word changes the structure of a page, and no control character comes th
 
 test('the search index is plain data, whatever the words', () => {
   fc.assert(
-    fc.property(hostileText, (words) => {
+    fc.property(hostileMarkup, (words) => {
       const script =
         pagesOf(wagonSiteSaying(words)).find(({ path }) => path === 'search-index.js')?.text ?? '';
       expect(script).not.toMatch(/<|[^\P{Cc}\n]|[\u2028\u2029]/u);
