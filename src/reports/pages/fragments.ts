@@ -19,7 +19,7 @@ import { taskDetails } from '../task-list.ts';
 import { sentence } from '../words.ts';
 import { anchorOf } from './file-names.ts';
 import { type Html, html, type Part } from './html.ts';
-import type { Links } from './site-map.ts';
+import type { Links, Measured } from './site-map.ts';
 
 /** What a page is written with. */
 export interface Desk {
@@ -106,7 +106,7 @@ export const claimStatus = ({ status }: Pick<ClaimView, 'status'>): Html =>
   html`<span class="state ${status}">${status}</span>`;
 
 /** A figure's name, leading to its page. */
-export function subject({ links }: Desk, of: { readonly item: string; readonly attribute: string }): Html {
+export function subject({ links }: Desk, of: Measured): Html {
   return linked(subjectOf(of), links.figure(of));
 }
 

@@ -46,6 +46,7 @@ h1, h2, h3, h4, dt, th, nav, .where, .state, .mark, caption, label, button {
   font-family: "Gill Sans", "Gill Sans Nova", Candara, "Noto Sans", "DejaVu Sans", sans-serif;
 }
 h1 { font-size: 1.9rem; line-height: 1.2; margin: 1.6rem 0 0.4rem; font-weight: 600; }
+h1::first-letter { text-transform: uppercase; }
 h2 { font-size: 1.3rem; line-height: 1.3; margin: 2.2rem 0 0.6rem; padding-top: 0.7rem; border-top: 1px solid var(--line); font-weight: 600; }
 h3 { font-size: 1.05rem; margin: 1.4rem 0 0.4rem; font-weight: 600; }
 h4 { font-size: 1rem; margin: 1rem 0 0.3rem; font-weight: 600; }

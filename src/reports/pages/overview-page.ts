@@ -1,7 +1,7 @@
 /** Where the project stands: what clashes, what is ready, what was said last. */
 import type { DayView, SpanView } from '../../model/views.ts';
 import { findingHeadline } from '../finding-text.ts';
-import { openFirst } from './clashes-page.ts';
+import { openFirst } from './clash-order.ts';
 import { dayGist, dayLead } from './day-page.ts';
 import {
   block,

@@ -33,7 +33,7 @@ export function entriesOf(source: SiteSource, map: SiteMap): SearchEntry[] {
     return [
       'figure',
       `${subjectOf(one)}: ${value}`,
-      path(map.figures, `${one.item} ${one.attribute}`),
+      map.figures.get(one) ?? '',
       `${one.item} ${one.attribute} ${one.source?.quote ?? ''}`,
     ];
   };

@@ -3,22 +3,20 @@ import type { CheckView } from '../../model/checks/check-views.ts';
 import { nameStems } from '../../model/names.ts';
 import type { LimitView, StandingFigure } from '../../model/views.ts';
 import { grouped } from './grouped.ts';
-import { nameOfFigure } from './site-map.ts';
+import { relationsOf } from './relations.ts';
 import type { SiteSource } from './site-source.ts';
 import type { Shelves } from './thing-page.ts';
 
 export function shelvesOf({ figures, limits, findings, checks }: SiteSource): Shelves {
   const limitsOn = grouped(limits, ({ item }) => item);
   const findingsOn = grouped(findings, ({ item }) => item);
-  const named = new Map(figures.map((figure) => [nameOfFigure(figure), figure]));
   const stated = limits.map((limit) => ({ limit, kinds: new Set(nameStems(limit.about)) }));
   return {
     limitsOn: (item) => limitsOn.get(item) ?? [],
     limitsOf: (figure) => limitsOf(figure, stated),
     findingsOn: (item) => findingsOn.get(item) ?? [],
     checksReading: checksByFigure(checks),
-    figureNamed: (name) => named.get(name),
-    readBy: readers(figures),
+    relations: relationsOf(figures),
   };
 }
 
@@ -41,13 +39,4 @@ function checksByFigure(checks: readonly CheckView[]): Shelves['checksReading'] 
     for (const name of new Set(check.inputs.flatMap(({ reads }) => reads.map((read) => read.name))))
       reading.set(name, [...(reading.get(name) ?? []), check]);
   return (name) => reading.get(name) ?? [];
-}
-
-/** Figures that the formula of a figure reads. */
-function readers(figures: readonly StandingFigure[]): Shelves['readBy'] {
-  const reads = new Map<string, StandingFigure[]>();
-  for (const figure of figures)
-    for (const dependent of figure.dependents)
-      reads.set(dependent, [...(reads.get(dependent) ?? []), figure]);
-  return (name) => reads.get(name) ?? [];
 }

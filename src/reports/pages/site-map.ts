@@ -1,12 +1,11 @@
 /** Which page tells what, and how one page links to another. */
-import type { FindingView, Source, TaskView } from '../../model/views.ts';
-import { clashesByYear } from './clashes-page.ts';
+import type { FindingView, Source, StandingFigure, TaskView } from '../../model/views.ts';
+import { clashesByYear } from './clash-order.ts';
+import { MOST_ON_A_PAGE, yearOf } from './division.ts';
 import { anchorOf, fileStems } from './file-names.ts';
+import { grouped } from './grouped.ts';
 import type { SiteSource } from './site-source.ts';
 import { weekOf } from './weeks.ts';
-
-/** So many entries still make a page that is read with pleasure; more are divided. Common practice, no source. */
-export const MOST_ON_A_PAGE = 300;
 
 /** Paths of pages, relative to the site's folder. */
 export interface SiteMap {
@@ -16,28 +15,53 @@ export interface SiteMap {
   readonly days: ReadonlySet<string>;
   readonly findings: ReadonlyMap<string, string>;
   readonly tasks: ReadonlyMap<string, string>;
-  /** Figures by the name that formulas and checks give them: "bench top height". */
-  readonly figures: ReadonlyMap<string, string>;
+  readonly figures: ReadonlyMap<StandingFigure, string>;
+  /** Figures by the name that formulas and checks give them: "bench top height". Of two of one name, the first. */
+  readonly named: ReadonlyMap<string, string>;
+  /** Figures by the notes that told of them. */
+  readonly claims: ReadonlyMap<string, string>;
 }
 
 export const dayPath = (date: string) => `days/${anchorOf(date)}.html`;
 export const weekPath = (date: string) => `episodes/${weekOf(date).name}.html`;
-export const yearOf = (instant: string) => instant.slice(0, 4);
 /** As formulas, checks and dependents name a figure. */
 export const nameOfFigure = ({ item, attribute }: { readonly item: string; readonly attribute: string }) =>
   `${item} ${attribute}`;
-export const figureAnchor = ({
-  attribute,
-  dimension,
-}: {
-  readonly attribute: string;
-  readonly dimension: string;
-}) => anchorOf(attribute === dimension ? attribute : `${attribute}-${dimension}`);
+/** What is measured, in a word: what has no name of its own goes by its dimension. */
+export const measureOf = ({ attribute, dimension }: Pick<StandingFigure, 'attribute' | 'dimension'>) =>
+  attribute !== 'other' ? attribute : dimension === 'length' ? 'size' : dimension;
+
+/** A place of its own on the thing's page for each of its figures: two may go by one name. */
+export function figureAnchors(figures: readonly StandingFigure[]): ReadonlyMap<StandingFigure, string> {
+  const taken = new Map<string, number>();
+  return new Map(
+    figures.map((figure) => {
+      const { attribute, dimension } = figure;
+      const stem = anchorOf(attribute === dimension ? attribute : `${attribute}-${dimension}`);
+      const count = (taken.get(stem) ?? 0) + 1;
+      taken.set(stem, count);
+      return [figure, count === 1 ? stem : `${stem}-${count}`];
+    }),
+  );
+}
+
+/** Where each figure stands. */
+function figurePlaces(
+  figures: readonly StandingFigure[],
+  items: ReadonlyMap<string, string>,
+): ReadonlyMap<StandingFigure, string> {
+  return new Map(
+    [...grouped(figures, ({ item }) => item)].flatMap(([item, own]) =>
+      [...figureAnchors(own)].map(([figure, anchor]) => [figure, `${items.get(item)}#${anchor}`] as const),
+    ),
+  );
+}
 
 export function siteMap(source: SiteSource): SiteMap {
   const { figures, limits, memos, days, findings, tasks } = source;
   const stems = fileStems([...figures, ...limits].map(({ item }) => item));
   const items = new Map([...stems].map(([name, stem]) => [name, `things/${stem}.html`]));
+  const places = figurePlaces(figures, items);
   return {
     items,
     memos: new Map(
@@ -46,8 +70,10 @@ export function siteMap(source: SiteSource): SiteMap {
     days: new Set(days),
     findings: clashPlaces(findings),
     tasks: new Map(tasks.map((one) => [one.id, `${taskPage(one, tasks)}#${anchorOf(one.id)}`])),
-    figures: new Map(
-      figures.map((figure) => [nameOfFigure(figure), `${items.get(figure.item)}#${figureAnchor(figure)}`]),
+    figures: places,
+    named: new Map([...places].reverse().map(([figure, place]) => [nameOfFigure(figure), place])),
+    claims: new Map(
+      [...places].flatMap(([{ history }, place]) => history.map(({ id }) => [id, place] as const)),
     ),
   };
 }
@@ -70,12 +96,19 @@ function taskPage({ status, source }: TaskView, all: readonly TaskView[]): strin
 }
 export const taskYearPath = (year: string) => `tasks-${anchorOf(year)}.html`;
 
+/** A standing figure, a note or a claim by its id, or whatever else is said of a thing. */
+export interface Measured {
+  readonly item: string;
+  readonly attribute: string;
+  readonly id?: string;
+}
+
 /** Links from one page to others. */
 export interface Links {
   /** A path of the site as it is reached from this page. */
   readonly to: (path: string) => string;
   readonly item: (name: string) => string | undefined;
-  readonly figure: (of: { readonly item: string; readonly attribute: string }) => string | undefined;
+  readonly figure: (of: Measured) => string | undefined;
   /** By its name in a formula. */
   readonly named: (name: string) => string | undefined;
   readonly memo: (source: Pick<Source, 'memoId'>) => string | undefined;
@@ -92,8 +125,14 @@ export function linksFrom(path: string, map: SiteMap): Links {
   return {
     to,
     item: (name) => maybe(map.items.get(name)),
-    figure: (of) => maybe(map.figures.get(nameOfFigure(of)) ?? map.items.get(of.item)),
-    named: (name) => maybe(map.figures.get(name)),
+    figure: (of) =>
+      maybe(
+        map.figures.get(of as StandingFigure) ??
+          map.claims.get(of.id ?? '') ??
+          map.named.get(nameOfFigure(of)) ??
+          map.items.get(of.item),
+      ),
+    named: (name) => maybe(map.named.get(name)),
     memo: ({ memoId }) => maybe(map.memos.get(memoId)),
     day: (date) => maybe(map.days.has(date) ? dayPath(date) : undefined),
     finding: (id) => maybe(map.findings.get(id)),

@@ -2,7 +2,8 @@
 import type { SpanView, StandingFigure } from '../../model/views.ts';
 import { dayName, dayOf } from '../source-text.ts';
 import { checksMain } from './checks-page.ts';
-import { clashesByYear, clashesMain } from './clashes-page.ts';
+import { clashesByYear } from './clash-order.ts';
+import { clashesMain } from './clashes-page.ts';
 import { dayLead, dayMain, dayTitle } from './day-page.ts';
 import { episodeMain } from './episode-page.ts';
 import { block, clash, counted, type Desk, listOf, taskLine } from './fragments.ts';

@@ -2,6 +2,7 @@
 import type { TaskView } from '../../model/views.ts';
 import { dayOf, daysBetween } from '../source-text.ts';
 import { sentence } from '../words.ts';
+import { MOST_ON_A_PAGE, yearOf } from './division.ts';
 import {
   block,
   cautionBlock,
@@ -16,7 +17,7 @@ import {
 } from './fragments.ts';
 import { grouped } from './grouped.ts';
 import { html, type Part } from './html.ts';
-import { MOST_ON_A_PAGE, taskYearPath, yearOf } from './site-map.ts';
+import { taskYearPath } from './site-map.ts';
 import type { SiteSource } from './site-source.ts';
 
 /** Newest first, by when they were done. */

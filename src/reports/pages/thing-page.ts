@@ -6,6 +6,7 @@ import { stateText } from '../check-words.ts';
 import { inOrder } from '../checks-text.ts';
 import { amountText, boundedText } from '../quantity-text.ts';
 import { dayOf } from '../source-text.ts';
+import { sentence } from '../words.ts';
 import { anchorOf } from './file-names.ts';
 import {
   ageWords,
@@ -24,8 +25,9 @@ import {
   subject,
 } from './fragments.ts';
 import { type Html, html, type Part } from './html.ts';
-import { historyOf, relationsOf } from './pictures/of-figure.ts';
-import { figureAnchor, nameOfFigure } from './site-map.ts';
+import { historyOf, relativesOf } from './pictures/of-figure.ts';
+import type { Relations } from './relations.ts';
+import { figureAnchors, measureOf, nameOfFigure } from './site-map.ts';
 
 /** What is known of a thing, gathered once for all of them. */
 export interface Shelves {
@@ -33,8 +35,7 @@ export interface Shelves {
   readonly limitsOn: (item: string) => readonly LimitView[];
   readonly findingsOn: (item: string) => readonly FindingView[];
   readonly checksReading: (name: string) => readonly CheckView[];
-  readonly figureNamed: (name: string) => StandingFigure | undefined;
-  readonly readBy: (name: string) => readonly StandingFigure[];
+  readonly relations: Relations;
 }
 
 export function thingMain(
@@ -46,7 +47,9 @@ export function thingMain(
   const limits = shelves.limitsOn(name);
   const findings = shelves.findingsOn(name);
   return [
-    figures.map((figure) => figureSection(desk, figure, shelves)),
+    [...figureAnchors(figures)].map(([figure, anchor]) =>
+      figureSection(desk, figure, anchor, titleOf(figure, figures), shelves),
+    ),
     block(2, 'Limits', [listOf(limits.map((limit) => limitLine(desk, limit)))]),
     block(2, 'Clashes', [
       listOf(
@@ -63,13 +66,26 @@ export const limitLine = (desk: Desk, limit: LimitView): Html =>
     limit.source.quote !== '' && html` ${quote(limit.source.quote)}`
   }`;
 
-function figureSection(desk: Desk, figure: StandingFigure, shelves: Shelves): Part {
-  const { source, tolerance, formula, rule, attribute, each } = figure;
+/** "Height"; where two go by one name, with the value: "Height, 915 mm". */
+function titleOf(figure: StandingFigure, all: readonly StandingFigure[]): string {
+  const measure = measureOf(figure);
+  const alike = all.filter((one) => measureOf(one) === measure).length;
+  return alike > 1 ? `${sentence(measure)}, ${boundedText(figure)}` : sentence(measure);
+}
+
+function figureSection(
+  desk: Desk,
+  figure: StandingFigure,
+  anchor: string,
+  title: string,
+  shelves: Shelves,
+): Part {
+  const { source, tolerance, formula, rule, each } = figure;
   const other = otherSystem(figure);
   const checks = inOrder(shelves.checksReading(nameOfFigure(figure)));
   return block(
     2,
-    attribute === 'other' ? 'Size' : `${attribute.charAt(0).toUpperCase()}${attribute.slice(1)}`,
+    title,
     [
       html`<p class="stands-at"><strong>${boundedText(figure)}</strong>${other !== undefined && html` <span class="other">${other}</span>`}${each !== undefined && ' each'}</p>\n`,
       facts([
@@ -84,9 +100,9 @@ function figureSection(desk: Desk, figure: StandingFigure, shelves: Shelves): Pa
         tolerance !== undefined && ['within', toleranceWords(tolerance)],
         formula !== undefined && ['comes from', formula],
       ]),
-      historyOf(figure, shelves),
+      historyOf(figure, anchor, shelves),
       figure.history.length > 0 && historyTable(desk, figure),
-      relationsOf(desk, figure, shelves),
+      relativesOf(desk, figure, anchor, shelves),
       block(3, 'Checks that read it', [
         listOf(
           checks.map(
@@ -96,7 +112,7 @@ function figureSection(desk: Desk, figure: StandingFigure, shelves: Shelves): Pa
         ),
       ]),
     ],
-    figureAnchor(figure),
+    anchor,
   );
 }
 
@@ -110,7 +126,7 @@ function toleranceWords(tolerance: NonNullable<StandingFigure['tolerance']>): st
 
 /** Newest first. */
 function historyTable(desk: Desk, figure: StandingFigure): Html {
-  return html`<div class="wide" tabindex="0" role="region" aria-label="History of ${nameOfFigure(figure)}"><table>
+  return html`<div class="wide" tabindex="0" role="group" aria-label="History of ${nameOfFigure(figure)}"><table>
 <caption>History</caption>
 <thead><tr><th scope="col">Day</th><th scope="col">Said</th><th scope="col">State</th><th scope="col">Now</th><th scope="col">Where</th><th scope="col">Words</th></tr></thead>
 <tbody>

@@ -1,10 +1,11 @@
 /** Every thing with the figures that stand of it, by name; of many, by their first letter. */
 import type { StandingFigure } from '../../model/views.ts';
+import { MOST_ON_A_PAGE } from './division.ts';
 import { anchorOf } from './file-names.ts';
 import { ageWords, block, bothSystems, type Desk, linked, listOf, standing, subject } from './fragments.ts';
 import { grouped } from './grouped.ts';
 import { type Html, html, type Part } from './html.ts';
-import { MOST_ON_A_PAGE } from './site-map.ts';
+import { measureOf } from './site-map.ts';
 import type { SiteSource } from './site-source.ts';
 
 /** Names as a reader looks them up. Code points of lower case: the same order on every machine. */
@@ -44,7 +45,7 @@ export const letterTitle = (letter: string) =>
 /** A table of things and their figures. */
 export function thingsTable(desk: Desk, things: Things, caption: string): Part {
   if (things.length === 0) return undefined;
-  return html`<div class="wide" tabindex="0" role="region" aria-label="${caption}"><table>
+  return html`<div class="wide" tabindex="0" role="group" aria-label="${caption}"><table>
 <caption>${caption}</caption>
 <thead><tr><th scope="col">Thing</th><th scope="col">Measure</th><th scope="col">Stands at</th><th scope="col">State</th><th scope="col">Age</th></tr></thead>
 <tbody>
@@ -58,7 +59,7 @@ function thingRows(desk: Desk, name: string, figures: readonly StandingFigure[])
   if (figures.length === 0) return html`<tr>${head(1)}<td colspan="4">a limit alone</td></tr>\n`;
   return figures.map(
     (figure, index): Html =>
-      html`<tr>${index === 0 && head(figures.length)}<td>${figure.attribute === 'other' ? 'size' : figure.attribute}</td><td>${bothSystems(figure)}</td><td>${standing(figure)}</td><td>${
+      html`<tr>${index === 0 && head(figures.length)}<td>${measureOf(figure)}</td><td>${bothSystems(figure)}</td><td>${standing(figure)}</td><td>${
         figure.source ? ageWords(desk, figure.source) : 'worked out'
       }</td></tr>\n`,
   );

@@ -12,7 +12,8 @@ import { niceStep, ticksOf } from '../../../src/reports/pages/pictures/picture.t
 import { stackUpOfCheck, stackUpOfFigure } from '../../../src/reports/pages/pictures/stack-up.ts';
 import { sumParts } from '../../../src/reports/pages/pictures/sum-parts.ts';
 import { weekPicture } from '../../../src/reports/pages/pictures/week.ts';
-import { linksFrom, nameOfFigure } from '../../../src/reports/pages/site-map.ts';
+import { relationsOf } from '../../../src/reports/pages/relations.ts';
+import { linksFrom } from '../../../src/reports/pages/site-map.ts';
 import { weekOf } from '../../../src/reports/pages/weeks.ts';
 import { hostileMarkup } from '../../kit/hostile-markup.ts';
 import { DAY } from '../../kit/views.ts';
@@ -25,7 +26,9 @@ const desk: Desk = {
     days: new Set(),
     findings: EMPTY,
     tasks: EMPTY,
-    figures: EMPTY,
+    figures: new Map(),
+    named: EMPTY,
+    claims: EMPTY,
   }),
   today: '2026-03-12',
 };
@@ -58,10 +61,11 @@ const claim = (value: number, status: ClaimView['status'], date = '2026-03-09'):
 const textOf = (part: Parameters<typeof html>[1]) => html`${part}`.text;
 const numbersOf = (text: string, pattern: RegExp) =>
   [...text.matchAll(pattern)].map(([, number]) => Number(number));
-const lookup = (...figures: StandingFigure[]) => ({
-  figureNamed: (name: string) => figures.find((one) => nameOfFigure(one) === name),
-  readBy: (name: string) => figures.filter(({ dependents }) => dependents.includes(name)),
-});
+const lookup = (...figures: StandingFigure[]) => relationsOf(figures);
+const read = (formula: string) => {
+  const { named } = lookup(...LAYERS);
+  return sumParts(formula, 'mm', (name) => named(name, figure('floor', 0, { formula })));
+};
 
 test.each([
   [0, 10, 5, [0, 2, 4, 6, 8, 10]],
@@ -101,7 +105,7 @@ test('a history shows each value by its state, higher ones higher up, and says t
     unit: 'cm',
     source: { memoId: 'm1', recordedAt: '2026-03-09T08:00:00Z', quote: 'at most' },
   };
-  const text = textOf(historyPicture(sill, [limit]));
+  const text = textOf(historyPicture(sill, 'x', [limit]));
   const [ring = 0] = numbersOf(text, /class="ring" cx="[\d.]+" cy="([\d.]+)"/g);
   const [dot = 0] = numbersOf(text, /class="dot" cx="[\d.]+" cy="([\d.]+)"/g);
   const [doubt = 0] = numbersOf(text, /class="doubt" d="M[\d.]+ ([\d.]+)l8/g);
@@ -120,13 +124,13 @@ test('a history shows each value by its state, higher ones higher up, and says t
 });
 
 test('one value without a limit has nothing to compare', () => {
-  expect(historyPicture(figure('sill', 30, { history: [claim(30, 'standing')] }), [])).toBeUndefined();
+  expect(historyPicture(figure('sill', 30, { history: [claim(30, 'standing')] }), 'x', [])).toBeUndefined();
 });
 
 test('values that are all the same, or nought, still have a scale', () => {
   for (const value of [0, 30]) {
     const same = figure('sill', value, { history: [claim(value, 'superseded'), claim(value, 'standing')] });
-    expect(textOf(historyPicture(same, []))).not.toMatch(/NaN|Infinity/);
+    expect(textOf(historyPicture(same, 'x', []))).not.toMatch(/NaN|Infinity/);
   }
 });
 
@@ -164,8 +168,7 @@ test.each([
     ],
   ],
 ])('%s is a sum of parts', (formula, parts) => {
-  const read = sumParts(formula, 'mm', lookup(...LAYERS).figureNamed);
-  expect(read?.map(({ size, sign }) => [size, sign])).toEqual(parts);
+  expect(read(formula)?.map(({ size, sign }) => [size, sign])).toEqual(parts);
 });
 
 test.each([
@@ -177,12 +180,12 @@ test.each([
   'batten thickness +',
   'diagonal(batten thickness; cork thickness)',
 ])('%s is drawn as no sum', (formula) => {
-  expect(sumParts(formula, 'mm', lookup(...LAYERS).figureNamed)).toBeUndefined();
+  expect(read(formula)).toBeUndefined();
 });
 
 test('the parts of a stack-up are drawn to one scale, each where the one before ends', () => {
   const total = figure('floor', 47, { formula: 'batten thickness + cork thickness - 3 mm' });
-  const text = textOf(stackUpOfFigure(desk, total, lookup(...LAYERS).figureNamed));
+  const text = textOf(stackUpOfFigure(desk, total, 'x', lookup(...LAYERS)));
   const bars = [...text.matchAll(/class="(?:part|less|total)" x="([\d.]+)" y="[\d.]+" width="([\d.]+)"/g)];
   const [batten, cork, less, all] = bars.map(([, x, width]) => [Number(x), Number(width)] as const);
   const scale = (batten?.[1] ?? 0) / 18;
@@ -278,12 +281,12 @@ test('what hangs on what goes from left to right, and a circle comes to an end',
   const a = figure('a', 1, { dependents: ['b thickness'] });
   const b = figure('b', 2, { formula: 'a thickness + 1 mm', dependents: ['c thickness'] });
   const c = figure('c', 3, { formula: 'b thickness + 1 mm', dependents: ['b thickness'] });
-  const text = textOf(hangsOn(desk, b, lookup(a, b, c)));
+  const text = textOf(hangsOn(desk, b, 'x', lookup(a, b, c)));
   expect(text).toContain('3 figures. ');
   expect(text).toContain('b thickness comes from a thickness');
   expect(text).toContain('Comes from:');
   expect(text).toContain('Hangs on it:');
-  expect(hangsOn(desk, figure('z', 1), lookup(a, b, c))).toBeUndefined();
+  expect(hangsOn(desk, figure('z', 1), 'x', lookup(a, b, c))).toBeUndefined();
 });
 
 test('a week shows each memo at its day with as many notes as it has', () => {
@@ -321,8 +324,8 @@ function picturesSaying(words: string): string {
   );
   const layers = [input('layers', 18, item), input('layers', 20, item)];
   return textOf([
-    historyPicture(a, [limit]),
-    hangsOn(desk, a, lookup(a, b)),
+    historyPicture(a, 'x', [limit]),
+    hangsOn(desk, a, 'x', lookup(a, b)),
     stackUpOfCheck(check('stack-up', layers, { subject: item, why: item })),
     openingPictures(check('panel through opening', panel, { subject: item, why: item })),
   ]);
@@ -344,4 +347,15 @@ test('no word changes the structure of a picture', () => {
     }),
     { numRuns: 200 },
   );
+});
+
+test('two figures that go by one name are told apart', () => {
+  const clear = figure('door', 698, { dependents: ['door thickness'] });
+  const leaf = figure('door', 688, { formula: 'door thickness - 10 mm' });
+  const { comesFrom, hangOn, named } = lookup(clear, leaf);
+  expect([comesFrom(leaf), comesFrom(clear), hangOn(clear), hangOn(leaf)]).toEqual([[clear], [], [leaf], []]);
+  expect(named('door thickness', leaf)).toBe(clear);
+  const text = textOf(hangsOn(desk, clear, 'x', lookup(clear, leaf)));
+  expect(text).toContain('698 mm');
+  expect(text).toContain('688 mm');
 });

@@ -6,15 +6,9 @@ import { counted } from '../../source-text.ts';
 import { shortLine } from '../../words.ts';
 import { block, bothSystems, type Desk, standing, subject } from '../fragments.ts';
 import { type Html, html, type Part } from '../html.ts';
-import { figureAnchor, nameOfFigure } from '../site-map.ts';
+import type { Relations } from '../relations.ts';
+import { nameOfFigure } from '../site-map.ts';
 import { at, label, picture, rectangle } from './picture.ts';
-
-/** The lookups that formulas need. */
-export interface Lookup {
-  readonly figureNamed: (name: string) => StandingFigure | undefined;
-  /** Figures that the formula of the named one reads. */
-  readonly readBy: (name: string) => readonly StandingFigure[];
-}
 
 /** Farther away nobody reads on; each figure on the way has a page of its own. */
 const DEEPEST = 4;
@@ -23,33 +17,21 @@ const BOX = { width: 222, height: 50, across: 48, down: 16 };
 
 type Way = (figure: StandingFigure) => readonly StandingFigure[];
 
-/** Figures that this one is worked out from; none where it has no formula. */
-const comesFrom =
-  ({ readBy }: Lookup): Way =>
-  (figure) =>
-    figure.formula === undefined ? [] : readBy(nameOfFigure(figure));
-
-const hangOn =
-  ({ figureNamed }: Lookup): Way =>
-  ({ dependents }) =>
-    dependents.flatMap((name) => figureNamed(name) ?? []);
-
-export function hangsOn(desk: Desk, figure: StandingFigure, lookup: Lookup): Part {
-  const from = comesFrom(lookup);
-  const on = hangOn(lookup);
+export function hangsOn(desk: Desk, figure: StandingFigure, anchor: string, relations: Relations): Part {
+  const { comesFrom: from, hangOn: on } = relations;
   if (from(figure).length === 0 && on(figure).length === 0) return undefined;
   return block(3, 'What hangs on what', [
-    drawn(figure, from, on),
+    drawn(figure, anchor, from, on),
     branch(desk, 'Comes from', figure, from),
     branch(desk, 'Hangs on it', figure, on),
   ]);
 }
 
 function branch(desk: Desk, title: string, figure: StandingFigure, way: Way): Part {
-  const shown = new Set([nameOfFigure(figure)]);
+  const shown = new Set([figure]);
   const walk = (one: StandingFigure, depth: number): Part => {
-    const next = way(one).filter((other) => !shown.has(nameOfFigure(other)));
-    for (const other of next) shown.add(nameOfFigure(other));
+    const next = way(one).filter((other) => !shown.has(other));
+    for (const other of next) shown.add(other);
     if (next.length === 0) return undefined;
     return html`<ul>${next.map(
       (other): Html =>
@@ -61,8 +43,8 @@ function branch(desk: Desk, title: string, figure: StandingFigure, way: Way): Pa
 }
 
 /** Figures by how many formulas lie between: fewer than nought before it, more behind it. The farthest way counts. */
-function columnsOf(figure: StandingFigure, from: Way, on: Way): ReadonlyMap<string, Placed> {
-  const placed = new Map<string, Placed>([[nameOfFigure(figure), { figure, column: 0 }]]);
+function columnsOf(figure: StandingFigure, from: Way, on: Way): ReadonlyMap<StandingFigure, number> {
+  const placed = new Map([[figure, 0]]);
   for (const [way, side] of [
     [from, -1],
     [on, 1],
@@ -72,11 +54,10 @@ function columnsOf(figure: StandingFigure, from: Way, on: Way): ReadonlyMap<stri
       const next = edge.flatMap(way);
       edge = [];
       for (const one of next) {
-        const name = nameOfFigure(one);
-        const known = placed.get(name);
+        const known = placed.get(one);
         // What stands on the other side already closes a circle: it stays where it is.
-        if (known ? known.column * side <= 0 : placed.size >= MOST_DRAWN) continue;
-        placed.set(name, { figure: one, column: depth * side });
+        if (known === undefined ? placed.size >= MOST_DRAWN : known * side <= 0) continue;
+        placed.set(one, depth * side);
         edge.push(one);
       }
     }
@@ -84,43 +65,38 @@ function columnsOf(figure: StandingFigure, from: Way, on: Way): ReadonlyMap<stri
   return placed;
 }
 
-interface Placed {
-  readonly figure: StandingFigure;
-  readonly column: number;
-}
-
-function drawn(figure: StandingFigure, from: Way, on: Way): Part {
+function drawn(figure: StandingFigure, anchor: string, from: Way, on: Way): Part {
   const placed = columnsOf(figure, from, on);
-  const columns = [...new Set([...placed.values()].map(({ column }) => column))].sort((a, b) => a - b);
-  const inColumn = (column: number) => [...placed.values()].filter((one) => one.column === column);
+  const columns = [...new Set(placed.values())].sort((a, b) => a - b);
+  const inColumn = (column: number) => [...placed].filter(([, own]) => own === column).map(([one]) => one);
   const rows = Math.max(...columns.map((column) => inColumn(column).length));
   const height = rows * (BOX.height + BOX.down) + BOX.down;
-  const spots = new Map<string, { readonly x: number; readonly y: number }>();
+  const spots = new Map<StandingFigure, Spot>();
   columns.forEach((column, index) => {
     const some = inColumn(column);
     const used = some.length * (BOX.height + BOX.down) - BOX.down;
     some.forEach((one, row) => {
-      spots.set(nameOfFigure(one.figure), {
+      spots.set(one, {
         x: 4 + index * (BOX.width + BOX.across),
         y: (height - used) / 2 + row * (BOX.height + BOX.down),
       });
     });
   });
-  const edges = [...placed.values()].flatMap(({ figure: one, column }) =>
-    one.dependents
-      .filter((name) => (placed.get(name)?.column ?? column) > column)
-      .map((name): readonly [string, string] => [nameOfFigure(one), name]),
+  const edges = [...placed].flatMap(([one, column]) =>
+    on(one)
+      .filter((other) => (placed.get(other) ?? column) > column)
+      .map((other) => [one, other] as const),
   );
   const title = `${subjectOf(figure)}: what hangs on what`;
   return picture({
-    id: `hangs-${figureAnchor(figure)}`,
+    id: `hangs-${anchor}`,
     title,
-    description: `${counted(placed.size, 'figure')}. ${edges.map(([a, b]) => `${b} comes from ${a}`).join('; ')}.`,
+    description: `${counted(placed.size, 'figure')}. ${edges.map(([a, b]) => `${nameOfFigure(b)} comes from ${nameOfFigure(a)}`).join('; ')}.`,
     width: columns.length * (BOX.width + BOX.across) - BOX.across + 8,
     height,
     body: [
       edges.map(([a, b]) => edge(spots.get(a), spots.get(b))),
-      [...placed.values()].map((one) => node(one, spots, figure)),
+      [...placed.keys()].map((one) => node(one, spots.get(one), figure)),
     ],
     caption:
       'From left to right: what is on the right is worked out from what is on the left. A broken frame: in doubt or stale.',
@@ -138,8 +114,7 @@ function edge(a: Spot | undefined, b: Spot | undefined): Part {
 
 const BOX_WORDS = 27;
 
-function node({ figure }: Placed, spots: ReadonlyMap<string, Spot>, own: StandingFigure): Part {
-  const spot = spots.get(nameOfFigure(figure));
+function node(figure: StandingFigure, spot: Spot | undefined, own: StandingFigure): Part {
   if (!spot) return undefined;
   const isOpen = figure.status === 'in-doubt' || figure.status === 'stale';
   const look = `${figure === own ? 'own' : 'box'}${isOpen ? ' broken' : ''}`;

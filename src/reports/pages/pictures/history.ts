@@ -6,7 +6,6 @@ import { subjectOf } from '../../finding-text.ts';
 import { amountText, boundedText, quantityText } from '../../quantity-text.ts';
 import { counted, dayOf } from '../../source-text.ts';
 import { html, type Part } from '../html.ts';
-import { figureAnchor } from '../site-map.ts';
 import { at, hatching, label, line, type Point, picture, rectangle, ticksOf } from './picture.ts';
 
 /** More would be a smear: the latest are drawn, all stand in the table. */
@@ -28,7 +27,7 @@ interface Line {
 }
 
 /** Nothing where there is nothing to compare: one value and no limit. */
-export function historyPicture(figure: StandingFigure, limits: readonly LimitView[]): Part {
+export function historyPicture(figure: StandingFigure, anchor: string, limits: readonly LimitView[]): Part {
   const all = toldOf(figure);
   const told = all.slice(-MOST_POINTS);
   const lines = limits.flatMap((limit) => linesOf(limit, figure.unit));
@@ -37,7 +36,7 @@ export function historyPicture(figure: StandingFigure, limits: readonly LimitVie
   const scale = scaleOf([...told.map(({ value }) => value), ...band, ...lines.map(({ value }) => value)]);
   const title = `${subjectOf(figure)}: what was said of it`;
   return picture({
-    id: `history-${figureAnchor(figure)}`,
+    id: `history-${anchor}`,
     title,
     description: descriptionOf(figure, told, all.length, lines),
     width: WIDTH,

@@ -7,12 +7,17 @@ import { hangsOn } from './hangs-on.ts';
 import { historyPicture } from './history.ts';
 import { stackUpOfFigure } from './stack-up.ts';
 
-/** The picture of the history stands before its table. */
-export function historyOf(figure: StandingFigure, shelves: Shelves): Part {
-  return historyPicture(figure, shelves.limitsOf(figure));
+/** The picture of the history stands before its table. `anchor` is the figure's place on its page. */
+export function historyOf(figure: StandingFigure, anchor: string, shelves: Shelves): Part {
+  return historyPicture(figure, anchor, shelves.limitsOf(figure));
 }
 
 /** Where it comes from and what comes of it. */
-export function relationsOf(desk: Desk, figure: StandingFigure, shelves: Shelves): Part {
-  return [stackUpOfFigure(desk, figure, shelves.figureNamed), hangsOn(desk, figure, shelves)];
+export function relativesOf(
+  desk: Desk,
+  figure: StandingFigure,
+  anchor: string,
+  { relations }: Shelves,
+): Part {
+  return [stackUpOfFigure(desk, figure, anchor, relations), hangsOn(desk, figure, anchor, relations)];
 }

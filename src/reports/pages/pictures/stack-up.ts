@@ -10,7 +10,7 @@ import { oneLine, shortLine } from '../../words.ts';
 import { anchorOf } from '../file-names.ts';
 import { ageWords, amountInBoth, block, bothSystems, type Desk, linked, place } from '../fragments.ts';
 import { type Html, html, type Part } from '../html.ts';
-import { figureAnchor, nameOfFigure } from '../site-map.ts';
+import type { Relations } from '../relations.ts';
 import { hatching, label, line, niceStep, picture, rectangle } from './picture.ts';
 import { type SumPart, sumParts } from './sum-parts.ts';
 
@@ -40,17 +40,18 @@ interface Stack {
 export function stackUpOfFigure(
   desk: Desk,
   figure: StandingFigure,
-  figureNamed: (name: string) => StandingFigure | undefined,
+  anchor: string,
+  { named }: Pick<Relations, 'named'>,
 ): Part {
   const { formula, unit, dimension, tolerance } = figure;
   if (formula === undefined || dimension !== 'length') return undefined;
-  const parts = sumParts(formula, unit, figureNamed);
+  const parts = sumParts(formula, unit, (name) => named(name, figure));
   if (!parts) return undefined;
   const total = parts.reduce((sum, { size, sign }) => sum + size * sign, 0);
   const spread = tolerance && convert(tolerance, unit)?.value;
   return block(3, 'Stack-up', [
     drawn({
-      id: `stack-${figureAnchor(figure)}`,
+      id: `stack-${anchor}`,
       title: `${subjectOf(figure)}: its parts to scale`,
       unit,
       parts,
@@ -222,7 +223,7 @@ function partsTable(
       : figure
         ? 'worked out'
         : 'in the formula';
-    const name = figure ? linked(words, desk.links.named(nameOfFigure(figure))) : words;
+    const name = figure ? linked(words, desk.links.figure(figure)) : words;
     return html`<tr><th scope="row">${name}</th><td>${sign < 0 ? 'less ' : ''}${bothSystems({ value: size, unit })}</td><td>${spread}</td><td>${where}</td></tr>\n`;
   });
   return html`<div class="wide" tabindex="0" role="group" aria-label="Parts"><table>
