@@ -115,4 +115,6 @@ heading('Pages');
 const here = relative(process.cwd(), pages);
 say(`in ${here.startsWith('..') ? pages : here}:`);
 for (const name of readdirSync(pages).sort()) say(`  ${name}`);
+hearwright(project, ['pages', '--out', join(folder, 'site'), '--on', MORNING_AFTER]);
+say(`to read in a browser: ${relative(process.cwd(), join(folder, 'site', 'index.html'))}`);
 say(`\n${seconds()} in all. To look around: node dist/cli.js --project ${relative(process.cwd(), project)}`);

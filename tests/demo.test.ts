@@ -153,5 +153,6 @@ describe('the sample build', () => {
       'markers.otio',
       'next-steps.md',
     ]);
+    expect(readdirSync(join(folder, 'out', 'site'))).toContain('index.html');
   }, 240_000);
 });

@@ -29,6 +29,12 @@ export function siteSourceOf(project: ProjectApi, on?: string): SiteSource | und
     promises: project.promises(),
     findings,
     checks: project.checks(asOf),
+    records: {
+      behind: project.behind(),
+      batches: project.batches(),
+      orders: project.orders(),
+      hands: project.hands(),
+    },
     next: project.next(asOf),
     span: many.span,
   };

@@ -15,6 +15,48 @@ const LIMIT: LimitView = {
   source: { memoId: 'm1', recordedAt: '2026-02-02T17:30:00+01:00', quote: 'no deeper than 650' },
 };
 
+const TOLD = { memoId: 'm1', recordedAt: '2026-02-02T17:30:00+01:00', quote: 'as it was told' };
+const GLASS = {
+  id: 'm1.r4',
+  item: 'oven glass',
+  count: 2,
+  sizes: [{ attribute: 'width', dimension: 'length', value: 560, unit: 'mm' }],
+  source: TOLD,
+} as const;
+
+const RECORDS: SiteSource['records'] = {
+  behind: [
+    {
+      id: 'm1.r1',
+      panel: 'oven wall',
+      what: 'feed for the lamp',
+      service: 'cable',
+      shot: 'photo 3',
+      source: TOLD,
+    },
+  ],
+  batches: [
+    { id: 'm1.r2', product: 'lime plaster', facts: [{ what: 'ratio', words: 'three to one' }], source: TOLD },
+  ],
+  orders: [
+    {
+      item: 'oven glass',
+      order: { ...GLASS, act: 'ordered' },
+      received: [{ ...GLASS, id: 'm2.r1', act: 'received' }],
+      status: 'complete',
+    },
+  ],
+  hands: [
+    {
+      id: 'm1.r3',
+      part: 'tray rail',
+      sides: ['left', 'right'],
+      figures: [{ side: 'left', attribute: 'length', value: 600, unit: 'mm' }],
+      source: TOLD,
+    },
+  ],
+};
+
 export const WAGON_SITE: SiteSource = {
   info: PROJECT,
   asOf: '2026-02-04T18:05:00+01:00',
@@ -36,13 +78,14 @@ export const WAGON_SITE: SiteSource = {
   promises: WEEK.promises,
   findings: [STALE, DECIDED],
   checks: CHECKS,
+  records: RECORDS,
   next: { ...NEXT, cautions: [CAUTION] },
   span: () => WEEK,
 };
 
 /** Every string that comes from talk, names or files, at any depth. Ids, dates, units and kinds are the program's own. */
 const FROM_OUTSIDE = new Set(
-  'item gist quote reason turnedDown cause text name about condition datum why next what likeness words waitsFor before note subject'.split(
+  'panel product shot part item gist quote reason turnedDown cause text name about condition datum why next what likeness words waitsFor before note subject'.split(
     ' ',
   ),
 );

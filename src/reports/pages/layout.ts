@@ -3,7 +3,16 @@ import { type Html, html, type Part } from './html.ts';
 import type { Links } from './site-map.ts';
 import type { SitePage } from './site-source.ts';
 
-export type Section = 'overview' | 'days' | 'things' | 'tasks' | 'clashes' | 'checks' | 'episodes' | 'search';
+export type Section =
+  | 'overview'
+  | 'days'
+  | 'things'
+  | 'tasks'
+  | 'clashes'
+  | 'checks'
+  | 'records'
+  | 'episodes'
+  | 'search';
 
 const NAVIGATION: readonly (readonly [Section, path: string, words: string])[] = [
   ['overview', 'index.html', 'Overview'],
@@ -12,6 +21,7 @@ const NAVIGATION: readonly (readonly [Section, path: string, words: string])[] =
   ['tasks', 'tasks.html', 'Tasks'],
   ['clashes', 'clashes.html', 'Clashes'],
   ['checks', 'checks.html', 'Checks'],
+  ['records', 'records.html', 'On record'],
   ['episodes', 'episodes.html', 'Episodes'],
   ['search', 'search.html', 'Search'],
 ];

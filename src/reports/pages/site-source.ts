@@ -12,6 +12,7 @@ import type {
   StandingFigure,
   TaskView,
 } from '../../model/views.ts';
+import type { Records } from './records-page.ts';
 
 export interface SiteSource {
   readonly info: ProjectInfo;
@@ -28,6 +29,7 @@ export interface SiteSource {
   readonly promises: readonly PromiseView[];
   readonly findings: readonly FindingView[];
   readonly checks: readonly CheckView[];
+  readonly records: Records;
   readonly next: NextView;
   /** The days between two dates. Asked once for each week. */
   readonly span: (from: string, to: string) => SpanView;

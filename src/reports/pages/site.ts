@@ -12,6 +12,7 @@ import { html, joinedBy, type Part } from './html.ts';
 import { pageOf, type Section } from './layout.ts';
 import { STYLE } from './look.ts';
 import { dayEntry, type LastWeek, overviewMain } from './overview-page.ts';
+import { recordsMain } from './records-page.ts';
 import {
   entriesOf,
   indexScript,
@@ -175,6 +176,10 @@ class SiteWriter {
     yield this.#page('checks.html', 'checks', (desk) => ({
       title: 'Checks',
       main: checksMain(desk, this.#source.checks),
+    }));
+    yield this.#page('records.html', 'records', (desk) => ({
+      title: 'On record',
+      main: recordsMain(desk, this.#source.records),
     }));
   }
 

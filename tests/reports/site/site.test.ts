@@ -124,6 +124,7 @@ test('a project without talk still has its pages', () => {
     promises: [],
     findings: [],
     checks: [],
+    records: { behind: [], batches: [], orders: [], hands: [] },
     next: {
       ...WAGON_SITE.next,
       ready: [],
@@ -139,6 +140,7 @@ test('a project without talk still has its pages', () => {
     'tasks.html',
     'clashes.html',
     'checks.html',
+    'records.html',
     'days.html',
     'episodes.html',
     'index.html',
