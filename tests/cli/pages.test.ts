@@ -57,6 +57,20 @@ beforeAll(async () => {
     'opening width=560 mm',
     'opening height=420 mm',
   ]);
+  place.call([
+    'behind',
+    'add',
+    'kiln panel',
+    '12 V feed, 120 up from the floor',
+    '--service',
+    'cable',
+    '--shot',
+    'photo 4',
+  ]);
+  place.call(['orders', 'add', 'larch boards', '--count', '8', '--size', 'thickness=21 mm']);
+  place.call(['orders', 'came', 'larch boards', '--count', '6']);
+  place.call(['batches', 'add', 'lime plaster', '--ratio', '3 to 1', '--air', '14 degC']);
+  place.call(['hands', 'add', 'shelf bracket', '--side', 'left']);
   write();
   browser = NO_BROWSER === undefined ? await openBrowser() : undefined;
 }, 60_000);

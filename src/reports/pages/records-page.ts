@@ -27,7 +27,8 @@ export interface Records {
 
 export function recordsMain(desk: Desk, { behind, batches, orders, hands }: Records): Part {
   const none = [behind, batches, orders, hands].every((list) => list.length === 0);
-  if (none) return html`<p>Nothing is on record. That means only that nobody told.</p>\n`;
+  if (none)
+    return html`<p>No panel, order, batch or pair is on record. That means only that nobody told.</p>\n`;
   return [
     behind.length > 0 && behindBlock(desk, behind),
     block(2, 'Orders', [listOf(orders.map((order) => orderEntry(desk, order)))]),
