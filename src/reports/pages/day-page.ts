@@ -19,7 +19,8 @@ import {
   taskLine,
 } from './fragments.ts';
 import { type Html, html, type Part } from './html.ts';
-import { memosLinked, outlineHtml } from './outline-html.ts';
+import { mentionsLinked } from './mentions.ts';
+import { outlineHtml } from './outline-html.ts';
 
 type NoteOf<K extends keyof MemoView['notes']> = ReturnType<typeof notesOf<K>>[number];
 
@@ -32,7 +33,7 @@ function sourceOf(memo: MemoView, note: { readonly quote: string; readonly start
 /** The main part of a day's page, from what was done to the words of its memos. */
 export function dayMain(desk: Desk, day: DayView): Part {
   const { memos } = day;
-  const words = memosLinked((memoId) => desk.links.memo({ memoId }));
+  const words = mentionsLinked(desk.links);
   const told = [
     block(2, 'Done', [listOf(notesOf(memos, 'done').map((one) => doneLine(desk, day, one)))]),
     block(2, 'Decided', [listOf(notesOf(memos, 'decisions').map((one) => decisionLine(desk, one)))]),

@@ -3,7 +3,8 @@ import type { ProjectInfo, SpanView, StandingFigure } from '../../model/views.ts
 import { episodePage } from '../episode.ts';
 import { type Desk, dayLink } from './fragments.ts';
 import { html, joinedBy, type Part } from './html.ts';
-import { memosLinked, outlineHtml } from './outline-html.ts';
+import { mentionsLinked } from './mentions.ts';
+import { outlineHtml } from './outline-html.ts';
 import { weekPicture } from './pictures/week.ts';
 import type { Week } from './weeks.ts';
 
@@ -14,7 +15,7 @@ export function episodeMain(
   info: ProjectInfo,
   standing: readonly StandingFigure[],
 ): Part {
-  const words = memosLinked((memoId) => desk.links.memo({ memoId }));
+  const words = mentionsLinked(desk.links);
   const lines = episodePage(span, info, standing).split('\n');
   return [
     html`<p>Days: ${joinedBy(

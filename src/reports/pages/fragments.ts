@@ -19,6 +19,7 @@ import { taskDetails } from '../task-list.ts';
 import { sentence } from '../words.ts';
 import { anchorOf } from './file-names.ts';
 import { type Html, html, type Part } from './html.ts';
+import { mentionsLinked } from './mentions.ts';
 import type { Links, Measured } from './site-map.ts';
 
 /** What a page is written with. */
@@ -135,7 +136,7 @@ ${facts([
   told(was) && !same && [label.was, side(desk, was)],
   finding.difference !== undefined && now.unit !== '' && ['differs', apart(finding)],
   ['why', finding.why],
-  ...finding.consequences.map((one) => ['on it', consequenceText(one)] as const),
+  ...finding.consequences.map((one) => ['on it', mentionsLinked(desk.links)(consequenceText(one))] as const),
   (finding.path ?? []).length > 0 && ['round', path(desk, finding.path ?? [])],
   finding.settledBy ? ['settled', settled(finding.settledBy)] : ['next', finding.next],
 ])}</article>
@@ -167,7 +168,7 @@ export function taskLine(desk: Desk, task: TaskView, isTarget = false): Html {
     isTarget ? words : linked(words, desk.links.task(task.id))
   }</span> <span class="where">${place(desk, source)}, ${dayOf(source.recordedAt)}${
     closedBy && html`; done ${place(desk, closedBy)}, ${dayOf(closedBy.recordedAt)}`
-  }</span>${taskDetails(task).map((detail) => html`<br><span class="detail">${detail}</span>`)}</div>`;
+  }</span>${taskDetails(task).map((detail) => html`<br><span class="detail">${mentionsLinked(desk.links)(detail)}</span>`)}</div>`;
 }
 
 /** A gist with its place: "Oak beam (memo 1, 00:08)". */

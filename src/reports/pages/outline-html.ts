@@ -79,20 +79,3 @@ export function outlineHtml(lines: readonly string[], words: Words): Part {
     return html`<p>${inline(one.text, words)}</p>\n`;
   });
 }
-
-const MEMO = /\bmemo (\d+)\b/gu;
-
-/** Plain words in which each memo leads to what was said in it. */
-export function memosLinked(href: (memoId: string) => string | undefined): Words {
-  return (text) => {
-    const parts: Part[] = [];
-    let from = 0;
-    for (const found of text.matchAll(MEMO)) {
-      const to = href(`m${found[1]}`);
-      if (to === undefined) continue;
-      parts.push(text.slice(from, found.index), html`<a href="${to}">${found[0]}</a>`);
-      from = found.index + found[0].length;
-    }
-    return [...parts, text.slice(from)];
-  };
-}

@@ -1,6 +1,7 @@
 /** Writes the whole site of a project as text, page by page. The same project gives the same bytes. */
 import type { SpanView, StandingFigure } from '../../model/views.ts';
 import { dayName, dayOf } from '../source-text.ts';
+import { oneLine } from '../words.ts';
 import { checksMain } from './checks-page.ts';
 import { clashesByYear } from './clash-order.ts';
 import { clashesMain } from './clashes-page.ts';
@@ -34,7 +35,15 @@ import {
 import type { SitePage, SiteSource } from './site-source.ts';
 import { tasksByYear, tasksMain } from './tasks-page.ts';
 import { thingMain } from './thing-page.ts';
-import { letterPath, letterTitle, thingsByLetter, thingsMain, thingsOf, thingsTable } from './things-page.ts';
+import {
+  letterPath,
+  letterTitle,
+  thingName,
+  thingsByLetter,
+  thingsMain,
+  thingsOf,
+  thingsTable,
+} from './things-page.ts';
 import { type Week, weeksOf } from './weeks.ts';
 
 interface Written {
@@ -75,9 +84,13 @@ class SiteWriter {
     this.#weeks = weeksOf(source.days);
   }
 
+  get #name(): string {
+    return oneLine(this.#source.info.name) || 'Project';
+  }
+
   #page(path: string, section: Section, write: (desk: Desk) => Written): SitePage {
     const links = linksFrom(path, this.#map);
-    const project = this.#source.info.name === '' ? 'Project' : this.#source.info.name;
+    const project = this.#name;
     const written = write({ links, today: this.#today });
     const foot = `Written from what was said. Ages are counted to ${dayName(this.#today)}.`;
     return pageOf({ path, section, project, links, foot, ...written });
@@ -128,7 +141,7 @@ class SiteWriter {
       const path = this.#map.items.get(name);
       if (path === undefined) continue;
       yield this.#page(path, 'things', (desk) => ({
-        title: name,
+        title: thingName(name),
         main: thingMain(desk, name, figures, shelves),
       }));
     }
@@ -185,7 +198,6 @@ class SiteWriter {
 
   /** What is written last, because it tells of all the rest. */
   *lists(): Generator<SitePage> {
-    const { info } = this.#source;
     yield this.#page('days.html', 'days', (desk) => ({
       title: 'Days',
       lead: html`<p>${counted(this.#source.days.length, 'day')} with talk</p>`,
@@ -205,7 +217,7 @@ class SiteWriter {
         ) ?? html`<p>Nothing was said yet.</p>\n`,
     }));
     yield this.#page('index.html', 'overview', (desk) => ({
-      title: info.name === '' ? 'Project' : info.name,
+      title: this.#name,
       lead: html`<p>As of ${dayName(this.#today)}</p>`,
       main: overviewMain(desk, this.#source, this.#last),
     }));

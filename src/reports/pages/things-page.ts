@@ -1,5 +1,6 @@
 /** Every thing with the figures that stand of it, by name; of many, by their first letter. */
 import type { StandingFigure } from '../../model/views.ts';
+import { oneLine } from '../words.ts';
 import { MOST_ON_A_PAGE } from './division.ts';
 import { anchorOf } from './file-names.ts';
 import { ageWords, block, bothSystems, type Desk, linked, listOf, standing, subject } from './fragments.ts';
@@ -13,10 +14,8 @@ const keyOf = (name: string) => name.toLowerCase();
 const byName = (a: string, b: string) =>
   keyOf(a) < keyOf(b) ? -1 : keyOf(a) > keyOf(b) ? 1 : a < b ? -1 : 1;
 
-export interface Shelf {
-  /** Things with their figures, by name. */
-  readonly things: ReadonlyMap<string, readonly StandingFigure[]>;
-}
+/** How a thing is called; one whose name holds nothing that can be shown still has a page. */
+export const thingName = (name: string) => oneLine(name) || 'without a name';
 
 /** Things by name, also those of which a limit alone is known. */
 export function thingsOf({ figures, limits }: SiteSource): ReadonlyMap<string, readonly StandingFigure[]> {
@@ -55,7 +54,7 @@ ${things.map(([name, figures]) => thingRows(desk, name, figures))}</tbody></tabl
 
 function thingRows(desk: Desk, name: string, figures: readonly StandingFigure[]): Part {
   const head = (rows: number) =>
-    html`<th scope="rowgroup" rowspan="${rows}">${linked(name, desk.links.item(name))}</th>`;
+    html`<th scope="rowgroup" rowspan="${rows}">${linked(thingName(name), desk.links.item(name))}</th>`;
   if (figures.length === 0) return html`<tr>${head(1)}<td colspan="4">a limit alone</td></tr>\n`;
   return figures.map(
     (figure, index): Html =>

@@ -3,7 +3,8 @@ import { expect, test } from 'vitest';
 import { escapeMarkdown } from '../../../src/reports/markdown.ts';
 import { fileStem, fileStems } from '../../../src/reports/pages/file-names.ts';
 import { escapeHtml, html, joinedBy } from '../../../src/reports/pages/html.ts';
-import { memosLinked, outlineHtml } from '../../../src/reports/pages/outline-html.ts';
+import { mentionsLinked } from '../../../src/reports/pages/mentions.ts';
+import { outlineHtml } from '../../../src/reports/pages/outline-html.ts';
 import { weekOf } from '../../../src/reports/pages/weeks.ts';
 import { oneLine } from '../../../src/reports/words.ts';
 import { hostileMarkup } from '../../kit/hostile-markup.ts';
@@ -80,14 +81,18 @@ test('our own Markdown comes out as HTML with memos linked', () => {
     '',
     '## Done',
     '',
-    '- **Lid** cut (memo 3, 00:12)',
+    '- **Lid** cut (memo 3, 00:12) \\[m3.t2\\] \\[m3.t3\\] memo 4',
     '  - as said: “so”',
     '',
     'Words.',
   ];
-  const words = memosLinked((memoId) => (memoId === 'm3' ? 'days/x.html#m3' : undefined));
+  const words = mentionsLinked({
+    memo: ({ memoId }) => (memoId === 'm3' ? 'days/x.html#m3' : undefined),
+    task: (id) => (id === 'm3.t2' ? 'tasks.html#m3.t2' : undefined),
+    finding: () => undefined,
+  });
   expect(html`${outlineHtml(lines, words)}`.text).toBe(
-    '<h2>Done</h2>\n<ul>\n<li><strong>Lid</strong> cut (<a href="days/x.html#m3">memo 3</a>, 00:12)\n<ul>\n<li>as said: “so”</li>\n</ul>\n</li>\n</ul>\n<p>Words.</p>\n',
+    '<h2>Done</h2>\n<ul>\n<li><strong>Lid</strong> cut (<a href="days/x.html#m3">memo 3</a>, 00:12) [<a href="tasks.html#m3.t2">m3.t2</a>] [m3.t3] memo 4\n<ul>\n<li>as said: “so”</li>\n</ul>\n</li>\n</ul>\n<p>Words.</p>\n',
   );
 });
 

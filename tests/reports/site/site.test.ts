@@ -147,3 +147,12 @@ test('a project without talk still has its pages', () => {
     'search.html',
   ]);
 });
+
+test('what has no name that can be shown still has a heading and a link', () => {
+  for (const words of ['', ' ', '\u0000', '\u202e\u001b[31m']) {
+    for (const { path, text } of htmlPages(wagonSiteSaying(words))) {
+      expect(text, path).not.toMatch(/<h1>\s*<\/h1>|<title>\s*<\/title>/);
+      if (path.startsWith('things')) expect(text, path).not.toMatch(/<a [^>]*>\s*<\/a>/);
+    }
+  }
+});
