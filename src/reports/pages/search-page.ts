@@ -34,7 +34,7 @@ export function entriesOf(source: SiteSource, map: SiteMap): SearchEntry[] {
       'figure',
       `${subjectOf(one)}: ${value}`,
       map.figures.get(one) ?? '',
-      `${one.item} ${one.attribute} ${one.source?.quote ?? ''}`,
+      `${subjectOf(one)} ${one.source?.quote ?? ''}`,
     ];
   };
   return [
@@ -52,7 +52,7 @@ export function entriesOf(source: SiteSource, map: SiteMap): SearchEntry[] {
         `clash, ${status}`,
         `${subjectOf({ item, attribute })} (${id})`,
         path(map.findings, id),
-        `${item} ${attribute} ${why}`,
+        `${subjectOf({ item, attribute })} ${why}`,
       ],
     ),
   ];
@@ -86,8 +86,11 @@ export const SEARCH_SCRIPT = `'use strict';
 
   const excerpt = (words, wanted) => {
     const at = Math.max(0, words.toLowerCase().indexOf(wanted[0]));
-    const from = Math.max(0, at - 60);
-    return (from > 0 ? '… ' : '') + words.slice(from, at + 120) + (at + 120 < words.length ? ' …' : '');
+    const start = Math.max(0, at - 60);
+    const from = start === 0 ? 0 : Math.min(at, words.indexOf(' ', start) + 1 || at);
+    const space = words.indexOf(' ', at + 110);
+    const to = space === -1 || space > at + 160 ? Math.min(words.length, at + 160) : space;
+    return (from > 0 ? '… ' : '') + words.slice(from, to) + (to < words.length ? ' …' : '');
   };
 
   const entry = ({ kind, title, path, words }, wanted) => {
