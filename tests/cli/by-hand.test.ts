@@ -136,6 +136,8 @@ test('a clash that was settled before is not settled again in silence', () => {
   expect(place.call(['undo']).out).toBe(`Undone: settling ${id} with take-new.\n`);
   place.call(['settle', id, 'take-new', '--reason', 'taped it']);
   const other = place.call(['settle', id, 'keep-old']);
-  expect(other.err).toMatch(/^\S+ was settled before: take-new, \S+: taped it; that gives way to this one\n$/);
+  expect(other.err).toMatch(
+    /^\S+ was settled before: take-new, \S+: taped it; that gives way to this one\n$/,
+  );
   expect(benchTop()).toBe('bench top height: 915 mm');
 });

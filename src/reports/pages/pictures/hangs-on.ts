@@ -1,9 +1,9 @@
 /** What a figure comes from and what hangs on it, by formulas: as a picture, and as lists with links. */
 import type { StandingFigure } from '../../../model/views.ts';
+import { shortLine } from '../../columns.ts';
 import { subjectOf } from '../../finding-text.ts';
 import { boundedText } from '../../quantity-text.ts';
 import { counted } from '../../source-text.ts';
-import { shortLine } from '../../words.ts';
 import { block, bothSystems, type Desk, standing, subject } from '../fragments.ts';
 import { type Html, html, type Part } from '../html.ts';
 import type { Relations } from '../relations.ts';
