@@ -278,7 +278,7 @@ export function itemOf(draft: Draft, scene: Scene): string {
 
 /** "Now I got something wrong": what cannot be told from other goods is no delivery. */
 export const isNamed = (item: string): boolean =>
-  !/^(?:(?:some|any|every|no)thing|it all|everything else|(?:the )?whole lot|trouble|word|wind|lucky)\b(?! (?:of|for|from) )/i.test(
+  !/^(?:(?:some|any|every|no)thing|it all|everything else|(?:the )?whole lot|lucky)\b(?! (?:of|for|from) )|^(?:trouble|word|wind)$/i.test(
     item,
   );
 

@@ -134,7 +134,7 @@ function endsOfOwn(found: readonly Draft[], scene: Scene): readonly Draft[] {
   const tasks = found.filter((each) => each.kind === 'task' && !each.weak);
   const first = Math.min(...tasks.map(({ to }) => scene.said[to]?.sentence ?? Number.POSITIVE_INFINITY));
   return scene.said
-    .filter((said) => said.sentence > first && !isBlank(said))
+    .filter((said) => said.sentence > first && !isBlank(said) && !isOnItsWay(said, found))
     .flatMap((said) => {
       const before = tasks.filter(({ to }) => (scene.said[to]?.sentence ?? said.sentence) < said.sentence);
       const open = before.slice(-NEAR_TASKS).map((each) => openWork(gistOf({ ...each }, scene)));
@@ -144,6 +144,16 @@ function endsOfOwn(found: readonly Draft[], scene: Scene): readonly Draft[] {
       }).slice(0, 1);
     });
 }
+const GOT = /^(?:ordered|bought|booked|rung|rang|phoned|called|paid|picked|fetched|collected|got|hired)$/;
+
+/** "Oil pump wants a new seal. Seal's on order": told as on its way, and by nobody's deed that ends a job. */
+const isOnItsWay = (said: Said, found: readonly Draft[]): boolean =>
+  !said.words.some(({ lower }) => GOT.test(lower)) &&
+  found.some(
+    ({ kind, received, from, to }) =>
+      kind === 'arrival' && received !== true && from <= said.index && to >= said.index,
+  );
+
 /** So many tasks before it a deed may end: keeps long memos linear. */
 const NEAR_TASKS = 6;
 
