@@ -56,14 +56,46 @@ function isOfEach(text: string, figure: FigureNote): boolean {
   return per === head || figure.item.toLowerCase().split(' ').map(singular).includes(per);
 }
 
+const ONES = 'two|three|four|five|six|seven|eight|nine|ten|a dozen|[2-9]';
+const TENS =
+  '(?:ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|[1-9]\\d)';
+/** "Three twenty kilo", as it would be read for three hundred and twenty. */
+const SO_MANY_OF = new RegExp(
+  `^(${ONES})[ -]+(${TENS})[ -]+(?:kilo(?:gram(?:me)?)?s?|kgs?|pounds?|lbs?|lit(?:re|er)s?|gallons?|tonnes?|tons?|grams?)$`,
+  'i',
+);
+/** Goods in pieces, right behind it: "bags of plaster". */
+const IN_PIECES =
+  /^[\s-]+(?:(?:paper|plastic|steel|gas|water|lead|iron|cast-iron|sand|cement|plaster|paint|feed|deck|ballast) )?(?:bags|sacks|tins|cans|drums|tubs|buckets|pails|kegs|barrels|bottles|cylinders|canisters|cartridges|boxes|crates|packs|packets|bales|rolls|coils|blocks|slabs|sheets|panes|panels|batteries|weights|ingots|bars|bricks|stones|castings|tanks|jerrycans|jerry cans|containers|cubes|loads|pallets|anchors|plates)\b/i;
+
+/** "Three twenty kilo bags" are three of twenty, and nobody's three hundred and twenty. */
+function inPieces(text: string, figure: FigureNote): FigureNote {
+  if (figure.dimension !== 'mass' && figure.dimension !== 'volume') return figure;
+  const found = SO_MANY_OF.exec(figure.quote.trim());
+  if (!found || !IN_PIECES.test(text.slice(figure.span.end, figure.span.end + 40))) return figure;
+  const [, ones = '', tens = ''] = found;
+  const [count, one] = [ones === 'a dozen' ? 12 : smallNumber(ones), smallNumber(tens)];
+  if (!count || !one || figure.value !== count * 100 + one) return figure;
+  const start = figure.span.start + figure.quote.indexOf(tens, ones.length);
+  const bare = {
+    ...figure,
+    value: one,
+    quote: text.slice(start, figure.span.end),
+    span: { start, end: figure.span.end },
+  };
+  return figure.dimension === 'mass' ? { ...bare, attribute: 'weight', each: { count } } : bare;
+}
+
 /** Figures of a memo, a weight of one of several with how many there are, where that was said. Pure, in one pass. */
-export function withPieces(text: string, figures: readonly FigureNote[]): readonly FigureNote[] {
+export function withPieces(text: string, told: readonly FigureNote[]): readonly FigureNote[] {
+  const figures = told.map((figure) => inPieces(text, figure));
   const counts = new Map<string, number>();
   const later = new Map<string, number>();
   for (const figure of figures)
     for (const name of namesOfCount(figure)) if (!later.has(name)) later.set(name, figure.value);
   return figures.map((figure) => {
     for (const name of namesOfCount(figure)) counts.set(name, figure.value);
+    if (figure.each) return figure;
     if (figure.dimension !== 'mass' || figure.attribute !== 'weight' || figure.limit) return figure;
     const per = PER_MEASURE.exec(text.slice(figure.span.end, figure.span.end + 40))?.[1];
     if (per !== undefined) return { ...figure, each: { per: per.toLowerCase() } };

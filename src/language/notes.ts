@@ -310,8 +310,8 @@ export interface CheckNote extends NoteBase {
   readonly options?: Readonly<Record<string, string>>;
 }
 
-/** Mixed in a pot, laid as a coat or a joint, or a mix that is still in use. */
-export const CLOCK_ACTS = ['mixed', 'laid', 'used'] as const;
+/** Mixed in a pot, laid as a coat or a joint, a mix that is still in use, or what held it till it was hard taken off. */
+export const CLOCK_ACTS = ['mixed', 'laid', 'used', 'freed'] as const;
 export type ClockAct = (typeof CLOCK_ACTS)[number];
 
 /** When a product was mixed, laid or used: its pot life, recoat window and cure are counted from there. */

@@ -1,5 +1,7 @@
 import { escapeSequences } from '../plain-text.ts';
+import { withBareAmounts } from './bare-amounts.ts';
 import { withSheetFigures } from './checks/sheet-figures.ts';
+import { withClearOpenings } from './clear-openings.ts';
 import { withPieces } from './each-of-many.ts';
 import { findRepairs } from './heard/find-repairs.ts';
 import { mendText } from './heard/mended-text.ts';
@@ -61,7 +63,7 @@ function readWords(text: string, context: ReadContext): Reading {
   // Quantities first: items hang on them, and statements may lean on figures.
   const { quantities, trace: quantityTrace } = readQuantities(text, tokens, context);
   const { figures: named, trace: itemTrace } = readItems(text, quantities, context);
-  const figures = withPieces(text, named);
+  const figures = withBareAmounts(text, withClearOpenings(text, withPieces(text, named)));
   const { notes: statements, trace: statementTrace } = readStatements(
     text,
     splitSentences(text),

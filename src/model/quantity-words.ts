@@ -5,6 +5,7 @@ const SIGNS: Readonly<Record<string, string>> = {
   deg: '°',
   degC: '°C',
   degF: '°F',
+  'degC diff': '°C',
   'degF diff': '°F',
   m3: 'm³',
   mm2: 'mm²',

@@ -81,7 +81,7 @@ function clashes(day: DayView, { units }: ProjectInfo): string[] {
   return section(2, 'Clashes', [...section(3, 'Open', of('open')), ...section(3, 'Settled', of('settled'))]);
 }
 
-/** What broke on the day, and what holds again. */
+/** What broke on the day, what is to be measured again since it, and what holds again. */
 function checks({ checks: of }: DayView, { units }: ProjectInfo): string[] {
   if (!of) return [];
   const again = of.holdAgain.map((finding) =>
@@ -92,6 +92,16 @@ function checks({ checks: of }: DayView, { units }: ProjectInfo): string[] {
       3,
       'Broke',
       of.broke.map((finding) => findingEntry(finding, units)),
+    ),
+    ...section(
+      3,
+      'To be measured again',
+      (of.stale ?? []).map(({ subject, id, why, ask }) =>
+        bullet(
+          `**${escapeMarkdown(subject)}**: ${escapeMarkdown(why)} (${escapeMarkdown(id)})`,
+          ...ask.map((line) => `next: ${escapeMarkdown(line)}`),
+        ),
+      ),
     ),
     ...section(3, 'Hold again', again),
   ]);

@@ -28,6 +28,15 @@ const LAID = new RegExp(
 );
 const USED =
   / (?:still|'m|am|'re|are|was|were|been|carried on|kept|keep) (?:still |just |now )?(?:brushing|rolling|spreading|wetting|laying|pouring|working|using|trowelling|troweling|applying|laminating|squeezing|dabbing|slapping|fairing) /g;
+const HOLDS =
+  '(?:clamps?|cramps?|props?|weights?|straps?|strapping|shuttering|formwork|shutters|moulds?|wedges|ratchets)';
+const TAKES =
+  '(?:took|taken|taking|pulled|had|got|knocked|struck|stripped|removed|undid|undone|loosened|released|popped|whipped|slackened)';
+/** "The clamps are off", "took the clamps off", "struck the formwork", "unclamped it". */
+const FREED = new RegExp(
+  ` (?:${HOLDS} (?:\\S+ ){0,2}?(?:are|is|'re|'s|came|come|have come|has come|went|off) ?(?:all |now |both |already |come |just )*(?:off|out|away|gone|undone|released|struck)|${HOLDS} off|${TAKES} (?:(?:all|both|the|my|those|its|his|our|off|out) )+${HOLDS} ?(?:off|out|away)?|(?:unclamped|uncramped|de-?moulded|demolded)) `,
+  'g',
+);
 /** Verbs that name their product, and glue that joins. */
 const QUOTED =
   / (?:says|said|sheet|datasheet|label|instructions|recommends?|recommended|supposed|should|must|at least|no less|no more|up to|within|after \S+ hours|wants|needs|tin says|window) /;
@@ -149,6 +158,8 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
   for (const at of verbsOf(line, MIXED))
     if (isNamed || / (?:batch|mix|pot) /.test(line.words)) add('mixed', at);
   for (const at of verbsOf(line, USED)) if (isNamed || isGoingOn) add('used', at);
+  // What holds it is no product: whose clock it is, the glue that was spoken of tells.
+  for (const at of verbsOf(line, FREED)) add('freed', at);
   if (!TO_COME.test(line.words)) {
     for (const at of verbsOf(line, LAID)) if (isNamed || hasCoat) add('laid', at);
     for (let k = line.first; k < line.endWord; k++) {
@@ -167,10 +178,14 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
 const PUT_ON =
   /^(?:laid|applied|sprayed|spread|poured|brushed|rolled|trowelled|troweled|bedded|pumped|cast)$/;
 
+const POURED = /^(?:slabs?|footings?|pads?|foundations?|plinths?|lintels?|ring-?beam|oversite)$/;
+
 function productAfter({ parse }: RecordScene, verb: number): boolean {
   const object = phraseAt(parse, verb + 1);
   if (!object || object.first !== verb + 1) return false;
   if (isProduct(object.name)) return true;
+  // What is poured of concrete has its own names.
+  if (wordAt(parse, verb) === 'poured' && POURED.test(object.name.at(-1) ?? '')) return true;
   const of = wordAt(parse, object.last + 1) === 'of' ? phraseAt(parse, object.last + 2) : undefined;
   return of !== undefined && isProduct(of.name);
 }

@@ -124,19 +124,35 @@ function wordsAbout(said: Said, scene: Scene): readonly Word[] {
 }
 
 function finishes(said: Said, scene: Scene): boolean {
-  const { open } = scene;
-  const { words } = said;
   const things = contentOf(wordsAbout(said, scene));
-  const about = open.filter((work) => [...work.things].some((thing) => names(things, thing)));
+  const about = scene.open.filter((work) => [...work.things].some((thing) => names(things, thing)));
   if (about.length === 0) return false;
+  return doesTheSame(said, about) ?? tellsTheEnd(said, things, about);
+}
+
+/** Whether the clause reports the deed of an open task in its own verb; nothing where it has no such verb. */
+function doesTheSame({ words }: Said, about: readonly OpenWork[]): boolean | undefined {
   for (let at = 0; at < words.length; at++) {
     const deed = deedAt(words, at);
     if (!deed) continue;
     if (words.slice(0, at).some(({ classes }) => /[NKM]/.test(classes))) return false;
     if (about.some((work) => sameErrand(deed, work.verbs))) return true;
   }
-  return tellsTheEnd(said, things, about);
+  return undefined;
 }
+
+/** A deed in the verb of a task that the memo told before it: "I have to order the glass", and later "ordered the glass". */
+export const ENDS_OWN: StatementRule = {
+  name: 'a task of this memo is done',
+  read: (said: Said, scene: Scene) => {
+    if (scene.open.length === 0 || said.asks || scene.unreal.has(said.index)) return undefined;
+    if (scene.listed.has(said.index) || isSubordinate(said) || isReason(said) || isDuty(said))
+      return undefined;
+    const things = contentOf(wordsAbout(said, scene));
+    const about = scene.open.filter((work) => [...work.things].some((thing) => names(things, thing)));
+    return doesTheSame(said, about) ? draft('done', said, { finishes: true }, firstWord(said)) : undefined;
+  },
+};
 
 /** "The foundry has the drawing": two things of one task, and the one has the other. */
 function hasWhatWasOwed(

@@ -278,8 +278,8 @@ export function itemOf(draft: Draft, scene: Scene): string {
 
 /** "Now I got something wrong": what cannot be told from other goods is no delivery. */
 export const isNamed = (item: string): boolean =>
-  !/^(?:(?:some|any|every|no)thing|it all|everything else|(?:the )?whole lot|lucky)\b(?! (?:of|for|from) )|^(?:trouble|word|wind)$/i.test(
-    item,
+  !/^(?:(?:some|any|every|no)thing\b(?! (?:of|for|from) )|(?:it all|everything else|trouble|word|wind|lucky)$)/i.test(
+    item.trim(),
   );
 
 /** A gate as a short phrase: "the wiring's signed off" is "wiring signed off". */

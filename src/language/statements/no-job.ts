@@ -13,6 +13,9 @@ const NO_JOBS: readonly Phrase[] = [
     `^<lead>* (?! i | we | you | he | she | somebody | someone ) (?: <plain> )+ (?: takes | take | took | 'll take | will take ) ${AMOUNT}`,
   ),
   phrase(
+    `^<lead>* (?! i | we | you | he | she | somebody | someone ) (?: <plain> )+ (?: need | needs | want | wants | has to have | gets ) ${AMOUNT} to (?: dry | cure | set | harden | go off | settle | cool | rest | stand )`,
+  ),
+  phrase(
     `^<lead>* (?! i | we | you | he | she | somebody | someone ) (?: <plain> )+ (?: need | needs | want | wants | has | have | 's | 've | must | should | is | are | got | supposed | will | 'll )* to? (?: sit | wait | stand | cure | dry | set | harden | rest | cool | settle | go off | dry out | be left | be left to (?: dry | cure | set | stand | harden ) ) ${AMOUNT}`,
   ),
   // "I'll have to wait for the glass", "I need to sit down"

@@ -24,7 +24,7 @@ import type { Draft, Scene, StatementKind, StatementRule } from './draft.ts';
 import { fittedEvidence, weigh } from './evidence/evidence.ts';
 import { KINDS } from './evidence/kinds.ts';
 import { isBlank, scoreWords, type WordScores } from './evidence/word-scores.ts';
-import { FINISHED_RULES, openWork } from './finished-tasks.ts';
+import { ENDS_OWN, FINISHED_RULES, openWork } from './finished-tasks.ts';
 import { readGates } from './gates.ts';
 import { gistOf, isNamed, itemOf, waitOf } from './gist.ts';
 import { findJobLists, JOB_RULES } from './job-lists.ts';
@@ -137,11 +137,9 @@ function endsOfOwn(found: readonly Draft[], scene: Scene): readonly Draft[] {
     .filter((said) => said.sentence > first && !isBlank(said) && !isOnItsWay(said, found))
     .flatMap((said) => {
       const before = tasks.filter(({ to }) => (scene.said[to]?.sentence ?? said.sentence) < said.sentence);
-      const open = before.slice(-NEAR_TASKS).map((each) => openWork(gistOf({ ...each }, scene)));
-      return FINISHED_RULES.flatMap(({ name, read }) => {
-        const ended = read(said, { ...scene, open });
-        return ended ? [{ ...ended, rule: name }] : [];
-      }).slice(0, 1);
+      const open = before.slice(-NEAR_TASKS).map((each) => openWork(gistOf(each, scene)));
+      const ended = ENDS_OWN.read(said, { ...scene, open });
+      return ended ? [{ ...ended, rule: ENDS_OWN.name }] : [];
     });
 }
 const GOT = /^(?:ordered|bought|booked|rung|rang|phoned|called|paid|picked|fetched|collected|got|hired)$/;

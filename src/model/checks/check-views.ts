@@ -86,16 +86,20 @@ export function wordsOfFinding(rows: ProjectRows, { checkId, item }: FindingView
 export interface ChecksOfDay {
   readonly broke: readonly FindingView[];
   readonly holdAgain: readonly FindingView[];
+  /** Those that say nothing since this day: a size they read was taken before a layer or a change. */
+  readonly stale?: readonly CheckView[];
 }
 
-/** What broke on a date, and what holds again since it. */
+/** What broke on a date, what holds again since it, and what is to be measured again since it. */
 export function checksOfDay(rows: ProjectRows, date: string): ChecksOfDay {
+  const isStale = ({ last }: CheckRow) => last.state === 'stale' && dayOf(last.since) === date;
   const found = rows.all('checks').flatMap(({ id }) => rows.where('findings', 'slot', slotOfCheck(id)));
   return {
     broke: found.filter(({ foundAt }) => dayOf(foundAt) === date).map(asView),
     holdAgain: found
       .filter(({ settledBy }) => settledBy?.choice === 'holds-again' && dayOf(settledBy.at) === date)
       .map(asView),
+    stale: checkViews(rows, isStale),
   };
 }
 

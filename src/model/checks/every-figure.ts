@@ -5,6 +5,7 @@ import { usualDimension } from '../measures.ts';
 import { shapeOf, wordsOf } from '../names.ts';
 import type { ModelReader, StandingRow } from '../rows.ts';
 import { stemOf } from '../stems.ts';
+import { TANK_CONTENTS } from './materials.ts';
 
 const stemsIn = (words: string) => new Set(words.split(/\s+/).map(stemOf));
 
@@ -17,6 +18,46 @@ const WHOLES = stemsIn(
 const SUMS = stemsIn(
   'total sum whole everything altogether lot gross kerb payload load loading loaded capacity limit maximum most rating rated',
 );
+
+/** Fluids that fill tanks, by the last word of their name: kilograms to the litre as `materials.ts` has them. */
+const FLUIDS: Readonly<Record<string, string>> = { water: 'fresh water', diesel: 'diesel' };
+const FLUID_WORDS = new Set([
+  'water',
+  'diesel',
+  'fuel',
+  'petrol',
+  'gasoline',
+  'kerosene',
+  'paraffin',
+  'coolant',
+]);
+
+/** What there is of a fluid, told by volume or without a unit. */
+export interface Fluid {
+  readonly name: string;
+  readonly row: StandingRow;
+  /** Kilograms in a cubic metre, where its volume was told and its density is a published one. */
+  readonly density?: { readonly low: number; readonly high: number; readonly source: string };
+}
+
+/** Fluids of which no weight stands: by volume, and those whose amount was told without a unit. */
+export function everyFluid(reader: Pick<ModelReader, 'itemsSharing' | 'standingOf'>): readonly Fluid[] {
+  return reader.itemsSharing(FLUID_STEMS).flatMap(({ id, name }): Fluid[] => {
+    const last = wordsOf(name).at(-1) ?? '';
+    if (!FLUID_WORDS.has(last)) return [];
+    const rows = reader
+      .standingOf(id)
+      .filter((row) => row.status !== 'series' && !row.slot.includes(LIMIT_MARK));
+    if (rows.some(({ dimension }) => dimension === 'mass')) return [];
+    const row =
+      rows.find(({ dimension }) => dimension === 'volume') ??
+      rows.find(({ dimension, attribute }) => dimension === 'count' && attribute === 'other');
+    if (!row) return [];
+    const known = TANK_CONTENTS.find((one) => one.name === FLUIDS[last]);
+    return [{ name, row, ...(known && row.dimension === 'volume' ? { density: known } : {}) }];
+  });
+}
+const FLUID_STEMS = [...FLUID_WORDS].map(stemOf);
 
 export interface EveryFigure {
   readonly rows: readonly StandingRow[];

@@ -12,6 +12,8 @@ import { mayBeSame, productOfCheck } from './products.ts';
 /** What has been done with the product of a check, up to now. */
 export interface RunningClock {
   readonly start: ClockRow;
+  /** Clamps, props or formwork that were told to be off since. */
+  readonly freed?: ClockRow;
   /** The coat before, where the one that started the clock was said to go on it. */
   readonly before?: ClockRow;
   /** The mix in use, the latest that was told. */
@@ -53,8 +55,11 @@ export function clockFor(
   const before = start.isNext
     ? same.findLast((row) => row.act === 'laid' && isLater(start.at, row.at))
     : undefined;
-  const used = same.findLast((row) => row.act !== 'mixed' && isLater(row.at, start.at));
-  return { start, ...(before ? { before } : {}), ...(used ? { used } : {}) };
+  const used = same.findLast(
+    (row) => row.act !== 'mixed' && row.act !== 'freed' && isLater(row.at, start.at),
+  );
+  const freed = same.find((row) => row.act === 'freed' && isLater(row.at, start.at));
+  return { start, ...(before ? { before } : {}), ...(used ? { used } : {}), ...(freed ? { freed } : {}) };
 }
 
 /** Whether all data sheets with times that stand may be of one product; two that name none are of two. */
@@ -90,7 +95,8 @@ export function readClock(check: string, clock: RunningClock, times: Times, now:
   const opens = times.from === undefined ? {} : { opens: after(start.at, times.from) };
   const closes = times.until === undefined ? {} : { closes: after(start.at, times.until) };
   const { product, act, at: startedAt, source } = start;
-  const usedSource = check === 'pot life' && used ? { usedSource: used.source } : {};
+  const last = check === 'pot life' ? used : check === 'cure time' ? clock.freed : undefined;
+  const usedSource = last ? { usedSource: last.source } : {};
   const window = { product, act, startedAt, source, ...usedSource, ...opens, ...closes };
   return { ...wordsOf(check, clock, times, window, now), window };
 }
@@ -103,7 +109,8 @@ function wordsOf(
   now: string,
 ): Omit<ClockWords, 'window'> {
   if (check === 'pot life') return potLife(clock, times, window, now);
-  return check === 'recoat window' ? recoat(clock, times, window, now) : ready(check, window, now);
+  if (check === 'recoat window') return recoat(clock, times, window, now);
+  return freedEarly(check, clock, times, window) ?? ready(check, window, now);
 }
 
 /** "5 h 20 min": so long a time in the two largest units that it has, to the minute. */
@@ -184,6 +191,19 @@ function heldAgainst(
   if (until !== undefined && gone > until && start.isSaid)
     return `${told}: ${span(gone - until)} too late at worst`;
   return before.isSaid && start.isSaid ? 'within' : undefined;
+}
+
+/** Told without a time, the work may have been begun so long before the memo. Our own bound: half a working day. */
+const BEGUN_BEFORE = 4 * 3600;
+
+/** "The clamps are off", before the time of the data sheet was over. */
+function freedEarly(check: string, { start, freed }: RunningClock, { from = 0 }: Times, window: CheckWindow) {
+  if (check !== 'cure time' || !freed) return undefined;
+  const gone = secondsBetween(start.at, freed.at);
+  if (gone + (start.isSaid ? 0 : BEGUN_BEFORE) >= from) return undefined;
+  const since = start.isSaid ? '' : ', counted from the memo that told of it';
+  const why = `${startedWords(window)}, clamps or formwork off ${wallClock(freed.at)}, ${span(gone)} after it${since}: ${span(from - gone)} too early at worst`;
+  return { state: 'broken', why } as const;
 }
 
 const READY: Readonly<Record<string, string>> = { 'cure time': 'cured', 'drying time': 'dry' };

@@ -40,7 +40,7 @@ const SCALES: Readonly<Record<System, Readonly<Record<string, Scale>>>> = {
       [50_000, 'bar'],
     ],
     temperature: [[0, 'degC']],
-    'temperature difference': [[0, 'K']],
+    'temperature difference': [[0, 'degC diff']],
     torque: [[0, 'N.m']],
     speed: [[0, 'km/h']],
   },

@@ -1,13 +1,15 @@
 /** Works a check out on the project's figures: names resolved, intervals in and out, the verdict in words. */
 import type { HouseUnits, SpokenInput } from '../../language/notes.ts';
 import { usualDimension } from '../measures.ts';
+import { quantityText } from '../quantity-words.ts';
+import type { StandingRow } from '../rows.ts';
 import { unitKind } from '../units.ts';
 import { checkNamed } from './all-checks.ts';
 import { assumedInputs } from './assumed-inputs.ts';
 import { clocked, clockOf, doubted, noneGiven, type Outcome, watchesOfTime } from './at-a-time.ts';
 import type { Check, CheckInput, Given, Range } from './check.ts';
 import type { AskedCheck, CheckRun, InputRead, ResultRead } from './check-rows.ts';
-import { everyFigure } from './every-figure.ts';
+import { everyFigure, everyFluid, type Fluid } from './every-figure.ts';
 import type { Names } from './named-figure.ts';
 import { piecesOf } from './pieces.ts';
 import { figureRead, type InputAtHand, type Reading, readInput, type Trouble } from './read-inputs.ts';
@@ -106,7 +108,7 @@ export function workCheck(
     watches: [
       ...(assumed?.watches ?? []),
       ...watchesOfTime(check, outcome, now, assumed?.takesAir === true),
-      ...every.map(({ watch }) => watch),
+      ...every.flatMap(({ watches }) => watches),
       ...watchesOf(
         names.reader,
         atHand.flatMap(({ read }) => read),
@@ -120,7 +122,7 @@ export function workCheck(
 interface Every {
   readonly input: CheckInput;
   readonly atHand: readonly InputAtHand[];
-  readonly watch: string;
+  readonly watches: readonly string[];
   readonly note?: string;
 }
 
@@ -133,10 +135,46 @@ function everyOf(reading: Reading, input: CheckInput, asked: AskedCheck): Every 
   const atHand = rows.map(({ slot }) =>
     ofAllPieces(reading, readInput(reading, input, { input: input.name, expression: `[${slot}]` })),
   );
-  const note = `every ${attribute} that stands is counted${wholes.length > 0 ? `, but not of what holds the others: ${wholes.join(', ')}` : ''}${left}`;
-  const watch = `*${usualDimension(attribute)}`;
-  return { input, atHand, watch, ...(rows.length > 0 ? { note } : {}) };
+  const fluids = attribute === 'weight' ? everyFluid(reading.reader) : [];
+  const poured = fluids.map((fluid) => fluidPart(reading, input, fluid));
+  const dense = [...new Set(fluids.flatMap(({ density }) => density?.source ?? []))];
+  const byVolume = fluids.some(({ density }) => density)
+    ? `; fluids by their volume (${dense.join('; ')})`
+    : '';
+  const note = `every ${attribute} that stands is counted${wholes.length > 0 ? `, but not of what holds the others: ${wholes.join(', ')}` : ''}${left}${byVolume}`;
+  const watches = [usualDimension(attribute), ...(attribute === 'weight' ? ['volume', 'count'] : [])].map(
+    (dimension) => `*${dimension}`,
+  );
+  return {
+    input,
+    atHand: [...atHand, ...poured],
+    watches,
+    ...(rows.length + poured.length > 0 ? { note } : {}),
+  };
 }
+
+/** A fluid as a part of a sum of weights: by its volume, else what keeps it from being counted. */
+function fluidPart(reading: Reading, input: CheckInput, { name, row, density }: Fluid): InputAtHand {
+  const asked = (expression: string) => readInput(reading, input, { input: input.name, expression });
+  if (density) {
+    const dense = density.low === density.high ? [density.low] : [density.low, density.high];
+    const ends = dense.map((heavy) => `[${row.slot}] / (1 L) * ${heavy / 1000} kg`);
+    return { ...asked(ends.join(' to ')), words: `${name} ${saidAmount(row)}` };
+  }
+  const amount = saidAmount(row);
+  const why =
+    row.dimension === 'count'
+      ? `the ${name} was told as ${amount}, and not in what: kilos or litres`
+      : `the ${name} is ${amount}, and what a litre of it weighs was never said`;
+  const trouble: Trouble = {
+    kind: 'missing',
+    why,
+    ask: `say it, or: hearwright figures set "${name} weight = … kg"`,
+  };
+  return { ...asked(`[${row.slot}]`), trouble, waitsFor: [] };
+}
+
+const saidAmount = ({ value, unit }: StandingRow): string => quantityText({ value, unit });
 
 /** A weight of one of several goes into a sum as often as there are pieces; a product that was written is left. */
 function ofAllPieces(reading: Reading, atHand: InputAtHand): InputAtHand {

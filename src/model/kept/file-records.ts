@@ -1,5 +1,6 @@
 /** Files what a memo, or a person, keeps on record, and checks it against what stands. */
 
+import { timesSaid } from '../../language/kept/time-of-day.ts';
 import type { RecordNote } from '../../language/notes.ts';
 import { fileSpokenCheck } from '../checks/file-checks.ts';
 import type { Kept } from '../views.ts';
@@ -25,6 +26,26 @@ export function fileRecords(work: Working, notes: readonly Kept<RecordNote>[]): 
 export function fileByHand(work: Working, record: RecordByHand): void {
   const source = work.source({ quote: '' });
   file(work, { ...record, id: work.memo.id, source } as RecordRow);
+  if (record.kind === 'batch') file(work, clockOf(work, record));
+}
+
+/**
+ * The clock that a batch kept by hand starts, as talk of it would: laid where it is said to have gone somewhere, else
+ * mixed; at the time that "when" tells, else at the time of keeping it.
+ */
+function clockOf(work: Working, { product, facts }: Extract<RecordByHand, { kind: 'batch' }>): RecordRow {
+  const { id, recordedAt } = work.memo;
+  const words = (what: string) => facts.find((fact) => fact.what === what)?.words;
+  const [said] = timesSaid(words('when') ?? '', recordedAt);
+  return {
+    id: `${id}.clock`,
+    source: work.source({ quote: '' }),
+    kind: 'clock',
+    act: words('used') === undefined ? 'mixed' : 'laid',
+    product,
+    at: said?.at ?? recordedAt,
+    isSaid: said !== undefined || words('when') === undefined,
+  };
 }
 
 function file(work: Working, row: RecordRow): void {

@@ -19,7 +19,7 @@ test.each([
     '60 degF',
     /^dew point 57\.69 °F, surface 60 °F: .* °F above it at worst, 5\.4 °F wanted$/,
   ],
-  ['us', '21 degC', '15 degC', /^dew point 14\.\d+ °C, surface 15 °C: .* K above it at worst, 3 K wanted$/],
+  ['us', '21 degC', '15 degC', /^dew point 14\.\d+ °C, surface 15 °C: .* °C above it at worst, 3 °C wanted$/],
   [
     'mixed',
     '70 degF',

@@ -173,7 +173,7 @@ test('the air that was told last is held against the least that the product take
       'The primer can be recoated after four hours at twenty degrees. Primed the hatch just now.',
     );
   expect(broken(story)).toEqual([
-    'open product temperature (primer): 8 °C: 2 K under the least of 10 °C at worst',
+    'open product temperature (primer): 8 °C: 2 °C under the least of 10 °C at worst',
   ]);
   expect(states(story)['recoat window']).toBe(
     'refused: 8 °C is below the 10 °C that the product takes at least: no time is worked out',
