@@ -71,9 +71,11 @@ function runRows(run: CheckRun, units: HouseUnits, now: string): readonly Row[] 
 function windowRows({ window }: CheckRun): readonly Row[] {
   if (!window) return [];
   const { product, act, startedAt, source, opens, closes } = window;
+  // Kept by hand, nobody said it.
+  const said = source.quote === '' ? '' : `   "${oneLine(source.quote)}"`;
   const what = `${product === '' ? 'coat' : oneLine(product)} ${act}`;
   return [
-    ['started', `${clock(startedAt)}   ${what}   ${placeOf(source)}   "${oneLine(source.quote)}"`],
+    ['started', `${clock(startedAt)}   ${what}   ${placeOf(source)}${said}`],
     ...(opens === undefined ? [] : [['opens', clock(opens)] as const]),
     ...(closes === undefined ? [] : [['closes', clock(closes)] as const]),
   ];
