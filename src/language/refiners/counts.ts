@@ -15,7 +15,7 @@ const OF_THEM = /^(?:them|em|'em|these|those|us|you)$/;
 const TAKES_OFF =
   /^(?:another|take|takes|took|taking|needs|need|wants|want|plane|planed|planing|shave|shaved|trim|trimmed|cut|saw|sand|sanded|mill|milled|skim|skimmed|get|got)$/;
 
-const SIZE_ADJECTIVE = /^(?:long|wide|deep|thick|tall|high|short|narrow)$/;
+const SIZE_ADJECTIVE = /^(?:long|wide|deep|thick|tall|high|short|narrow|round|square|finished)$/;
 
 /** "two long sill logs", "three deep drawers": the size is told of the things that are counted. */
 function sizedThings(room: Room, amount: Amount): boolean {

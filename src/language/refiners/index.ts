@@ -7,6 +7,7 @@ import { counts } from './counts.ts';
 import { haggled } from './haggled.ts';
 import { journeys } from './journeys.ts';
 import { lists, pairs } from './lists.ts';
+import { otherUnits } from './other-units.ts';
 import { ages, people } from './people.ts';
 import { ranges } from './ranges.ts';
 import { rejected } from './rejected.ts';
@@ -45,6 +46,8 @@ export const REFINERS: readonly Refiner[] = [
   journeys,
   // Last: a bare number leans on the settled ones before it.
   bareNumbers,
+  // The number said over may have been bare.
+  otherUnits,
   // After bare numbers: only then is it known that "minus five outside" is heat.
   belowZero,
 ];

@@ -83,8 +83,9 @@ function ordering(room: Room, amount: Amount): boolean {
 
 /** "before the mould comes off": nothing arrives. */
 const comesAway = (room: Room, at: number): boolean =>
-  /^com(?:es?|ing)$/.test(wordAt(room, at)) &&
-  /^(?:out|off|away|down|apart|undone)$/.test(wordAt(room, at + 1));
+  (wordAt(room, at) === 'away' && /^(?:come|comes|came|coming|taken|put)$/.test(wordAt(room, at - 1))) ||
+  (/^com(?:es?|ing)$/.test(wordAt(room, at)) &&
+    /^(?:out|off|away|down|apart|undone)$/.test(wordAt(room, at + 1)));
 
 function whyCalendar(room: Room, amount: Amount): string | undefined {
   if (/^(?:year|month)$/.test(amount.unit ?? '')) return 'years and months are no working times';

@@ -67,12 +67,13 @@ export const AMOUNT_RULES: readonly AmountRule[] = [
   partOfUnit,
   // After parts of units: "three quarters of an inch" is no part of a whole.
   partsAndTimes,
+  // Before units: "home with 135s" is no time.
+  sizeAsThing,
   numberAndUnit,
   roughNumberAndUnit,
   hundredOfUnit,
   oneOfUnit,
   bareSection,
   countOfSize,
-  sizeAsThing,
   numberAlone,
 ];

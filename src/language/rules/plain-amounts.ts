@@ -132,27 +132,33 @@ export const countOfSize: AmountRule = {
 export const sizeAsThing: AmountRule = {
   name: 'the <size>s',
   read(room, at) {
-    const size = PLURAL_NUMBERS.get(wordAt(room, at)) ?? writtenPlural(room, at);
+    const written = writtenPlural(room, at);
+    const size = PLURAL_NUMBERS.get(wordAt(room, at)) ?? written?.size;
+    const to = written?.to ?? at + 1;
     if (!size || size < 5) return undefined;
-    if (!/^(?:the|those|these|in|into)$/.test(wordAt(room, at - 1)) && !ofFasteners(room, at))
+    if (!/^(?:the|those|these|in|into)$/.test(wordAt(room, at - 1)) && !ofFasteners(room, at, to))
       return undefined;
-    const number = { from: at, to: at + 1, value: size, form: 'words' as const };
-    return { amount: amountOf(this.name, number, { from: at, to: at + 1 }, size) };
+    const number = { from: at, to, value: size, form: 'words' as const };
+    return { amount: amountOf(this.name, number, { from: at, to }, size) };
   },
 };
 
-/** "16s", "135s". */
-const writtenPlural = (room: Room, at: number): number | undefined => {
-  const word = wordAt(room, at);
-  return /^\d{1,3}s$/.test(word) ? Number.parseInt(word, 10) : undefined;
-};
+/** "16s", "135s": the size, and where it ends; the s may stand by itself. */
+function writtenPlural(room: Room, at: number): { readonly size: number; readonly to: number } | undefined {
+  const [token, next] = [room.tokens[at], room.tokens[at + 1]];
+  if (/^\d{1,3}s$/.test(token?.word ?? ''))
+    return { size: Number.parseInt(token?.word ?? '', 10), to: at + 1 };
+  const isGlued =
+    token?.kind === 'number' && /^\d{1,3}$/.test(token.text) && next?.word === 's' && !next.spaced;
+  return isGlued ? { size: Number(token.text), to: at + 2 } : undefined;
+}
 
 const FASTENERS = /^(?:bolts?|screws?|nails?|studs?|spikes?|joists?|rafters?|centres|centers)$/;
 
 /** "They go on bolts, sixteens, stainless", "I've come home with 135s": a size said as what comes in it. */
-function ofFasteners(room: Room, at: number): boolean {
+function ofFasteners(room: Room, at: number, to: number): boolean {
   if (!/^(?:,|so|'re|are|with|on|be|to|got|for)$/.test(wordAt(room, at - 1))) return false;
-  if (!/^(?:|[.,;!?]|and|with|in|like|done|instead|not)$/.test(wordAt(room, at + 1))) return false;
+  if (!/^(?:|[.,;!?]|and|with|in|like|done|instead|not)$/.test(wordAt(room, to))) return false;
   const sentence = room.tokens[at]?.sentence ?? 0;
   for (let index = at - 1; index >= Math.max(0, at - 24); index--) {
     const token = room.tokens[index];

@@ -17,7 +17,11 @@ export const mixes: AmountRule = {
     const first = readNumber(room.tokens, at);
     if (!first || readUnit(room.tokens, first.to)) return undefined;
     return (
-      written(room, at, first) ?? spoken(room, at, first) ?? oneTo(room, at, first) ?? parts(room, at, first)
+      written(room, at, first) ??
+      spoken(room, at, first) ??
+      stuffs(room, at, first) ??
+      oneTo(room, at, first) ??
+      parts(room, at, first)
     );
   },
 };
@@ -43,8 +47,22 @@ function spoken(room: Room, at: number, first: NumberReading): AmountRead | unde
   return ratio('<number> to one', first, at, second.to, first.value);
 }
 
+/** "Three of sand to one of lime", "three sand to one lime": the stuffs of a mix are named. */
+function stuffs(room: Room, at: number, first: NumberReading): AmountRead | undefined {
+  if (first.value < 2 || first.value > 40) return undefined;
+  const stuff = wordAt(room, first.to) === 'of' ? first.to + 1 : first.to;
+  const part = HOW_IT_IS.test(wordAt(room, stuff)) ? stuff + 1 : stuff;
+  if (!MIX.test(wordAt(room, part)) || wordAt(room, part + 1) !== 'to') return undefined;
+  const one = readNumber(room.tokens, part + 2);
+  if (one?.value !== 1 || readUnit(room.tokens, one.to)) return undefined;
+  const other = wordAt(room, one.to) === 'of' ? one.to + 1 : one.to;
+  const to = MIX.test(wordAt(room, other)) ? other + 1 : one.to;
+  return ratio('<number> of <stuff> to one', first, at, to, first.value);
+}
+const HOW_IT_IS = /^(?:sharp|soft|washed|wet|dry|hot|fine|coarse|building|quick|slaked|hydraulic)$/;
+
 const MIX =
-  /^(?:mix|mixed|mortar|cement|sand|lime|clay|plaster|render|ballast|concrete|hardener|resin|epoxy|glue|water|thinner|thinners|grout|ratio|two-stroke|oil|gear|gearing|reduction)$/;
+  /^(?:mix|mixed|mortar|cement|sand|lime|putty|gravel|stone|chippings|aggregate|pozzolan|clay|plaster|render|ballast|concrete|hardener|resin|epoxy|glue|water|thinner|thinners|grout|ratio|two-stroke|oil|gear|gearing|reduction)$/;
 
 /** "one to three with sand": the larger over the smaller, beside a word of mixing. */
 function oneTo(room: Room, at: number, first: NumberReading): AmountRead | undefined {

@@ -131,7 +131,7 @@ function valueFirst(room: Room, amount: Amount): boolean {
 
 /** Stuff that comes in thicknesses, so that a bare number before it is one: "eighteen ply", "thirty polystyrene". */
 export const SHEET_STUFF =
-  /^(?:ply|plywood|shutterply|marine|mdf|osb|chipboard|hardboard|plasterboard|drywall|polystyrene|foam|insulation|celotex|glass|perspex|acrylic|polycarbonate|plate|sheet|ally|aluminium|aluminum|steel|stainless|birch|larch|oak|pine|ash|teak|mahogany|iroko|meranti|spruce|cork|rubber|batten|battens|box|tube|rod|bar|copper|conduit)$/;
+  /^(?:ply|plywood|shutterply|marine|mdf|osb|chipboard|hardboard|plasterboard|drywall|polystyrene|foam|insulation|celotex|glass|perspex|acrylic|polycarbonate|plate|sheet|ally|aluminium|aluminum|steel|stainless|birch|larch|oak|pine|ash|teak|mahogany|iroko|meranti|spruce|cork|rubber|batten|battens|box|tube|rod|bar|copper|conduit|pipe|duct|ducting|flue|hose|spiral|downpipe|liner)$/;
 
 /** The reason of a number that is told of each of several things. */
 export const SO_MUCH_EACH = 'so much on each';
@@ -332,6 +332,12 @@ function likeYear(room: Room, amount: Amount): boolean {
   return room.tokens[amount.from]?.kind === 'number' ? amount.value >= 1900 : amount.number.splitAfter === 2;
 }
 
+/** "Seven and a half rise", "two thirty rise": what each step of a stair or a ladder climbs. */
+const ofStair = (room: Room, amount: Amount): boolean =>
+  wordAt(room, amount.to) === 'rise' &&
+  (amount.value >= 100 || Boolean(amount.number.fraction)) &&
+  !/^(?:over|in|of|to)$/.test(wordAt(room, amount.to + 1));
+
 const YEARS_APART = 0.06;
 const likeKnown = (room: Room, { value }: Amount): boolean =>
   (room.context.knownFigures ?? []).some(
@@ -430,6 +436,7 @@ export function evidenceOf(room: Room, amount: Amount): Evidence {
   if (wordAt(room, amount.to) === 'again' && ends(room, amount.to + 1))
     return { grade: 'likely', why: '"again" behind it' };
   if (standsAlone(room, amount)) return { grade: 'likely', why: 'said by itself' };
+  if (ofStair(room, amount)) return { grade: 'sure', why: '"rise" behind it', attribute: 'height' };
   if (headsClause(room, amount)) return { grade: 'sure', why: 'a size at the head of its clause' };
   if (amount.number.fraction && (amount.number.denominator ?? 0) >= 4)
     return { grade: 'likely', why: 'a fraction of an inch' };

@@ -2,6 +2,7 @@ import type { Attribute, Dimension } from '../../notes.ts';
 import type { Amount, Room } from '../../rules/rule.ts';
 import { wordAt } from '../../rules/rule.ts';
 import { EACH_AFTER } from '../../rules/size-words.ts';
+import { saidBefore } from '../../units/said-before.ts';
 import { speaksOf } from '../../units/surroundings.ts';
 import { asPair, metresByDigits } from './metres-by-digits.ts';
 
@@ -54,7 +55,9 @@ export function placeOf(amounts: readonly Amount[], from: number): number {
  */
 function mixedUnit(room: Room, amounts: readonly Amount[], amount: Amount): 'mm' | 'in' | undefined {
   const { value } = amount;
-  if (amount.number.fraction) return undefined;
+  if (amount.number.fraction && amount.number.denominator !== 2) return undefined;
+  const before = amount.group ? undefined : saidBefore(room, amount);
+  if (before && (before.unit === 'mm' || before.unit === 'in')) return before.unit;
   const known = (room.context.knownFigures ?? []).filter((figure) => figure.value === value).at(-1)?.unit;
   if (known === 'mm' || known === 'in') return known;
   const whole = Number.isInteger(value);
@@ -80,7 +83,14 @@ function houseUnit(room: Room, amounts: readonly Amount[], amount: Amount): 'mm'
   const counts = unitsSaid(amounts);
   const said = (units: readonly string[]) => units.reduce((sum, unit) => sum + (counts.get(unit) ?? 0), 0);
   const inches = said(['in', 'ft']) - said(['mm', 'cm', 'm']);
-  if (room.house === 'mixed' && (inches > 0 || (inches === 0 && INCH_REGIONS.test(room.region)))) return 'in';
+  // Inches are told in parts, and metres and millimetres in decimals.
+  const isDecimal = (amount.number.decimals ?? 0) > 0;
+  if (
+    room.house === 'mixed' &&
+    !isDecimal &&
+    (inches > 0 || (inches === 0 && INCH_REGIONS.test(room.region)))
+  )
+    return 'in';
   const speaks = centimetreHouse(room, amounts);
   if (speaks === 'always') return value >= 3 && value < METRES_FROM ? 'cm' : 'mm';
   return speaks === 'often' && value >= THIN_TO && value < MILLIMETRES_FROM ? 'cm' : 'mm';
@@ -160,7 +170,7 @@ function metres(
   if (decimals === 1)
     return (
       amount.value >= (farPlace(room, amount) ? 0.3 : 1) &&
-      amount.value < (betweenPlaces(room, amount) ? 30 : attribute ? 13 : 10) &&
+      amount.value < (betweenPlaces(room, amount) ? 30 : room.house === 'mixed' ? 20 : attribute ? 13 : 10) &&
       !EACH_AFTER.startingAt(room.tokens, amount.to)
     );
   return attribute !== undefined && attribute !== 'clearance' && amount.value < 10 && amount.value >= 2;
