@@ -102,12 +102,20 @@ function someDay(room: Room, at: number): NotQuantity | undefined {
   return near(room, at, 3, /^(?:i|we|you|he|they)$/) ? { to: at + 2, why: 'a day of work' } : undefined;
 }
 
+/** Words that a manner of speaking begins with, kinds of things aside. */
+const BEGINS: ReadonlySet<string> = new Set(['a', 'one', 'two', 'to', 'too']);
+
 const MANNERS = [feetOfPeople, aPint, grandThing, aMill, someDay, kindOfThing];
 
 /** Figures of speech, told by the words beside them. */
 export const mannersOfSpeaking: AmountRule = {
   name: 'a manner of speaking',
   read(room, at) {
+    const token = room.tokens[at];
+    if (token?.kind === 'word' && !BEGINS.has(token.word)) {
+      const skip = kindOfThing(room, at);
+      return skip && { skip };
+    }
     for (const manner of MANNERS) {
       const skip = manner(room, at);
       if (skip) return { skip };

@@ -2,6 +2,7 @@
 import type { Amount, Room } from '../../rules/rule.ts';
 import { wordAt } from '../../rules/rule.ts';
 import { SIZE_AFTER } from '../../rules/size-words.ts';
+import type { Token } from '../../tokens.ts';
 import { readUnit } from '../../units/read-unit.ts';
 import type { Meaning } from './lengths.ts';
 import { close, REMEMBERED } from './neighbours.ts';
@@ -26,14 +27,30 @@ function weighsHere(room: Room, at: number): boolean {
   return WHOSE.test(wordAt(room, at - 1)) || wordAt(room, at - 1) === "'s" || word === 'scales';
 }
 
-/** Distance in tokens to the weighing that this number may come from. */
+/** Where a memo tells of weighings; kept beside its tokens, which every bare number of it asks about. */
+const WEIGHINGS = new WeakMap<readonly Token[], readonly number[]>();
+
+function weighingsOf(room: Room): readonly number[] {
+  const known = WEIGHINGS.get(room.tokens);
+  if (known) return known;
+  const places = room.tokens.flatMap((_, at) => (weighsHere(room, at) ? [at] : []));
+  WEIGHINGS.set(room.tokens, places);
+  return places;
+}
+
+/** Token of the weighing that this number may come from. */
 function weighingBefore(room: Room, amount: Amount): number | undefined {
-  const sentence = room.tokens[amount.from]?.sentence ?? 0;
-  for (let at = amount.from - 1; at >= Math.max(0, amount.from - BACK); at--) {
-    if (sentence - (room.tokens[at]?.sentence ?? 0) > SENTENCES) return undefined;
-    if (weighsHere(room, at)) return at;
+  const places = weighingsOf(room);
+  let [low, high] = [0, places.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((places[middle] ?? 0) < amount.from) low = middle + 1;
+    else high = middle;
   }
-  return undefined;
+  const at = places[low - 1];
+  if (at === undefined || amount.from - at > BACK) return undefined;
+  const apart = (room.tokens[amount.from]?.sentence ?? 0) - (room.tokens[at]?.sentence ?? 0);
+  return apart > SENTENCES ? undefined : at;
 }
 
 const ON_A_SCALE = /^(?:scale|scales|weighbridge|hook|cell)$/;
