@@ -21,7 +21,7 @@ import { SAMPLE_RATE } from '../speech/recogniser/sample-rate.ts';
 import { HeardTalk } from './heard-talk.ts';
 import { type LookAhead, NOTHING_TOLD, type Told, whatIsNew } from './what-is-new.ts';
 
-/** What the session needs of the project. */
+/** What a recording needs of the project. */
 export interface ListeningProject {
   /** The project's own folder. */
   readonly home: string;

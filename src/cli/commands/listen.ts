@@ -71,7 +71,10 @@ function stopOnEnterOrInterrupt(listening: OpenListening): () => void {
   const onInput = (text: Buffer) => {
     if (text.includes('\n')) stop();
   };
-  interruptSignal().addEventListener('abort', stop);
+  const signal = interruptSignal();
+  // It may have come while the microphone was being opened.
+  if (signal.aborted) stop();
+  signal.addEventListener('abort', stop);
   process.stdin.on('data', onInput);
   return () => {
     process.stdin.off('data', onInput);
