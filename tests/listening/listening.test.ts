@@ -114,7 +114,8 @@ test('talk between long silences becomes memos that join without a gap, each wit
   expect(listened).toMatchObject({ seconds: 100, problems: [], silentRest: { seconds: 8 } });
   expect(recordings()).toEqual([expect.stringMatching(/\.no-talk\.wav$/)]);
   const kinds = events.map(({ kind }) => kind).filter((kind) => kind !== 'level' && kind !== 'heard');
-  expect(kinds).toEqual(['started', 'taken', 'taken', 'stopped']);
+  // A part may still be on its way in when the recording stops.
+  expect([kinds[0], ...kinds.slice(1).sort()]).toEqual(['started', 'stopped', 'taken', 'taken']);
 });
 
 test('without a recogniser nothing is cut or put aside, and the memo is heard from its file', async () => {
