@@ -155,13 +155,13 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
   };
   const hasCoat = / (?:coats?|re-?coated|over-?coated) /.test(line.words);
   const isNamed = product !== '';
-  for (const at of verbsOf(line, MIXED))
-    if (isNamed || / (?:batch|mix|pot) /.test(line.words)) add('mixed', at);
-  for (const at of verbsOf(line, USED)) if (isNamed || isGoingOn) add('used', at);
+  if (isNamed || / (?:batch|mix|pot) /.test(line.words))
+    for (const at of verbsOf(line, MIXED)) add('mixed', at);
+  if (isNamed || isGoingOn) for (const at of verbsOf(line, USED)) add('used', at);
   // What holds it is no product: whose clock it is, the glue that was spoken of tells.
   for (const at of verbsOf(line, FREED)) add('freed', at);
   if (!TO_COME.test(line.words)) {
-    for (const at of verbsOf(line, LAID)) if (isNamed || hasCoat) add('laid', at);
+    if (isNamed || hasCoat) for (const at of verbsOf(line, LAID)) add('laid', at);
     for (let k = line.first; k < line.endWord; k++) {
       const word = wordAt(scene.parse, k);
       const before = wordAt(scene.parse, k - 1);

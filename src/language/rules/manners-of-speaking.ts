@@ -74,9 +74,21 @@ function aMill(room: Room, at: number): NotQuantity | undefined {
 
 const KIND = /^(?:jobs|jobbies|affairs|efforts|gauge|scale)$/;
 
+const withKinds = new WeakMap<Room, boolean>();
+
+/** Whether a text has any word for a kind: most have none, and then no number needs to be read for it. */
+function hasKind(room: Room): boolean {
+  let found = withKinds.get(room);
+  if (found === undefined) {
+    found = room.tokens.some((token) => token.kind === 'word' && KIND.test(token.word));
+    withKinds.set(room, found);
+  }
+  return found;
+}
+
 /** "One of those 12 volt jobs", "two foot gauge", "fifteen mil scale": a kind of thing, a track or a model. */
 function kindOfThing(room: Room, at: number): NotQuantity | undefined {
-  const number = readNumber(room.tokens, at);
+  const number = hasKind(room) ? readNumber(room.tokens, at) : undefined;
   const unit = number && readUnit(room.tokens, number.to);
   if (!number || !unit) return undefined;
   const hyphen = wordAt(room, unit.to) === '-' ? 1 : 0;

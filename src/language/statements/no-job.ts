@@ -92,8 +92,10 @@ export function isHeading(draft: Draft, scene: Scene): boolean {
   const things = said.words.filter(({ lower, classes }) => !LITTLE.test(lower) && !/[LAR]/.test(classes));
   const thing = things.at(-1)?.lower;
   if (!thing) return false;
-  const after = scene.said.filter(
-    ({ index, sentence }) => index > said.index && sentence > said.sentence && sentence <= said.sentence + 1,
-  );
-  return after.some(({ words }) => words.some(({ lower }) => lower === thing));
+  for (let k = said.index + 1; k < scene.said.length; k++) {
+    const { sentence, words } = scene.said[k] as Said;
+    if (sentence > said.sentence + 1) return false;
+    if (sentence > said.sentence && words.some(({ lower }) => lower === thing)) return true;
+  }
+  return false;
 }

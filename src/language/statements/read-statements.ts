@@ -24,7 +24,7 @@ import type { Draft, Scene, StatementKind, StatementRule } from './draft.ts';
 import { fittedEvidence, weigh } from './evidence/evidence.ts';
 import { KINDS } from './evidence/kinds.ts';
 import { isBlank, scoreWords, type WordScores } from './evidence/word-scores.ts';
-import { ENDS_OWN, FINISHED_RULES, openWork } from './finished-tasks.ts';
+import { ENDS_OWN, FINISHED_RULES, type OpenWork, openWork } from './finished-tasks.ts';
 import { readGates } from './gates.ts';
 import { gistOf, isNamed, itemOf, waitOf } from './gist.ts';
 import { findJobLists, JOB_RULES } from './job-lists.ts';
@@ -131,26 +131,34 @@ export function draftsIn(
 
 /** "I have to order the glass." and later "Ordered it": deeds that end a task which the memo itself told before. */
 function endsOfOwn(found: readonly Draft[], scene: Scene): readonly Draft[] {
-  const tasks = found.filter((each) => each.kind === 'task' && !each.weak);
-  const first = Math.min(...tasks.map(({ to }) => scene.said[to]?.sentence ?? Number.POSITIVE_INFINITY));
-  return scene.said
-    .filter((said) => said.sentence > first && !isBlank(said) && !isOnItsWay(said, found))
-    .flatMap((said) => {
-      const before = tasks.filter(({ to }) => (scene.said[to]?.sentence ?? said.sentence) < said.sentence);
-      const open = before.slice(-NEAR_TASKS).map((each) => openWork(gistOf(each, scene)));
-      const ended = ENDS_OWN.read(said, { ...scene, open });
-      return ended ? [{ ...ended, rule: ENDS_OWN.name }] : [];
-    });
+  const sentenceOf = ({ to }: Draft) => scene.said[to]?.sentence ?? Number.POSITIVE_INFINITY;
+  const tasks = found
+    .filter((each) => each.kind === 'task' && !each.weak)
+    .sort((one, other) => sentenceOf(one) - sentenceOf(other));
+  const coming = clausesOnTheirWay(found);
+  const ended: Draft[] = [];
+  let open: OpenWork[] = [];
+  let next = 0;
+  for (const said of scene.said) {
+    // Of the tasks told before, the last few: in talk of any length the work for one clause is the same.
+    for (let task = tasks[next]; task && sentenceOf(task) < said.sentence; task = tasks[++next])
+      open = [...open.slice(1 - NEAR_TASKS), openWork(gistOf(task, scene))];
+    if (open.length === 0 || isBlank(said)) continue;
+    if (coming.has(said.index) && !said.words.some(({ lower }) => GOT.test(lower))) continue;
+    const end = ENDS_OWN.read(said, { ...scene, open });
+    if (end) ended.push({ ...end, rule: ENDS_OWN.name });
+  }
+  return ended;
 }
 const GOT = /^(?:ordered|bought|booked|rung|rang|phoned|called|paid|picked|fetched|collected|got|hired)$/;
 
 /** "Oil pump wants a new seal. Seal's on order": told as on its way, and by nobody's deed that ends a job. */
-const isOnItsWay = (said: Said, found: readonly Draft[]): boolean =>
-  !said.words.some(({ lower }) => GOT.test(lower)) &&
-  found.some(
-    ({ kind, received, from, to }) =>
-      kind === 'arrival' && received !== true && from <= said.index && to >= said.index,
-  );
+function clausesOnTheirWay(found: readonly Draft[]): ReadonlySet<number> {
+  const clauses = new Set<number>();
+  for (const { kind, received, from, to } of found)
+    if (kind === 'arrival' && received !== true) for (let k = from; k <= to; k++) clauses.add(k);
+  return clauses;
+}
 
 /** So many tasks before it a deed may end: keeps long memos linear. */
 const NEAR_TASKS = 6;
