@@ -1,4 +1,5 @@
 /** What the shells may ask of a project. `project.ts` implements it over the store, the reader and the speech. */
+import type { BackedUp } from './backup/back-up.ts';
 import type { HouseUnits, Quantity } from './language/notes.ts';
 import type { AskedCheck } from './model/checks/check-rows.ts';
 import type { CheckView } from './model/checks/check-views.ts';
@@ -206,6 +207,11 @@ export interface ProjectApi {
   undo(): string | undefined;
   /** Checks the log, the model that follows from it, and the kept originals. Changes nothing. */
   verify(): Promise<ProjectCheck>;
+  /**
+   * Writes the project into one file, as it is at one instant, while others use it. A file that is there is written over
+   * only when it is a backup and `replace` is set.
+   */
+  backUp(file: string, options?: { readonly replace?: boolean }): Promise<BackedUp>;
   /** The contract's JSON document. */
   exportDocument(): unknown;
   close(): void;

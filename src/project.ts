@@ -42,6 +42,7 @@ import { checkOriginals } from './project-check.ts';
 import { createStore, openStore, type ProjectStore } from './store/store.ts';
 import { MemoTaking } from './taking.ts';
 import { lastByHand, setByHandWith } from './undo.ts';
+import { VERSION } from './version.ts';
 
 function isFolder(path: string): boolean {
   try {
@@ -295,6 +296,17 @@ class Project implements ProjectApi {
     const { faults, events } = this.#store.verify();
     const originals = await checkOriginals(this.#home, this.#store.rows.all('memos'));
     return { faults: [...faults, ...originals.faults], events, originals: originals.count };
+  }
+
+  async backUp(file: string, options: { readonly replace?: boolean } = {}) {
+    const { backUp } = await import('./backup/back-up.ts');
+    const source = {
+      home: this.#home,
+      copyDatabase: this.#store.copyTo.bind(this.#store),
+      madeAt: now(),
+      program: `hearwright ${VERSION}`,
+    };
+    return backUp(source, file, options);
   }
 
   exportDocument(): unknown {

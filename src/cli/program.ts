@@ -2,6 +2,7 @@
 import { Command } from 'commander';
 import { VERSION } from '../version.ts';
 import { askCommand } from './commands/ask.ts';
+import { backupCommand } from './commands/backup.ts';
 import { batchesCommand } from './commands/batches.ts';
 import { beforeCommand } from './commands/before.ts';
 import { behindCommand } from './commands/behind.ts';
@@ -27,6 +28,7 @@ import { ordersCommand } from './commands/orders.ts';
 import { pagesCommand } from './commands/pages.ts';
 import { readCommand } from './commands/read.ts';
 import { reopenCommand } from './commands/reopen.ts';
+import { restoreCommand } from './commands/restore.ts';
 import { resumeCommand } from './commands/resume.ts';
 import { screenCommand } from './commands/screen.ts';
 import { setCommand } from './commands/set.ts';
@@ -93,6 +95,8 @@ const COMMANDS = [
   tableCommand,
   exportCommand,
   verifyCommand,
+  backupCommand,
+  restoreCommand,
   screenCommand,
 ] as const;
 

@@ -3,6 +3,7 @@ import type { HouseUnits } from '../language/notes.ts';
 import type { NewEvent, ProjectEvent } from '../model/events.ts';
 import { changesNow, reachesBack } from '../model/replay.ts';
 import type { MemoRow, ProjectRows } from '../model/rows.ts';
+import { copyDatabase, type StoreCopy } from './copy.ts';
 import { appendToLog, readLog } from './log.ts';
 import { asProblem, createDatabase, openDatabase } from './open.ts';
 import { puttingInto, rebuild } from './rebuild.ts';
@@ -158,6 +159,11 @@ export class ProjectStore {
 
   verify(): Verdict {
     return this.#guarded(() => verifyDatabase(this.#db));
+  }
+
+  /** Copies the database, as it is at one instant, into an empty file. Throws SQLite's own error. */
+  copyTo(file: string): Promise<StoreCopy> {
+    return copyDatabase(this.#db, file);
   }
 
   close(): void {

@@ -1,0 +1,159 @@
+/** Puts a backup back into an empty folder: everything that is in it, or nothing. */
+import { randomBytes } from 'node:crypto';
+import {
+  closeSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  statSync,
+  utimesSync,
+} from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import type { Database } from 'better-sqlite3';
+import SqliteDatabase from 'better-sqlite3';
+import { HOME } from '../find-project.ts';
+import { EXIT, Problem } from '../problem.ts';
+import type { ProjectCheck } from '../project-api.ts';
+import { checkOriginals } from '../project-check.ts';
+import { openStore, type ProjectStore } from '../store/store.ts';
+import { ContainerFault, type ListedFile, listFiles, takeOut } from './container.ts';
+import { DATABASE_PATH, isOriginal } from './kept-paths.ts';
+import { damagedBackup, openContainer, tooNew } from './open-container.ts';
+
+/**
+ * Puts the project of a backup into `into`, which is made where it is missing and must be empty. Gives back what
+ * `verify` says of it. Throws a Problem when the backup is damaged or newer than this program, or the folder cannot
+ * take it; the folder is as it was then.
+ */
+export async function restore(file: string, into: string): Promise<ProjectCheck> {
+  const container = openContainer(file);
+  const folder = resolve(into);
+  let isMade = false;
+  try {
+    const files = inBackup(file, () => listFiles(container));
+    isMade = makeEmpty(folder, into);
+    const home = join(folder, `${HOME}.${randomBytes(4).toString('hex')}.part`);
+    try {
+      writeFiles(container, files, home, file);
+      const check = await checkProject(home, file);
+      renameSync(home, join(folder, HOME));
+      return check;
+    } finally {
+      rmSync(home, { recursive: true, force: true });
+    }
+  } catch (error) {
+    if (isMade) rmdirSync(folder);
+    throw error instanceof Problem ? error : unrestored(into, error);
+  } finally {
+    container.close();
+  }
+}
+
+/** Makes the folder or sees that it is empty; says whether it was made. */
+function makeEmpty(folder: string, asNamed: string): boolean {
+  const there = statSync(folder, { throwIfNoEntry: false });
+  if (!there) {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    return true;
+  }
+  if (there.isDirectory() && readdirSync(folder).length === 0) return false;
+  throw new Problem(
+    `cannot restore into ${asNamed}: ${there.isDirectory() ? 'it is not empty' : 'it is no folder'}`,
+    {
+      code: 'restore-occupied',
+      exitCode: EXIT.usage,
+      kept: 'what is there was left as it was',
+      next: 'name a folder that is empty or not there yet',
+    },
+  );
+}
+
+/** Paths are those of `isKeptPath`, and the folder is new: nothing is written beside it. */
+function writeFiles(container: Database, files: readonly ListedFile[], home: string, file: string): void {
+  mkdirSync(home, { mode: 0o700 });
+  for (const listed of files) {
+    const path = join(home, listed.path);
+    mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+    const target = openSync(path, 'wx', 0o600);
+    try {
+      inBackup(file, () => takeOut(container, listed, target));
+      fsyncSync(target);
+    } finally {
+      closeSync(target);
+    }
+    const modified = listed.modified / 1000;
+    utimesSync(path, modified, modified);
+  }
+}
+
+/** Opens the project as any other, brings it up to date if it is older, and checks it. */
+async function checkProject(home: string, file: string): Promise<ProjectCheck> {
+  const store = openTakenOut(join(home, DATABASE_PATH), file);
+  try {
+    const { faults, events } = inBackup(file, () => {
+      refuseStrayOriginals(store);
+      return store.verify();
+    });
+    const originals = await checkOriginals(home, store.rows.all('memos'));
+    return { faults: [...faults, ...originals.faults], events, originals: originals.count };
+  } finally {
+    store.close();
+  }
+}
+
+function openTakenOut(database: string, file: string): ProjectStore {
+  try {
+    return openStore(database);
+  } catch (error) {
+    if (!(error instanceof Problem))
+      throw damagedBackup(file, new ContainerFault('its project cannot be read'));
+    // The disk that is restored onto fails, not the backup.
+    if (error.exitCode === EXIT.unexpected) throw error;
+    if (error.code === 'format-too-new') throw tooNew(file, 'holds a project of a newer format');
+    throw damagedBackup(file, new ContainerFault('it holds no whole project'));
+  }
+}
+
+/** A memo whose original stands elsewhere would have this program read files that are not the project's. */
+function refuseStrayOriginals(store: ProjectStore): void {
+  const logged = store.log().flatMap((event) => (event.kind === 'recording-kept' ? [event.file] : []));
+  const stands = store.rows.all('memos').map((memo) => memo.file);
+  if (![...logged, ...stands].every(isOriginal))
+    throw new ContainerFault('a memo in it names an original outside of the project');
+}
+
+/** Runs what reads the backup: whatever is wrong with it becomes one kind of Problem. */
+function inBackup<T>(file: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    const isFault = error instanceof ContainerFault || error instanceof SqliteDatabase.SqliteError;
+    // A failure of the disk that is written to is none of the backup.
+    if (!isFault && (error as NodeJS.ErrnoException).syscall !== undefined) throw error;
+    throw damagedBackup(file, isFault ? error : new ContainerFault('it cannot be read'));
+  }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: 'the folder may not be written to',
+  EPERM: 'the folder may not be written to',
+  EROFS: 'the disk may not be written to',
+  EEXIST: 'a file is in the way',
+  ENOTDIR: 'a file is in the way',
+  ENOSPC: 'the disk is full',
+};
+
+function unrestored(into: string, error: unknown): Problem {
+  const { code = '', message } = error as NodeJS.ErrnoException;
+  return new Problem(`cannot restore into ${into}: ${REASONS[code] ?? message}`, {
+    code: 'restore-unwritten',
+    exitCode: EXIT.unexpected,
+    kept: 'the backup; nothing was written',
+    next: 'name a folder that may be written to and has room',
+    cause: error,
+  });
+}
