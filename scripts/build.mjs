@@ -6,6 +6,14 @@ import { build } from 'esbuild';
 /** Native parts and packages that find their own files at run time stay outside the bundle. */
 const external = ['better-sqlite3', 'sherpa-onnx-node', 'node-web-audio-api', 'react-devtools-core'];
 
+/** Ink would connect to a debugger where DEV=true is in the surroundings: nothing in the bundle can reach a network. */
+const withoutDebugger = {
+  name: 'without-debugger',
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]ink[\\/]build[\\/]devtools\.js$/ }, () => ({ contents: '' }));
+  },
+};
+
 rmSync('dist', { recursive: true, force: true });
 await build({
   entryPoints: {
@@ -23,6 +31,7 @@ await build({
   sourcemap: false,
   // React without its development half: the screen opens sooner.
   define: { 'process.env.NODE_ENV': '"production"' },
+  plugins: [withoutDebugger],
   legalComments: 'none',
   logLevel: 'warning',
   // CommonJS packages inside an ES module bundle still ask for `require`.
