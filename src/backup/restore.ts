@@ -41,7 +41,8 @@ export async function restore(file: string, into: string): Promise<ProjectCheck>
       writeFiles(container, files, home, file);
       const check = await checkProject(home, file);
       renameSync(home, join(folder, HOME));
-      return check;
+      // All that came back, those that are no memo yet too.
+      return { ...check, originals: files.filter(({ path }) => isOriginal(path)).length };
     } finally {
       rmSync(home, { recursive: true, force: true });
     }

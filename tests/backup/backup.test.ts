@@ -108,8 +108,30 @@ test('a long original goes in and out in pieces, also one that is kept and no me
   const name = `${createHash('sha256').update(bytes).digest('hex')}.wav`;
   writeFileSync(inside('mill', '.hearwright', 'originals', name), bytes);
   expect(place.call([...IN, 'backup', 'mill.backup']).out).toContain(' 3 originals, 5.');
-  expect(place.call(['restore', 'mill.backup', '--into', 'again']).code).toBe(0);
+  expect(place.call(['restore', 'mill.backup', '--into', 'again']).out).toContain(' 3 originals.');
   expect(readFileSync(inside('again', '.hearwright', 'originals', name)).equals(bytes)).toBe(true);
+});
+
+test('a backup that is killed in the middle leaves the one before it as it was', async () => {
+  place.call([...IN, 'backup', 'mill.backup']);
+  const before = readFileSync(inside('mill.backup'));
+  const bytes = Buffer.alloc(60_000_000, 'the hopper, the hinges, the shutters; ');
+  const name = `${createHash('sha256').update(bytes).digest('hex')}.wav`;
+  writeFileSync(inside('mill', '.hearwright', 'originals', name), bytes);
+  const making = spawn(process.execPath, [CLI, ...IN, 'backup', 'mill.backup', '--replace'], {
+    cwd: place.folder,
+    stdio: 'ignore',
+  });
+  const ended = new Promise<NodeJS.Signals | null>((done) => {
+    making.on('close', (_code, signal) => done(signal));
+  });
+  const isBegun = () => readdirSync(place.folder).some((entry) => entry.endsWith('.part'));
+  while (!isBegun() && making.exitCode === null) await new Promise((done) => setTimeout(done, 2));
+  making.kill('SIGKILL');
+  expect(await ended).toBe('SIGKILL');
+  expect(readFileSync(inside('mill.backup')).equals(before)).toBe(true);
+  expect(place.call([...IN, 'verify']).code).toBe(0);
+  expect(place.call([...IN, 'backup', 'mill.backup', '--replace']).out).toContain(' 3 originals, 60.');
 });
 
 test('a recording that is not taken in yet is backed up too', () => {
