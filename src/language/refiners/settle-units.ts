@@ -181,6 +181,39 @@ function settleReplaced(
   return own && { replaces: { value: tidy(replaces.value * (own.factor ?? 1)), unit: own.unit } };
 }
 
+/** What a word of several meanings is where the dimension is known. Degrees of heat are those of the figure. */
+const BY_DIMENSION: Readonly<Record<string, Readonly<Partial<Record<Dimension, string>>>>> = {
+  mil: { length: 'mm', volume: 'mL', area: 'mm2' },
+  pounds: { mass: 'lb', pressure: 'psi', torque: 'ft.lbf' },
+  degrees: { angle: 'deg' },
+};
+
+/**
+ * "Two and a half inches, give or take half a mil": the unit of a spread is settled by itself, as far as it is of the
+ * figure's dimension; with the figure where both were said in the same word. A bare figure with a spread in mils is a
+ * length.
+ */
+function settleSpread(
+  room: Room,
+  amount: Amount,
+  settled: Settled | undefined,
+  amounts: readonly Amount[],
+): Pick<Amount, 'plusMinus' | 'plusMinusUnit'> | undefined {
+  const { plusMinus: value, plusMinusUnit: unit } = amount;
+  if (value === undefined || unit === undefined) return undefined;
+  if (settled && unit === amount.unit)
+    return { plusMinus: tidy(value * (settled.factor ?? 1)), plusMinusUnit: settled.unit };
+  const spread: Amount = { ...amount, value, unit };
+  const own = settleOne(room, spread, amounts) ?? settlePint(spread);
+  if (!own) return undefined;
+  const dimension = settled?.dimension ?? amount.dimension ?? (unit === 'mil' ? 'length' : own.dimension);
+  if (own.dimension === dimension)
+    return { plusMinus: tidy(value * (own.factor ?? 1)), plusMinusUnit: own.unit };
+  const figure = settled?.unit ?? amount.unit;
+  const known = BY_DIMENSION[unit]?.[dimension] ?? (unit === 'degrees' ? figure : undefined);
+  return known === undefined ? undefined : { plusMinusUnit: known };
+}
+
 /** Settles mil, pounds, degrees, tons, dollars, pints by the words about them, then by house and region. */
 export const settleUnits: Refiner = {
   name: 'a unit of several meanings',
@@ -188,7 +221,8 @@ export const settleUnits: Refiner = {
     return amounts.map((amount) => {
       const settled = settleOne(room, amount, amounts) ?? settlePint(amount);
       const replaced = settleReplaced(room, amount, settled, amounts);
-      if (!settled) return replaced ? { ...amount, ...replaced } : amount;
+      const spread = settleSpread(room, amount, settled, amounts);
+      if (!settled) return replaced || spread ? { ...amount, ...replaced, ...spread } : amount;
       room.note({
         ...amount,
         stage: 'units',
@@ -205,7 +239,7 @@ export const settleUnits: Refiner = {
         value: tidy(amount.value * factor),
         ...(amount.high === undefined ? {} : { high: tidy(amount.high * factor) }),
         ...(settled.alternatives ? { alternatives: settled.alternatives } : {}),
-        ...(amount.plusMinusUnit === amount.unit ? { plusMinusUnit: settled.unit } : {}),
+        ...spread,
         ...replaced,
       };
     });
