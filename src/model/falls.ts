@@ -11,6 +11,43 @@ export function isFall(name: string, { unit, attribute }: Pick<StandingRow, 'uni
   return nameStems(name).some((stem) => SLOPES.has(stem));
 }
 
+/** What a figure of two numbers, told by its greater term, is told as: a fall of one in 40, a mix of 3 to one. */
+export type Proportion = 'one-in' | 'to-one';
+
+/** "One in forty", "1 in 60"; not "the one in the corner". */
+const ONE_IN =
+  /\b(?:one|1) (?:in|over|on) (?!(?:an?|the|my|our|your|his|her|its|here|there|this|that|it|each)\b)/i;
+const TO_ONE = /\bto (?:one|1)\b|\b(?:one|1) to\b|\bparts?\b|\d:\d/i;
+const MIXES: ReadonlySet<string> = new Set(
+  nameStems(
+    'mix mortar concrete plaster render grout hardener resin epoxy gear gearing gearbox reduction purchase',
+  ),
+);
+
+/** A figure as far as its proportion goes: what it is of, and the words that it was said in. */
+export interface Proportioned {
+  readonly value: number;
+  readonly unit: string;
+  readonly attribute?: string | undefined;
+  readonly item?: string | undefined;
+  readonly quote?: string | undefined;
+  readonly source?: { readonly quote: string } | undefined;
+}
+
+/**
+ * How a plain number above one of a ratio is told: by the words that it was said in, else by the name of its thing;
+ * undefined for every other figure, and where neither tells.
+ */
+export function proportionOf(figure: Proportioned): Proportion | undefined {
+  const { value, unit, attribute, item = '' } = figure;
+  if (unit !== '1' || !(value > 1) || (attribute !== 'ratio' && attribute !== 'angle')) return undefined;
+  const quote = figure.quote ?? figure.source?.quote ?? '';
+  if (ONE_IN.test(quote)) return 'one-in';
+  if (attribute === 'ratio' && TO_ONE.test(quote)) return 'to-one';
+  if (isFall(item, { unit, attribute })) return 'one-in';
+  return attribute === 'ratio' && nameStems(item).some((stem) => MIXES.has(stem)) ? 'to-one' : undefined;
+}
+
 /**
  * The rise over the run of a plain number that is told of a fall: 40 is one in forty, 1/40; a number up to one is the
  * share itself.

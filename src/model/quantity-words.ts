@@ -1,5 +1,6 @@
 /** Quantities in words: the unit as it is printed, inches as common fractions. */
 import type { Quantity, UnitName } from '../language/notes.ts';
+import { type Proportioned, proportionOf } from './falls.ts';
 
 const SIGNS: Readonly<Record<string, string>> = {
   deg: '°',
@@ -58,7 +59,30 @@ export const joined = (number: string, unit: UnitName) => {
   return sign === '' || sign === '°' ? `${number}${sign}` : `${number} ${sign}`;
 };
 
-/** "905 mm", "48 1/2 in", "20 °C", "137.50 USD", "12". */
-export function quantityText({ value, unit }: Quantity): string {
-  return joined(numberText(value, unit), unit);
+/** A quantity with what it is of and how it was said, as far as that is known. */
+export type ToldQuantity = Quantity & Proportioned;
+
+/**
+ * "905 mm", "48 1/2 in", "20 °C", "137.50 USD", "12"; of a ratio whose words or thing tell how it is spoken, "1 in 40"
+ * and "3 to 1".
+ */
+export function quantityText(quantity: ToldQuantity): string {
+  const { value, unit } = quantity;
+  const number = numberText(value, unit);
+  switch (proportionOf(quantity)) {
+    case 'one-in':
+      return `1 in ${number}`;
+    case 'to-one':
+      return `${number} to 1`;
+    case undefined:
+      return joined(number, unit);
+  }
+}
+
+/** A side of a clash or a change with the thing and the measure that it is of, so that a ratio can be told in words. */
+export function ofThing<Q extends Quantity>(
+  quantity: Q,
+  { item, attribute }: { readonly item: string; readonly attribute: string },
+): Q & { readonly item: string; readonly attribute: string } {
+  return { ...quantity, item, attribute };
 }

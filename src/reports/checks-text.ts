@@ -114,7 +114,9 @@ function inputRows(input: InputRead, now: string): readonly Row[] {
 
 function figureWords(read: FigureRead): string {
   const spread = read.tolerance === undefined ? {} : { plusMinus: read.tolerance };
-  return boundedText({ ...read, ...spread });
+  // A figure is named here with its measure: "wet room fall ratio".
+  const attribute = / ratio$/.test(read.name) ? 'ratio' : undefined;
+  return boundedText({ ...read, ...spread, item: read.name, attribute });
 }
 
 /** Where a figure comes from, how old it is, and what is to be said against it. */

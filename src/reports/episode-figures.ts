@@ -5,7 +5,7 @@ import { clipMark, clipOf } from './episode-beats.ts';
 import { subjectOf } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
 import { notesOf, statement, tells } from './page-notes.ts';
-import { figureText, quantityText } from './quantity-text.ts';
+import { figureText, ofThing, quantityText } from './quantity-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
 
 export interface Spoken {
@@ -88,7 +88,7 @@ export function correctionEntries(span: SpanView, units: HouseUnits): string[] {
       const said = was.source ? `, ${quoted(was.source.quote)}` : '';
       const day = was.source ? ` on ${dayOf(was.source.recordedAt)}` : '';
       return bullet(
-        `${escapeMarkdown(subjectOf(finding))}: said ${figureText(was, units)} (${placeOf(was.source)}${day}${said}), now ${figureText(now, units)} (${placeOf(now.source)})`,
+        `${escapeMarkdown(subjectOf(finding))}: said ${figureText(ofThing(was, finding), units)} (${placeOf(was.source)}${day}${said}), now ${figureText(ofThing(now, finding), units)} (${placeOf(now.source)})`,
         `why: ${escapeMarkdown(finding.why)}`,
       );
     }),

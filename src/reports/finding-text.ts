@@ -1,6 +1,6 @@
 /** Findings in words. Findings are data everywhere else; these are the only sentences made of them. */
 import type { Consequence, FindingKind, FindingView, SourcedQuantity } from '../model/views.ts';
-import { amountText, boundedText, quantityText } from './quantity-text.ts';
+import { amountText, boundedText, ofThing, quantityText } from './quantity-text.ts';
 import { age, daysBetween, placeOf } from './source-text.ts';
 import { oneLine } from './words.ts';
 
@@ -98,8 +98,8 @@ function isShown({ now, was }: FindingView, isNow: boolean): boolean {
 function rows(finding: FindingView): readonly (readonly [string, string])[] {
   const label = valueLabels(finding.kind);
   const list: [string, string][] = [
-    [label.now, valueText(finding.now, finding.was)],
-    [label.was, valueText(finding.was, finding.now)],
+    [label.now, valueText(ofThing(finding.now, finding), finding.was)],
+    [label.was, valueText(ofThing(finding.was, finding), finding.now)],
     // A formula that does not run may have no value on either side, or the same on both.
   ].filter((row, side): row is [string, string] => row.length === 2 && isShown(finding, side === 0));
   if (finding.now.unit === '') list.push(...sayings(finding));
@@ -112,7 +112,7 @@ function rows(finding: FindingView): readonly (readonly [string, string])[] {
   for (const consequence of finding.consequences) list.push(['on it', consequenceText(consequence)]);
   if (finding.settledBy) {
     const { choice, at, reason, value } = finding.settledBy;
-    const chosen = value ? `${choice} ${amountText(value)}` : choice;
+    const chosen = value ? `${choice} ${amountText(ofThing(value, finding))}` : choice;
     list.push(['settled', `${chosen}, ${at.slice(0, 10)}${reason ? `: ${oneLine(reason)}` : ''}`]);
   } else if (finding.next) list.push(['next', oneLine(finding.next)]);
   return list;
@@ -139,7 +139,9 @@ export function findingText(finding: FindingView): string {
 /** One line: "heddle gap 50 mm → 15 mm: a slip is likely [f3]". */
 export function findingLine(finding: FindingView): string {
   const change =
-    finding.was.unit === '' ? '' : ` ${quantityText(finding.was)} → ${quantityText(finding.now)}`;
+    finding.was.unit === ''
+      ? ''
+      : ` ${quantityText(ofThing(finding.was, finding))} → ${quantityText(ofThing(finding.now, finding))}`;
   return `${subjectOf(finding)}${change}: ${HEADLINES[finding.kind]} [${oneLine(finding.id)}]`;
 }
 

@@ -16,7 +16,7 @@ import type {
 import { stateText } from './check-words.ts';
 import { consequenceText, findingHeadline, subjectOf, valueLabels } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
-import { amountText, boundedText, figureText, quantityText } from './quantity-text.ts';
+import { amountText, boundedText, figureText, ofThing, quantityText } from './quantity-text.ts';
 import { age, dayOf, daysBetween, placeOf } from './source-text.ts';
 import { taskDetails } from './task-list.ts';
 import { oneLine, sentence } from './words.ts';
@@ -76,12 +76,12 @@ function placedQuote(source: Source): string {
 /** What a day did to one figure: old and new value, state, circumstance, place and words. */
 export function changeEntry(change: FigureChange, units: HouseUnits): string {
   const { figure, old } = change;
-  const arrow = change.kind === 'changed' && old ? `${quantityText(old)} → ` : '';
+  const arrow = change.kind === 'changed' && old ? `${quantityText(ofThing(old, figure))} → ` : '';
   const details = [figure.state, figure.condition, figure.datum, figure.sizeKind].filter(Boolean) as string[];
   const place = escapeMarkdown(placeOf({ memoId: change.memoId, ...startOf(figure) }));
   return bullet(
     `${escapeMarkdown(subjectOf(figure))}: ${arrow}${figureText(figure, units)}${details.map((detail) => `, ${escapeMarkdown(detail)}`).join('')}; ${quoted(figure.quote)} (${place})`,
-    change.kind === 'changed' && old?.source && `before: ${sourcedText(old, units)}`,
+    change.kind === 'changed' && old?.source && `before: ${sourcedText(ofThing(old, figure), units)}`,
   );
 }
 
@@ -95,8 +95,8 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
   const label = valueLabels(finding.kind);
   return bullet(
     `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)} (${escapeMarkdown(finding.id)})`,
-    now.unit !== '' && `${label.now}: ${sourcedText(now, units)}`,
-    was.unit !== '' && `${label.was}: ${sourcedText(was, units)}${older}`,
+    now.unit !== '' && `${label.now}: ${sourcedText(ofThing(now, finding), units)}`,
+    was.unit !== '' && `${label.was}: ${sourcedText(ofThing(was, finding), units)}${older}`,
     // Other goods than those ordered have no number, and are told by their words.
     now.unit === '' && now.source?.quote && `${label.now}: ${placedQuote(now.source)}`,
     was.unit === '' &&
@@ -107,7 +107,7 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
     `why: ${escapeMarkdown(finding.why)}`,
     ...finding.consequences.map((consequence) => escapeMarkdown(consequenceText(consequence))),
     settledBy
-      ? `settled on ${dayOf(settledBy.at)}: ${settledBy.choice}${settledBy.value ? ` ${amountText(settledBy.value)}` : ''}${settledBy.reason ? `, ${escapeMarkdown(settledBy.reason)}` : ''}`
+      ? `settled on ${dayOf(settledBy.at)}: ${settledBy.choice}${settledBy.value ? ` ${amountText(ofThing(settledBy.value, finding))}` : ''}${settledBy.reason ? `, ${escapeMarkdown(settledBy.reason)}` : ''}`
       : `next: ${escapeMarkdown(finding.next)}`,
   );
 }

@@ -1,16 +1,23 @@
 /** Quantities in print: the value as it stands, rounded only here, and the other system beside it where asked. */
 import type { Bound, HouseUnits, Quantity, UnitName } from '../language/notes.ts';
-import { joined, numberText, quantityText, unitSign } from '../model/quantity-words.ts';
+import {
+  joined,
+  numberText,
+  ofThing,
+  quantityText,
+  type ToldQuantity,
+  unitSign,
+} from '../model/quantity-words.ts';
 import { convert } from '../model/units.ts';
 
-export { numberText, quantityText, unitSign };
+export { numberText, ofThing, quantityText, unitSign };
 
 /** A difference or a tolerance: without a sign, to four figures, because the rest is below any tape. */
-export function amountText({ value, unit }: Quantity): string {
-  return quantityText({ value: Number(Math.abs(value).toPrecision(4)), unit });
+export function amountText(amount: ToldQuantity): string {
+  return quantityText({ ...amount, value: Number(Math.abs(amount.value).toPrecision(4)) });
 }
 
-export interface BoundedQuantity extends Quantity {
+export interface BoundedQuantity extends ToldQuantity {
   readonly bound?: Bound | undefined;
   readonly high?: number | undefined;
   readonly plusMinus?: number | undefined;
@@ -25,15 +32,18 @@ const BOUND_WORDS: Readonly<Record<Bound, string>> = {
   between: '',
 };
 
-/** A quantity with its bound and its spoken tolerance: "about 905 mm", "10 to 12 mm", "40 mm ± 1 mm". */
+/** "10 to 12 mm"; of falls and mixes each end by itself: "1 in 40 to 1 in 60". */
+function rangeText(figure: BoundedQuantity, high: number): string {
+  const { value, unit } = figure;
+  const plain = joined(numberText(high, unit), unit);
+  const told = quantityText({ ...figure, value: high });
+  if (told !== plain) return `${quantityText(figure)} to ${told}`;
+  return joined(`${numberText(value, unit)} to ${numberText(high, unit)}`, unit);
+}
+
+/** A quantity with its bound and its spoken tolerance: "about 905 mm", "10 to 12 mm", "40 mm ± 1 mm", "at least 1 in 60". */
 export function boundedText(figure: BoundedQuantity): string {
-  const range =
-    figure.high === undefined
-      ? quantityText(figure)
-      : joined(
-          `${numberText(figure.value, figure.unit)} to ${numberText(figure.high, figure.unit)}`,
-          figure.unit,
-        );
+  const range = figure.high === undefined ? quantityText(figure) : rangeText(figure, figure.high);
   const spread =
     figure.plusMinus === undefined
       ? ''

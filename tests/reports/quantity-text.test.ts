@@ -38,6 +38,30 @@ test.each([
   expect(boundedText(figure)).toBe(text);
 });
 
+test.each([
+  [{ value: 40, attribute: 'ratio', quote: 'one in forty' }, '1 in 40'],
+  [{ value: 60, attribute: 'ratio', item: 'wet room floor', source: { quote: '1 in 60' } }, '1 in 60'],
+  [{ value: 80, attribute: 'ratio', item: 'waste pipe fall', quote: 'eighty' }, '1 in 80'],
+  [{ value: 12, attribute: 'angle', item: 'ramp' }, '1 in 12'],
+  [{ value: 3, attribute: 'ratio', item: 'pointing mortar', quote: 'three to one' }, '3 to 1'],
+  [{ value: 5, attribute: 'ratio', quote: '5:1' }, '5 to 1'],
+  [{ value: 2.5, attribute: 'ratio', quote: 'five parts to two' }, '2.5 to 1'],
+  [{ value: 4, attribute: 'ratio', item: 'gearbox reduction' }, '4 to 1'],
+  [{ value: 60, attribute: 'ratio', quote: 'one in sixty', bound: 'at-least' as const }, 'at least 1 in 60'],
+  [
+    { value: 40, high: 60, attribute: 'ratio', quote: 'one in 40 to one in 60', bound: 'between' as const },
+    '1 in 40 to 1 in 60',
+  ],
+  // A share, a count, a plain number that nothing tells of, a unit.
+  [{ value: 0.025, attribute: 'ratio', quote: 'one in forty' }, '0.025'],
+  [{ value: 40, attribute: 'count', quote: 'one in forty' }, '40'],
+  [{ value: 4, attribute: 'ratio', item: 'winch', quote: 'four' }, '4'],
+  [{ value: 6, attribute: 'ratio', item: 'winch', quote: 'the one in the shed, six' }, '6'],
+  [{ value: 19, unit: '%', attribute: 'ratio', item: 'ramp', quote: 'nineteen per cent' }, '19 %'],
+])('a proportion %j is printed as "%s"', (figure, text) => {
+  expect(boundedText({ unit: '1', ...figure })).toBe(text);
+});
+
 // 1 in = 25.4 mm and 1 lb = 0.45359237 kg exactly: NIST SP 811, appendix B. The results are worked out from these by
 // hand; "≈" marks a value that was rounded.
 test.each([

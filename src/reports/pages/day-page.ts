@@ -2,7 +2,7 @@
 import type { DayView, FigureChange, MemoView, Source, TaskView, Utterance } from '../../model/views.ts';
 import { keptSections } from '../kept-entries.ts';
 import { notesOf, tells } from '../page-notes.ts';
-import { quantityText } from '../quantity-text.ts';
+import { ofThing, quantityText } from '../quantity-text.ts';
 import { clipTime, clock, counted, dayName, duration, memoName } from '../source-text.ts';
 import { anchorOf } from './file-names.ts';
 import {
@@ -122,7 +122,7 @@ function changeLine(desk: Desk, change: FigureChange, memo: MemoView | undefined
   const { figure, old, kind } = change;
   const details = [figure.state, figure.condition, figure.datum, figure.sizeKind].filter(Boolean);
   const source = memo && sourceOf(memo, figure);
-  return html`${subject(desk, figure)}: ${kind === 'changed' && old && `${quantityText(old)} → `}${bothSystems(
+  return html`${subject(desk, figure)}: ${kind === 'changed' && old && `${quantityText(ofThing(old, figure))} → `}${bothSystems(
     figure,
   )}${details.map((detail) => `, ${detail}`)} ${quote(figure.quote)}${
     source &&

@@ -13,7 +13,7 @@ import type {
 } from '../../model/views.ts';
 import { consequenceText, findingHeadline, subjectOf, valueLabels } from '../finding-text.ts';
 import { NO_CAUTION_IS_NOT_SAFE, tells } from '../page-notes.ts';
-import { amountText, type BoundedQuantity, boundedText, counterpartText } from '../quantity-text.ts';
+import { amountText, type BoundedQuantity, boundedText, counterpartText, ofThing } from '../quantity-text.ts';
 import { age, counted, dayName, dayOf, daysBetween, placeOf } from '../source-text.ts';
 import { taskDetails } from '../task-list.ts';
 import { sentence } from '../words.ts';
@@ -132,13 +132,13 @@ export function clash(desk: Desk, finding: FindingView, level: 2 | 3): Html {
 ${level === 2 ? html`<h2>${title}</h2>` : html`<h3>${title}</h3>`}
 <p class="mark">${status === 'open' ? 'Open' : 'Settled'} <span class="id">${finding.id}</span></p>
 ${facts([
-  told(now) && [label.now, side(desk, now)],
-  told(was) && !same && [label.was, side(desk, was)],
+  told(now) && [label.now, side(desk, ofThing(now, finding))],
+  told(was) && !same && [label.was, side(desk, ofThing(was, finding))],
   finding.difference !== undefined && now.unit !== '' && ['differs', apart(finding)],
   ['why', finding.why],
   ...finding.consequences.map((one) => ['on it', mentionsLinked(desk.links)(consequenceText(one))] as const),
   (finding.path ?? []).length > 0 && ['round', path(desk, finding.path ?? [])],
-  finding.settledBy ? ['settled', settled(finding.settledBy)] : ['next', finding.next],
+  finding.settledBy ? ['settled', settled(finding)] : ['next', finding.next],
 ])}</article>
 `;
 }
@@ -152,10 +152,12 @@ function apart({ difference, tolerance }: FindingView): string {
   return `${difference ? amountInBoth(difference) : ''}${allowed}`;
 }
 
-function settled({ choice, at, reason, value }: NonNullable<FindingView['settledBy']>): Part {
+function settled(finding: FindingView): Part {
+  if (!finding.settledBy) return undefined;
+  const { choice, at, reason, value } = finding.settledBy;
   return [
     `${dayOf(at)}: ${choice}`,
-    value !== undefined && ` ${amountText(value)}`,
+    value !== undefined && ` ${amountText(ofThing(value, finding))}`,
     reason !== undefined && `, ${reason}`,
   ];
 }

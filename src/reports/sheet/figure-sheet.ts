@@ -4,7 +4,7 @@ import type { FindingView, LimitView, ProjectInfo, StandingFigure } from '../../
 import { eachText } from '../figure-table.ts';
 import { findingHeadline, subjectOf, valueLabels } from '../finding-text.ts';
 import { bullet, escapeMarkdown, page, quoted, section } from '../markdown.ts';
-import { amountText, boundedText, counterpartText, quantityText } from '../quantity-text.ts';
+import { amountText, boundedText, counterpartText, ofThing, quantityText } from '../quantity-text.ts';
 import { age, counted, dayName, dayOf, daysBetween, placeOf } from '../source-text.ts';
 import { oneLine, sentence } from '../words.ts';
 import { offText, tapeReading } from './length-words.ts';
@@ -82,8 +82,8 @@ function unsettledEntry(finding: FindingView): string {
   const label = valueLabels(finding.kind);
   return bullet(
     `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)}`,
-    sideText(label.now, finding.now),
-    sideText(label.was, finding.was),
+    sideText(label.now, ofThing(finding.now, finding)),
+    sideText(label.was, ofThing(finding.was, finding)),
     `why: ${escapeMarkdown(finding.why)}`,
     `settle it: \`hearwright settle ${oneLine(finding.id).replaceAll('`', '')} CHOICE\``,
   );

@@ -6,7 +6,7 @@ import type { ClaimView, LimitView, StandingFigure } from '../../model/views.ts'
 import { stateText } from '../../reports/check-words.ts';
 import { inOrder } from '../../reports/checks-text.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
-import { amountText, boundedText, figureText } from '../../reports/quantity-text.ts';
+import { amountText, boundedText, figureText, ofThing } from '../../reports/quantity-text.ts';
 import { placeOf } from '../../reports/source-text.ts';
 import { oneLine } from '../../reports/words.ts';
 import { ageOf, bothUnits, doubtOf, figureKey, openedFigure } from './figure-rows.ts';
@@ -155,7 +155,7 @@ function limitLines(
     const { source } = limit;
     return [
       `${subjectOf(limit)}: ${figureText(limit, 'mixed')}${about}`,
-      ...breaches.map((one) => `  BROKEN by ${subjectOf(one)}, ${boundedText(one.now)}`),
+      ...breaches.map((one) => `  BROKEN by ${subjectOf(one)}, ${boundedText(ofThing(one.now, one))}`),
       ...(breaches.length === 0 ? ['  nothing known breaks it'] : []),
       `  ${placeOf(source)}, ${ageOf(limit, data.next.date)}${source.quote ? `  "${oneLine(source.quote)}"` : ''}`,
     ];

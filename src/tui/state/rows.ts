@@ -7,7 +7,7 @@ import { closed, shortLine, widthOf } from '../../reports/columns.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { behindWords, missingWords } from '../../reports/kept-words.ts';
 import { recordWords } from '../../reports/memo-list.ts';
-import { boundedText, quantityText } from '../../reports/quantity-text.ts';
+import { boundedText, ofThing, quantityText } from '../../reports/quantity-text.ts';
 import { clipTime } from '../../reports/source-text.ts';
 import { keysOf } from '../keys.ts';
 import { figureLines } from './figure-lines.ts';
@@ -97,7 +97,9 @@ export function findingRow(finding: FindingView): string {
   if (finding.kind === 'check') return plainText(`check      ${subjectOf(finding)}: ${finding.why}`);
   // Tasks that wait for each other have no two sizes.
   const change =
-    finding.was.unit === '' ? '' : `: ${quantityText(finding.was)} → ${quantityText(finding.now)}`;
+    finding.was.unit === ''
+      ? ''
+      : `: ${quantityText(ofThing(finding.was, finding))} → ${quantityText(ofThing(finding.now, finding))}`;
   return `${finding.kind.padEnd(10)} ${subjectOf(finding)}${change}`;
 }
 

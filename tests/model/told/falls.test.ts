@@ -2,6 +2,9 @@
 import { expect, test } from 'vitest';
 import { checkViews } from '../../../src/model/checks/check-views.ts';
 import { isFall, shareOfFall, sharesOfFall } from '../../../src/model/falls.ts';
+import { standingFigures } from '../../../src/model/project-views.ts';
+import { figureHistory, figureTable } from '../../../src/reports/figure-table.ts';
+import { findingLine } from '../../../src/reports/finding-text.ts';
 import { ToldStory } from '../../kit/told-story.ts';
 
 const asked = (fall: string) =>
@@ -30,6 +33,17 @@ test('a fall that was heard is reckoned with as a share', () => {
     .hear('The fall of the drain is one in sixty.')
     .hand(asked('drain fall ratio'));
   expect(checkViews(story.project.rows).map(({ why }) => why)).toEqual(['1 in 60 comes to 100 mm']);
+});
+
+test('a fall that was heard is printed as it was said, before and after it changes', () => {
+  const story = new ToldStory().hear('The fall of the drain is one in forty.');
+  expect(figureTable(standingFigures(story.project.rows), 'metric')).toContain('1 in 40');
+  story.hear('I changed the fall of the drain, it is one in sixty now.');
+  const [figure] = standingFigures(story.project.rows);
+  expect(figure && figureHistory(figure, 'metric')).toMatch(
+    /^drain fall ratio: 1 in 60\n.*1 in 40.*superseded/s,
+  );
+  expect(story.findings().map(findingLine)).toEqual([expect.stringContaining('1 in 40 → 1 in 60')]);
 });
 
 test('a formula multiplies a run by the share', () => {

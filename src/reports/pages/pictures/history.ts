@@ -68,7 +68,7 @@ function linesOf(limit: LimitView, unit: UnitName): readonly Line[] {
   const to = (value: number) => convert({ value, unit: limit.unit }, unit)?.value;
   const low = to(limit.value);
   const high = limit.high === undefined ? undefined : to(limit.high);
-  const words = (bound: string, value: number) => `${bound} ${quantityText({ value, unit: limit.unit })}`;
+  const words = (bound: string, value: number) => `${bound} ${quantityText({ ...limit, value })}`;
   const lines: Line[] = [];
   if (low !== undefined && limit.bound !== 'at-most')
     lines.push({ value: low, words: words('at least', limit.value), wrong: 'below' });
