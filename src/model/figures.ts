@@ -140,10 +140,19 @@ function confirm(work: Working, arriving: Arriving, standing: StandingRow, toler
     const rule = better ? `${claim.state} beats ${standing.state ?? 'said'}` : 'said again, more exactly';
     accept(work, { ...claim, status: 'standing' }, wasWorkedOut ? 'said as worked out' : rule, tolerance);
   } else putClaim(work, claim);
+  if (claim.plusMinus !== undefined) tellTolerance(work, standing.slot, tolerance);
   settleDoubts(work, standing);
   if (isMadeAnew(work, claim, arriving.place)) settleStale(work, standing);
   breachOf(work, claim, arriving);
   return claim;
+}
+
+/** A tolerance told when a figure is said again holds from then on, also in what follows from the figure. */
+function tellTolerance(work: Working, slot: string, tolerance: Tolerance): void {
+  const row = work.draft.standing(slot);
+  if (!row || tolerance.from !== 'said') return;
+  if (row.tolerance?.from !== 'said') work.draft.put({ table: 'standing', row: { ...row, tolerance } });
+  recompute(work, slot);
 }
 
 /** What was said again after a likely slip is what holds. */

@@ -1,10 +1,21 @@
 /** Views of the rows: what the command line, the screen and the pages ask for. Nothing here changes anything. */
 import { NO_NOTES } from '../language/notes.ts';
+import { isFall } from './falls.ts';
+import { nameOfSlot } from './formulas.ts';
 import { SET_BY_HAND } from './hand-figures.ts';
 import { keepNotes } from './keep-notes.ts';
 import { nameStems } from './names.ts';
 import { reviewsOf } from './replay.ts';
-import type { ClaimRow, FindingRow, MemoRow, ProblemRow, ProjectRows, Slot, StandingRow } from './rows.ts';
+import type {
+  ClaimRow,
+  FindingRow,
+  FormulaRow,
+  MemoRow,
+  ProblemRow,
+  ProjectRows,
+  Slot,
+  StandingRow,
+} from './rows.ts';
 import { agree } from './tolerance.ts';
 import type {
   ClaimView,
@@ -17,6 +28,7 @@ import type {
   ProjectInfo,
   PromiseView,
   StandingFigure,
+  Tolerance,
 } from './views.ts';
 
 export function projectInfo(rows: ProjectRows): ProjectInfo {
@@ -117,7 +129,7 @@ export function standingFigure(rows: ProjectRows, row: StandingRow): StandingFig
     bound: row.bound,
     ...(row.high === undefined ? {} : { high: row.high }),
     ...(row.state === undefined ? {} : { state: row.state }),
-    ...(row.tolerance === undefined ? {} : { tolerance: row.tolerance }),
+    ...(row.tolerance === undefined ? {} : { tolerance: toleranceView(rows, row.tolerance, formula) }),
     ...(claim?.each === undefined ? {} : { each: claim.each }),
     ...(formula === undefined || formula.text === '' ? {} : { formula: formula.text }),
     status: row.status,
@@ -174,6 +186,22 @@ export function limitViews(rows: ProjectRows): readonly LimitView[] {
       unit: limit.unit,
       source: limit.source,
     }));
+}
+
+/**
+ * A tolerance that comes out of a formula, with the figures that it leaves out: how finely a figure was said is no
+ * tolerance of its part, and a fall is reckoned with as it stands. A count is a whole number and has none to leave out.
+ */
+function toleranceView(rows: ProjectRows, tolerance: Tolerance, formula: FormulaRow | undefined): Tolerance {
+  if (tolerance.from !== 'formula' || formula === undefined) return tolerance;
+  const leftOut = formula.inputs.flatMap((slot) => {
+    const part = rows.standing(slot);
+    if (!part || part.dimension === 'count') return [];
+    const name = nameOfSlot(rows, slot);
+    const isStated = part.tolerance !== undefined && part.tolerance.from !== 'precision';
+    return isStated && !isFall(name, part) ? [] : [name];
+  });
+  return leftOut.length === 0 ? tolerance : { ...tolerance, leftOut };
 }
 
 /** Snags in the order in which they were said. */

@@ -67,6 +67,18 @@ function standFirst(work: Working, formula: FormulaRow, now: Quantity, stack: To
   });
 }
 
+/** Lets a result that holds have the tolerance that its parts have now; false where that is the same. */
+function restacks(work: Working, standing: StandingRow, stack: Tolerance | undefined): boolean {
+  const { tolerance: old, ...row } = standing;
+  if (standing.claimId !== undefined || old?.from === 'said' || old?.from === 'project') return false;
+  const same = (a: number | undefined, b: number | undefined) =>
+    Math.abs((a ?? 0) - (b ?? 0)) <= 1e-9 * Math.abs(b ?? 0);
+  const isOld = old?.from === 'formula' ? old : undefined;
+  if (same(isOld?.value, stack?.value) && same(isOld?.rootSumSquare, stack?.rootSumSquare)) return false;
+  work.draft.put({ table: 'standing', row: { ...row, ...(stack ? { tolerance: stack } : {}) } });
+  return true;
+}
+
 /** Lets the new result stand and says that it differs; false when it does not. */
 function changes(
   work: Working,
@@ -77,7 +89,7 @@ function changes(
 ): boolean {
   const { draft, settings } = work;
   const tolerance = toleranceBetween(standing, { ...standing, ...now }, settings.tolerances, settings.region);
-  if (agree(now, standing, tolerance, settings.region) !== false) return false;
+  if (agree(now, standing, tolerance, settings.region) !== false) return restacks(work, standing, stack);
   const open = draft.findingsOn(formula.slot).filter((finding) => finding.kind === 'stale');
   const undone = open.find((finding) => agree(now, finding.was, tolerance, settings.region) === true);
   if (undone) {

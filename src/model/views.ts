@@ -112,6 +112,8 @@ export interface Tolerance extends Quantity {
   readonly from: 'said' | 'project' | 'precision' | 'formula';
   /** Of a sum of three or more independent parts: their tolerances by root-sum-square. `value` is the worst case. */
   readonly rootSumSquare?: number;
+  /** Of a formula: the figures in it that no tolerance was stated for, by name; they do not count in `value`. */
+  readonly leftOut?: readonly string[];
 }
 
 /** Something already done on the strength of a figure. */

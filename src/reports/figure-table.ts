@@ -2,9 +2,10 @@
 import type { HouseUnits } from '../language/notes.ts';
 import type { ClaimView, LimitView, StandingFigure } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
-import { amountText, boundedText, figureText } from './quantity-text.ts';
+import { boundedText, figureText } from './quantity-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
 import { textTable } from './text-table.ts';
+import { leftOutText, rootSumSquareText, worstCaseText } from './tolerance-text.ts';
 import { oneLine } from './words.ts';
 
 const STATUS: Readonly<Record<StandingFigure['status'], string>> = {
@@ -49,10 +50,9 @@ export function figureHistory(figure: StandingFigure, units: HouseUnits): string
   const doubt = STATUS[figure.status];
   lines.push(`  rule      ${figure.rule}${doubt ? ` (${doubt})` : ''}`);
   if (figure.tolerance) {
-    const { from, unit, rootSumSquare } = figure.tolerance;
-    lines.push(`  tolerance ${amountText(figure.tolerance)} (${from === 'formula' ? 'worst case' : from})`);
-    if (rootSumSquare !== undefined)
-      lines.push(`            ${amountText({ value: rootSumSquare, unit })} (root-sum-square of its parts)`);
+    lines.push(`  tolerance ${worstCaseText(figure.tolerance)}`);
+    for (const more of [rootSumSquareText(figure.tolerance), leftOutText(figure.tolerance)])
+      if (more !== undefined) lines.push(`            ${more}`);
   }
   if (figure.formula) lines.push(`  formula   ${oneLine(figure.formula)}`);
   if (figure.dependents.length > 0) lines.push(`  feeds     ${figure.dependents.map(oneLine).join(', ')}`);

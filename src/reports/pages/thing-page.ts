@@ -4,8 +4,9 @@ import type { CheckView } from '../../model/checks/check-views.ts';
 import type { ClaimView, FindingView, LimitView, StandingFigure } from '../../model/views.ts';
 import { stateText } from '../check-words.ts';
 import { inOrder } from '../checks-text.ts';
-import { amountText, boundedText } from '../quantity-text.ts';
+import { boundedText } from '../quantity-text.ts';
 import { dayOf } from '../source-text.ts';
+import { toleranceText } from '../tolerance-text.ts';
 import { sentence } from '../words.ts';
 import { anchorOf } from './file-names.ts';
 import {
@@ -97,7 +98,7 @@ function figureSection(
             : 'worked out, never spoken',
         ],
         ['why', rule],
-        tolerance !== undefined && ['within', toleranceWords(tolerance)],
+        tolerance !== undefined && ['within', toleranceText(tolerance)],
         formula !== undefined && ['comes from', formula],
       ]),
       historyOf(figure, anchor, shelves),
@@ -114,14 +115,6 @@ function figureSection(
     ],
     anchor,
   );
-}
-
-function toleranceWords(tolerance: NonNullable<StandingFigure['tolerance']>): string {
-  const { from, rootSumSquare, unit } = tolerance;
-  const worst = `${amountText(tolerance)} (${from === 'formula' ? 'worst case' : from})`;
-  return rootSumSquare === undefined
-    ? worst
-    : `${worst}, ${amountText({ value: rootSumSquare, unit })} (root-sum-square of its parts)`;
 }
 
 /** Newest first. */

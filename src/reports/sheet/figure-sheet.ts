@@ -6,6 +6,7 @@ import { findingHeadline, subjectOf, valueLabels } from '../finding-text.ts';
 import { bullet, escapeMarkdown, page, quoted, section } from '../markdown.ts';
 import { amountText, boundedText, counterpartText, ofThing, quantityText } from '../quantity-text.ts';
 import { age, counted, dayName, dayOf, daysBetween, placeOf } from '../source-text.ts';
+import { leftOutText } from '../tolerance-text.ts';
 import { oneLine, sentence } from '../words.ts';
 import { offText, tapeReading } from './length-words.ts';
 
@@ -55,7 +56,9 @@ function standingText(figure: StandingFigure, date: string): string {
     ...(state ? [state] : []),
     // That of how finely it was said tells nothing that the number does not.
     ...(tolerance && tolerance.from !== 'precision'
-      ? [`± ${amountText(tolerance)} (${tolerance.from})`]
+      ? [
+          `± ${amountText(tolerance)} (${[tolerance.from, leftOutText(tolerance)].filter(Boolean).join(', ')})`,
+        ]
       : []),
     ...(days === undefined
       ? []

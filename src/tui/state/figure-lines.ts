@@ -6,8 +6,9 @@ import type { ClaimView, LimitView, StandingFigure } from '../../model/views.ts'
 import { stateText } from '../../reports/check-words.ts';
 import { inOrder } from '../../reports/checks-text.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
-import { amountText, boundedText, figureText, ofThing } from '../../reports/quantity-text.ts';
+import { boundedText, figureText, ofThing } from '../../reports/quantity-text.ts';
 import { placeOf } from '../../reports/source-text.ts';
+import { toleranceText } from '../../reports/tolerance-text.ts';
 import { oneLine } from '../../reports/words.ts';
 import { ageOf, bothUnits, doubtOf, figureKey, openedFigure } from './figure-rows.ts';
 import type { TextLine } from './page-lines.ts';
@@ -49,14 +50,6 @@ function standing(figure: StandingFigure, today: string): readonly TextLine[] {
   ];
   if (tolerance) rows.push(['within', toleranceText(tolerance)]);
   return rows.map(([label, text]) => ({ text: `  ${label.padEnd(8)} ${oneLine(text)}` }));
-}
-
-function toleranceText(tolerance: NonNullable<StandingFigure['tolerance']>): string {
-  const { from, rootSumSquare, unit } = tolerance;
-  const worst = `${amountText(tolerance)} (${from === 'formula' ? 'worst case' : from})`;
-  return rootSumSquare === undefined
-    ? worst
-    : `${worst}, ${amountText({ value: rootSumSquare, unit })} (root-sum-square of its parts)`;
 }
 
 /** As formulas, checks and dependents name a figure. */

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { standingFigures } from '../../../src/model/project-views.ts';
+import type { StandingFigure } from '../../../src/model/views.ts';
+import { figureHistory } from '../../../src/reports/figure-table.ts';
 import { ToldStory } from '../../kit/told-story.ts';
 
 test('a formula set by hand waits for a figure that nobody said yet', () => {
@@ -100,6 +102,24 @@ test('tolerances go through a formula: the worst case, and root-sum-square for t
     from: 'formula',
     rootSumSquare: expect.closeTo(0.269, 3),
   });
+});
+
+test('a worst case names the parts that it leaves out', () => {
+  const story = new ToldStory()
+    .hear('The side is 40 millimetres wide give or take 0.2 millimetres.')
+    .set('core', 'width', 1905)
+    .set('lip', 'width', 10)
+    .formula('stack', 'width', 'side width + core width + lip width');
+  const figure = () => standingFigures(story.project.rows, 'stack')[0];
+  expect(figure()?.tolerance?.leftOut).toEqual(['core width', 'lip width']);
+  const lines = figureHistory(figure() as StandingFigure, 'metric');
+  expect(lines).toContain(
+    '  tolerance 0.2 mm (worst case)\n            without core width, lip width: no tolerance was stated for them\n',
+  );
+  // Told later, it counts from then on, though the size is the same.
+  story.hear('The core is 1905 millimetres wide give or take 3 millimetres.');
+  expect(figure()?.tolerance?.value).toBeCloseTo(3.2, 9);
+  expect(figure()?.tolerance?.leftOut).toEqual(['lip width']);
 });
 
 test('how finely a figure was said is no tolerance of its part', () => {

@@ -7,6 +7,7 @@ import { shortLine } from '../../columns.ts';
 import { subjectOf } from '../../finding-text.ts';
 import { amountText, quantityText } from '../../quantity-text.ts';
 import { counted } from '../../source-text.ts';
+import { leftOutText } from '../../tolerance-text.ts';
 import { oneLine } from '../../words.ts';
 import { anchorOf } from '../file-names.ts';
 import { ageWords, amountInBoth, block, bothSystems, type Desk, linked, place } from '../fragments.ts';
@@ -218,7 +219,7 @@ function partsTable(
   tolerance: Tolerance | undefined,
 ): Html {
   const rows = parts.map(({ words, size, sign, figure }) => {
-    const spread = figure?.tolerance ? `± ${amountText(figure.tolerance)} (${figure.tolerance.from})` : '';
+    const spread = figure?.tolerance ? spreadOfPart(figure.tolerance, tolerance) : '';
     const where = figure?.source
       ? html`${place(desk, figure.source)}, ${ageWords(desk, figure.source)}`
       : figure
@@ -236,10 +237,17 @@ ${rows}<tr><th scope="row">in all</th><td>${bothSystems(total)}</td><td>${tolera
 `;
 }
 
+/** A part that was only said finely has no tolerance of its own, and does not count where the whole has one. */
+function spreadOfPart(own: Tolerance, whole: Tolerance | undefined): string {
+  const isLeftOut = own.from === 'precision' && whole?.from === 'formula';
+  return `± ${amountText(own)} (${own.from}${isLeftOut ? ', not counted' : ''})`;
+}
+
 function toleranceWords(tolerance: Tolerance): string {
   const { from, rootSumSquare, unit } = tolerance;
   const own = from === 'formula' ? `± ${amountInBoth(tolerance)} at worst` : `± ${amountInBoth(tolerance)}`;
-  return rootSumSquare === undefined
-    ? own
-    : `${own}, ± ${amountText({ value: rootSumSquare, unit })} by root-sum-square`;
+  const square =
+    rootSumSquare === undefined ? [] : [`± ${amountText({ value: rootSumSquare, unit })} by root-sum-square`];
+  const without = leftOutText(tolerance);
+  return [own, ...square, ...(without === undefined ? [] : [without])].join(', ');
 }
