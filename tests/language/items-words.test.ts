@@ -54,6 +54,25 @@ test.each([
   expect(items(said)[0]).toBe(item);
 });
 
+test.each([
+  ['I cut the legs last night at [900 mm], all four.', 'legs'],
+  ['Cut the treads Thursday, [770] long.', 'treads'],
+  ['We hung the hatch this morning, [610 mm] wide.', 'hatch'],
+  ['Glued up the mast last week, [7.2 m] long.', 'mast'],
+  ["Friday's coaming is [120 mm] high.", 'coaming'],
+  ["Last week's boards are [22 mm] thick.", 'boards'],
+  ['The ladder money is [40 GBP].', 'ladder'],
+  ['The timber cost is [300 GBP].', 'timber'],
+  // Things that are named for when they serve.
+  ['The night store is [1900 mm] high.', 'night store'],
+  ['The day tank is [300 mm] deep.', 'day tank'],
+  ['The day bed is [760 mm] wide.', 'day bed'],
+  ['The storage heater is [680 mm] wide.', 'storage heater'],
+  ['The summer beam is [300 mm] deep.', 'summer beam'],
+])('words of time and of money stay out of the name: "%s" is of the %s', (said, item) => {
+  expect(items(said)[0]).toBe(item);
+});
+
 test('weights of features add up, unknown ones weigh nothing', () => {
   const weighing = new Weighing({ first: 1.5, 'kind|hole': 0.25, 'kind|hole|length': -1 });
   weighing.one('first');

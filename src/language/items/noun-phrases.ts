@@ -1,5 +1,7 @@
 /** Finds the noun phrases of a memo: one pass over the tagged words, no grammar beyond the phrase itself. */
 import { isPlural, kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
+import { wordSet } from '../word-table.ts';
+import { endsWithTime, tellsWhen } from './telling-when.ts';
 import { LIGHT_ADJECTIVES, OTHER_ADJECTIVES, SPEAKERS, TELLING_ADJECTIVES } from './word-lists.ts';
 import type { Word } from './words.ts';
 
@@ -33,6 +35,9 @@ function keepInName(word: Word, isLastModifier: boolean): boolean {
   return isLastModifier && word.tag === 'adjective';
 }
 
+/** "The ladder money": what a thing costs is no other thing. */
+const PRICES = wordSet('money cost price');
+
 interface Scan {
   readonly end: number;
   readonly phrase?: Omit<Phrase, 'index'>;
@@ -56,9 +61,11 @@ function scanPhrase(words: readonly Word[], first: number): Scan {
   let age: 'new' | 'old' | undefined;
   for (; at < words.length; at++) {
     const word = words[at] as Word;
+    if (lastNoun >= 0 && (tellsWhen(words, at) || PRICES.has(word.lower))) break;
     if (word.tag === 'noun') {
       lastNoun = at;
       modifiers.push(word);
+      if (endsWithTime(words, at, determiner)) break;
     } else if (word.tag === 'adjective' && (lastNoun < 0 || words[at + 1]?.tag === 'noun')) {
       if (word.lower === 'new' || word.lower === 'old') age = word.lower;
       modifiers.push(word);
