@@ -22,6 +22,7 @@ import {
   readOff,
   unitBehind,
 } from './bare/neighbours.ts';
+import { asRatedTurns, asTorqueAgain } from './bare/turning-and-tightening.ts';
 import { asWeighing, putRight } from './bare/weighing.ts';
 
 /** Longest bare length that is believed, by unit; beyond it the number is of another kind. */
@@ -111,6 +112,8 @@ function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meani
   return (
     asPlainHeat(room, amount, out) ??
     asWeighing(room, amount, out) ??
+    asRatedTurns(room, amount, out) ??
+    asTorqueAgain(room, amount, out) ??
     putRight(room, amount) ??
     asPaidInAll(room, amount) ??
     asBeside(room, amount)

@@ -1,4 +1,4 @@
-import { isTradeNoun, kindsOf, singular } from '../../lexicon/trade-nouns.ts';
+import { isPlural, isTradeNoun, kindsOf, singular } from '../../lexicon/trade-nouns.ts';
 import { each, PhraseTable } from '../../phrases.ts';
 import { localMoney } from '../../rules/money.ts';
 import type { Amount, Room } from '../../rules/rule.ts';
@@ -288,6 +288,17 @@ function ofAnother(room: Room, amount: Amount, { at, unit }: SaidBefore): boolea
   return false;
 }
 
+/** "I've got sixty five head bolts": so many of them, whatever their torque is. */
+function counts(room: Room, { value, from, to, number }: Amount): boolean {
+  if (!Number.isInteger(value) || number.fraction) return false;
+  const isHad = [1, 2].some((back) =>
+    /^(?:have|'ve|got|has|bought|need|needs|want|ordered)$/.test(wordAt(room, from - back)),
+  );
+  return (
+    isHad && [0, 1].some((step) => isTradeNoun(wordAt(room, to + step)) && isPlural(wordAt(room, to + step)))
+  );
+}
+
 /** A measure other than a length, told by its thing, by words about it or by what was said before. */
 export function otherKind(
   room: Room,
@@ -303,7 +314,7 @@ export function otherKind(
   if (dried) return dried;
   const before = evidence.grade === 'none' || tape ? undefined : saidBefore(room, amount);
   const thing = before && dimensionOfUnit(before.unit);
-  if (before && thing && thing !== 'length' && !ofAnother(room, amount, before)) {
+  if (before && thing && thing !== 'length' && !ofAnother(room, amount, before) && !counts(room, amount)) {
     return { ...before, dimension: thing, why: 'the unit that its thing was said in before' };
   }
   const above = evidence.grade === 'none' || tape ? undefined : saidAbove(room, amount, out);
