@@ -260,8 +260,11 @@ function digitPair(
 ): number | undefined {
   // "Sheets are two four by one two": each size of the list is said so.
   const { group } = amount;
-  const list = group && amounts.filter((other) => other.group?.id === group.id);
-  if (list) return list.every((other) => asPair(room, other)) ? asPair(room, amount) : undefined;
+  if (group) {
+    const pair = asPair(room, amount);
+    const isPair = (other: Amount) => other.group?.id !== group.id || asPair(room, other) !== undefined;
+    return pair !== undefined && amounts.every(isPair) ? pair : undefined;
+  }
   const isLong = attribute === undefined ? isPlaced : LONG_SIZE.has(attribute);
   return metresByDigits(room, amount, amounts, isLong);
 }
