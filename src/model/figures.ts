@@ -1,4 +1,4 @@
-import type { FigureNote, Quantity } from '../language/notes.ts';
+import type { Bound, FigureNote, Quantity } from '../language/notes.ts';
 import { isAmountOfStuff, isDeviation, isOfMore, isTried, oldValueBehind, partThere } from './asides.ts';
 import { changeKindOf } from './change-kind.ts';
 import { type Arriving, accept, claimOf, putClaim, standingOf } from './claims.ts';
@@ -80,13 +80,24 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
     recompute(work, slot);
     return claim;
   }
-  const tolerance = toleranceBetween(standing, note, work.settings.tolerances, work.settings.region);
+  const { tolerances, region } = work.settings;
+  const tolerance = isToldChanged(arriving.cue)
+    ? toleranceBetween(asExact(standing), asExact(note), tolerances, region)
+    : toleranceBetween(standing, note, tolerances, region);
   const values = [standing, ...(standing.also ?? [])];
   if (values.some((value) => agree(note, value, tolerance, work.settings.region) === true)) {
     return confirm(work, arriving, standing, tolerance);
   }
   return contradict(work, arriving, standing, tolerance);
 }
+
+/** "It's going up to about 940": what is said to change does not agree, however roughly it is said. */
+const isToldChanged = ({ change, weight, isRestated }: Cue): boolean =>
+  change === 'decided' && weight >= 3 && !isRestated;
+
+/** A figure as if it had been said without "about", which lets a twentieth pass. */
+const asExact = <F extends { readonly bound: Bound }>(figure: F): F =>
+  figure.bound === 'about' ? { ...figure, bound: 'exact' } : figure;
 
 /** The other side of a size told by two: "24" of "24 by 75". */
 function sideBeside(work: Working, note: Kept<FigureNote>): Quantity | undefined {
@@ -138,7 +149,9 @@ function confirm(work: Working, arriving: Arriving, standing: StandingRow, toler
   const wasWorkedOut = standing.claimId === undefined;
   if (better || isFiner || wasWorkedOut) {
     const rule = better ? `${claim.state} beats ${standing.state ?? 'said'}` : 'said again, more exactly';
-    accept(work, { ...claim, status: 'standing' }, wasWorkedOut ? 'said as worked out' : rule, tolerance);
+    // What was let pass for the sake of the rougher one holds no longer, unless it was said.
+    const kept = isFiner && tolerance.from === 'precision' ? undefined : tolerance;
+    accept(work, { ...claim, status: 'standing' }, wasWorkedOut ? 'said as worked out' : rule, kept);
   } else putClaim(work, claim);
   if (claim.plusMinus !== undefined) tellTolerance(work, standing.slot, tolerance);
   settleDoubts(work, standing);

@@ -20,6 +20,41 @@ test('a measured value beats an assumed one that agrees with it', () => {
   expect(ruleOf(story, 'shelf')).toMatch(/^measured beats|^said again, more exactly$/);
 });
 
+test.each([
+  [
+    'The counter is 910 millimetres high.',
+    "Counter's coming up to 940 millimetres after all, my back says so.",
+  ],
+  [
+    'The counter is 910 millimetres high.',
+    "I've decided the counter goes up to about 940 millimetres instead.",
+  ],
+  [
+    'The rail is 1000 millimetres long.',
+    "I changed my mind, I'm making the rail roughly 1030 millimetres long.",
+  ],
+])('a change is no agreement, however roughly it is said: %s %s', (before, after) => {
+  const [finding, ...more] = new ToldStory().hear(before, after).findings();
+  expect([finding?.kind, more]).toEqual(['decided', []]);
+});
+
+test('a rough word about what stands is an agreement still', () => {
+  const story = new ToldStory().hear(
+    'The counter is 910 millimetres high.',
+    'The counter is still about 930 millimetres high.',
+  );
+  expect(story.found()).toEqual([]);
+});
+
+test('what is said more exactly is held to its own fineness from then on', () => {
+  const story = new ToldStory().hear(
+    'The counter is about 940 millimetres high.',
+    'I measured the counter, it is 938 millimetres high.',
+    'I measured the counter again, it is 958 millimetres high.',
+  );
+  expect(story.found()).toHaveLength(1);
+});
+
 test('a figure set by hand stands until something is said of it', () => {
   const story = new ToldStory().hear('The shelf is 300 millimetres deep.').set('shelf', 'depth', 320);
   expect([story.figures(), ruleOf(story, 'shelf')]).toEqual([['shelf depth 320 mm'], 'set by hand']);
