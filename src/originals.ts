@@ -4,6 +4,7 @@ import { createReadStream, mkdirSync, readdirSync } from 'node:fs';
 import { open, rename, rm } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 import { EXIT, Problem } from './problem.ts';
+import { whyUnwritten } from './unwritten.ts';
 
 export interface KeptOriginal {
   /** Path relative to the project folder's own folder. */
@@ -83,14 +84,7 @@ async function flushFolder(folder: string): Promise<void> {
 }
 
 function keepingProblem(error: unknown, name: string): Problem {
-  const code = (error as NodeJS.ErrnoException).code;
-  const reason =
-    code === 'ENOSPC'
-      ? 'the disk is full'
-      : code === 'EACCES' || code === 'EPERM' || code === 'EROFS'
-        ? 'the project folder may not be written to'
-        : String((error as Error).message);
-  return new Problem(`cannot keep ${name}: ${reason}`, {
+  return new Problem(`cannot keep ${name}: ${whyUnwritten(error, 'the project folder')}`, {
     code: 'original-not-kept',
     exitCode: EXIT.partly,
     kept: 'the file was left as it was; the project is unchanged',

@@ -42,6 +42,7 @@ import { checkOriginals } from './project-check.ts';
 import { createStore, openStore, type ProjectStore } from './store/store.ts';
 import { MemoTaking } from './taking.ts';
 import { lastByHand, setByHandWith } from './undo.ts';
+import { whyUnwritten } from './unwritten.ts';
 import { VERSION } from './version.ts';
 
 function isFolder(path: string): boolean {
@@ -125,14 +126,7 @@ export async function makeProject(folder: string, options: NewProjectOptions): P
 }
 
 function cannotMake(folder: string, error: unknown): Problem {
-  const code = (error as NodeJS.ErrnoException).code;
-  const reason =
-    code === 'EACCES' || code === 'EPERM' || code === 'EROFS'
-      ? 'the folder may not be written to'
-      : code === 'ENOTDIR' || code === 'EEXIST'
-        ? 'a file is in the way'
-        : String((error as Error).message);
-  return new Problem(`cannot make a project in ${folder}: ${reason}`, {
+  return new Problem(`cannot make a project in ${folder}: ${whyUnwritten(error)}`, {
     code: 'project-not-made',
     exitCode: EXIT.damaged,
     kept: 'nothing was changed',

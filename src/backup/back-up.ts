@@ -17,6 +17,7 @@ import type { Database } from 'better-sqlite3';
 import type { MemoRow } from '../model/rows.ts';
 import { EXIT, Problem } from '../problem.ts';
 import type { StoreCopy } from '../store/copy.ts';
+import { whyUnwritten } from '../unwritten.ts';
 import { checkFile, type ListedFile, layOutContainer, listFiles, putFile, seal } from './container.ts';
 import { DATABASE_PATH, keptPaths } from './kept-paths.ts';
 import { isBackup } from './open-container.ts';
@@ -176,20 +177,8 @@ function occupied(file: string, reason: string, isOurs: boolean): Problem {
   });
 }
 
-const REASONS: Readonly<Record<string, string>> = {
-  EACCES: 'the folder may not be written to',
-  EPERM: 'the folder may not be written to',
-  EROFS: 'the disk may not be written to',
-  ENOENT: 'there is no such folder',
-  ENOTDIR: 'a file is in the way',
-  ENOSPC: 'the disk is full',
-  EFBIG: 'the disk takes no file that long',
-  SQLITE_FULL: 'the disk is full',
-};
-
 function unwritten(file: string, error: unknown): Problem {
-  const { code = '', message } = error as NodeJS.ErrnoException;
-  return new Problem(`cannot write the backup ${file}: ${REASONS[code] ?? message}`, {
+  return new Problem(`cannot write the backup ${file}: ${whyUnwritten(error)}`, {
     code: 'backup-unwritten',
     exitCode: EXIT.unexpected,
     kept: 'the project, and any file of that name',

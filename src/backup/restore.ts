@@ -20,6 +20,7 @@ import { EXIT, Problem } from '../problem.ts';
 import type { ProjectCheck } from '../project-api.ts';
 import { checkOriginals } from '../project-check.ts';
 import { openStore, type ProjectStore } from '../store/store.ts';
+import { whyUnwritten } from '../unwritten.ts';
 import { ContainerFault, type ListedFile, listFiles, takeOut } from './container.ts';
 import { DATABASE_PATH, isOriginal } from './kept-paths.ts';
 import { damagedBackup, openContainer, tooNew } from './open-container.ts';
@@ -139,18 +140,8 @@ function inBackup<T>(file: string, work: () => T): T {
   }
 }
 
-const REASONS: Readonly<Record<string, string>> = {
-  EACCES: 'the folder may not be written to',
-  EPERM: 'the folder may not be written to',
-  EROFS: 'the disk may not be written to',
-  EEXIST: 'a file is in the way',
-  ENOTDIR: 'a file is in the way',
-  ENOSPC: 'the disk is full',
-};
-
 function unrestored(into: string, error: unknown): Problem {
-  const { code = '', message } = error as NodeJS.ErrnoException;
-  return new Problem(`cannot restore into ${into}: ${REASONS[code] ?? message}`, {
+  return new Problem(`cannot restore into ${into}: ${whyUnwritten(error)}`, {
     code: 'restore-unwritten',
     exitCode: EXIT.unexpected,
     kept: 'the backup; nothing was written',

@@ -16,6 +16,7 @@ import { dirname, extname, join, relative, resolve } from 'node:path';
 import { record, string } from 'zod/mini';
 import { EXIT, Problem } from '../problem.ts';
 import { ticksOf, withoutTicks, withTicks } from '../reports/boxes.ts';
+import { whyUnwritten } from '../unwritten.ts';
 
 /** Pages that were written, by path, with the hash of what was written. */
 const pageRecord = record(string(), string());
@@ -108,7 +109,7 @@ export function writePage(file: string, text: string, recordFile: string): Writt
     writeWhole(recordFile, JSON.stringify({ ...record, [target]: seal }, null, 1));
     return { file: target, beside: target !== wanted, ticked: [...ticksOf(page)] };
   } catch (error) {
-    throw new Problem(`cannot write ${file}: ${reasonOf(error)}`, {
+    throw new Problem(`cannot write ${file}: ${whyUnwritten(error)}`, {
       code: 'page-unwritable',
       exitCode: EXIT.unexpected,
       kept: 'the project, and any file of that name',
@@ -116,21 +117,6 @@ export function writePage(file: string, text: string, recordFile: string): Writt
       cause: error,
     });
   }
-}
-
-const REASONS: Readonly<Record<string, string>> = {
-  EACCES: 'the folder may not be written to',
-  EPERM: 'the folder may not be written to',
-  EROFS: 'the disk may not be written to',
-  EEXIST: 'a file is in the way',
-  ENOTDIR: 'a file is in the way',
-  EISDIR: 'a folder of that name is there',
-  ENOSPC: 'the disk is full',
-};
-
-export function reasonOf(error: unknown): string {
-  const { code = '', message } = error as NodeJS.ErrnoException;
-  return REASONS[code] ?? message;
 }
 
 /** Where a project remembers the pages it wrote. */

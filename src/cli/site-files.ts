@@ -4,7 +4,8 @@ import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync, statSync }
 import { dirname, join, relative, resolve } from 'node:path';
 import { array, record, string } from 'zod/mini';
 import { EXIT, Problem } from '../problem.ts';
-import { besideName, reasonOf, writeWhole } from './page-file.ts';
+import { whyUnwritten } from '../unwritten.ts';
+import { besideName, writeWhole } from './page-file.ts';
 
 /** By folder, then by page: hashes of what was written there. */
 const siteRecord = record(string(), record(string(), array(string())));
@@ -139,7 +140,7 @@ export function writeSite(
     return { folder: wanted, pages: count, written: site.written, removed, beside, left };
   } catch (error) {
     if (error instanceof Problem) throw error;
-    throw new Problem(`cannot write ${folder}: ${reasonOf(error)}`, {
+    throw new Problem(`cannot write ${folder}: ${whyUnwritten(error)}`, {
       code: 'page-unwritable',
       exitCode: EXIT.unexpected,
       kept: 'the project, and any file of that name',

@@ -1,5 +1,6 @@
 /** What can go wrong with a microphone, in words a person can act on. */
 import { EXIT, Problem } from '../../problem.ts';
+import { whyUnwritten } from '../../unwritten.ts';
 
 /** `reasons` holds what each source said, in the order in which they were tried. */
 export function noMicrophone(
@@ -33,18 +34,9 @@ export function microphoneLost(name: string, reason: string, kept: string): Prob
   });
 }
 
-const WRITE_REASONS: Readonly<Record<string, string>> = {
-  ENOSPC: 'the disk is full',
-  EDQUOT: 'the disk is full',
-  EACCES: 'the project folder may not be written to',
-  EPERM: 'the project folder may not be written to',
-  EROFS: 'the project folder may not be written to',
-};
-
 /** The recording cannot be written on. */
 export function recordingUnwritten(error: unknown, kept: string): Problem {
-  const { code = '', message } = error as NodeJS.ErrnoException;
-  return new Problem(`cannot go on recording: ${WRITE_REASONS[code] ?? message}`, {
+  return new Problem(`cannot go on recording: ${whyUnwritten(error, 'the project folder')}`, {
     code: 'recording-unwritten',
     exitCode: EXIT.partly,
     kept,
