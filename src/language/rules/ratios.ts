@@ -115,6 +115,17 @@ function slopeBefore(room: Room, at: number, to: number): boolean {
   return opens && slopeWithin(room, at - FAR_BEFORE, at, sentence - 1);
 }
 
+const GOES_AWAY =
+  /^(?:drains?|drained|draining|runs?|running|ran|climbs?|climbed|climbing|leans?|leaning|leant|leaned|sheds?)$/;
+
+/** "The slab drains one in fifty", "it sheds water at 1 in 80": a slope by its verb, right before the number. */
+function goesAway(room: Room, at: number): boolean {
+  const sentence = room.tokens[at]?.sentence;
+  for (let index = at - 1; index >= at - 4 && room.tokens[index]?.sentence === sentence; index--)
+    if (GOES_AWAY.test(wordAt(room, index))) return true;
+  return false;
+}
+
 /**
  * "one in forty fall", "four in twelve pitch": rise over run, beside a word of slope. One in so many is told by its
  * greater term, as "one to three" is: 40.
@@ -134,6 +145,7 @@ export const slopes: AmountRule = {
     const sentence = room.tokens[at]?.sentence;
     const isSlope =
       redone ||
+      (isOneIn && run.value >= 8 && goesAway(room, at)) ||
       slopeWithin(room, at - BEFORE, run.to + BEHIND, sentence) ||
       (isOneIn && over === 'in' && run.value >= 4 && slopeBefore(room, at, run.to));
     if (!isSlope) return undefined;

@@ -14,6 +14,10 @@ test.each([
   ['the shower tray slopes one in fifty to the drain', '50 1'],
   ['the patio is falling one in eighty, away from the door', '80 1'],
   ['the waste goes out at one in forty', '40 1'],
+  ['the slab drains one in fifty to the door', '50 1'],
+  ['the path runs one in a hundred down to the gate', '100 1'],
+  ['the yard sheds water at 1 in 80', '80 1'],
+  ['that post leans one in sixty', '60 1'],
   ['What fall did I give the gully? One in sixty.', '60 1'],
   ["it's a longer drop than the book asks for on a pipe of that size, one in thirty", '30 1'],
   ['the wheelchair ramp comes out at one in twelve', '12 1'],
@@ -29,6 +33,9 @@ test.each([
   ['one in ten of the slates is cracked', 'none'],
   ['one in three got lost on the way, and the roof is on', 'none'],
   ['I found one in the shed', 'none'],
+  ['one in five drains is blocked', 'none'],
+  ['of the drains, one in three is cracked', 'none'],
+  ['one in nine of the sheds leaks', 'none'],
 ])('"%s" is none: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
