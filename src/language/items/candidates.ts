@@ -1,5 +1,5 @@
 /** Lists the things that a quantity may belong to, each with the frames that name it and its place in the talk. */
-import { kindsOf } from '../lexicon/trade-nouns.ts';
+import { kindsOf, singular } from '../lexicon/trade-nouns.ts';
 import type { Name } from './discourse.ts';
 import { fitness, isNoThing } from './fitness.ts';
 import { FRAMES } from './frames/index.ts';
@@ -118,5 +118,16 @@ export function candidatesOf(
   if (discourse.last) at(discourse.last.name);
   const whole = discourse.wholeAt(site.at);
   if (whole) at([whole]).isWhole = true;
-  return [...byKey.values()];
+  const all = [...byKey.values()];
+  const things = all.filter(({ name }) => !isBareSize(name));
+  return things.length > 0 ? things : all;
 }
+
+/** "Five mil under on the depth": a size alone is no thing to carry a figure. */
+const isBareSize = (name: Name): boolean => name.length === 1 && BARE_SIZES.has(singular(name[0] ?? ''));
+const BARE_SIZES = new Set(
+  (
+    'height width breadth length depth thickness size diameter radius spacing distance offset count measurement ' +
+    'weight temperature pressure voltage current power speed angle'
+  ).split(' '),
+);
