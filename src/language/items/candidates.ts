@@ -127,7 +127,7 @@ export function candidatesOf(
 const isBareSize = (name: Name): boolean => name.length === 1 && BARE_SIZES.has(singular(name[0] ?? ''));
 const BARE_SIZES = new Set(
   (
-    'height width breadth length depth thickness size diameter radius spacing distance offset count measurement ' +
+    'height width breadth length depth thickness size spacing distance offset count measurement ' +
     'weight temperature pressure voltage current power speed angle'
   ).split(' '),
 );

@@ -15,7 +15,7 @@ export const NO_RESULT =
   stuck used planned drawn-to shown worn spoilt spoilt supported exposed separated told timed priced-in fired rounded
   related settled cursed pinned-down kept built-in allowed spoken seen spent concerned put hidden covered-in loved
   owed needed hoped sagged loaded pushed stretched squeezed sacked confused bothered brought worked figured costed
-  priced wet counted stamped stiffened twitched earned got gotten had excepted squared`);
+  priced wet counted stamped stiffened twitched earned got gotten had excepted squared curved arched domed vaulted tapered flared cambered`);
 /** Verbs that, said of oneself, tell of looking, losing or saying rather than of work. */
 export const NO_WORK =
   wordSet(`measured checked found lost left met hit stood showed gave given told used planned held kept spent

@@ -99,9 +99,9 @@ const NO_ANTECEDENT =
 const LONE_ONE =
   /\b(?:get|getting|buy|buying|order|ordering|fetch|make|making|borrow|borrowing|find|hire|cut|fit|need|want|pick up) (one|some|some more|a few more|another)(?= (?:from|off|at|in|for|on|tonight|tomorrow|today|next|this|before|when|once|up|down|now|later|out|over|as|by|of those|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b|[,.;]|$)/i;
 
-/** Somebody, and no thing: "rang them", "they collected the basin". */
+/** Somebody, and no thing: "rang them", "they collected the basin"; nor in "the floor's had it". */
 const OF_PEOPLE =
-  /\b(?:call|ring|phon|tell|ask|email|text|messag|chas|let|show|pay|thank|meet|help|owe|warn|remind)(?:s|e|ed|ing)? (?:him|her|them|it)\b|\b(?:rang|rung|told|paid|met|shown) (?:him|her|them|it)\b|\bthey (?:\S+ )?(?:short|collect|pick|say|said|sen[dt]|swap|bring|brought|deliver|(?:need|want) (?:a|an|the|some|us|me|my|it|more|paying|two|\d)\b|quot|charg|promis|c[ao]me round|rang|told|gave|reckon|think|thought|know|kn[eo]w)/i;
+  /\b(?:['’]s|['’]ve|has|have) had it\b|\b(?:call|ring|phon|tell|ask|email|text|messag|chas|let|show|pay|thank|meet|help|owe|warn|remind)(?:s|e|ed|ing)? (?:him|her|them|it)\b|\b(?:rang|rung|told|paid|met|shown) (?:him|her|them|it)\b|\bthey (?:\S+ )?(?:short|collect|pick|say|said|sen[dt]|swap|bring|brought|deliver|(?:need|want) (?:a|an|the|some|us|me|my|it|more|paying|two|\d)\b|quot|charg|promis|c[ao]me round|rang|told|gave|reckon|think|thought|know|kn[eo]w)/i;
 
 /** Puts the thing last spoken of in the place of a lone pronoun or of "one". */
 function nameThings(words: string, draft: Draft, scene: Scene): string {

@@ -20,6 +20,9 @@ const IMPERATIVE = phrase(
   `^ (?: <lead> | that 's | it 's | still | got to | next | please | maybe | first | second | third | one | two | three | four | finally | lastly | to | oh | also | need to )* ${ORDER} (?<object> <any>* )`,
 );
 
+const SIZE_NOUN =
+  /^(?:lengths?|widths?|heights?|depths?|thickness|sizes?|ratio|angle|spacing|diameter|radius|gap|clearance|weight)$/;
+
 /** Whether a clause may be an item of a list: an order, or a thing with no verb. */
 function isItem(said: Said, open: boolean): boolean {
   const k = firstWord(said);
@@ -31,6 +34,8 @@ function isItem(said: Said, open: boolean): boolean {
   ) {
     const next = said.words[k + 1];
     if (/^(?:it|that|me)$/.test(next?.lower ?? '') && /^(?:call|make|say)$/.test(first.lower)) return false;
+    // "scarf length six to one": a size of a scarf, although to scarf is work.
+    if (next && SIZE_NOUN.test(next.lower)) return false;
     // Outside a heading's reach a noun may look like a verb: "point three high", "top end of it".
     if (
       !open &&

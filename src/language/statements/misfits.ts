@@ -54,6 +54,12 @@ export const MISFIT_RULES: readonly StatementRule[] = [
       const isSmall =
         SMALL.test(said.code) &&
         !saying(said, / (?:feet|foot|metre|metres|purpose|hundred|thousand|\d{3,})\//);
+      // "200 kilos over one axle": where it bears, not how much too much it is.
+      if (
+        / over\/\w* \S+\/\w*[TQO]\w* \S+\/\w*[^\s/]*$/.test(said.code) &&
+        !saying(said, / (?:too|out|off)\//)
+      )
+        return false;
       // What is high is a size as well: it must be said where it is high.
       if (saying(said, / high\//)) return isSmall && !isBare;
       return !isBare || isSmall;

@@ -443,7 +443,7 @@ const FAULT_RULES: readonly StatementRule[] = [
     ),
     (_, said) =>
       / (?:short|adrift|too|'s|is)\//.test(said.code) &&
-      !/ (?:(?:'s|is)\/\w* out|left\/\w* over)\//.test(said.code) &&
+      !/ (?:(?:'s|is)\/\w* out|left\/\w* over|that\/\w* (?:came|comes|went)\/\w* out)\//.test(said.code) &&
       !/ (?:call|say)\//.test(said.code),
   ),
   problem(

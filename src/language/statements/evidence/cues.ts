@@ -6,6 +6,7 @@ import { type Draft, isSubordinate, type Scene } from '../draft.ts';
 import { isNoJob } from '../no-job.ts';
 import { isFaultOver, isForgiven } from '../no-matter.ts';
 import { KINDS, type Kind } from './kinds.ts';
+import { isOpeningDay } from './opening-day.ts';
 import { isPlainSize } from './plain-size.ts';
 import type { WordScores } from './word-scores.ts';
 
@@ -77,15 +78,21 @@ export function candidatesOf(
   const daysOf = new Set(kept.map(({ dayIn }) => dayIn));
   for (const said of scene.said) {
     const { index } = said;
-    if (isPlainSize(said)) continue;
+    if (isPlainSize(said) || isOpeningDay(said)) continue;
     const isAside = isSubordinate(said);
     KINDS.forEach((kind, k) => {
       if (scores.of(index, k) < HOPELESS) return;
-      if (kind === 'problem' && (isForgiven(scene, index) || isFaultOver(said))) return;
+      const standing = around.kept.get(index) ?? NONE;
+      // What viewers were promised is no fault, however sorry the words are.
+      if (
+        kind === 'problem' &&
+        (isForgiven(scene, index) || isFaultOver(said) || standing.some((draft) => draft.kind === 'promise'))
+      )
+        return;
       if (kind === 'task' && (isNoJob(said) || daysOf.has(index))) return;
       // "... before the lining goes in" tells when, and is neither work to do nor work done.
       if (isAside && (kind === 'task' || kind === 'done')) return;
-      if ((around.kept.get(index) ?? NONE).some((draft) => draft.kind === kind)) return;
+      if (standing.some((draft) => draft.kind === kind)) return;
       candidates.push(candidateFor(kind, { from: index, to: index }, undefined, around));
     });
   }
