@@ -4,7 +4,7 @@ import { SIZE_AFTER } from '../rules/size-words.ts';
 
 const WHO =
   /^(?:i|he|she|we|you|they|who|me|wife|husband|brother|sister|dad|mum|mom|son|daughter|mate|neighbour|neighbor|kid|girlfriend|boyfriend|partner|aunt|auntie|uncle|cousin|niece|nephew|mother|father|grandad|granddad|granddaddy|grandma|nan|gran|lad|girl|boy|missus|sister-in-law|dog)$/;
-const BE = /^(?:'m|am|'s|is|was|'re|are|turned|turning|turns|weigh|weighs|weighed)$/;
+const BE = /^(?:'m|am|being|'s|is|was|'re|are|turned|turning|turns|weigh|weighs|weighed)$/;
 
 /** Words behind a number that make it a distance or a shortfall of the work: "I'm 40 mil short". */
 const OF_THE_WORK =

@@ -12,7 +12,7 @@ const FROM = new PhraseTable<true>(
 
 /** Verbs of change: "going from the 70 to an 84" names an old and a new value, no range. */
 const CHANGE =
-  /^(?:go|goes|going|gone|went|change|changed|changes|changing|switch|switched|switching|drop|dropped|dropping|drops|bump|bumped|bumping|raise|raised|raising|move|moved|moving|swap|swapped|swapping|reduce|reduced|increase|increased|cut|came|come|comes|coming|brought|bring|bringing|took|take|taking|stretch|stretched|stretching|up|down|upgraded|revised|fell|crept|shrunk|grown|grew|opened)$/;
+  /^(?:go|goes|going|gone|went|change|changed|changes|changing|switch|switched|switching|drop|dropped|dropping|drops|bump|bumped|bumping|raise|raised|raising|move|moved|moving|swap|swapped|swapping|reduce|reduced|increase|increased|cut|came|come|comes|coming|brought|bring|bringing|took|take|taking|stretch|stretched|stretching|up|down|upgraded|revised|fell|crept|shrunk|grown|grew|opened|deeper|wider|longer|shorter|lower|higher|taller|thicker|thinner|narrower|heavier|lighter|bigger|smaller|deepen|widen|lengthen|shorten)$/;
 
 function changesBefore(room: Room, at: number): boolean {
   const sentence = room.tokens[at]?.sentence;

@@ -165,6 +165,33 @@ const MOST_BETWEEN = 16;
 const CHOSEN =
   /^(?:going|go|gone|goes|make|making|made|have|having|taking|take|call|calling|answer|set|setting|settled|say|become|becomes|getting|gets|instead)$/;
 
+/** "Nine hundred's too low with the sink that deep, so it's nine thirty": where the sentence comes to its new value. */
+function concludedAt(
+  room: Room,
+  wrong: Amount,
+  amounts: readonly (Amount | undefined)[],
+): number | undefined {
+  const at = amounts.findIndex((other) => {
+    if (!other || other.from < wrong.to || other.unit || wrong.unit) return false;
+    if (room.tokens[other.from]?.sentence !== room.tokens[wrong.from]?.sentence) return false;
+    const [so, it, is] = [3, 2, 1].map((back) => wordAt(room, other.from - back));
+    const concludes =
+      so === 'so' &&
+      /^(?:it|they|that|i)$/.test(it ?? '') &&
+      /^(?:'s|is|'re|are|'m|'ll|want)$/.test(is ?? '');
+    return concludes && Math.max(other.value / wrong.value, wrong.value / other.value) <= 2;
+  });
+  return at < 0 ? undefined : at;
+}
+
+/** "Not seven forty, the seven forty was to the bead", "cut for the nine hundred": the value given up, as a name. */
+function isOldOneAgain(room: Room, old: Amount, amount: Amount): boolean {
+  if (amount.value !== old.value || amount.unit || wordAt(room, amount.from - 1) !== 'the') return false;
+  const [first, second] = [old, amount].map(({ from }) => room.tokens[from]?.sentence ?? 0);
+  if (first === undefined || second === undefined || second - first > 2) return false;
+  return /^(?:|[.,;:!?]|was|were|is|'s|so|but|and|because|i|that|they)$/.test(wordAt(room, amount.to));
+}
+
 /** "810 by 900, not 800": of a list before it the size that was mistaken for it, which is the one most like it. */
 function nearestOfList(amounts: readonly (Amount | undefined)[], last: number, value: number): number {
   const group = amounts[last]?.group?.id;
@@ -180,15 +207,22 @@ export const rejected: Refiner = {
   name: 'a value turned down',
   refine(amounts, room) {
     const out = [...amounts] as (Amount | undefined)[];
+    const gone: Amount[] = [];
     amounts.forEach((amount, index) => {
       const wrong = foundWrong(room, amount) || takenBack(room, amount);
-      const why = turnedDown(room, amount) ?? (wrong ? 'found wrong' : undefined);
+      const again = gone.some((old) => isOldOneAgain(room, old, amount));
+      const why =
+        turnedDown(room, amount) ??
+        (wrong ? 'found wrong' : again ? 'an old value spoken of again' : undefined);
       if (!why || amount.bound === 'between') return;
       out[index] = undefined;
+      gone.push(amount);
       room.note({ ...amount, stage: 'refine', rule: rejected.name, outcome: 'dropped', why });
-      if (why === 'a figure of speech') return;
+      if (why === 'a figure of speech' || again) return;
       if (why === 'found wrong') {
-        const at = [index + 1, index - 1].find((one) => isChosenFor(room, amount, out[one]));
+        const at =
+          [index + 1, index - 1].find((one) => isChosenFor(room, amount, out[one])) ??
+          concludedAt(room, amount, out);
         const chosen = at === undefined ? undefined : out[at];
         if (at === undefined || !chosen) return;
         const unit = amount.unit ?? chosen.unit ?? '';

@@ -180,7 +180,8 @@ export function asHundredths(room: Room, amount: Amount, out: readonly Amount[])
     return undefined;
   const metres = amount.value / 100;
   const last = lastWithUnit(room, out, amount, 0);
-  const alike = last?.rule === '<metres> metre <rest>' && close(last.value, metres, 2);
+  const told = last?.rule === '<metres> metre <rest>' || (last?.unit === 'm' && last.number.splitAfter === 1);
+  const alike = told && close(last.value, metres, 2);
   const known = (room.context.knownFigures ?? []).some(({ unit, value }) => unit === 'm' && value === metres);
   if (!alike && !known) return undefined;
   return { value: metres, unit: 'm', dimension: 'length', why: 'metres and hundredths, as before' };
