@@ -58,6 +58,7 @@ const DROPPED: readonly (readonly [List, string])[] = [
   ['done', 'The old plans showed a second door, long gone.'],
 ];
 const SILENT = [
+  'Wednesday the fourteenth.',
   'I was tired and went home early.',
   'I made the mistake of asking.',
   'The radio was on all day.',

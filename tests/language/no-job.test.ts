@@ -21,6 +21,7 @@ describe('no job', () => {
     'She has not turned since the flood.',
     'The oil is to be applied hot.',
     'Now, what wants doing.',
+    'The order is: scarf length six to one, glue, clamp.',
     'Next is the cabin sole. The cabin sole is twelve mil ply.',
   ])('%s', (text) => expect(tasks(text)).toEqual([]));
 });

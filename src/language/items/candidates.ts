@@ -82,11 +82,15 @@ function nearbyPhrases(site: Site): Phrase[] {
   return found;
 }
 
-/** Every thing that the figure may be of: what frames claim, what is named near by, what the talk is about. */
+/**
+ * Every thing that the figure may be of: what frames claim, what is named near by, what the talk is about, and what is
+ * known to have been `changed`.
+ */
 export function candidatesOf(
   site: Site,
   said: FramesSay,
   nameOf: (name: Name) => Name,
+  changed?: Name,
 ): readonly Candidate[] {
   const byKey = new Map<
     string,
@@ -118,6 +122,7 @@ export function candidatesOf(
   if (discourse.last) at(discourse.last.name);
   const whole = discourse.wholeAt(site.at);
   if (whole) at([whole]).isWhole = true;
+  if (changed) at(changed);
   const all = [...byKey.values()];
   const things = all.filter(({ name }) => !isBareSize(name));
   return things.length > 0 ? things : all;

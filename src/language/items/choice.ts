@@ -26,6 +26,18 @@ export interface Chosen {
 
 const NO_FEATURES: readonly Feature[] = [];
 
+/** What it weighs that a thing alone has the value which this one replaces. */
+const HAD_THE_OLD_VALUE = 2.5;
+
+/** "It's twenty two ninety six, not twenty three ten": the one thing that was twenty three ten before. */
+function changedThing(site: Site, nameOf: (name: Name) => Name): Name | undefined {
+  const { replaces } = site.quantity;
+  if (!replaces || site.dimension === 'count') return undefined;
+  const items = site.discourse.known.withValue(site.dimension, replaces.value, replaces.unit, site.said);
+  const [only] = items;
+  return items.size === 1 && only ? nameOf(only.split(' ')) : undefined;
+}
+
 const proposalFor = (candidate: Candidate, said: FramesSay): Proposal | undefined =>
   said.first && candidate.proposals.includes(said.first) ? said.first : candidate.proposals[0];
 
@@ -44,14 +56,16 @@ export function chooseThing(
   if (said.first?.claim.isSettled || said.first?.claim.binds)
     return { name: nameOf(said.first.claim.name), proposal: said.first, weighed: [] };
   const around = aroundOf(site, said);
+  const changed = changedThing(site, nameOf);
   const weighing = weighingBy(weights);
-  const weighed = candidatesOf(site, said, nameOf)
+  const weighed = candidatesOf(site, said, nameOf, changed)
     .map((candidate): Weighed => {
       const noted = notes ? new Noted() : undefined;
       if (noted) tallyCandidate(site, around, candidate, noted);
       weighing.sum = 0;
       tallyCandidate(site, around, candidate, weighing);
-      return { candidate, score: weighing.sum, features: noted?.features ?? NO_FEATURES };
+      const score = weighing.sum + (candidate.key === changed?.join(' ') ? HAD_THE_OLD_VALUE : 0);
+      return { candidate, score, features: noted?.features ?? NO_FEATURES };
     })
     .sort((a, b) => b.score - a.score);
   const plain = plainSubject(site, around.anchor);

@@ -9,7 +9,7 @@ export interface Site {
   /** The word that stands for the quantity. */
   readonly at: number;
   readonly dimension: Dimension;
-  readonly quantity: Quantity & { readonly bound: Bound };
+  readonly quantity: Quantity & { readonly bound: Bound; readonly replaces?: Quantity };
   /** What the words next to it say was measured; the usual size of the thing fills in later. */
   readonly said?: Attribute;
 }

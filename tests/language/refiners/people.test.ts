@@ -7,6 +7,7 @@ test.each([
   "I'm forty-seven",
   "he's about five eleven",
   "when I'm 64",
+  'it is low, me being six foot two',
 ])('"%s" is a person and no figure', (said) => {
   expect(figuresSaid(said)).toBe('none');
 });

@@ -17,6 +17,8 @@ test.each([
   ['we went from the 70 mil to an 84 mil', '84 mm'],
   ['12 mil or 18 mil ply', '12 mm; 18 mm'],
   ['the depth goes from 600 up to 650', '650 mm'],
+  ['rout the groove deeper, from 8 mil to 11 mil', '11 mm'],
+  ['the slot wants to be wider, from 40 mm to 45 mm', '45 mm'],
 ])('"%s" is none: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });

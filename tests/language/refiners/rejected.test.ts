@@ -45,6 +45,32 @@ test.each([
   expect(figure).toMatchObject({ value, unit, replaces: { value: was, unit: wasUnit } });
 });
 
+test.each([
+  ['The sashes are 732 wide, not 740, the 740 was to the outside of the bead.', '732 mm'],
+  ["The berth is 1900 long, not 1850. The 1850 was to the trim, and I'd missed it.", '1900 mm'],
+  ['910 high is too low, so it is 940 high. I cut the legs for the 910, all four.', '940 mm'],
+  ['The rail is 320 wide, not 300. A step of 300 high stays.', '320 mm; 300 mm'],
+  ['The lid is 500 wide, not 480 wide. The 480 long batten is fine.', '500 mm; 480 mm'],
+])('"%s": a value given up is no new one when it is named again: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ["Nine hundred is too low with the sink being one eighty deep, so it's nine thirty.", 930, 900],
+  ['Six hundred is wrong for a door with a step behind it, so I want six fifty.', 650, 600],
+])('"%s": what the sentence comes to is in the place of what was wrong', (said, value, was) => {
+  const { figures } = readMemo(`The shelf is at ${was} high. ${said}`, {
+    ...CONTEXT,
+    units: 'metric',
+    region: 'GB',
+  }).notes;
+  expect(figures.find((figure) => figure.value === value)).toMatchObject({
+    unit: 'mm',
+    replaces: { value: was, unit: 'mm' },
+    item: 'shelf',
+  });
+});
+
 test('of a list the size is replaced that was mistaken', () => {
   const said = 'The tray is 810 by 900, not 800.';
   const { figures } = readMemo(said, {

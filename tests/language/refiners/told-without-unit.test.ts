@@ -226,3 +226,10 @@ test.each(['Well, the groove is 2.4 deep.', 'It fits well, the rebate is 6.5 dee
     expect(figures(said, 'metric', 'GB')).toMatch(/^[\d.]+ mm$/);
   },
 );
+
+test.each([
+  ['The head height is two metres thirty in the middle and only one ninety at the sides.', '2.3 m, 1.9 m'],
+  ['The aisle is two metres twenty wide at the door and about one sixty at the altar.', '2.2 m, 1.6 m'],
+])('"%s": the second is told as the first: %s', (said, told) => {
+  expect(figures(said, 'metric', 'GB')).toBe(told);
+});

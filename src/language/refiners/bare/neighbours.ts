@@ -180,11 +180,19 @@ export function asHundredths(room: Room, amount: Amount, out: readonly Amount[])
     return undefined;
   const metres = amount.value / 100;
   const last = lastWithUnit(room, out, amount, 0);
-  const told = last?.rule === '<metres> metre <rest>' || (last?.unit === 'm' && last.number.splitAfter === 1);
+  const told =
+    last?.rule === '<metres> metre <rest>' || (last?.unit === 'm' && setAgainst(room, last, amount));
   const alike = told && close(last.value, metres, 2);
   const known = (room.context.knownFigures ?? []).some(({ unit, value }) => unit === 'm' && value === metres);
   if (!alike && !known) return undefined;
   return { value: metres, unit: 'm', dimension: 'length', why: 'metres and hundredths, as before' };
+}
+
+/** "two thirty in the middle and only one ninety at the sides": told in one breath, and in the same way. */
+function setAgainst(room: Room, last: Amount, amount: Amount): boolean {
+  if (last.number.splitAfter !== 1 || amount.from - last.to > 7) return false;
+  const light = /^(?:only|just|about|a|nearly)$/.test(wordAt(room, amount.from - 1)) ? 2 : 1;
+  return /^(?:and|but|to|against|versus)$/.test(wordAt(room, amount.from - light));
 }
 
 /** "330 all told" after three of 110 amp hours: a total is in the unit of its parts. */

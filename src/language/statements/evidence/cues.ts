@@ -78,7 +78,7 @@ export function candidatesOf(
   const daysOf = new Set(kept.map(({ dayIn }) => dayIn));
   for (const said of scene.said) {
     const { index } = said;
-    if (isPlainSize(said) || isOpeningDay(said)) continue;
+    if (isPlainSize(said) || isOpeningDay(said, scene.said)) continue;
     const isAside = isSubordinate(said);
     KINDS.forEach((kind, k) => {
       if (scores.of(index, k) < HOPELESS) return;
