@@ -5,7 +5,7 @@ import { basename, join, resolve } from 'node:path';
 import { databaseOf, findProject, HOME } from './find-project.ts';
 import { now } from './instant.ts';
 import type { HouseUnits } from './language/notes.ts';
-import { answerOf, tellingWords } from './model/answer.ts';
+import { answerOf, namingWords, tellingWords } from './model/answer.ts';
 import type { AskedCheck } from './model/checks/check-rows.ts';
 import { checkViews, workOutCheck } from './model/checks/check-views.ts';
 import { daysWithTalk, dayView, nextView, spanView } from './model/day-views.ts';
@@ -251,7 +251,11 @@ class Project implements ProjectApi {
     };
   }
   ask(question: string) {
-    return answerOf(this.#store.rows, question, this.#store.search(tellingWords(question)));
+    return answerOf(
+      this.#store.rows,
+      question,
+      this.#store.search(tellingWords(question), namingWords(question)),
+    );
   }
 
   settle(findingId: string, choice: SettleChoice, details: Parameters<ProjectApi['settle']>[2] = {}): void {

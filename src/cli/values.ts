@@ -49,6 +49,17 @@ export async function knownQuantity(what: string, quantity: Quantity, region?: s
   throw invalid(what, 'a known unit such as mm, in, kg, L or V', quantity.unit);
 }
 
+/** A quantity with a known unit, and how far it may be off where that is written too: "915 mm ± 2 mm". */
+export async function measureValue(
+  value: string,
+  region?: string,
+): Promise<{ readonly quantity: Quantity; readonly plusMinus?: Quantity }> {
+  const { readWrittenMeasure } = await import('../model/written.ts');
+  const measure = readWrittenMeasure(value, region);
+  if (measure.ok && measure.value.quantity.unit !== '1') return measure.value;
+  return { quantity: await knownQuantity('quantity', quantityValue('quantity', value), region) };
+}
+
 /** One of a list of words; the list is named when it is none of them. */
 export function oneOf<T extends string>(what: string, words: readonly T[], value: string): T {
   const found = words.find((word) => word === value);

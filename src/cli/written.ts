@@ -9,24 +9,30 @@ export async function setWritten<C extends HandChange>(
   project: ProjectApi,
   read: (region?: string) => Written<C>,
   more: { readonly reason?: string } = {},
+  example = 'figures set "bench top length = room length - 1700 mm"',
 ): Promise<C> {
   const written = read(project.info.region);
-  if (!written.ok) throw unreadable(written.why);
+  if (!written.ok) throw unreadable(written.why, example);
+  await setAndTell(project, { ...written.value, ...more });
+  return written.value;
+}
+
+/** Sets it, and prints the findings that come of it. */
+export async function setAndTell(project: ProjectApi, change: HandChange): Promise<void> {
   const known = new Set(project.findings().map(({ id }) => id));
-  project.setByHand({ ...written.value, ...more });
+  project.setByHand(change);
   const found = project.findings().filter(({ id }) => !known.has(id));
   if (found.length > 0) {
     const { findingsText } = await import('../reports/finding-text.ts');
     printBlocks(`${findingsText(found)}\n`);
   }
-  return written.value;
 }
 
-function unreadable(why: string): Problem {
+function unreadable(why: string, example: string): Problem {
   return new Problem(`statement: ${why}`, {
     code: 'statement-unread',
     exitCode: EXIT.usage,
     kept: 'nothing was set',
-    next: 'hearwright figures set "bench top length = room length - 1700 mm"',
+    next: `hearwright ${example}`,
   });
 }

@@ -291,7 +291,8 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
   if (i - from < (marked ? 5 : 2) || !fresh) return false;
   const before = words[i - 1] as RawWord;
   // "the ridge is on I dropped a line": a particle after the verb ends its clause.
-  const particle = PARTICLES.has(before.lower) && hasVerb(words[i - 2]?.lower ?? '');
+  const ended = words[i - 2]?.lower ?? '';
+  const particle = PARTICLES.has(before.lower) && (hasVerb(ended) || PARTICIPLE.test(ended));
   if ((LEADS_ON.has(before.lower) && !particle) || hasVerb(before.lower)) return false;
   // "Once the epoxy kicks I'll trim it": after a time clause the main one may start with no verb known before it.
   if (!marked && leadsMain(words, from) && i - from > 3) return true;
@@ -299,6 +300,8 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
   return words.slice(Math.max(from, i - 30), i).some((each) => hasVerb(each.lower));
 }
 
+/** "Before it's closed in I ...", "once she's bolted down we ...". */
+const PARTICIPLE = /ed$|^(?:put|cut|shut|built|torn|laid|gone|hung|screwed|set|tied)$/;
 const PARTICLES = new Set('in on up down off out through over back away together done here'.split(' '));
 /** Verb forms that need a subject of their own. */
 const NEEDS_SUBJECT =

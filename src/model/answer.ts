@@ -2,11 +2,12 @@
 import type { Attribute } from '../language/notes.ts';
 import { wordTable } from '../language/word-table.ts';
 import { type CheckView, checkViews } from './checks/check-views.ts';
+import { actsOnAny } from './finding.ts';
 import { keptAnswer } from './kept/kept-of.ts';
 import { nameStems, wordsOf } from './names.ts';
 import { findingViews, standingFigure } from './project-views.ts';
 import type { ItemRow, ProjectRows, StandingRow } from './rows.ts';
-import type { Answer } from './views.ts';
+import type { Answer, Consequence } from './views.ts';
 
 /** Words that ask and name nothing. */
 const ASKING = new Set(
@@ -124,6 +125,22 @@ export function tellingWords(question: string): readonly string[] {
   return telling.length > 0 ? telling : words;
 }
 
+/** The words of a question that name something; those that ask for a measure do not. */
+export function namingWords(question: string): readonly string[] {
+  return tellingWords(question).filter((word) => !ATTRIBUTE_WORDS[word]);
+}
+
+/** Whether a question asks for a measure of something: "how wide is the hatch". */
+function asksForMeasure(question: string): boolean {
+  return namingWords(question).length > 0 && tellingWords(question).some((word) => ATTRIBUTE_WORDS[word]);
+}
+
+/** What was ordered, made, closed in, filmed or promised of the things that a question is about, orders first. */
+function doneOn(rows: ProjectRows, standing: readonly StandingRow[]): readonly Consequence[] {
+  const names = [...new Set(standing.map(({ itemId }) => rows.item(itemId)?.name ?? ''))];
+  return actsOnAny(rows, names).map(({ act, what, source }) => ({ act, what, source }));
+}
+
 /** Figures and clashes that a question is about; `said` is the talk that holds its words, best first. */
 export function answerOf(rows: ProjectRows, question: string, said: Answer['said']): Answer {
   const standing = figuresFor(rows, tellingWords(question));
@@ -133,7 +150,17 @@ export function answerOf(rows: ProjectRows, question: string, said: Answer['said
   const kept = keptAnswer(rows, question, tellingWords(question));
   const checks = checksFor(rows, tellingWords(question));
   const figures = standing.map((row) => standingFigure(rows, row));
-  return { question, kept, figures, said, findings, checks };
+  const isUnknown = figures.length === 0 && asksForMeasure(question);
+  return {
+    question,
+    kept,
+    figures,
+    said,
+    findings,
+    checks,
+    onIt: doneOn(rows, standing),
+    ...(isUnknown ? { isUnknown } : {}),
+  };
 }
 
 /** So many are shown: more say nothing to anybody. */

@@ -91,6 +91,8 @@ export interface FigureSet extends EventBase {
   readonly item: string;
   readonly attribute: Attribute;
   readonly quantity: Quantity;
+  /** How far it may be off, either way. */
+  readonly plusMinus?: Quantity;
   readonly reason?: string;
 }
 

@@ -1,7 +1,7 @@
 import type { Attribute, Quantity } from '../language/notes.ts';
 import type { Draft } from './draft.ts';
 import { shapeOf } from './names.ts';
-import type { ActRow, FindingRow, Slot } from './rows.ts';
+import type { ActRow, FindingRow, ModelReader, Slot } from './rows.ts';
 import { difference } from './units.ts';
 import type { Consequence, FindingKind, Source, SourcedQuantity, Tolerance } from './views.ts';
 import { workedOut } from './work-out.ts';
@@ -102,9 +102,9 @@ export function findingOf(
 
 /** What was ordered, made or closed in on the strength of the old figure, orders first; then what is worked out from it. */
 function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly Consequence[] {
-  const acts = actsOnAny(draft, clash.things ?? [clash.item])
-    .map((act): Consequence => ({ act: act.act, what: act.what, source: act.source }))
-    .sort((a, b) => ACT_COST[b.act] - ACT_COST[a.act]);
+  const acts = actsOnAny(draft, clash.things ?? [clash.item]).map(
+    (act): Consequence => ({ act: act.act, what: act.what, source: act.source }),
+  );
   const derived = draft.formulasReading(clash.slot).map((formula): Consequence => {
     const after = workedOut(draft, formula, region);
     return {
@@ -118,10 +118,11 @@ function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly C
   return [...acts, ...derived];
 }
 
-/** Acts that were done to any of these things, each once. */
-function actsOnAny(draft: Draft, names: readonly string[]): readonly FiguredAct[] {
-  const acts = names.flatMap((name) => actsOn(draft, name));
-  return [...new Map(acts.map((act) => [act.id, act])).values()];
+/** Acts that were done to any of these things, each once, orders first. */
+export function actsOnAny(reader: ModelReader, names: readonly string[]): readonly FiguredAct[] {
+  const acts = names.flatMap((name) => actsOn(reader, name));
+  const each = [...new Map(acts.map((act) => [act.id, act])).values()];
+  return each.sort((a, b) => ACT_COST[b.act] - ACT_COST[a.act]);
 }
 
 /** An act that was done on the strength of figures. */
@@ -129,7 +130,7 @@ type FiguredAct = ActRow & { readonly act: Exclude<ActRow['act'], 'layered'> };
 const isFigured = (act: ActRow): act is FiguredAct => act.act !== 'layered';
 
 /** Acts that were done to this thing: they name it with at least half of what tells it apart. */
-export function actsOn(draft: Draft, name: string): readonly FiguredAct[] {
+export function actsOn(draft: ModelReader, name: string): readonly FiguredAct[] {
   const { head, stems } = shapeOf(name);
   return draft.actsNaming(head, stems, Math.ceil(stems.length / 2)).filter(isFigured);
 }

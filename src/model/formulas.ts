@@ -19,7 +19,7 @@ import { stemOf } from './stems.ts';
 import { LONGEST, nearWords, type Place } from './talk.ts';
 import { toleranceBetween } from './tolerance.ts';
 import { difference } from './units.ts';
-import type { Kept } from './views.ts';
+import type { Kept, Source } from './views.ts';
 import { workOut } from './work-out.ts';
 import type { Working } from './working.ts';
 
@@ -181,7 +181,7 @@ export function nameOfSlot(reader: ModelReader, slot: string): string {
 /** Says that a formula would go round in a circle, with the way round. The formulas stay as they were. */
 export function reportCircle(
   work: Working,
-  place: Pick<ClaimRow, 'slot' | 'itemId' | 'attribute' | 'value' | 'unit' | 'source'>,
+  place: Pick<ClaimRow, 'slot' | 'itemId' | 'attribute' | 'value' | 'unit'> & { readonly source?: Source },
   circle: readonly string[],
 ): void {
   const { slot, itemId, attribute, source } = place;
@@ -194,7 +194,7 @@ export function reportCircle(
     itemId,
     attribute,
     slot,
-    was: sourced(place, { source }),
+    was: sourced(place, source ? { source } : {}),
     now: sourced(place, {}),
     why: `it would follow from itself: ${way}`,
   });

@@ -8,9 +8,9 @@ import { breachOf, wordlessly } from './limits.ts';
 import { dimensionOf, mayBe } from './measures.ts';
 import { itemFor } from './naming.ts';
 import { recompute } from './recompute.ts';
-import type { ClaimRow, ItemRow, Slot } from './rows.ts';
+import type { ClaimRow, ItemRow, Slot, StandingRow } from './rows.ts';
 import { slotOf } from './rows.ts';
-import type { FindingKind } from './views.ts';
+import type { FindingKind, Source } from './views.ts';
 import type { Working } from './working.ts';
 
 /** The standing figure of this attribute and dimension that a person means: the first one that was filed. */
@@ -30,6 +30,7 @@ export function handClaim(
   work: Working,
   place: Pick<ClaimRow, 'itemId' | 'slot' | 'said' | 'attribute' | 'dimension'>,
   quantity: Quantity,
+  plusMinus?: Quantity,
 ): ClaimRow {
   return {
     id: work.memo.id,
@@ -38,6 +39,7 @@ export function handClaim(
     bound: 'exact',
     value: quantity.value,
     unit: quantity.unit,
+    ...(plusMinus === undefined ? {} : { plusMinus: plusMinus.value, plusMinusUnit: plusMinus.unit }),
     source: work.source({ quote: '' }),
     status: 'standing',
   };
@@ -51,7 +53,7 @@ export function setFigure(work: Working, event: FigureSet): void {
   if (dimension === undefined) return;
   const slot = standingFor(work, item, attribute, dimension)?.slot ?? slotOf(item.id, attribute, dimension);
   const place = { itemId: item.id, slot, said: event.item, attribute, dimension };
-  acceptByHand(work, item, handClaim(work, place, quantity));
+  acceptByHand(work, item, handClaim(work, place, quantity, event.plusMinus));
   for (const finding of work.draft.findingsOn(slot)) {
     if (finding.memoId === work.memo.id) continue;
     const reason = event.reason ? { reason: event.reason } : {};
@@ -108,10 +110,19 @@ export function reportTrouble(
     itemId: item.id,
     attribute,
     slot: slot ?? standing?.slot ?? slotOf(item.id, attribute, 'length'),
-    was: sourced(was, {}),
-    now: sourced(now ?? was, {}),
+    was: sourced(was, sourceOfStanding(work, standing)),
+    now: sourced(now ?? was, now ? { source: work.source({ quote: '' }) } : {}),
     why,
   });
+}
+
+/** Where the figure that stands was said or set; nothing where it was worked out. */
+export function sourceOfStanding(
+  work: Working,
+  standing: StandingRow | undefined,
+): { readonly source?: Source } {
+  const claim = standing?.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
+  return claim ? { source: claim.source } : {};
 }
 
 /** What a finding shows where no figure stands. */

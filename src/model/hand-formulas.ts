@@ -7,7 +7,7 @@ import { inputsOf } from './derivation.ts';
 import type { FormulaSet } from './events.ts';
 import { type Formula, readFormula, withSlots } from './formula.ts';
 import { nameOfSlot, putFormula, reportCircle, slotNamed } from './formulas.ts';
-import { reportTrouble, standingFor } from './hand-figures.ts';
+import { reportTrouble, sourceOfStanding, standingFor } from './hand-figures.ts';
 import { usualDimension } from './measures.ts';
 import { wordsOf } from './names.ts';
 import { itemFor } from './naming.ts';
@@ -49,7 +49,8 @@ function tryFormula(work: Working, event: FormulaSet, target: Target): Trouble |
   const formula = withSlots(read.formula, (name, of) => slotFor(work, name, target, of));
   const circle = circleOf(work.draft, target.slot, inputsOf(formula));
   if (circle) {
-    reportCircle(work, target, circle);
+    const { source: _byHand, ...place } = target;
+    reportCircle(work, { ...place, ...sourceOfStanding(work, work.draft.standing(target.slot)) }, circle);
     return undefined;
   }
   const kept = keep(work, target, formula);

@@ -434,4 +434,8 @@ export interface Answer {
   readonly findings: readonly FindingView[];
   /** Checks that stand on what is asked about, or that it names. */
   readonly checks?: readonly CheckView[];
+  /** What was ordered, made, closed in, filmed or promised of the things asked about. */
+  readonly onIt?: readonly Consequence[];
+  /** A measure was asked for, and none is on record. */
+  readonly isUnknown?: boolean;
 }

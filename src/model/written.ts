@@ -23,9 +23,13 @@ export function readWrittenFigure(text: string, region?: string): Written<Set<Fi
   const place = placeOf(subject);
   if (!place) return wrong(attributeMissing(subject));
   const formula = (rest[0] as string).trim();
+  if (SPREAD.test(formula)) {
+    const measure = readWrittenMeasure(formula, region);
+    return measure.ok ? { ok: true, value: { kind: 'figure-set', ...place, ...measure.value } } : measure;
+  }
   if (formula === '') return { ok: true, value: { kind: 'formula-set', ...place, formula } };
   const read = readFormula(formula);
-  if (!read.ok) return wrong(`"${formula}" is no formula: ${read.why}`);
+  if (!read.ok) return wrong(`"${inShort(formula)}" is no formula: ${read.why}`);
   if (readsOf(read.formula).length > 0)
     return { ok: true, value: { kind: 'formula-set', ...place, formula } };
   const quantity = readWrittenQuantity(formula, region);
@@ -33,18 +37,47 @@ export function readWrittenFigure(text: string, region?: string): Written<Set<Fi
   return { ok: true, value: { kind: 'figure-set', ...place, quantity: quantity.value } };
 }
 
+/** Between a value and how far it may be off. */
+const SPREAD = /\s*(?:±|\+\/-|\+-|\bplus or minus\b|\bgive or take\b)\s*/i;
+
+/** A quantity, and how far it may be off where that is written too: "915 mm", "915 mm ± 2 mm", "915 mm +/- 2". */
+export function readWrittenMeasure(
+  text: string,
+  region?: string,
+): Written<Pick<FigureSet, 'quantity' | 'plusMinus'>> {
+  const [value = '', ...spreads] = text.split(SPREAD);
+  const quantity = readWrittenQuantity(value.trim(), region);
+  if (!quantity.ok) return quantity;
+  const [spread] = spreads;
+  if (spread === undefined) return { ok: true, value: { quantity: quantity.value } };
+  if (spreads.length > 1) return wrong(`"${inShort(text)}" has more than one tolerance`);
+  const read = readWrittenQuantity(spread.trim(), region);
+  if (!read.ok) return read;
+  const { unit } = quantity.value;
+  const plusMinus = read.value.unit === '1' ? { ...read.value, unit } : read.value;
+  if (inUnitOf(plusMinus, unit, region) === undefined)
+    return wrong(`${unit} and ${plusMinus.unit} do not compare`);
+  if (!(plusMinus.value > 0)) return wrong('a tolerance has to be more than nothing');
+  return { ok: true, value: { quantity: quantity.value, plusMinus } };
+}
+
+/** A long text cut short, for a message. */
+const inShort = (text: string): string =>
+  text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text;
+const LONGEST_SHOWN = 60;
+
 /** A quantity: "915 mm", "4 ft 2 3/8 in", "2 * 18 mm". */
 export function readWrittenQuantity(text: string, region?: string): Written<Quantity> {
   const read = readFormula(text);
-  if (!read.ok) return wrong(`"${text}" is no quantity: ${read.why}`);
+  if (!read.ok) return wrong(`"${inShort(text)}" is no quantity: ${read.why}`);
   const [unknown] = readsOf(read.formula);
-  if (unknown) return wrong(`"${unknown.text}" is no unit that is known`);
+  if (unknown) return wrong(`"${inShort(unknown.text)}" is no unit that is known`);
   if (read.formula.kind === 'number') {
     const { value, unit = '1' } = read.formula;
     return { ok: true, value: { value: value.valueOf(), unit } };
   }
   const result = evaluate(read.formula, () => undefined, region);
-  if (!result.ok) return wrong(`"${text}" cannot be worked out: ${result.what}`);
+  if (!result.ok) return wrong(`"${inShort(text)}" cannot be worked out: ${result.what}`);
   return { ok: true, value: inPlainUnit(result.value, '', region) };
 }
 
@@ -102,5 +135,5 @@ function placeOf(subject: string): { readonly item: string; readonly attribute: 
 }
 
 function attributeMissing(subject: string): string {
-  return `"${subject.trim()}" does not end in what is measured: ${ATTRIBUTES.join(', ')}`;
+  return `"${inShort(subject.trim())}" does not end in what is measured: ${ATTRIBUTES.join(', ')}`;
 }

@@ -1,11 +1,10 @@
 /** An answer for the terminal: the figures that hold, the clashes about them, the words that were said. */
-import type { HouseUnits } from '../language/notes.ts';
 import type { CheckView } from '../model/checks/check-views.ts';
 import type { Answer } from '../model/views.ts';
 import { stateText } from './check-words.ts';
 import { inOrder } from './checks-text.ts';
 import { figuresOfItem } from './figure-table.ts';
-import { findingLine } from './finding-text.ts';
+import { consequenceText, findingLine } from './finding-text.ts';
 import { keptAnswerParts } from './kept-text.ts';
 import { dayOf, placeOf } from './source-text.ts';
 import { oneLine } from './words.ts';
@@ -14,10 +13,13 @@ import { oneLine } from './words.ts';
 const checkLine = ({ subject, state, why, id }: CheckView): string =>
   `  ${oneLine(subject)}: ${stateText(state)}; ${oneLine(why)}  [${oneLine(id)}]\n`;
 
-/** The answer in its parts, each left out when it is empty. */
-export function answerText(answer: Answer, units: HouseUnits): string {
+/** The answer in its parts, each left out when it is empty. Figures in both systems, whatever the project's own is. */
+export function answerText(answer: Answer): string {
   const parts: string[] = [];
-  if (answer.figures.length > 0) parts.push(figuresOfItem(answer.figures, units));
+  if (answer.isUnknown) parts.push(`No figure is on record for "${oneLine(answer.question)}".\n`);
+  if (answer.figures.length > 0) parts.push(figuresOfItem(answer.figures, 'mixed'));
+  const onIt = answer.onIt ?? [];
+  if (onIt.length > 0) parts.push(`On it\n${onIt.map((one) => `  ${consequenceText(one)}\n`).join('')}`);
   parts.push(...keptAnswerParts(answer.kept));
   const open = answer.findings.filter((finding) => finding.status === 'open');
   if (open.length > 0)

@@ -58,13 +58,13 @@ export function consequenceText(consequence: Consequence): string {
   return `${ACTS[consequence.act]}: ${oneLine(consequence.what)}${change}${place}`;
 }
 
-/** What the two values of a finding are to each other: a limit did not stand before, a stale size was made at it. */
+/** What the two values of a finding are to each other: a limit did not stand before, a stale size was what it no longer should be. */
 export function valueLabels(kind: FindingKind): { readonly now: string; readonly was: string } {
   switch (kind) {
     case 'limit':
       return { now: 'said', was: 'limit' };
     case 'stale':
-      return { now: 'should', was: 'made at' };
+      return { now: 'should', was: 'was' };
     case 'received':
       return { now: 'came', was: 'ordered' };
     case 'hand':

@@ -70,18 +70,24 @@ export interface Said extends Source {
 }
 
 /**
- * Finds talk that holds these words, best first: talk with all of them, else with any. The words are only words:
- * nothing in them is read as search syntax.
+ * Finds talk that holds these words, best first: talk with all of them, else with any of those that name something.
+ * The words are only words: nothing in them is read as search syntax.
  */
-export function searchSaid(db: Database, words: readonly string[], limit: number): readonly Said[] {
-  const quoted = words.flatMap((word) => word.match(/[\p{L}\p{N}]+/gu) ?? []).map((word) => `"${word}"`);
+export function searchSaid(
+  db: Database,
+  words: readonly string[],
+  limit: number,
+  naming: readonly string[] = words,
+): readonly Said[] {
+  const quoted = quotedWords(words);
   if (quoted.length === 0) return [];
   const find = db.prepare(`
     SELECT said.memoId, said.text, said.startSeconds, memos.body
     FROM said_words JOIN said ON said.id = said_words.rowid JOIN memos ON memos.key = said.memoId
     WHERE said_words MATCH ? ORDER BY bm25(said_words), said.id LIMIT ?`);
+  const either = naming.length > 0 ? quotedWords(naming) : quoted;
   const all = find.all(quoted.join(' AND '), limit) as SaidLine[];
-  const found = all.length > 0 ? all : (find.all(quoted.join(' OR '), limit) as SaidLine[]);
+  const found = all.length > 0 ? all : (find.all(either.join(' OR '), limit) as SaidLine[]);
   return found.map((line, index) => ({
     memoId: line.memoId,
     recordedAt: (JSON.parse(line.body) as MemoRow).recordedAt,
@@ -90,6 +96,9 @@ export function searchSaid(db: Database, words: readonly string[], limit: number
     rank: index + 1,
   }));
 }
+
+const quotedWords = (words: readonly string[]): readonly string[] =>
+  words.flatMap((word) => word.match(/[\p{L}\p{N}]+/gu) ?? []).map((word) => `"${word}"`);
 
 interface SaidLine {
   readonly memoId: string;

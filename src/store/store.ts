@@ -148,8 +148,8 @@ export class ProjectStore {
   }
 
   /** Talk that holds these words, best first. */
-  search(words: readonly string[], limit = 20): readonly Said[] {
-    return this.#guarded(() => searchSaid(this.#db, words, limit));
+  search(words: readonly string[], naming = words, limit = 20): readonly Said[] {
+    return this.#guarded(() => searchSaid(this.#db, words, limit, naming));
   }
 
   /** Builds the model anew from the log, in one transaction. */

@@ -141,3 +141,53 @@ test('a clash that was settled before is not settled again in silence', () => {
   );
   expect(benchTop()).toBe('bench top height: 915 mm');
 });
+
+test('a tolerance is set with its figure, and goes through a formula', () => {
+  const set = (...words: string[]) => place.call(['figures', 'set', words.join(' ')]);
+  const first = set('plinth height = 100 mm ± 1 mm');
+  expect(first.out.split('\n').slice(0, 3)).toEqual([
+    'plinth height: 100 mm',
+    '  rule      set by hand',
+    '  tolerance 1 mm (said)',
+  ]);
+  expect(first.out).toContain('100 mm ± 1 mm');
+  set('carcass height = 700 mm +/- 2');
+  expect(place.call(['set', 'worktop', 'height', '38 mm give or take 2 mm']).out).toContain('38 mm ± 2 mm');
+  const stack = set('unit height = plinth height + carcass height + worktop height');
+  expect(stack.out).toContain('unit height: 838 mm');
+  expect(stack.out).toContain('tolerance 5 mm (worst case)');
+  expect(stack.out).toContain('3 mm');
+  expect(place.call(['verify']).code).toBe(0);
+});
+
+test.each([
+  ['figures', 'set', 'plinth height = 100 mm ± 0 mm', 'a tolerance has to be more than nothing'],
+  ['figures', 'set', 'plinth height = 100 mm ± 1 kg', 'mm and kg do not compare'],
+  ['figures', 'set', 'plinth height = 100 mm ± 1 ± 2', 'more than one tolerance'],
+  ['figures', 'set', `plinth height = ${'('.repeat(10_000)}1 mm${')'.repeat(10_000)}`, 'longer than 400'],
+  ['limits', 'set', 'plinth height maybe 3 mm', 'limits set "doorway width at most 740 mm"'],
+  ['tolerance', 'length', '0 mm', 'expected a difference above nothing'],
+  ['merge', 'the bench top', 'bench top', 'expected two names that differ'],
+  ['todo', ' ', '', 'expected what is to be done'],
+])('%s %s is refused and says why in short', (...call) => {
+  const why = call.pop() as string;
+  const { code, err } = place.call(call.filter((word) => word !== ''));
+  expect(code).toBe(2);
+  expect(err).toContain(why);
+  expect(err.length).toBeLessThan(500);
+});
+
+test('a figure of another kind than its measure is told, and what stood goes on standing', () => {
+  expect(place.call(['set', 'bench top', 'height', '20 degC']).out).toContain('two kinds of quantity');
+  expect(benchTop()).toBe('bench top height: 915 mm');
+});
+
+test('an answer: both systems, what hangs on it, and plainly when there is none', () => {
+  place.file('three.txt', 'I have ordered the bench top.');
+  place.call(['take', 'three.txt', '--at', '2026-02-05T17:00+01:00']);
+  const answer = place.call(['ask', 'how high is the bench top']).out;
+  expect(answer).toContain('bench top height: 915 mm (≈ 36 in)');
+  expect(answer).toContain('On it\n  ordered: ');
+  const none = place.call(['ask', 'how wide is the mast']).out;
+  expect(none).toBe('No figure is on record for "how wide is the mast".\n');
+});

@@ -34,7 +34,7 @@ test('a stale size tells what was ordered and derived on the old value', () => {
   expect(findingText(STALE)).toBe(
     `oven glass width: no longer agrees with what it came from   [m2.k2]
   should   570 mm   worked out
-  made at  560 mm   memo 1, 00:08   ordered   "the oven glass at 560 wide"
+  was      560 mm   memo 1, 00:08   ordered   "the oven glass at 560 wide"
   differs  10 mm   tolerance 1 mm (said)
   why      the oven ledge, which it was worked out from, has changed
   on it    ordered: oven glass (memo 1, 00:08)
@@ -136,10 +136,14 @@ test('an answer: what holds, what is in doubt, what was said', () => {
     findings: [STALE, DECIDED],
     said,
   };
-  expect(answerText(answer, 'metric')).toBe(
-    `oven frame width: 610 mm
+  const ordered = { act: 'ordered', what: 'Ordered the oven glass', ...(source ? { source } : {}) } as const;
+  expect(answerText({ ...answer, onIt: [ordered] })).toBe(
+    `oven frame width: 610 mm (≈ 24 in)
   rule      worked out (stale)
   formula   oven glass width + 50 mm
+
+On it
+  ordered: Ordered the oven glass (memo 2)
 
 In doubt
   oven glass width 560 mm → 570 mm: no longer agrees with what it came from [m2.k2]
@@ -148,9 +152,15 @@ Said
   2026-02-04  memo 2  "The oven ledge is 915 now"
 `,
   );
-  expect(answerText({ question: 'mast', figures: [], findings: [], said: [] }, 'metric')).toBe(
+  expect(answerText({ question: 'mast', figures: [], findings: [], said: [] })).toBe(
     'Nothing in the memos matches "mast".\n',
   );
+  const unknown = { question: 'how tall is the mast', figures: [], findings: [], said, isUnknown: true };
+  expect(answerText(unknown)).toBe(`No figure is on record for "how tall is the mast".
+
+Said
+  2026-02-04  memo 2  "The oven ledge is 915 now"
+`);
 });
 
 test('memos, in a line and in a table', () => {

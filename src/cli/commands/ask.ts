@@ -13,7 +13,7 @@ export function askCommand(): Command {
         const { answerText } = await import('../../reports/answer-text.ts');
         const answer = project.ask(words.join(' '));
         if (options.json) printJson(answer);
-        else printBlocks(answerText(answer, project.info.units));
+        else printBlocks(answerText(answer));
       }),
     );
 }

@@ -28,7 +28,12 @@ function setCommand(): Command {
       withProject(command, async (project) => {
         const { readWrittenLimit } = await import('../../model/written.ts');
         const { limitTable } = await import('../../reports/figure-table.ts');
-        await setWritten(project, (region) => readWrittenLimit(words.join(' '), about, region));
+        await setWritten(
+          project,
+          (region) => readWrittenLimit(words.join(' '), about, region),
+          {},
+          'limits set "doorway width at most 740 mm"',
+        );
         print(limitTable(project.limits(), project.info.units));
       }),
     );

@@ -2,7 +2,7 @@ import { Command } from 'commander';
 import { oneLine } from '../../reports/words.ts';
 import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
-import { dayValue } from '../values.ts';
+import { dayValue, invalid } from '../values.ts';
 
 interface Options {
   readonly due?: string;
@@ -23,7 +23,8 @@ export function todoCommand(): Command {
     )
     .action((words: string[], { waitsFor, ...due }: Options, command: Command) =>
       withProject(command, (project) => {
-        const gist = words.join(' ');
+        const gist = words.join(' ').trim();
+        if (gist === '') throw invalid('words', 'what is to be done', gist);
         const waits = waitsFor.length > 0 ? { waitsFor } : {};
         project.setByHand({ kind: 'task-added', gist, ...due, ...waits });
         print(`Noted: ${oneLine(gist)}.`);

@@ -103,7 +103,8 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
     const tag = tagAt(parse, k);
     const phrase = phraseAt(parse, k);
     if (phrase) {
-      if (tagAt(parse, phrase.first - 1) !== 'preposition') return relativeHead(site, phrase);
+      if (tagAt(parse, phrase.first - 1) !== 'preposition')
+        return headAround(site, phrase) ?? relativeHead(site, phrase);
       if (!isNoThing(phrase.kinds)) oblique ??= phrase;
       k = phrase.first - 1;
       continue;
@@ -118,7 +119,7 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
       continue;
     if (tag === 'conjunction' || tag === 'stop') break;
     // "the galley in between the worktop's at 900": a verb before it has a subject of its own.
-    if (oblique && isVerbal(tag)) break;
+    if (oblique && isVerbal(tag)) return headAround(site, oblique) ?? oblique;
     if (tag === 'comma' && oblique === undefined && k < verb - 1) {
       const inside = tagAt(parse, k + 1);
       if (inside === 'verb' || inside === 'participle') break;
@@ -126,6 +127,39 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
   }
   return oblique;
 }
+
+/**
+ * "the panel that has to come in through the door is 760", "the beam we laid across the pit is 140": what a relative
+ * clause is said of, for a phrase inside that clause. Undefined where the phrase is in none.
+ */
+function headAround(site: Site, inside: Phrase): Phrase | undefined {
+  const { parse } = site;
+  const sentence = parse.sentenceOf[inside.first];
+  let verbs = 0;
+  for (let k = inside.first - 1; k >= 0 && parse.sentenceOf[k] === sentence; k--) {
+    const tag = tagAt(parse, k);
+    if (tag === 'stop' || tag === 'comma' || tag === 'conjunction' || tag === 'quantity') return undefined;
+    if (SAYING.test(wordAt(parse, k))) return undefined;
+    // "the bit that worries me is that the hatch is 610": the hatch begins a clause of its own.
+    if (wordAt(parse, k) === 'that' && k === inside.first - 1) return undefined;
+    const phrase = phraseAt(parse, k);
+    if (!phrase) {
+      if (isVerbal(tag)) verbs++;
+      continue;
+    }
+    k = phrase.first;
+    const head = relativeHead(site, phrase);
+    if (head === phrase) continue;
+    return verbs > 0 && isClauseStart(parse, head) ? head : undefined;
+  }
+  return undefined;
+}
+/** Verbs behind which a clause of its own begins. */
+const SAYING =
+  /^(?:says?|said|reads?|reckons?|shows?|showed|means?|meant|thinks?|thought|told|tells|knows?|knew|makes|made|hope|wish|find|found|sees?|saw|figured?)$/;
+
+const isClauseStart = (parse: Parse, phrase: Phrase): boolean =>
+  opensSentence(parse, phrase) || /^(?:comma|conjunction|stop)$/.test(tagAt(parse, phrase.first - 1) ?? '');
 
 /** "the legs I cut on Sunday are short": the thing cut, not the one who cut it. */
 function relativeHead(site: Site, phrase: Phrase): Phrase {

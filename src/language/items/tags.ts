@@ -137,7 +137,9 @@ function tagDemonstrative(lower: string, next: Raw | undefined, second: Raw | un
   if (
     VERBS.has(after) &&
     /[^s]s$/.test(after) &&
-    /^(?:#|the|a|an|me|us|you|it|to|at|in|on|by|for)$/.test(second?.lower ?? '')
+    /^(?:#|the|a|an|me|us|you|it|to|at|in|on|by|for|along|past|over|under|across|through|around|round|between|behind|up|down|from|into|out|off)$/.test(
+      second?.lower ?? '',
+    )
   )
     return 'pronoun';
   if (!/^[\p{L}]/u.test(after)) return after === '#' ? 'determiner' : 'pronoun';

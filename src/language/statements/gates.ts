@@ -2,6 +2,7 @@
 import { workBase } from '../lexicon/work-verbs.ts';
 import { antecedentOf } from './antecedent.ts';
 import { type Draft, draft, firstWord, neighbour, type Scene } from './draft.ts';
+import { isOrderToSelf } from './job-lists.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
 import { dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
@@ -220,7 +221,8 @@ function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
       aside: [gate.index],
     };
   }
-  const plans = matches(PLANS, main) || / (?:by|be|being)\/\w* \w+\/\w*G/.test(main.code);
+  const ordered = gate.index < main.index && isOrderToSelf(main, scene);
+  const plans = ordered || matches(PLANS, main) || / (?:by|be|being)\/\w* \w+\/\w*G/.test(main.code);
   const says = / (?:was|were|had|did|thought|said)\//.test(main.code) || PAST.test(main.code);
   if (!plans || says || main.words.length < 2) return undefined;
   // "He comes when he comes"

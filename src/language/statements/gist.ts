@@ -81,8 +81,12 @@ function ownWords(draft: Draft, scene: Scene): string {
       /[,;\s]+(?:but|and)?\s*(?:(?:i )?can't|not|only)?\s*(?:until|till|before|once|unless|soon as|as soon as|after|when)?\s*$/i,
       '',
     );
-  return words.length > 3 ? words : scene.text.slice(draft.start, draft.end);
+  if (words.length <= 3) return scene.text.slice(draft.start, draft.end);
+  return draft.kind === 'task' && draft.waitsFor?.length ? words.replace(HELD, '') : words;
 }
+/** "Don't board the wall until ...": the work that is held up is the boarding. */
+const HELD =
+  /^(?:(?:and|so|but)[,\s]+)*(?:(?:do not|don['’]?t|never)(?: (?:you|let (?:me|anyone|anybody|us)))? |no (?=\w+ing\b))/i;
 
 /** "that pipe" names itself; a lone "that" ends its phrase or has its verb on it. */
 const LONE =

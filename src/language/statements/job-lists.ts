@@ -155,15 +155,21 @@ export const JOB_RULES: readonly StatementRule[] = [
     name: 'order to oneself',
     read: (said, scene) => {
       if (scene.listed.has(said.index) || scene.unreal.has(said.index) || said.asks) return undefined;
-      // "Before I glue the tiles" tells when, and is no order.
-      if (isSubordinate(said) && /^(?:i|we|you)$/.test(said.words[0]?.lower ?? '')) return undefined;
-      const found = find(IMPERATIVE, said);
-      if (!found || !isOrder(found, said, scene)) return undefined;
-      const verb = found.part('verb')[0] as Word;
-      return draft('task', said, {}, said.words.indexOf(verb));
+      const verb = orderingVerb(said, scene);
+      return verb && draft('task', said, {}, said.words.indexOf(verb));
     },
   },
 ];
+
+/** Whether a clause orders something of the speaker: "plane the edges flush". */
+export const isOrderToSelf = (said: Said, scene: Scene): boolean => orderingVerb(said, scene) !== undefined;
+
+function orderingVerb(said: Said, scene: Scene): Word | undefined {
+  // "Before I glue the tiles" tells when, and is no order.
+  if (isSubordinate(said) && /^(?:i|we|you)$/.test(said.words[0]?.lower ?? '')) return undefined;
+  const found = find(IMPERATIVE, said);
+  return found && isOrder(found, said, scene) ? found.part('verb')[0] : undefined;
+}
 
 /** Verbs of work that are nouns as well. */
 export const NOUNS_AS_WELL =
@@ -175,6 +181,18 @@ const isStage = (said: Said, verb: Word) =>
   /^(?:fix|coat|cut|pour|pass|lift|fill|sand|skim|dip|wash|prime|glaze|fit|dig|plane|layer)$/.test(
     verb.lower,
   );
+
+/** "Before this wall is closed in, photograph the wiring": the sentence begins with when, of a time to come. */
+const isToldWhen = (before: Said | undefined, scene: Scene): boolean =>
+  before !== undefined &&
+  TIME_TO_COME.test(before.opener) &&
+  scene.said[before.index - 1]?.sentence !== before.sentence &&
+  before.words.length > 2 &&
+  / (?:is|are|'s|'re|has|have|goes|go|gets|get|comes|come|starts|start|kicks|cures|dries|sets|i|we|you)\//.test(
+    before.code,
+  ) &&
+  !/ (?:was|were|had|did|went|came|got)\//.test(before.code);
+const TIME_TO_COME = /\b(?:before|once|when|as soon as|soon as|after)\b/;
 
 /** Whether a clause that starts with a bare verb is a job and no story told without "I", nor a word to viewers. */
 function isOrder(found: Found, said: Said, scene: Scene): boolean {
@@ -204,7 +222,8 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
     /so|then/.test(said.opener) ||
     before?.opener === 'so' ||
     said.words[0]?.lower === 'that' ||
-    before?.words.every((word) => word.classes.includes('L')) === true;
+    before?.words.every((word) => word.classes.includes('L')) === true ||
+    isToldWhen(before, scene);
   // A day ahead leaves no doubt: "find that by Sunday".
   if (
     !verb.classes.includes('b') &&

@@ -10,6 +10,7 @@ import {
   type StatementRule,
 } from './draft.ts';
 import { type Found, phrase } from './phrase.ts';
+import { tellsWhichAndSize } from './which-and-size.ts';
 import type { Said, Word } from './words.ts';
 
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
@@ -72,7 +73,8 @@ const task = (name: string, source: string, guard: Guard): StatementRule =>
     'task',
     name,
     phrase(source),
-    (found, said, scene) => !silent(said, scene) && guard(found, said, scene),
+    (found, said, scene) =>
+      !silent(said, scene) && !tellsWhichAndSize(said, scene) && guard(found, said, scene),
   );
 
 const I_WE = /^(?:i|we|me|us|somebody|someone)$/;

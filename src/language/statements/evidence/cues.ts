@@ -5,6 +5,7 @@
 import { type Draft, isSubordinate, type Scene } from '../draft.ts';
 import { isNoJob } from '../no-job.ts';
 import { isFaultOver, isForgiven } from '../no-matter.ts';
+import { tellsWhichAndSize } from '../which-and-size.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { isOpeningDay } from './opening-day.ts';
 import { isPlainSize } from './plain-size.ts';
@@ -89,7 +90,7 @@ export function candidatesOf(
         (isForgiven(scene, index) || isFaultOver(said) || standing.some((draft) => draft.kind === 'promise'))
       )
         return;
-      if (kind === 'task' && (isNoJob(said) || daysOf.has(index))) return;
+      if (kind === 'task' && (isNoJob(said) || daysOf.has(index) || tellsWhichAndSize(said, scene))) return;
       // "... before the lining goes in" tells when, and is neither work to do nor work done.
       if (isAside && (kind === 'task' || kind === 'done')) return;
       if (standing.some((draft) => draft.kind === kind)) return;
