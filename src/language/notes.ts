@@ -135,6 +135,8 @@ export interface FigureNote extends NoteBase, Quantity {
   readonly assumed?: readonly string[];
   /** The weight is that of one of several ("26 kilos each"), with how many there are where that was said. */
   readonly each?: EachOfMany;
+  /** Of a weight: where the thing was said to be, "aft locker". */
+  readonly place?: string;
   /** Other readings that fit the words, best first ("mil" as mm or 0.001 in). */
   readonly alternatives?: readonly Quantity[];
 }

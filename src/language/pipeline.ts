@@ -8,7 +8,9 @@ import { mendText } from './heard/mended-text.ts';
 import { placeBack } from './heard/place-back.ts';
 import { readItems } from './items/assign-items.ts';
 import { withoutClockTimes } from './kept/clocks.ts';
+import { withPlaces } from './kept/places-of-weights.ts';
 import { readRecords } from './kept/read-records.ts';
+import { sceneOf } from './kept/scene.ts';
 import {
   type DoneNote,
   NO_NOTES,
@@ -71,14 +73,9 @@ function readWords(text: string, context: ReadContext): Reading {
     figures,
   );
   // Last: what is kept on record leans on figures and on what has come.
-  const { records, trace: recordTrace } = readRecords(
-    text,
-    figures,
-    statements.arrivals,
-    context.knownFigures,
-    context.recordedAt,
-  );
-  const told = withSheetFigures(figures, records);
+  const scene = sceneOf(text, figures, statements.arrivals);
+  const { records, trace: recordTrace } = readRecords(scene, context.knownFigures, context.recordedAt);
+  const told = withPlaces(scene, withSheetFigures(figures, records));
   const sized = withoutClockTimes(text, told, records, context.recordedAt);
   return {
     notes: {

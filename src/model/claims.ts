@@ -61,6 +61,7 @@ const COPIED = [
   'sizeKind',
   'formula',
   'each',
+  'place',
 ] as const;
 
 /** The claim that a note makes, filed in a slot. */

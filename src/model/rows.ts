@@ -103,6 +103,8 @@ export interface ClaimRow extends Quantity {
   readonly formula?: string;
   /** A weight of one of several. */
   readonly each?: EachOfMany;
+  /** Where a thing that weighs this was said to be: "aft locker". */
+  readonly place?: string;
   readonly source: Source;
   readonly status: Exclude<ClaimView['status'], 'agrees'>;
 }

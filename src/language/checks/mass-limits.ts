@@ -1,13 +1,36 @@
 /**
- * Reads the most that everything may weigh: "all of it has to stay under 400 kilos", "the payload is 620". What one
- * thing may weigh is a limit on it, and no sum.
+ * Reads the most that several things may weigh together: "all of it has to stay under 400 kilos", "the payload is 620",
+ * "the shelves in the kiln can't come to more than 40 kilos", "no more than 75 kilos on the roof". What one thing may
+ * weigh is a limit on it, and no sum.
  */
-import type { Line } from '../kept/scene.ts';
+import type { Phrase } from '../items/noun-phrases.ts';
+import { wordAt } from '../items/parse.ts';
+import { isPlace, wordOfPlace } from '../kept/places-of-weights.ts';
+import { type Line, phrasesOf } from '../kept/scene.ts';
+import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { CheckNote, FigureNote } from '../notes.ts';
-import { type CheckScene, checkNote, figuresOf, input, wordOfFigure, written } from './spoken-check.ts';
+import { wordSet } from '../word-table.ts';
+import {
+  type CheckScene,
+  checkNote,
+  figuresOf,
+  input,
+  isThing,
+  nameOf,
+  wordOfFigure,
+  written,
+} from './spoken-check.ts';
 
-const WHOLE =
-  / (?:it all|all of (?:it|this|that)|everything|the (?:whole )?(?:lot|build|conversion|fit-out|fitout|fit out|thing)|all (?:in|up|told|together)|altogether|in total|all the (?:kit|furniture|gear|ballast|stuff|batteries and tanks)|between them|fully loaded|loaded up) /;
+const EVERYTHING =
+  / (?:it all|all of (?:it|this|that|them)|everything|every bit of it|the (?:whole )?lot|the whole thing|all the (?:kit|furniture|gear|stuff)) /;
+/** Several are meant together, and not each of them. */
+const TOGETHER =
+  / (?:all (?:in|up|told|together)|together|altogether|in total|in all|combined|between them|total weight|combined weight|fully loaded|loaded up|the lot of them|all of them|the pair of them|both of them) /;
+const EACH = / (?:each|apiece|every|a piece|per) /;
+/** What is named is everything there is. */
+const WHOLES = wordSet(
+  'build conversion fit-out fitout fit van boat truck lorry bus camper caravan trailer rig hull house cabin barge dinghy yacht vehicle weight thing lot payload wagon',
+);
 /** Names of a most that is one by itself. */
 const LIMITS =
   / (?:payload|weight limit|weight allowance|weight budget|gross weight|gross vehicle weight|gvw|gvm|max weight|maximum weight|plated weight|mam|mtplm) (?:is|'s|of|was|left is|works out at|comes to|:|,)? ?#/;
@@ -17,21 +40,133 @@ const TO_USE =
 /** What is left of it, or was weighed, is no limit. */
 const NO_LIMIT = / (?:already|so far|weighed|weighbridge|used|leaves|left over|if|would|might|could have) /;
 
-/** The limit on the whole weight that one sentence gives. */
+/** Goods without a name of their own: "all the kit in the locker", "whatever goes in the overhang", "what's on it". */
+const GOODS =
+  / (?:everything|anything|whatever|what|all that|all the \S+|(?:kit|gear|stuff|load|lot|things|cargo|luggage|contents|tools|stores|furniture)) (?:that )?(?:is|'s|goes|go|sits|lives|gets|ends|we put|i put|we carry|i carry|stowed|stored|kept)? ?(?:up |down |out |back )?$/;
+/** "The rack and what's on it": the thing and what it holds. */
+const WITH_CONTENTS =
+  / (?:and|plus|with) (?:(?:everything|anything|whatever|what|all|all that)(?: that)?(?: is| 's| goes)? (?:in|on|inside) (?:it|there|them)|(?:its |all its |the )?(?:contents|load))[ ,]/;
+
+/** "That's everything up there": all that is in what was named before. */
+const THERE =
+  / (?:everything|all that|the lot) (?:that )?(?:'s |is |goes )?(?:up |down |out )?(?:there|(?:in|on|inside) (?:it|them)) /;
+/** Kinds of thing that others are in or on. */
+const HOLDERS: readonly NounKind[] = [
+  'container',
+  'space',
+  'vessel',
+  'region',
+  'ground',
+  'assembly',
+  'sheet',
+];
+
+/** The limit on the weight of several things that one sentence gives. */
 export function massLimitIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const figures = line.asks || NO_LIMIT.test(line.words) ? [] : figuresOf(scene, line, 'mass');
-  const limit = figures.find((figure) => isWhole(scene, line, figure));
-  if (!limit) return [];
-  // No part is named: the check takes everything that has a weight, and what gets one later.
-  return [checkNote(scene, line, { check: 'running mass', inputs: [input('limit', written(limit))] })];
+  for (const figure of figures) {
+    const parts = partsHeld(scene, line, figure);
+    if (!parts) continue;
+    // Where no part is named, the check takes everything that has a weight, and what gets one later.
+    const inputs = [...parts.map((part) => input('part', part)), input('limit', written(figure))];
+    return [checkNote(scene, line, { check: 'running mass', inputs })];
+  }
+  return [];
 }
 
-function isWhole(scene: CheckScene, line: Line, figure: FigureNote): boolean {
-  if (figure.bound === 'at-most') return WHOLE.test(line.words);
+/** The parts that a limit holds, none for everything there is; undefined where it holds one thing, or is no limit. */
+function partsHeld(scene: CheckScene, line: Line, figure: FigureNote): readonly string[] | undefined {
+  if (isNamedLimit(scene, line, figure)) return listed(scene, line, figure) ?? [];
+  if (figure.bound !== 'at-most' || EACH.test(line.words)) return undefined;
+  return (
+    withContents(scene, line) ??
+    whereHeld(scene, line, figure) ??
+    listed(scene, line, figure) ??
+    ofOneKind(scene, line, figure)
+  );
+}
+
+/** "The payload is 620", "I've got 250 kilos to play with". */
+function isNamedLimit(scene: CheckScene, line: Line, figure: FigureNote): boolean {
   if (figure.bound !== 'exact') return false;
   const at = line.starts[wordOfFigure(scene, figure) - line.first];
   return [LIMITS, TO_USE].some((way) => {
     const found = way.exec(line.words);
     return found !== null && at === found.index + found[0].indexOf('#');
   });
+}
+
+const every = (name: string, place?: string): string =>
+  `every ${name === '' ? '' : `${name} `}weight${place === undefined ? '' : ` in ${place}`}`;
+
+/** "The roof rack and what's on it can't be more than 75". */
+function withContents(scene: CheckScene, line: Line): readonly string[] | undefined {
+  const found = WITH_CONTENTS.exec(line.words);
+  if (!found) return undefined;
+  const at =
+    line.first +
+    line.words
+      .slice(0, found.index + 1)
+      .trim()
+      .split(' ').length;
+  const holder = phrasesOf(scene, line).findLast((one) => one.last < at && isPlace(one));
+  return holder && [`${nameOf(holder)} weight`, every('', nameOf(holder))];
+}
+
+/** "Everything on the roof", "the shelves in the kiln", "no more than 75 kilos on the roof". */
+function whereHeld(scene: CheckScene, line: Line, figure: FigureNote): readonly string[] | undefined {
+  const phrases = phrasesOf(scene, line);
+  const at = wordOfFigure(scene, figure);
+  for (const place of phrases) {
+    const word = wordOfPlace(scene, place);
+    if (word === undefined) continue;
+    if (GOODS.test(line.words.slice(0, line.starts[word - line.first]))) return [every('', nameOf(place))];
+    // What stands right before "in the kiln" is in it.
+    const things = phrases.findLast((one) => one.last < word && one.name.length > 0);
+    const isBeside = things && /^(?:|up|down|out)$/.test(wordsBetween(scene, things.last + 1, word));
+    const isOf = things?.first === at + 2 && wordAt(scene.parse, at + 1) === 'of';
+    if (isBeside && (isOf || (things.plural && isThing(things))))
+      return [every(nameOf(things), nameOf(place))];
+    if (/^(?:|up|down|out)$/.test(wordsBetween(scene, at + 1, word))) return [every('', nameOf(place))];
+  }
+  return undefined;
+}
+
+/** "The batteries, the charger and the inverter between them": two things or more in one list. */
+function listed(scene: CheckScene, line: Line, figure: FigureNote): readonly string[] | undefined {
+  if (!TOGETHER.test(line.words) && !/ (?:between|plus|with) /.test(line.words)) return undefined;
+  const at = wordOfFigure(scene, figure);
+  const things = phrasesOf(scene, line).filter((one) => isThing(one) && one.last < at);
+  let run: Phrase[] = [];
+  for (const one of things) {
+    const last = run.at(-1);
+    const between = last ? wordsBetween(scene, last.last + 1, one.first) : '';
+    if (last && !/^(?:,|and|plus|with|, and|, plus|, with|and both|, then)$/.test(between)) {
+      if (run.length > 1) break;
+      run = [];
+    }
+    run.push(one);
+  }
+  return run.length > 1 ? run.map((one) => every(nameOf(one))) : undefined;
+}
+
+/** "The bunk tops all together", "the galley all in", "the whole lot". */
+function ofOneKind(scene: CheckScene, line: Line, figure: FigureNote): readonly string[] | undefined {
+  const at = wordOfFigure(scene, figure);
+  const subject = phrasesOf(scene, line).findLast(
+    (one) => one.last < at && one.name.length > 0 && one.pronoun === undefined,
+  );
+  const isWhole = EVERYTHING.test(line.words);
+  const isAll = isWhole || TOGETHER.test(line.words) || / the whole /.test(line.words);
+  if (!isAll) return undefined;
+  if (!subject || WHOLES.has(singular(subject.head))) return [];
+  if (isWhole && !THERE.test(line.words)) return [];
+  if (HOLDERS.some((kind) => subject.kinds.has(kind)) && !subject.plural) return [every('', nameOf(subject))];
+  return isThing(subject) || subject.plural ? [every(nameOf(subject))] : undefined;
+}
+
+function wordsBetween({ parse }: CheckScene, from: number, until: number): string {
+  const words: string[] = [];
+  for (let k = from; k < until; k++) words.push(wordAt(parse, k));
+  return words.join(' ');
 }

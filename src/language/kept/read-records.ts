@@ -1,12 +1,12 @@
 /** Reads what is kept on record beside figures and statements: batches, what is behind panels, hands, deliveries, checks. */
 import { readChecks } from '../checks/read-checks.ts';
-import type { ArrivalNote, FigureNote, KnownFigure, RecordNote, TraceStep } from '../notes.ts';
+import type { KnownFigure, RecordNote, TraceStep } from '../notes.ts';
 import { readBatches } from './batches.ts';
 import { readClocks } from './clocks.ts';
 import { readDeliveries } from './deliveries.ts';
 import { readHands } from './hands.ts';
 import { readHidden } from './hidden.ts';
-import { sceneOf } from './scene.ts';
+import type { RecordScene } from './scene.ts';
 
 export interface RecordReading {
   readonly records: readonly RecordNote[];
@@ -21,15 +21,12 @@ const READERS = [
   ['ordered and received', readDeliveries],
 ] as const;
 
-/** Records in the order of speech. Every quote is a verbatim stretch of `text`. Pure. */
+/** Records in the order of speech. Every quote is a verbatim stretch of the scene's text. Pure. */
 export function readRecords(
-  text: string,
-  figures: readonly FigureNote[],
-  arrivals: readonly ArrivalNote[],
+  scene: RecordScene,
   known: readonly KnownFigure[] = [],
   recordedAt?: string,
 ): RecordReading {
-  const scene = sceneOf(text, figures, arrivals);
   const found = [
     ...READERS.flatMap(([rule, read]) => read(scene).map((note: RecordNote) => ({ rule, note }))),
     ...(recordedAt === undefined ? [] : readClocks(scene, recordedAt)).map((note) => ({

@@ -67,16 +67,18 @@ export interface EveryFigure {
   readonly byMeasure: readonly string[];
 }
 
-/** Costs by the figures of that dimension. */
+/** Those that `isMeant`, all where it is left out. Costs by the figures of that dimension. */
 export function everyFigure(
   reader: Pick<ModelReader, 'standingIn' | 'item' | 'claim'>,
   attribute: Attribute,
+  isMeant: (row: StandingRow) => boolean = () => true,
 ): EveryFigure {
   const rows: StandingRow[] = [];
   const wholes: string[] = [];
   const byMeasure: string[] = [];
   for (const row of reader.standingIn(usualDimension(attribute))) {
     if (row.attribute !== attribute || row.slot.includes(LIMIT_MARK) || row.status === 'series') continue;
+    if (!isMeant(row)) continue;
     const name = reader.item(row.itemId)?.name ?? '';
     const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
     if (claim?.each?.per !== undefined) byMeasure.push(`${name} (per ${claim.each.per})`);

@@ -1,17 +1,14 @@
 /** Works a check out on the project's figures: names resolved, intervals in and out, the verdict in words. */
 import type { HouseUnits, SpokenInput } from '../../language/notes.ts';
-import { usualDimension } from '../measures.ts';
-import { quantityText } from '../quantity-words.ts';
-import type { StandingRow } from '../rows.ts';
 import { unitKind } from '../units.ts';
 import { checkNamed } from './all-checks.ts';
 import { assumedInputs } from './assumed-inputs.ts';
 import { clocked, clockOf, doubted, noneGiven, type Outcome, watchesOfTime } from './at-a-time.ts';
 import type { Check, CheckInput, Given, Range } from './check.ts';
 import type { AskedCheck, CheckRun, InputRead, ResultRead } from './check-rows.ts';
-import { everyFigure, everyFluid, type Fluid } from './every-figure.ts';
+import { everyInput, isNamed, ofAllPieces, uncounted } from './every-input.ts';
+import { groupWords } from './group-words.ts';
 import type { Names } from './named-figure.ts';
-import { piecesOf } from './pieces.ts';
 import { figureRead, type InputAtHand, type Reading, readInput, type Trouble } from './read-inputs.ts';
 import { runCheck } from './run-check.ts';
 import {
@@ -63,14 +60,13 @@ export function workCheck(
   const assumed =
     now === undefined ? undefined : assumedInputs(base.reader, check, asked, clock?.start.at ?? now);
   const wanted = [...asked.inputs, ...(assumed?.inputs ?? [])];
-  const every = check.inputs.flatMap((input) => everyOf(base, input, asked) ?? []);
-  const atHand = check.inputs.flatMap(
-    (input) =>
-      every.find((one) => one.input === input)?.atHand ??
-      wanted
-        .filter((one) => isNamed(one, input.name))
-        .map((one) => ofAllPieces(base, readInput(base, input, one))),
-  );
+  const every = check.inputs.flatMap((input) => everyInput(base, input, asked));
+  const atHand = check.inputs.flatMap((input) => [
+    ...every.filter((one) => one.input === input).flatMap((one) => one.atHand),
+    ...wanted
+      .filter((one) => isNamed(one, input.name) && !isGroup(input, one))
+      .map((one) => ofAllPieces(base, readInput(base, input, one))),
+  ]);
   const said = atHand.flatMap(({ unit }) => unit ?? []);
   const system: Systems = { all: systemOf(units, said), ...systemOfWarmth(said) };
   const say = sayingIn(system, region);
@@ -99,12 +95,7 @@ export function workCheck(
       inputs,
       options: Object.fromEntries(given.options),
     },
-    inputs: atHand.flatMap((one) =>
-      every.some(({ input }) => input === one.input) ||
-      assumed?.inputs.some(({ input }) => input === one.input.name)
-        ? []
-        : one.resolved,
-    ),
+    inputs: keptInputs(asked, atHand, assumed?.inputs ?? []),
     watches: [
       ...(assumed?.watches ?? []),
       ...watchesOfTime(check, outcome, now, assumed?.takesAir === true),
@@ -119,93 +110,31 @@ export function workCheck(
   };
 }
 
-interface Every {
-  readonly input: CheckInput;
-  readonly atHand: readonly InputAtHand[];
-  readonly watches: readonly string[];
-  readonly note?: string;
-}
+/** "Every battery weight": what is in it is looked up at every run. */
+const isGroup = (input: CheckInput, { expression }: SpokenInput): boolean =>
+  input.many === true && groupWords(expression) !== undefined;
 
-/** Every standing figure for an input that takes them all where none is given; nothing where some are. */
-function everyOf(reading: Reading, input: CheckInput, asked: AskedCheck): Every | undefined {
-  const attribute = input.everyOf;
-  if (!attribute || asked.inputs.some((one) => isNamed(one, input.name))) return undefined;
-  const { rows, wholes, byMeasure } = everyFigure(reading.reader, attribute);
-  const left = byMeasure.length > 0 ? `; by measure, and so not counted: ${byMeasure.join(', ')}` : '';
-  const atHand = rows.map(({ slot }) =>
-    ofAllPieces(reading, readInput(reading, input, { input: input.name, expression: `[${slot}]` })),
+/** What a check keeps of its inputs: as they were asked for, names as the slots that they were found to mean. */
+function keptInputs(
+  asked: AskedCheck,
+  atHand: readonly InputAtHand[],
+  assumed: readonly SpokenInput[],
+): readonly SpokenInput[] {
+  const own = atHand.filter(
+    ({ input }) =>
+      asked.inputs.some((one) => isNamed(one, input.name)) &&
+      !assumed.some((one) => one.input === input.name),
   );
-  const fluids = attribute === 'weight' ? everyFluid(reading.reader) : [];
-  const poured = fluids.map((fluid) => fluidPart(reading, input, fluid));
-  const dense = [...new Set(fluids.flatMap(({ density }) => density?.source ?? []))];
-  const byVolume = fluids.some(({ density }) => density)
-    ? `; fluids by their volume (${dense.join('; ')})`
-    : '';
-  const note = `every ${attribute} that stands is counted${wholes.length > 0 ? `, but not of what holds the others: ${wholes.join(', ')}` : ''}${left}${byVolume}`;
-  const watches = [usualDimension(attribute), ...(attribute === 'weight' ? ['volume', 'count'] : [])].map(
-    (dimension) => `*${dimension}`,
-  );
-  return {
-    input,
-    atHand: [...atHand, ...poured],
-    watches,
-    ...(rows.length + poured.length > 0 ? { note } : {}),
-  };
-}
-
-/** A fluid as a part of a sum of weights: by its volume, else what keeps it from being counted. */
-function fluidPart(reading: Reading, input: CheckInput, { name, row, density }: Fluid): InputAtHand {
-  const asked = (expression: string) => readInput(reading, input, { input: input.name, expression });
-  if (density) {
-    const dense = density.low === density.high ? [density.low] : [density.low, density.high];
-    const ends = dense.map((heavy) => `[${row.slot}] / (1 L) * ${heavy / 1000} kg`);
-    return { ...asked(ends.join(' to ')), words: `${name} ${saidAmount(row)}` };
-  }
-  const amount = saidAmount(row);
-  const why =
-    row.dimension === 'count'
-      ? `the ${name} was told as ${amount}, and not in what: kilos or litres`
-      : `the ${name} is ${amount}, and what a litre of it weighs was never said`;
-  const trouble: Trouble = {
-    kind: 'missing',
-    why,
-    ask: `say it, or: hearwright figures set "${name} weight = … kg"`,
-  };
-  return { ...asked(`[${row.slot}]`), trouble, waitsFor: [] };
-}
-
-const saidAmount = ({ value, unit }: StandingRow): string => quantityText({ value, unit });
-
-/** A weight of one of several goes into a sum as often as there are pieces; a product that was written is left. */
-function ofAllPieces(reading: Reading, atHand: InputAtHand): InputAtHand {
-  const { input, resolved, read } = atHand;
-  const [row] = read;
-  if (!input.everyOf || !row || resolved.expression !== `[${row.slot}]`) return atHand;
-  const pieces = piecesOf(reading.reader, row);
-  if (pieces?.kind !== 'counted') return atHand;
-  const all = readInput(reading, input, {
-    input: input.name,
-    expression: `${pieces.factor} * ${resolved.expression}`,
+  const groups = new Set<string>();
+  return own.flatMap(({ input, resolved }) => {
+    if (!isGroup(input, resolved)) return resolved;
+    // A group stands once, however many are in it.
+    const key = `${input.name}=${resolved.expression}`;
+    if (groups.has(key)) return [];
+    groups.add(key);
+    return resolved;
   });
-  if (!all.range) return atHand;
-  const count = all.read.find(({ attribute }) => attribute === 'count')?.value ?? pieces.factor;
-  return { ...all, resolved, words: `${count} x ${atHand.words}` };
 }
-
-/** Weights of one of several, of which nobody said how many there are. */
-function uncounted(reading: Reading, atHand: readonly InputAtHand[]): readonly string[] {
-  const names = atHand.flatMap(({ input, read }) =>
-    input.everyOf === undefined
-      ? []
-      : read.flatMap((row) =>
-          piecesOf(reading.reader, row)?.kind === 'unsaid' ? [figureRead(reading.reader, row).name] : [],
-        ),
-  );
-  if (names.length === 0) return [];
-  return [`how many there are was never said, and so counted once: ${[...new Set(names)].join(', ')}`];
-}
-
-const isNamed = ({ input }: SpokenInput, name: string) => input.trim().toLowerCase() === name;
 
 const inputNames = (check: Check) => check.inputs.map(({ name }) => name).join(', ');
 
