@@ -328,6 +328,8 @@ export interface ClockNote extends NoteBase {
   readonly isSaid: boolean;
   /** The coat was said to go on one that is on already: "the second coat", "recoated it". */
   readonly isNext?: true;
+  /** What it was put on, or what came off: "hull", "rib"; absent where nobody said. */
+  readonly on?: string;
 }
 
 /** What is kept on record beside figures and statements. */

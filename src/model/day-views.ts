@@ -135,9 +135,11 @@ function problemsAsOf(rows: ProjectRows, date: string): readonly ProblemView[] {
 export function windowsFrom(rows: ProjectRows, date: string, now?: string): readonly CheckView[] {
   const isTimed = ({ watches }: CheckRow) => watches.includes('@clock');
   return checkViews(rows, isTimed, now).filter(
-    ({ state, window }) =>
+    ({ state, window, alsoRunning = [] }) =>
       state !== 'refused' &&
-      [window?.opens, window?.closes].some((end) => end !== undefined && dayOf(end) >= date),
+      [window, ...alsoRunning]
+        .flatMap((one) => [one?.opens, one?.closes])
+        .some((end) => end !== undefined && dayOf(end) >= date),
   );
 }
 

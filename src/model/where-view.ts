@@ -157,7 +157,9 @@ function filmedLast(rows: ProjectRows): readonly ToldWork[] {
 
 /** Clocks started on the last days of which no check tells how long they run. */
 function untimed(rows: ProjectRows, from: string, now: string): readonly UntimedClock[] {
-  const timed = windowsFrom(rows, from, now).map(({ window }) => window?.startedAt);
+  const timed = windowsFrom(rows, from, now)
+    .flatMap(({ window, alsoRunning = [] }) => [window, ...alsoRunning])
+    .map((window) => window?.startedAt);
   return rows
     .records('clock')
     .filter(({ at }) => dayOf(at) >= from && dayOf(at) <= dayOf(now) && !timed.includes(at))

@@ -9,6 +9,7 @@ import { NO_CAUTION_IS_NOT_SAFE } from './page-notes.ts';
 import { boundedText, counterpartText, quantityText } from './quantity-text.ts';
 import { age, clock, daysBetween, placeOf } from './source-text.ts';
 import { textTable } from './text-table.ts';
+import { productWords } from './window-words.ts';
 import { oneLine } from './words.ts';
 
 type Row = readonly [label: string, text: string];
@@ -67,18 +68,19 @@ function runRows(run: CheckRun, units: HouseUnits, now: string): readonly Row[] 
   ];
 }
 
-/** When its clock was started, and when its times begin and end, on the clock of the memo's own place. */
-function windowRows({ window }: CheckRun): readonly Row[] {
-  if (!window) return [];
-  const { product, act, startedAt, source, opens, closes } = window;
-  // Kept by hand, nobody said it.
-  const said = source.quote === '' ? '' : `   "${oneLine(source.quote)}"`;
-  const what = `${product === '' ? 'coat' : oneLine(product)} ${act}`;
-  return [
-    ['started', `${clock(startedAt)}   ${what}   ${placeOf(source)}${said}`],
-    ...(opens === undefined ? [] : [['opens', clock(opens)] as const]),
-    ...(closes === undefined ? [] : [['closes', clock(closes)] as const]),
-  ];
+/** When its clocks were started, and when their times begin and end, on the clock of the memo's own place. */
+function windowRows({ window, alsoRunning = [] }: CheckRun): readonly Row[] {
+  return (window ? [window, ...alsoRunning] : []).flatMap((one): readonly Row[] => {
+    const { act, startedAt, source, opens, closes } = one;
+    // Kept by hand, nobody said it.
+    const said = source.quote === '' ? '' : `   "${oneLine(source.quote)}"`;
+    const what = `${oneLine(productWords(one)) || 'coat'} ${act}`;
+    return [
+      ['started', `${clock(startedAt)}   ${what}   ${placeOf(source)}${said}`],
+      ...(opens === undefined ? [] : [['opens', clock(opens)] as const]),
+      ...(closes === undefined ? [] : [['closes', clock(closes)] as const]),
+    ];
+  });
 }
 
 /** "6 mm", "4 mm to 10 mm (7 mm as said)"; in a project of mixed units the other system beside it. */

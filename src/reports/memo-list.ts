@@ -14,6 +14,7 @@ import { deliveryWords } from './kept-words.ts';
 import { boundedText } from './quantity-text.ts';
 import { clock, counted, duration, memoName } from './source-text.ts';
 import { textTable } from './text-table.ts';
+import { productWords } from './window-words.ts';
 import { oneLine } from './words.ts';
 
 const KINDS: readonly (readonly [keyof MemoNotes, string, string?])[] = [
@@ -126,7 +127,7 @@ export function recordWords(note: RecordNote): string {
     case 'delivery':
       return `${note.item || 'goods'} ${note.act}: ${deliveryWords(note)}`;
     case 'clock':
-      return `${note.product || 'coat'} ${note.act} ${note.isSaid ? '' : 'about '}${clock(note.at)}`;
+      return `${productWords(note) || 'coat'} ${note.act} ${note.isSaid ? '' : 'about '}${clock(note.at)}`;
     case 'check':
       return [note.check, ...note.inputs.map(({ input, expression }) => `${input} ${expression}`)].join('; ');
   }

@@ -1,4 +1,5 @@
 /** When the times of a product begin and end, in words. Plain text; pages escape it. */
+import type { CheckWindow } from '../model/checks/check-rows.ts';
 import type { CheckView } from '../model/checks/check-views.ts';
 import type { Source } from '../model/views.ts';
 import { oneLine } from './words.ts';
@@ -24,13 +25,24 @@ export interface WindowEnd {
 }
 
 /** Both ends of a check's time; none where it has no clock or the check names no end. */
-export function windowEnds({ check, window, inputs }: CheckView): readonly WindowEnd[] {
+export function windowEnds({ check, window, alsoRunning = [], inputs }: CheckView): readonly WindowEnd[] {
   if (!window) return [];
-  const { opens, closes, source } = window;
-  // "Second coat on now": the product is that of the check.
-  const product = oneLine(window.product || (inputs.find(({ of }) => of !== undefined)?.of ?? ''));
-  const of = product === '' ? '' : `${product}: `;
-  const end = (at: string | undefined, words: string | undefined): WindowEnd[] =>
-    at === undefined || words === undefined ? [] : [{ at, words: `${of}${words}`, source }];
-  return [...end(opens, OPENS[check]), ...end(closes, CLOSES[check])];
+  return [window, ...alsoRunning].flatMap((one) => {
+    const { opens, closes, source } = one;
+    const of = oneLine(productWords(one, inputs));
+    const end = (at: string | undefined, words: string | undefined): WindowEnd[] =>
+      at === undefined || words === undefined
+        ? []
+        : [{ at, words: `${of === '' ? '' : `${of}: `}${words}`, source }];
+    return [...end(opens, OPENS[check]), ...end(closes, CLOSES[check])];
+  });
+}
+
+/** "Primer (deck)": what a clock runs for. "Second coat on now": the product is that of the check. */
+export function productWords(
+  { product, on }: Pick<CheckWindow, 'product' | 'on'>,
+  inputs: CheckView['inputs'] = [],
+): string {
+  const name = product || (inputs.find(({ of }) => of !== undefined)?.of ?? '');
+  return on === undefined ? name : `${name === '' ? 'coat' : name} (${on})`;
 }

@@ -5,6 +5,7 @@
 import { phraseAt, wordAt } from '../items/parse.ts';
 import { isProduct, productOfVerb } from '../lexicon/batch-products.ts';
 import type { ClockAct, ClockNote, FigureNote, RecordNote } from '../notes.ts';
+import { thingDoneTo } from './coated-things.ts';
 import {
   isReported,
   type Line,
@@ -23,7 +24,7 @@ const ON = '(?:on|down|in|over|round|onto)';
 const MIXED =
   / (?:mixed|mixing|gauged|catalysed|catalyzed|(?:knocked|stirred|made|whipped) up|(?:have|'ve|got|has) [a-z ]{0,20}mixed up|activated) /g;
 const LAID = new RegExp(
-  ` (?:${COAT} (?:of (?:\\S+ ){1,3})?(?:has |have |'s |'ve |is |are |all |just |now |both )*(?:went|gone|got|going|is|are|was|'s|on) ?${ON}?|(?:put|putting|got|getting|gave|giving|slapped|rolled|rolling|brushed|brushing|sprayed|spraying|wiped|applied|applying|laid|laying|poured|pouring|spread|trowelled|troweled) (?:\\S+ ){0,5}?(?:${COAT}|${ON})|(?:it|they|that|this|paint|primer|epoxy|resin|glue|varnish|undercoat|topcoat|gelcoat|sealant|oil) (?:all )?(?:went|has gone|'s gone|is going|'s going|is|'s) (?:all )?${ON}|re-?coated|over-?coated|(?:first|second|third|next|last|final|top) coat (?:on|down|done)) `,
+  ` (?:${COAT} (?:of (?:\\S+ ){1,3})?(?:has |have |'s |'ve |is |are |all |just |now |both )*(?:went|gone|got|going|is|are|was|'s|on) ?${ON}?|(?:put|putting|got|getting|gave|giving|slapped|rolled|rolling|brushed|brushing|sprayed|spraying|wiped|applied|applying|laid|laying|poured|pouring|spread|trowelled|troweled) (?:\\S+ ){0,5}?(?:${COAT}|${ON})|(?:it|they|that|this|paint|primer|epoxy|resin|glue|varnish|undercoat|topcoat|gelcoat|sealant|oil) (?:all )?(?:went|has gone|'s gone|is going|'s going|is|'s) (?:all )?${ON}|re-?coated|over-?coated|(?:'s|has|have|'ve|is|are) (?:just |now |already )?(?:had|got|getting|having) (?:its|it 's|their|another|the|a) (?:\\S+ )?${COAT}|(?:first|second|third|next|last|final|top) coat (?:on|down|done)) `,
   'g',
 );
 const USED =
@@ -78,6 +79,7 @@ export function readClocks(scene: RecordScene, recordedAt: string): readonly Clo
         times.find((one) => line.start + one.start >= from && line.start + one.start < until) ??
         (index === 0 ? times.findLast((one) => line.start + one.end <= from) : undefined);
       const span = { start: line.start, end: endOf(scene, line) };
+      const on = act === 'mixed' ? undefined : thingDoneTo(scene, line, at, next?.at ?? line.endWord);
       notes.push({
         kind: 'clock',
         quote: scene.text.slice(span.start, span.end),
@@ -86,6 +88,7 @@ export function readClocks(scene: RecordScene, recordedAt: string): readonly Clo
         product: of,
         at: time?.at ?? recordedAt,
         isSaid: time !== undefined,
+        ...(on === undefined ? {} : { on }),
         ...(act === 'laid' && NEXT.test(line.words) ? { isNext: true } : {}),
       });
     }

@@ -5,7 +5,7 @@ import type { Check, CheckInput, Range } from './check.ts';
 import type { AskedCheck, CheckState, CheckWindow, InputRead } from './check-rows.ts';
 import { productOfCheck } from './products.ts';
 import { airUnsaid, noneSaid, notGiven, type Reading, type Trouble } from './read-inputs.ts';
-import { clockFor, hasClock, type RunningClock, readClock } from './running-clock.ts';
+import { type ClockWords, clocksFor, hasClock, type RunningClock, readClock } from './running-clock.ts';
 import { ELAPSED } from './time-window.ts';
 
 /** What a run came to, in base units. */
@@ -23,18 +23,19 @@ export interface Outcome {
   /** The check itself asks for an input that was left out. */
   readonly isWrong?: boolean;
   readonly window?: CheckWindow;
+  readonly alsoRunning?: readonly CheckWindow[];
 }
 
-/** The clock of a check that stands and was not told how long ago it began. */
-export function clockOf(
+/** The clocks of a check that stands and was not told how long ago it began. */
+export function clocksOf(
   { reader }: Reading,
   check: Check,
   asked: AskedCheck,
   now: string | undefined,
-): RunningClock | undefined {
-  if (now === undefined || !hasClock(check.name)) return undefined;
-  if (asked.inputs.some(({ input }) => input === ELAPSED.name)) return undefined;
-  return clockFor(reader, check.name, productOfCheck(asked), now);
+): readonly RunningClock[] {
+  if (now === undefined || !hasClock(check.name)) return [];
+  if (asked.inputs.some(({ input }) => input === ELAPSED.name)) return [];
+  return clocksFor(reader, check.name, productOfCheck(asked), now);
 }
 
 /** What each check with a clock gives: from when the work may go on, and until when. */
@@ -45,34 +46,54 @@ const TIMES: Readonly<Record<string, { readonly from?: string; readonly until?: 
   'drying time': { from: 'dry after' },
 };
 
-/** The outcome at `now`, by the clock that the talk started. What was refused or not run has no times to count. */
+/**
+ * The outcome at `now`, by the clocks that the talk started. What broke on any of them is told; else what the one says
+ * that was begun last. What was refused or not run has no times to count.
+ */
 export function clocked(
   check: Check,
   outcome: Outcome,
-  clock: RunningClock | undefined,
+  clocks: readonly RunningClock[],
   now: string | undefined,
 ): Outcome {
-  if (!clock || now === undefined || outcome.state !== 'told') return outcome;
+  const last = clocks.at(-1);
+  if (!last || now === undefined || outcome.state !== 'told') return outcome;
   const named = TIMES[check.name];
   const range = (name: string | undefined) => outcome.results.find((one) => one.name === name)?.range;
   const [from, until] = [range(named?.from)?.high, range(named?.until)?.low];
   const times = { ...(from === undefined ? {} : { from }), ...(until === undefined ? {} : { until }) };
-  const { state, why, window } = readClock(check.name, clock, times, now);
-  const vague = clock.start.isSaid ? [] : ['no time was said: it is counted from the memo that told of it'];
-  return { ...outcome, state, why, window, notes: [...outcome.notes, ...vague] };
+  const read = clocks.map((clock) => readClock(check.name, clock, times, now));
+  const broken = read.filter(({ state }) => state === 'broken');
+  const { state, why, window } = broken.at(-1) ?? (read.at(-1) as ClockWords);
+  const others = read.filter((one) => one.window !== window);
+  const vague = last.start.isSaid ? [] : ['no time was said: it is counted from the memo that told of it'];
+  return {
+    ...outcome,
+    state,
+    why: broken.length > 1 ? broken.map((one) => one.why).join('; ') : why,
+    window,
+    ...(others.length > 0 ? { alsoRunning: others.map((one) => one.window) } : {}),
+    notes: [
+      ...outcome.notes,
+      ...vague,
+      ...others.filter((one) => one.state !== 'broken').map((one) => `besides: ${one.why}`),
+    ],
+  };
 }
 
 /** Keys of a check that time may change: see `watches.ts`. `takesAir`: it goes by the air as it was told last. */
 export function watchesOfTime(
   check: Check,
-  { window }: Outcome,
+  { window, alsoRunning = [] }: Outcome,
   now: string | undefined,
   takesAir: boolean,
 ): readonly string[] {
   if (!hasClock(check.name)) return takesAir ? ['@now'] : [];
   const isRunning =
     now !== undefined &&
-    [window?.opens, window?.closes].some((end) => end !== undefined && isLater(end, now));
+    [window, ...alsoRunning]
+      .flatMap((one) => [one?.opens, one?.closes])
+      .some((end) => end !== undefined && isLater(end, now));
   return ['@clock', ...(isRunning ? ['@now'] : [])];
 }
 

@@ -47,6 +47,8 @@ export interface CheckVerdict {
 export interface CheckWindow {
   /** In the words of the talk; empty where none was named. */
   readonly product: string;
+  /** What it was put on, where that was said. */
+  readonly on?: string;
   readonly act: ClockAct;
   readonly startedAt: string;
   /** Where the start was told. */
@@ -117,4 +119,6 @@ export interface CheckRun {
   readonly ask: readonly string[];
   /** Where the talk started its clock. */
   readonly window?: CheckWindow;
+  /** The clocks of the same product on other things, where the talk told of more than one. */
+  readonly alsoRunning?: readonly CheckWindow[];
 }

@@ -23,6 +23,13 @@ export function mayBeSame(one: string, other: string): boolean {
   return ALIKE.some((names) => names.has(head) && names.has(last));
 }
 
+/** Whether two names may mean one thing that a product is put on: "deck" and "aft deck", and no port and starboard one. */
+export function isSameThing(one: string, other: string): boolean {
+  const [left, right] = [stemsOf(one), stemsOf(other)];
+  const [fewer, more] = left.length <= right.length ? [left, right] : [right, left];
+  return fewer.at(-1) === more.at(-1) && fewer.every((stem) => more.includes(stem));
+}
+
 /** The product that a check's inputs are of, in the words of the talk; undefined where none was named. */
 export const productOfCheck = ({ inputs }: { readonly inputs: readonly SpokenInput[] }): string | undefined =>
   inputs.find(({ of }) => of !== undefined)?.of;

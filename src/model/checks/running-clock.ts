@@ -1,5 +1,5 @@
 /**
- * The clock of a product beside its check: when it was mixed or laid, by the talk, and from that when its times begin
+ * The clocks of a product beside its check: when it was mixed or laid, by the talk, and from that when its times begin
  * and end. A coat that went on outside the window, and a mix in use after its pot life, break the check; a time that is
  * only running, or over, is told.
  */
@@ -7,7 +7,7 @@ import { after, isLater, secondsBetween, wallClock } from '../instants.ts';
 import type { ClockRow } from '../kept/record-rows.ts';
 import type { ModelReader } from '../rows.ts';
 import type { CheckState, CheckWindow } from './check-rows.ts';
-import { mayBeSame, productOfCheck } from './products.ts';
+import { isSameThing, mayBeSame, productOfCheck } from './products.ts';
 
 /** What has been done with the product of a check, up to now. */
 export interface RunningClock {
@@ -30,16 +30,20 @@ const STARTED_BY: Readonly<Record<string, readonly ClockRow['act'][]>> = {
 
 export const hasClock = (check: string): boolean => STARTED_BY[check] !== undefined;
 
+/** Checks whose time is of one coat or joint; a pot is used wherever it is wanted. */
+const BY_THING: ReadonlySet<string> = new Set(['recoat window', 'cure time', 'drying time']);
+
 /**
- * The clock that runs for a check at `now`; undefined where the talk started none, or left open of which product. Costs
- * by the clocks and the data sheets on record.
+ * The clocks that run for a check at `now`, one for each thing that the product was put on, the one that was begun last
+ * at the end; none where the talk started none, or left open of which product. Costs by the clocks and the data sheets
+ * on record.
  */
-export function clockFor(
+export function clocksFor(
   reader: Pick<ModelReader, 'records' | 'checksWatching'>,
   check: string,
   product: string | undefined,
   now: string,
-): RunningClock | undefined {
+): readonly RunningClock[] {
   const isAlone = isOnlyProduct(reader, product);
   const told = reader
     .records('clock')
@@ -47,6 +51,14 @@ export function clockFor(
     // "The second coat is on", without a name, is of the only product that there is; of several nobody knows.
     .filter((row) => (product && row.product ? mayBeSame(product, row.product) : isAlone))
     .sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  const groups = BY_THING.has(check) ? byThing(told) : [told];
+  return groups
+    .flatMap((group) => clockOfGroup(check, group) ?? [])
+    .sort((a, b) => Date.parse(a.start.at) - Date.parse(b.start.at));
+}
+
+/** The clock of what was done with a product in one place, in order of time. */
+function clockOfGroup(check: string, told: readonly ClockRow[]): RunningClock | undefined {
   const start = (STARTED_BY[check] ?? [])
     .map((act) => told.findLast((row) => row.act === act))
     .find((row) => row !== undefined);
@@ -60,6 +72,29 @@ export function clockFor(
   );
   const freed = same.find((row) => row.act === 'freed' && isLater(row.at, start.at));
   return { start, ...(before ? { before } : {}), ...(used ? { used } : {}), ...(freed ? { freed } : {}) };
+}
+
+/**
+ * What was done with a product, by the things it was done to. What names none goes on with what was done last; the first
+ * name that is told after that is its name.
+ */
+function byThing(told: readonly ClockRow[]): readonly (readonly ClockRow[])[] {
+  const groups: { on: string; rows: ClockRow[] }[] = [];
+  let last: (typeof groups)[number] | undefined;
+  for (const row of told) {
+    const { on } = row;
+    const own =
+      on === undefined
+        ? last
+        : (groups.findLast((group) => group.on !== '' && isSameThing(group.on, on)) ??
+          (last?.on === '' ? last : undefined));
+    const group = own ?? { on: '', rows: [] };
+    if (!own) groups.push(group);
+    group.rows.push(row);
+    if (on !== undefined && group.on === '') group.on = on;
+    last = group;
+  }
+  return groups.map(({ rows }) => rows);
 }
 
 /** Whether all data sheets with times that stand may be of one product; two that name none are of two. */
@@ -94,10 +129,11 @@ export function readClock(check: string, clock: RunningClock, times: Times, now:
   const { start, used } = clock;
   const opens = times.from === undefined ? {} : { opens: after(start.at, times.from) };
   const closes = times.until === undefined ? {} : { closes: after(start.at, times.until) };
-  const { product, act, at: startedAt, source } = start;
+  const { product, act, on, at: startedAt, source } = start;
   const last = check === 'pot life' ? used : check === 'cure time' ? clock.freed : undefined;
   const usedSource = last ? { usedSource: last.source } : {};
-  const window = { product, act, startedAt, source, ...usedSource, ...opens, ...closes };
+  const thing = on === undefined ? {} : { on };
+  const window = { product, ...thing, act, startedAt, source, ...usedSource, ...opens, ...closes };
   return { ...wordsOf(check, clock, times, window, now), window };
 }
 
@@ -127,8 +163,8 @@ const joinedUnits = (...parts: readonly (readonly [number, string])[]) =>
     .map(([value, unit]) => `${value} ${unit}`)
     .join(' ');
 
-const startedWords = ({ product, act, startedAt }: CheckWindow) =>
-  `${product === '' ? (act === 'mixed' ? 'the mix' : 'the coat') : product} ${act} ${wallClock(startedAt)}`;
+const startedWords = ({ product, on, act, startedAt }: CheckWindow) =>
+  `${product === '' ? (act === 'mixed' ? 'the mix' : 'the coat') : product}${on === undefined ? '' : ` (${on})`} ${act} ${wallClock(startedAt)}`;
 
 /** After three pot lives it is another mix that is in use, whose mixing was not told. Our own bound. */
 const OTHER_MIX = 3;

@@ -3,7 +3,7 @@ import type { HouseUnits, SpokenInput } from '../../language/notes.ts';
 import { unitKind } from '../units.ts';
 import { checkNamed } from './all-checks.ts';
 import { assumedInputs } from './assumed-inputs.ts';
-import { clocked, clockOf, doubted, noneGiven, type Outcome, watchesOfTime } from './at-a-time.ts';
+import { clocked, clocksOf, doubted, noneGiven, type Outcome, watchesOfTime } from './at-a-time.ts';
 import type { Check, CheckInput, Given, Range } from './check.ts';
 import type { AskedCheck, CheckRun, InputRead, ResultRead } from './check-rows.ts';
 import { everyInput, isNamed, ofAllPieces, uncounted } from './every-input.ts';
@@ -56,9 +56,9 @@ export function workCheck(
     ...(region === undefined ? {} : { region }),
     exampleOf: (kind) => exampleOf(kind, house),
   };
-  const clock = clockOf(base, check, asked, now);
+  const clocks = clocksOf(base, check, asked, now);
   const assumed =
-    now === undefined ? undefined : assumedInputs(base.reader, check, asked, clock?.start.at ?? now);
+    now === undefined ? undefined : assumedInputs(base.reader, check, asked, clocks.at(-1)?.start.at ?? now);
   const wanted = [...asked.inputs, ...(assumed?.inputs ?? [])];
   const every = check.inputs.flatMap((input) => everyInput(base, input, asked));
   const atHand = check.inputs.flatMap((input) => [
@@ -78,7 +78,7 @@ export function workCheck(
       .map((input) => noneGiven(base, check, input)),
   ];
   const ran = troubles.length > 0 ? notRun(troubles) : judged(check, given, atHand);
-  const outcome = clocked(check, ran, clock, now);
+  const outcome = clocked(check, ran, clocks, now);
   const inputs = inputsRead(base, check, atHand, system).map((one) => doubted(one, assumed?.doubt));
   return {
     run: {
@@ -92,6 +92,7 @@ export function workCheck(
         ...(outcome.state === 'not-run' ? [] : (assumed?.notes ?? [])),
       ],
       ...(outcome.window ? { window: outcome.window } : {}),
+      ...(outcome.alsoRunning ? { alsoRunning: outcome.alsoRunning } : {}),
       inputs,
       options: Object.fromEntries(given.options),
     },

@@ -72,8 +72,9 @@ function rowOf(work: Working, note: Exclude<Kept<RecordNote>, { readonly kind: '
     case 'hand':
       return { ...base, kind: 'pair', part: note.part, ...(note.sides ? { sides: note.sides } : {}) };
     case 'clock': {
-      const { act, product, at, isSaid, isNext } = note;
-      return { ...base, kind: 'clock', act, product, at, isSaid, ...(isNext ? { isNext } : {}) };
+      const { act, product, at, isSaid, isNext, on } = note;
+      const more = { ...(isNext ? { isNext } : {}), ...(on === undefined ? {} : { on }) };
+      return { ...base, kind: 'clock', act, product, at, isSaid, ...more };
     }
     case 'delivery': {
       const { act, item, count, outOf, short, shortOf, instead } = note;

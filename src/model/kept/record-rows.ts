@@ -84,6 +84,8 @@ export interface ClockRow extends RecordBase {
   readonly isSaid: boolean;
   /** A coat that was said to go on one that is on already. */
   readonly isNext?: true;
+  /** What it was put on, or what came off, where that was said. */
+  readonly on?: string;
 }
 
 export type RecordRow = BatchRow | HiddenRow | PairRow | DeliveryRow | ClockRow;

@@ -3,6 +3,7 @@
  * events. Source of the format: RFC 5545; of the calendar's name: RFC 7986, section 5.1; of "depends on": RFC 9253,
  * section 5. Days are days without a zone, instants are in UTC.
  */
+import type { CheckWindow } from '../../model/checks/check-rows.ts';
 import type { CheckView } from '../../model/checks/check-views.ts';
 import type {
   ExpectedArrival,
@@ -15,6 +16,7 @@ import type {
 } from '../../model/views.ts';
 import { clock, placeOf } from '../source-text.ts';
 import { taskDetails } from '../task-list.ts';
+import { productWords } from '../window-words.ts';
 import { oneLine, sentence } from '../words.ts';
 import { calendarLines, calendarText, dayStamp, folded, utcStamp } from './content-lines.ts';
 
@@ -125,15 +127,22 @@ const WINDOW_NAMES: Readonly<Record<string, string>> = {
   'pot life': 'pot life ends',
 };
 
-/** A window from its opening to its closing; one that only opens or only closes is that moment. */
-function windowOf({ id, check, window, inputs, note }: CheckView, uid: (id: string) => string) {
+/** Each window from its opening to its closing; one that only opens or only closes is that moment. */
+function windowsOf(check: CheckView, uid: (id: string) => string): readonly Line[] {
+  const { window, alsoRunning = [] } = check;
+  return (window ? [window, ...alsoRunning] : []).flatMap((one) => windowOf(check, one, uid));
+}
+
+function windowOf({ id, check, inputs, note }: CheckView, window: CheckWindow, uid: (id: string) => string) {
   const name = WINDOW_NAMES[check];
-  const [opens, closes] = [window?.opens, window?.closes].map((at) => at && utcStamp(at));
+  const [opens, closes] = [window.opens, window.closes].map((at) => at && utcStamp(at));
   const start = opens ?? closes;
-  if (!window || !name || !start) return [];
-  const product = window.product || (inputs.find(({ of }) => of !== undefined)?.of ?? '');
+  if (!name || !start) return [];
+  const product = productWords(window, inputs);
+  // The clocks of one check are told apart by what the product was put on.
+  const own = window.on === undefined ? id : `${id}.${window.on.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
   return component('VEVENT', [
-    ['UID', uid(id)],
+    ['UID', uid(own)],
     ['DTSTAMP', stampOf(window.source, window.usedSource)],
     ['SUMMARY', sentenceText(product ? `${product}: ${name}` : name)],
     ['DTSTART', start],
@@ -171,7 +180,7 @@ export function calendarOf({ project, next, tasks }: CalendarContents): string {
     ...tasks.flatMap((task) => todoOf(task, uid)),
     ...next.promises.flatMap((promise) => promiseOf(promise, uid)),
     ...next.arrivals.flatMap((arrival) => deliveryOf(arrival, uid)),
-    ...(next.windows ?? []).flatMap((window) => windowOf(window, uid)),
+    ...(next.windows ?? []).flatMap((check) => windowsOf(check, uid)),
     ...tasks.flatMap((task) => (task.waits ?? []).flatMap((wait, at) => hoursOf(task, wait, at, uid))),
     ['END', 'VCALENDAR'],
   ];

@@ -5,6 +5,7 @@ import type { CheckView } from '../../model/checks/check-views.ts';
 import { stateText } from '../check-words.ts';
 import { inOrder, rangeText } from '../checks-text.ts';
 import { clock } from '../source-text.ts';
+import { productWords } from '../window-words.ts';
 import { oneLine } from '../words.ts';
 import { anchorOf } from './file-names.ts';
 import { ageWords, type Desk, facts, linked, place, quote } from './fragments.ts';
@@ -27,7 +28,9 @@ function checkArticle(desk: Desk, check: CheckView): Html {
 <p class="mark"><span class="id">${id}</span></p>
 ${facts([
   ['why', why],
-  check.window !== undefined && ['its clock', windowWords(desk, check.window)],
+  ...(check.window === undefined ? [] : [check.window, ...(check.alsoRunning ?? [])]).map(
+    (window): [string, Part] => ['its clock', windowWords(desk, window)],
+  ),
   ...results.map((result) => [oneLine(result.name), rangeText(result, 'mixed')] as const),
   ...check.inputs.map((input) => [input.name, inputWords(desk, input)] as const),
   ...Object.entries(options),
@@ -44,12 +47,10 @@ ${facts([
 `;
 }
 
-function windowWords(
-  desk: Desk,
-  { product, act, startedAt, source, opens, closes }: NonNullable<CheckView['window']>,
-): Part {
+function windowWords(desk: Desk, window: NonNullable<CheckView['window']>): Part {
+  const { act, startedAt, source, opens, closes } = window;
   return [
-    `${product === '' ? 'coat' : product} ${act} ${clock(startedAt)}, `,
+    `${productWords(window) || 'coat'} ${act} ${clock(startedAt)}, `,
     place(desk, source),
     opens !== undefined && `; opens ${clock(opens)}`,
     closes !== undefined && `; closes ${clock(closes)}`,

@@ -94,3 +94,29 @@ test('every quote is in its text, and no text breaks it', () => {
     { numRuns: 200, seed: 5 },
   );
 });
+
+/** What each act was done to; a dash where nobody said. */
+const things = (said: string) =>
+  read(said).records.flatMap((note) => (note.kind === 'clock' ? [note.on ?? '-'] : []));
+
+test.each([
+  ['First coat of primer went on the hull at two.', 'hull'],
+  ["The second coat's on the deck now.", 'deck'],
+  ['Painted the port bulkhead at ten.', 'port bulkhead'],
+  ["The hull's had its second coat.", 'hull'],
+  ['Gave the cupboard doors another coat at noon.', 'cupboard doors'],
+  ["I've put a coat of varnish on the tiller.", 'tiller'],
+  ['Primed the inside of the locker at nine.', 'locker'],
+  ['Glued up the second carcass at noon.', 'second carcass'],
+  ['Spread the adhesive on the sole at noon.', 'sole'],
+  ['Still brushing the varnish out on the mast.', 'mast'],
+  ['Took the clamps off the rib.', 'rib'],
+  ['Struck the formwork off the lintel.', 'lintel'],
+  ['The rib is unclamped.', 'rib'],
+  ['The first coat went on at two.', '-'],
+  ['Second coat on now.', '-'],
+  ["I've just put the second coat of varnish on.", '-'],
+  ['Mixed the epoxy at noon for the keel.', '-'],
+])('"%s" was done to %s', (said, thing) => {
+  expect(things(said)).toEqual([thing]);
+});

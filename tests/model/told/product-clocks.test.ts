@@ -67,7 +67,7 @@ test('a first coat elsewhere is held against no window, and begins one of its ow
   const story = new ToldStory()
     .hearAt('2026-02-03T14:20', `${WINDOW} Primed the bulkhead at two.`)
     .hearAt('2026-02-03T15:00', 'First coat of primer went on the deck just now.');
-  expect(states(story)['recoat window']).toMatch(/^told: primer laid 2026-02-03 15:00; /);
+  expect(states(story)['recoat window']).toMatch(/^told: primer \(deck\) laid 2026-02-03 15:00; /);
 });
 
 test('the data sheet may be read after the coat is on', () => {
@@ -111,7 +111,7 @@ test('a cure is told while it runs, and holds when its time is over', () => {
     'Full cure of the glue is two days. Glued the lining up at two.',
   );
   expect(states(story)['cure time']).toBe(
-    "told: glue laid 2026-02-03 14:00, by the data sheet's time cured 2026-02-05 14:00, 47 h 40 min to go at worst",
+    "told: glue (lining) laid 2026-02-03 14:00, by the data sheet's time cured 2026-02-05 14:00, 47 h 40 min to go at worst",
   );
   story.hearAt('2026-02-06T08:00', 'Cold this morning.');
   expect(states(story)['cure time']).toMatch(/^holds: .*: that time is over$/);
@@ -145,7 +145,7 @@ test('of two products a coat without a name starts neither', () => {
   story.hearAt('2026-02-03T14:00', 'Painted the floor just now.');
   expect(states(story)).toMatchObject({
     'recoat window': 'told: recoat from 8 h after the last coat',
-    'drying time': expect.stringMatching(/^told: paint laid 2026-02-03 14:00, /),
+    'drying time': expect.stringMatching(/^told: paint \(floor\) laid 2026-02-03 14:00, /),
   });
 });
 
@@ -182,7 +182,7 @@ test('the air that was told last is held against the least that the product take
   expect(broken(story)[0]).toMatch(/^settled /);
   // Twice as long for ten degrees colder.
   expect(states(story)['recoat window']).toMatch(
-    /^told: primer laid 2026-02-03 08:30; the next coat from 2026-02-03 16:30/,
+    /^told: primer \(hatch\) laid 2026-02-03 08:30; the next coat from 2026-02-03 16:30/,
   );
 });
 
@@ -252,4 +252,50 @@ test('a coat of which no time was said is held against no window that it may hav
     .hearAt('2026-02-06T09:00', 'The second coat of primer is on.');
   expect(states(story)['recoat window']).toMatch(/^told: primer laid 2026-02-06 09:00; /);
   expect(broken(story)).toEqual([]);
+});
+
+test('a second coat on one thing is not held against the first one on another', () => {
+  const story = new ToldStory()
+    .hearAt('2026-02-03T09:00', `${WINDOW} First coat of primer went on the hull at half eight.`)
+    .hearAt('2026-02-03T13:00', 'First coat of primer went on the deck just now.')
+    .hearAt('2026-02-03T14:00', 'The hull has had its second coat just now.');
+  expect(states(story)['recoat window']).toMatch(
+    /^holds: primer \(hull\)|^holds: the coat \(hull\) laid 2026-02-03 14:00, 5 h 30 min after the coat of 2026-02-03 08:30/,
+  );
+  expect(broken(story)).toEqual([]);
+  story.hearAt('2026-02-03T15:00', 'Second coat of primer on the deck now.');
+  expect(broken(story)).toEqual([
+    'open recoat window (primer): primer (deck) laid 2026-02-03 15:00, 2 h after the coat of 2026-02-03 13:00: 2 h too early at worst',
+  ]);
+});
+
+test('a coat of which nobody said where goes on with what was coated last', () => {
+  const story = new ToldStory()
+    .hearAt('2026-02-03T09:00', `${WINDOW} First coat of primer went on the hull at half eight.`)
+    .hearAt('2026-02-03T13:00', 'First coat of primer went on the deck just now.')
+    .hearAt('2026-02-03T14:00', 'Second coat on now.');
+  expect(broken(story)[0]).toMatch(/ 1 h after the coat of 2026-02-03 13:00: 3 h too early at worst$/);
+});
+
+test('each thing has its own times among the next steps', () => {
+  const story = new ToldStory()
+    .hearAt('2026-02-03T09:00', `${WINDOW} First coat of primer went on the hull at half eight.`)
+    .hearAt('2026-02-03T13:00', 'First coat of primer went on the deck just now.');
+  const [view] = checkViews(story.project.rows);
+  expect(view?.window).toMatchObject({ on: 'deck', opens: '2026-02-03T17:00:00+01:00' });
+  expect(view?.alsoRunning).toMatchObject([{ on: 'hull' }]);
+  expect(view?.notes.at(-1)).toMatch(/^besides: primer \(hull\) laid 2026-02-03 08:30; /);
+});
+
+test('clamps that came off one joint too soon stay told when another is glued up', () => {
+  const story = new ToldStory()
+    .hearAt('2026-02-03T19:00', "The glue needs 24 hours to cure. Glued the rib at six o'clock this evening.")
+    .hearAt('2026-02-04T08:00', 'Took the clamps off the rib.')
+    .hearAt('2026-02-04T11:00', 'Glued the stem at ten this morning.');
+  expect(broken(story)).toEqual([
+    'open cure time (glue): glue (rib) laid 2026-02-03 18:00, clamps or formwork off 2026-02-04 08:00, 14 h after it: 10 h too early at worst',
+  ]);
+  // The stem's clamps say nothing of the rib.
+  story.hearAt('2026-02-05T12:00', 'Took the clamps off the stem.');
+  expect(broken(story)).toHaveLength(1);
 });

@@ -48,7 +48,7 @@ test.each([
     .hearAt('2026-02-03T19:00', `${GLUE} Glued the rib at six o'clock.`)
     .hearAt('2026-02-04T08:00', text);
   expect(broken(story)).toEqual([
-    'glue laid 2026-02-03 18:00, clamps or formwork off 2026-02-04 08:00, 14 h after it: 10 h too early at worst',
+    'glue (rib) laid 2026-02-03 18:00, clamps or formwork off 2026-02-04 08:00, 14 h after it: 10 h too early at worst',
   ]);
 });
 
