@@ -18,6 +18,7 @@ import {
   isThing,
   nameOf,
   wordOfFigure,
+  wordsOf,
   written,
 } from './spoken-check.ts';
 
@@ -123,11 +124,11 @@ function whereHeld(scene: CheckScene, line: Line, figure: FigureNote): readonly 
     if (GOODS.test(line.words.slice(0, line.starts[word - line.first]))) return [every('', nameOf(place))];
     // What stands right before "in the kiln" is in it.
     const things = phrases.findLast((one) => one.last < word && one.name.length > 0);
-    const isBeside = things && /^(?:|up|down|out)$/.test(wordsBetween(scene, things.last + 1, word));
+    const isBeside = things && /^(?:|up|down|out)$/.test(wordsOf(scene, things.last + 1, word));
     const isOf = things?.first === at + 2 && wordAt(scene.parse, at + 1) === 'of';
     if (isBeside && (isOf || (things.plural && isThing(things))))
       return [every(nameOf(things), nameOf(place))];
-    if (/^(?:|up|down|out)$/.test(wordsBetween(scene, at + 1, word))) return [every('', nameOf(place))];
+    if (/^(?:|up|down|out)$/.test(wordsOf(scene, at + 1, word))) return [every('', nameOf(place))];
   }
   return undefined;
 }
@@ -140,7 +141,7 @@ function listed(scene: CheckScene, line: Line, figure: FigureNote): readonly str
   let run: Phrase[] = [];
   for (const one of things) {
     const last = run.at(-1);
-    const between = last ? wordsBetween(scene, last.last + 1, one.first) : '';
+    const between = last ? wordsOf(scene, last.last + 1, one.first) : '';
     if (last && !/^(?:,|and|plus|with|, and|, plus|, with|and both|, then)$/.test(between)) {
       if (run.length > 1) break;
       run = [];
@@ -163,10 +164,4 @@ function ofOneKind(scene: CheckScene, line: Line, figure: FigureNote): readonly 
   if (isWhole && !THERE.test(line.words)) return [];
   if (HOLDERS.some((kind) => subject.kinds.has(kind)) && !subject.plural) return [every('', nameOf(subject))];
   return isThing(subject) || subject.plural ? [every(nameOf(subject))] : undefined;
-}
-
-function wordsBetween({ parse }: CheckScene, from: number, until: number): string {
-  const words: string[] = [];
-  for (let k = from; k < until; k++) words.push(wordAt(parse, k));
-  return words.join(' ');
 }

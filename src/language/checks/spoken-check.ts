@@ -1,6 +1,6 @@
 /** What the readers of spoken checks share: the note, and figures and things as inputs of a check. */
 import type { Phrase } from '../items/noun-phrases.ts';
-import { isSpeaker, phraseAt } from '../items/parse.ts';
+import { isSpeaker, phraseAt, wordAt } from '../items/parse.ts';
 import { figuresIn, type Line, phrasesOf, type RecordScene } from '../kept/scene.ts';
 import type { NounKind } from '../lexicon/trade-nouns.ts';
 import type { Attribute, CheckNote, FigureNote, KnownFigure, SpokenInput } from '../notes.ts';
@@ -114,4 +114,11 @@ export function thingBefore(
 export function phraseFrom({ parse }: RecordScene, word: number): Phrase | undefined {
   const phrase = phraseAt(parse, word);
   return phrase?.first === word ? phrase : undefined;
+}
+
+/** The words from one to before another, with one space between them. */
+export function wordsOf({ parse }: RecordScene, from: number, to: number): string {
+  let words = '';
+  for (let k = from; k < to; k++) words += ` ${wordAt(parse, k)}`;
+  return words.trim();
 }

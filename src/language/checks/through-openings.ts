@@ -4,39 +4,24 @@
  */
 import type { Phrase } from '../items/noun-phrases.ts';
 import { wordAt } from '../items/parse.ts';
-import {
-  clauseStart,
-  figuresIn,
-  type Line,
-  phrasesOf,
-  type RecordScene,
-  wordAtOffset,
-} from '../kept/scene.ts';
+import { figuresIn, type Line, type RecordScene, wordAtOffset } from '../kept/scene.ts';
 import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { wordSet } from '../word-table.ts';
+import { carriedBy, UPRIGHT } from './carried-things.ts';
+import { ADVERBS, BRING, GO, MUST, NO_DEMAND } from './demands.ts';
 import { fittingsOf } from './fittings.ts';
 import {
   attributesOf,
   type CheckScene,
   checkNote,
   input,
-  isThing,
   nameOf,
   phraseFrom,
-  thingBefore,
   wordOfFigure,
   written,
 } from './spoken-check.ts';
 
-/** Still to come: "had to" and "went" tell of what was. */
-const MUST =
-  "(?:(?:has|have|'s got|'ve got|has got|have got|got|needs|need|wants|want|ought|going|'ll have|will have|supposed|meant) to|(?:want|wants|need|needs) (?:it|this|that|them|(?:the|that|this|my) (?:\\S+ ){0,2}\\S+) to|must|should|gotta|can only|could only)";
-const GO =
-  '(?:go|come|fit|pass|squeeze|travel|get|be (?:carried|brought|got|taken|passed|moved|lifted|craned|slid|put))';
-const BRING =
-  '(?:get|bring|take|carry|fit|squeeze|pass|pull|haul|lift|crane|manhandle|slide|feed|move|put|drop|lower)';
-const ADVERBS = '(?:all |both |still |just |be able to |somehow |eventually )*';
 const PASSAGE = new RegExp(` ${MUST} ${ADVERBS}(?:${GO}|${BRING}) `);
 /** An errand: "get the mattress out through the rear doors". */
 const ERRAND = new RegExp(`^ (?:and |then |so |next |first |right |okay |ok |tomorrow |, )*(?:${BRING}) `);
@@ -51,19 +36,10 @@ const NO_WAY = wordSet(
 );
 const RUNS: ReadonlySet<NounKind> = new Set(['cable', 'pipe', 'fastener']);
 
-/** Everything there is. */
-const WHOLE =
-  /(?:^| )(?:it all|all of (?:it|this|that|them)|everything|every bit of it|the (?:whole )?lot|the whole thing|all (?:this|that)(?: lot)?|they all|all the (?:panels|parts|pieces|sheets|furniture|boards))$/;
-const POINTS = /(?:^| )(?:it|this|that|they|these|those|which|them)$/;
-
 /** The passages that one sentence asks for. */
 export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const found = line.asks ? null : (PASSAGE.exec(line.words) ?? ERRAND.exec(line.words));
-  if (
-    !found ||
-    / (?:if|unless|whether|[a-z]*n't|not|never|no|had) /.test(line.words.slice(0, found.index + 1))
-  )
-    return [];
+  if (!found || NO_DEMAND.test(line.words.slice(0, found.index + 1))) return [];
   const must = wordAtOffset(line, found.index + 1);
   const verb = wordAtOffset(line, found.index + found[0].trimEnd().length - 1);
   const openings = openingsAfter(scene, line, verb);
@@ -80,7 +56,7 @@ export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] 
     const inputs = [...thing, ...sizes, ...fittings];
     return checkNote(scene, line, { check: 'panel through opening', inputs, ...options });
   };
-  const carried = carriedBy(scene, line, must, verb, first);
+  const carried = carriedBy(scene, line, must, verb, first.first);
   if (carried === 'all') {
     const ways = openings.map(nameOf).flatMap((name) => [name, `${name} opening`]);
     const things = sizedThings(scene, ways);
@@ -130,62 +106,8 @@ function isOpening(phrase: Phrase): boolean {
   return phrase.kinds.has('opening') || MORE_OPENINGS.has(head) || /(?:hatch|door|doorway)$/.test(head);
 }
 
-/** What goes through: named between verb and opening, else before the verb; "all" for everything there is. */
-function carriedBy(
-  scene: CheckScene,
-  line: Line,
-  must: number,
-  verb: number,
-  opening: Phrase,
-): Phrase | 'all' | undefined {
-  const between = wordsOf(scene, verb + 1, opening.first).replace(
-    /(?: (?:in|out|back|down|up|through|into|of|on|and))+$/,
-    '',
-  );
-  const object = phraseFrom(scene, verb + 1);
-  if (object && object.last < opening.first && isCarried(object)) return object;
-  if (WHOLE.test(between)) return 'all';
-  if (POINTS.test(between)) return thingBefore(scene, line, must, isCarried);
-  // "I want the tank to fit through the hatch": the thing stands within; an errand has none before it.
-  const within = /^(?:want|wants|need|needs) (?!to )(.+?) to /.exec(`${wordsOf(scene, must, verb)} `)?.[1];
-  const from = within === undefined ? clauseStart(scene, line, must) : must + 1;
-  const subject = within ?? wordsOf(scene, from, must);
-  if (WHOLE.test(subject)) return 'all';
-  if (POINTS.test(subject)) return thingBefore(scene, line, must, isCarried);
-  if (within === undefined && subject === '') return overInsertion(scene, line, must);
-  const named = within === undefined ? thingBefore(scene, line, must, () => true) : phraseFrom(scene, from);
-  return named && named.first >= from && isCarried(named) ? named : undefined;
-}
-
-/** Sizes that stand between a thing and what is said of it: "that sheet, 2440 by 1220 by 18, has to …". */
-const INSERTED =
-  /^(?: (?:,|#|by|x|and|a|half|which|that|is|'s|are|at|about|it|also|so|then|long|wide|thick|high|deep|tall|across|inch|inches|feet|foot|mil|millimetres?|metres?))+$/;
-
-/** The thing before sizes that were put in between; "it's 1200 long and has to …" points at one before. */
-function overInsertion(scene: CheckScene, line: Line, must: number): Phrase | undefined {
-  const before = phrasesOf(scene, line).findLast(
-    (phrase) => phrase.last < must && (isCarried(phrase) || phrase.pronoun !== undefined),
-  );
-  if (!before || !INSERTED.test(` ${wordsOf(scene, before.last + 1, must)}`)) return undefined;
-  return before.pronoun === undefined ? before : thingBefore(scene, line, before.first, isCarried);
-}
-
-/** A wardrobe is a space to some and a box to carry here. */
-const isCarried = (phrase: Phrase): boolean =>
-  isThing(phrase) || (phrase.pronoun === undefined && UPRIGHT.has(singular(phrase.head)));
-
-function wordsOf({ parse }: RecordScene, from: number, to: number): string {
-  let words = '';
-  for (let k = from; k < to; k++) words += ` ${wordAt(parse, k)}`;
-  return words.trim();
-}
-
 const PANEL_INPUTS = ['panel length', 'panel width', 'thickness'] as const;
 
-/** Things that have their sizes by height, width and depth; what holds goods goes by length, width and height. */
-const UPRIGHT = wordSet(
-  'fridge freezer cooker stove oven hob wardrobe cabinet cupboard drawer unit washer dryer dishwasher microwave bookcase larder carcass boiler heater radiator toilet locker',
-);
 const FLAT = wordSet(
   'panel door sheet board lid hatch top worktop benchtop tabletop bulkhead plate shelf headboard mattress window pane glass ply partition',
 );
