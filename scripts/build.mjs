@@ -1,6 +1,8 @@
 // Bundles the command line into dist/. One bundle with lazy chunks starts several times faster than a folder
 // of small modules: `--help` must cost little more than Node itself.
-import { rmSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { build } from 'esbuild';
 
 /** Native parts and packages that find their own files at run time stay outside the bundle. */
@@ -13,6 +15,24 @@ const withoutDebugger = {
     onLoad({ filter: /[\\/]ink[\\/]build[\\/]devtools\.js$/ }, () => ({ contents: '' }));
   },
 };
+
+/** A hash over everything that decides what model comes of a log; see src/store/made-by.ts. */
+function modelPrint() {
+  const hash = createHash('sha256');
+  const folders = ['src/language', 'src/model', 'src/store'];
+  const files = folders.flatMap((folder) =>
+    readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => join(entry.parentPath ?? entry.path, entry.name)),
+  );
+  for (const file of [...files.sort(), 'src/plain-text.ts'])
+    hash
+      .update(`${file.replaceAll('\\', '/')}\0`)
+      .update(readFileSync(file))
+      .update('\0');
+  hash.update(JSON.stringify(JSON.parse(readFileSync('package.json', 'utf8')).dependencies));
+  return hash.digest('hex').slice(0, 16);
+}
 
 rmSync('dist', { recursive: true, force: true });
 await build({
@@ -30,7 +50,10 @@ await build({
   external,
   sourcemap: false,
   // React without its development half: the screen opens sooner.
-  define: { 'process.env.NODE_ENV': '"production"' },
+  define: {
+    'process.env.NODE_ENV': '"production"',
+    HEARWRIGHT_MODEL_PRINT: JSON.stringify(modelPrint()),
+  },
   plugins: [withoutDebugger],
   legalComments: 'none',
   logLevel: 'warning',

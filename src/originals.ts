@@ -3,6 +3,8 @@ import { createHash, randomBytes } from 'node:crypto';
 import { createReadStream, mkdirSync, readdirSync } from 'node:fs';
 import { open, rename, rm } from 'node:fs/promises';
 import { extname, join } from 'node:path';
+import { isOriginal } from './backup/kept-paths.ts';
+import type { MemoRow } from './model/rows.ts';
 import { EXIT, Problem } from './problem.ts';
 import { whyUnwritten } from './unwritten.ts';
 
@@ -14,6 +16,20 @@ export interface KeptOriginal {
 }
 
 const FOLDER = 'originals';
+
+/**
+ * Where a memo's original stands. Throws a Problem when its name is none that this program gives: a project that was
+ * edited could otherwise have any file of this machine read.
+ */
+export function originalPath(projectHome: string, { id, file }: Pick<MemoRow, 'id' | 'file'>): string {
+  if (isOriginal(file)) return join(projectHome, file);
+  throw new Problem(`the project is damaged: memo ${id.slice(1)} names an original outside of it`, {
+    code: 'project-damaged',
+    exitCode: EXIT.damaged,
+    kept: 'everything was left as it was',
+    next: 'put the project folder back from a copy',
+  });
+}
 
 /** A short, plain ending such as `.m4a`, so that a person can still play the kept file; else none. */
 function plainEnding(name: string): string {

@@ -95,6 +95,8 @@ export interface Taken {
   readonly memoId: string;
   /** True when the same bytes were taken before: nothing was added. */
   readonly already: boolean;
+  /** True when the memo's original was missing or damaged, and is whole again by this taking. */
+  readonly originalBack?: boolean;
   readonly memo: MemoView;
   readonly findings: readonly FindingView[];
   /** What is behind the panels that the memo works through. */
@@ -141,6 +143,8 @@ export interface ProjectCheck {
   readonly faults: readonly string[];
   readonly events: number;
   readonly originals: number;
+  /** Names of recordings whose sound was never here: an import left it behind. No fault. */
+  readonly absent: readonly string[];
 }
 
 /** Views of which many are asked for in one go. */
@@ -148,6 +152,8 @@ export type ManyViews = Pick<ProjectApi, 'figures' | 'day' | 'span'>;
 
 export interface ProjectApi {
   readonly folder: string;
+  /** Set where opening brought a project of an older format up to date: that format, and where the copy of it stands. */
+  readonly upgraded?: { readonly fromFormat: number; readonly copy?: string } | undefined;
   readonly info: ProjectInfo;
   /** Takes one file in: original bytes kept first, then heard, read and reconciled. */
   take(file: string, options?: TakeOptions): Promise<Result<Taken>>;

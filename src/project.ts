@@ -26,6 +26,7 @@ import { wordsOfFinding } from './model/settling.ts';
 import { taskViews } from './model/task-views.ts';
 import type { ProjectInfo } from './model/views.ts';
 import { whereView } from './model/where-view.ts';
+import { originalPath } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type {
   HandChange,
@@ -152,6 +153,9 @@ class Project implements ProjectApi {
   get info(): ProjectInfo {
     return projectInfo(this.#store.rows);
   }
+  get upgraded() {
+    return this.#store.upgraded;
+  }
   take(file: string, options: TakeOptions = {}): Promise<Result<Taken>> {
     return this.#taking.take(file, options);
   }
@@ -189,7 +193,7 @@ class Project implements ProjectApi {
     const memo = this.#store.rows.get('memos', memoId);
     if (memo?.source.kind !== 'recording') return undefined;
     const { framesPerSecond } = await import('./speech/media/frame-rate.ts');
-    return framesPerSecond(join(this.#home, memo.file));
+    return framesPerSecond(originalPath(this.#home, memo));
   }
   findings(filter: Parameters<ProjectApi['findings']>[0] = {}) {
     return findingViews(this.#store.rows, filter);
@@ -292,8 +296,10 @@ class Project implements ProjectApi {
 
   async verify(): Promise<ProjectCheck> {
     const { faults, events } = this.#store.verify();
-    const originals = await checkOriginals(this.#home, this.#store.rows.all('memos'));
-    return { faults: [...faults, ...originals.faults], events, originals: originals.count };
+    const memos = this.#store.rows.all('memos');
+    const originals = await checkOriginals(this.#home, memos, this.#store.absentOriginals());
+    const { absent, count } = originals;
+    return { faults: [...faults, ...originals.faults], events, originals: count, absent };
   }
 
   async backUp(file: string, options: { readonly replace?: boolean } = {}) {
@@ -308,7 +314,7 @@ class Project implements ProjectApi {
   }
 
   exportDocument(): unknown {
-    return exportDocument(this.#store.rows);
+    return this.#store.atOneInstant(() => exportDocument(this.#store.rows, this.#store.log()));
   }
   close(): void {
     this.#store.close();

@@ -1,7 +1,7 @@
 /** Takes memos in: the original is kept first, then heard, then read and worked into the model. */
 import { readFileSync, rmSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
-import { basename, extname, join } from 'node:path';
+import { basename, extname } from 'node:path';
 import { loadHearing } from './hearing.ts';
 import { inLocalZone, localInstant, now, withOffset } from './instant.ts';
 import { whatIsKnown } from './known.ts';
@@ -12,7 +12,7 @@ import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
 import type { MemoRow } from './model/rows.ts';
 import type { MemoSource, MemoSummary, Utterance } from './model/views.ts';
-import { hashFile, type KeptOriginal, keepOriginal } from './originals.ts';
+import { hashFile, type KeptOriginal, keepOriginal, originalPath } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type { Taken, TakeOptions } from './project-api.ts';
 import { leftRecordings } from './speech/microphone/recordings-folder.ts';
@@ -56,13 +56,24 @@ export class MemoTaking {
       });
       let memo = this.#store.memoWithHash(sha256);
       let already = memo !== undefined;
+      const originalBack = memo !== undefined && (await this.#putBack(memo, file));
       if (!memo) {
         const original = await keepOriginal(this.#home, file, candidate.name);
         ({ memo, already } = this.#file(candidate, original));
       }
       if (!memo.notes) await this.#finish(memo, options);
-      return { ...this.#taken(memo.id), already };
+      return { ...this.#taken(memo.id), already, ...(originalBack ? { originalBack } : {}) };
     });
+  }
+
+  /** Keeps the original of a memo again where it is missing or is not what was taken; says whether it had to. */
+  async #putBack(memo: MemoRow, file: string): Promise<boolean> {
+    const { source } = memo;
+    const there = await hashFile(originalPath(this.#home, memo)).catch(() => undefined);
+    if (there?.sha256 === source.sha256) return false;
+    await keepOriginal(this.#home, file, source.name);
+    this.#store.noteOriginalBack(source.sha256);
+    return true;
   }
 
   /**
@@ -157,7 +168,7 @@ export class MemoTaking {
   }
 
   async #hear(memo: MemoRow, watch: Watch): Promise<SpokenText> {
-    const file = join(this.#home, memo.file);
+    const file = originalPath(this.#home, memo);
     if (memo.source.kind === 'text') return { text: decodeText(readFileSync(file), memo.source.name) };
     const hearing = await loadHearing();
     const heard = await hearing.transcribe(file, watch);

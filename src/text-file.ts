@@ -5,7 +5,7 @@ import { EXIT, Problem } from './problem.ts';
 const MOST_BYTES = 4_000_000;
 
 /** What was to be done with the file. */
-type Verb = 'take' | 'read';
+type Verb = 'take' | 'read' | 'import';
 
 function refused(verb: Verb, name: string, reason: string, code: string, next: string): Problem {
   return new Problem(`cannot ${verb} ${name}: ${reason}`, {

@@ -92,7 +92,7 @@ async function fill(source: BackUpSource, made: string, copy: string) {
   try {
     // Recordings before the database and originals after it: what is taken in meanwhile is in one of them at least.
     const recordings = putAll(db, home, keptPaths(home, 'recordings'));
-    const { events, memos, faults } = await source.copyDatabase(copy);
+    const { events, memos, absent, faults } = await source.copyDatabase(copy);
     putFile(db, DATABASE_PATH, copy);
     const originals = putAll(db, home, keptPaths(home, 'originals'));
     seal(db, source);
@@ -101,7 +101,7 @@ async function fill(source: BackUpSource, made: string, copy: string) {
       events,
       originals: originals.length,
       recordings: recordings.length,
-      faults: [...faults, ...originalFaults(memos, originals)],
+      faults: [...faults, ...originalFaults(memos, originals, absent)],
     };
   } finally {
     db.close();
@@ -120,11 +120,15 @@ function putAll(db: Database, home: string, paths: readonly string[]): readonly 
   });
 }
 
-function originalFaults(memos: readonly MemoRow[], originals: readonly ListedFile[]): readonly string[] {
+function originalFaults(
+  memos: readonly MemoRow[],
+  originals: readonly ListedFile[],
+  absent: ReadonlySet<string>,
+): readonly string[] {
   const hashes = new Map(originals.map(({ path, sha256 }) => [path, sha256]));
   return memos.flatMap(({ id, file, source }) => {
     const hash = hashes.get(file);
-    if (hash === source.sha256) return [];
+    if (hash === source.sha256 || (hash === undefined && absent.has(source.sha256))) return [];
     return [`original of ${id} (${source.name}): ${hash ? 'its bytes were changed' : 'it is missing'}`];
   });
 }

@@ -100,8 +100,9 @@ async function checkProject(home: string, file: string): Promise<ProjectCheck> {
       refuseStrayOriginals(store);
       return store.verify();
     });
-    const originals = await checkOriginals(home, store.rows.all('memos'));
-    return { faults: [...faults, ...originals.faults], events, originals: originals.count };
+    const originals = await checkOriginals(home, store.rows.all('memos'), store.absentOriginals());
+    const { absent, count } = originals;
+    return { faults: [...faults, ...originals.faults], events, originals: count, absent };
   } finally {
     store.close();
   }
@@ -109,7 +110,8 @@ async function checkProject(home: string, file: string): Promise<ProjectCheck> {
 
 function openTakenOut(database: string, file: string): ProjectStore {
   try {
-    return openStore(database);
+    // The backup itself is the copy of what was before.
+    return openStore(database, { withCopy: false });
   } catch (error) {
     if (!(error instanceof Problem))
       throw damagedBackup(file, new ContainerFault('its project cannot be read'));

@@ -15,6 +15,7 @@ import { exportCommand } from './commands/export.ts';
 import { figuresCommand } from './commands/figures.ts';
 import { findingsCommand } from './commands/findings.ts';
 import { handsCommand } from './commands/hands.ts';
+import { importCommand } from './commands/import.ts';
 import { initCommand } from './commands/init.ts';
 import { journalCommand } from './commands/journal.ts';
 import { limitsCommand } from './commands/limits.ts';
@@ -94,6 +95,7 @@ const COMMANDS = [
   askCommand,
   tableCommand,
   exportCommand,
+  importCommand,
   verifyCommand,
   backupCommand,
   restoreCommand,

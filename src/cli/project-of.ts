@@ -1,6 +1,7 @@
 /** Finds and opens the project that a call is about. */
 import type { Command } from 'commander';
 import type { ProjectApi } from '../project-api.ts';
+import { tell } from './print.ts';
 
 export interface GlobalOptions {
   readonly project?: string;
@@ -24,6 +25,10 @@ export async function withProject<T>(
 ): Promise<T> {
   const { openNearestProject } = await import('../project.ts');
   const project = await openNearestProject(globalsOf(command).project);
+  if (project.upgraded) {
+    const { fromFormat, copy } = project.upgraded;
+    tell(`The project was of format ${fromFormat} and is up to date now. As it was before: ${copy}`);
+  }
   try {
     return await work(project);
   } finally {

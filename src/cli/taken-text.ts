@@ -6,7 +6,12 @@ import { memoName } from '../reports/source-text.ts';
 import { oneLine } from '../reports/words.ts';
 
 /** What one taking gave: the memo, what was read from it, a line for what is settled, a block for what is not. */
-export function takenText({ already, memo, findings, behindWork }: Taken, file: string): string {
+export function takenText(
+  { already, originalBack, memo, findings, behindWork }: Taken,
+  file: string,
+): string {
+  if (originalBack)
+    return `${memoName(memo.id)}  ${oneLine(file)} was taken already: its original was missing and is kept again`;
   if (already) return `${memoName(memo.id)}  ${oneLine(file)} was taken already: nothing was added`;
   const settled = findings.filter((finding) => finding.status === 'settled');
   const open = findings.filter((finding) => finding.status === 'open');

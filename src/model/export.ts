@@ -1,6 +1,7 @@
 /** The whole project as one JSON document. The shape is described in docs/export.md. */
 import type { MemoNotes, RecordNote } from '../language/notes.ts';
 import { checkViews } from './checks/check-views.ts';
+import type { ProjectEvent } from './events.ts';
 import { keepNotes } from './keep-notes.ts';
 import { batchViews, hiddenViews, orderViews, pairViews } from './kept/kept-views.ts';
 import {
@@ -16,7 +17,7 @@ import { taskViews } from './task-views.ts';
 import type { FindingView, Kept, MemoView } from './views.ts';
 
 /** Number of the document's format; it grows when a reader of the old one would be misled. */
-const FORMAT = 1;
+export const EXPORT_FORMAT = 1;
 
 /** Kinds of finding that are a clash of two figures. */
 const CONFLICTS: ReadonlySet<FindingView['kind']> = new Set([
@@ -129,13 +130,16 @@ function lastHeard(rows: ProjectRows): string {
   return times.reduce((last, at) => (Date.parse(at) > Date.parse(last) ? at : last), '1970-01-01T00:00:00Z');
 }
 
-/** The project as the document that `export --json` prints. */
-export function exportDocument(rows: ProjectRows): unknown {
+/**
+ * The project as the document that `export --json` prints. With the log it can be imported again: all the rest follows
+ * from that.
+ */
+export function exportDocument(rows: ProjectRows, log?: readonly ProjectEvent[]): unknown {
   const { name, units, region, tolerances } = projectInfo(rows);
   const findings = findingViews(rows);
   const closed = closings(rows);
   return {
-    format: FORMAT,
+    format: EXPORT_FORMAT,
     project: { name, units, ...(region ? { region } : {}), tolerances },
     memos: memoViews(rows).map((memo) => memoOf(memo, findings, closed)),
     figures: standingFigures(rows),
@@ -148,5 +152,6 @@ export function exportDocument(rows: ProjectRows): unknown {
     open: taskViews(rows, lastHeard(rows))
       .filter((task) => task.status !== 'done')
       .map((task) => task.id),
+    ...(log ? { log } : {}),
   };
 }

@@ -1,11 +1,14 @@
 import type { Database } from 'better-sqlite3';
 import SqliteDatabase from 'better-sqlite3';
 import type { MemoRow } from '../model/rows.ts';
+import { absentOriginals } from './absent-originals.ts';
 
 /** A copy of the database as it was at one instant. */
 export interface StoreCopy {
   readonly events: number;
   readonly memos: readonly MemoRow[];
+  /** Hashes of originals that were never here. */
+  readonly absent: ReadonlySet<string>;
   /** What is wrong with the structure of the file, one line each. */
   readonly faults: readonly string[];
 }
@@ -26,7 +29,8 @@ export async function copyDatabase(db: Database, file: string): Promise<StoreCop
       .map(({ quick_check: line }) => line)
       .filter((line) => line !== 'ok')
       .map((line) => `structure: ${line}`);
-    return { events, memos: bodies.map(({ body }) => JSON.parse(body) as MemoRow), faults };
+    const memos = bodies.map(({ body }) => JSON.parse(body) as MemoRow);
+    return { events, memos, absent: absentOriginals(copy), faults };
   } finally {
     copy.close();
   }

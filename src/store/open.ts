@@ -2,6 +2,7 @@ import { chmodSync, closeSync, existsSync, openSync, readSync, rmSync, statSync 
 import type { Database } from 'better-sqlite3';
 import SqliteDatabase from 'better-sqlite3';
 import { EXIT, Problem } from '../problem.ts';
+import { signModel } from './made-by.ts';
 import { APPLICATION_ID, FORMAT, layOut } from './schema.ts';
 
 /** How long one process waits for another that is writing. */
@@ -24,6 +25,7 @@ export function createDatabase(file: string): Database {
     settle(db);
     db.transaction(() => {
       layOut(db);
+      signModel(db);
       db.pragma(`application_id = ${APPLICATION_ID}`);
       db.pragma(`user_version = ${FORMAT}`);
     })();

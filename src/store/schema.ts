@@ -3,8 +3,8 @@ import type { TableName } from '../model/rows.ts';
 
 /** Marks the file as ours: "Hear" in ASCII. */
 export const APPLICATION_ID = 0x48656172;
-/** Raised whenever older programs could no longer read the file rightly. */
-export const FORMAT = 6;
+/** Raised whenever older programs could no longer read the file rightly; upgrade.ts has the step that leads there. */
+export const FORMAT = 7;
 
 /** The log may only grow: SQLite itself refuses to change or delete what is in it. */
 const LOG = `
@@ -21,7 +21,16 @@ CREATE TRIGGER log_stands BEFORE UPDATE ON log BEGIN SELECT RAISE(ABORT, 'the lo
 /** What people did by hand: all of the log but memos and what was read from them. */
 export const BY_HAND = "kind NOT IN ('recording-kept', 'transcript-made', 'notes-read')";
 /** Undo asks for what was done by hand; without it the whole log would be gone through. */
-const LOG_INDEX = `CREATE INDEX IF NOT EXISTS log_by_hand ON log (seq) WHERE ${BY_HAND};`;
+export const LOG_INDEX = `CREATE INDEX IF NOT EXISTS log_by_hand ON log (seq) WHERE ${BY_HAND};`;
+
+/**
+ * Which program worked the model out (see made-by.ts), and which originals were never here: sound that an import could
+ * not bring along. Neither follows from the log.
+ */
+export const BESIDE_THE_LOG = `
+CREATE TABLE IF NOT EXISTS made_by (print TEXT NOT NULL) STRICT;
+CREATE TABLE IF NOT EXISTS absent_originals (sha256 TEXT PRIMARY KEY) STRICT, WITHOUT ROWID;
+`;
 
 /**
  * Columns that a projection is searched by. A row's whole shape is its `body`, owned by the types in
@@ -115,6 +124,7 @@ CREATE INDEX asked_by_seq ON asked (seq);
 export function layOut(db: Database): void {
   db.exec(LOG);
   db.exec(LOG_INDEX);
+  db.exec(BESIDE_THE_LOG);
   layOutProjections(db);
 }
 
@@ -129,7 +139,6 @@ function layOutProjections(db: Database): void {
 export function layOutAnew(db: Database): void {
   for (const name of ['said_words', 'said', 'journal', 'asked', ...WORD_TABLES, ...TABLES])
     db.exec(`DROP TABLE IF EXISTS ${name}`);
-  db.exec(LOG_INDEX);
   layOutProjections(db);
 }
 

@@ -3,6 +3,7 @@ import type { HouseUnits } from '../language/notes.ts';
 import type { NewEvent, ProjectEvent } from '../model/events.ts';
 import { changesNow, reachesBack } from '../model/replay.ts';
 import type { MemoRow, ProjectRows } from '../model/rows.ts';
+import { absentOriginals, noteAbsent, notePresent } from './absent-originals.ts';
 import { copyDatabase, type StoreCopy } from './copy.ts';
 import { appendToLog, readLog } from './log.ts';
 import { asProblem, createDatabase, openDatabase } from './open.ts';
@@ -10,7 +11,7 @@ import { puttingInto, rebuild } from './rebuild.ts';
 import { reproject } from './reproject.ts';
 import { SqliteRows } from './rows.ts';
 import { type Said, searchSaid } from './search.ts';
-import { upgrade } from './upgrade.ts';
+import { type Upgraded, upgrade } from './upgrade.ts';
 import { type Verdict, verifyDatabase } from './verify.ts';
 
 export interface NewProject {
@@ -28,28 +29,59 @@ export function createStore(file: string, project: NewProject): ProjectStore {
   return store;
 }
 
-/** Opens a project's database; throws a Problem with exit code 4 when it cannot be. */
-export function openStore(file: string): ProjectStore {
+/**
+ * Makes a project's database from the log of another. `absent` are the hashes of originals that do not come along.
+ * Throws what the model throws on a log that is none.
+ */
+export function storeFromLog(
+  file: string,
+  log: readonly ProjectEvent[],
+  absent: readonly string[],
+): ProjectStore {
+  const db = createDatabase(file);
+  try {
+    db.transaction(() => {
+      for (const { seq: _place, ...event } of log) appendToLog(db, event as NewEvent);
+      rebuild(db, new SqliteRows(db), log);
+      noteAbsent(db, absent);
+    })();
+    return new ProjectStore(db, file);
+  } catch (error) {
+    db.close();
+    throw error;
+  }
+}
+
+/**
+ * Opens a project's database and brings it up to date; throws a Problem with exit code 4 when it cannot be opened.
+ * `withCopy`: whether a database of an older format is first copied beside itself.
+ */
+export function openStore(
+  file: string,
+  { withCopy = true }: { readonly withCopy?: boolean } = {},
+): ProjectStore {
   const db = openDatabase(file);
   try {
-    upgrade(db);
+    return new ProjectStore(db, file, upgrade(db, file, withCopy));
   } catch (error) {
     db.close();
     throw asProblem(error, file);
   }
-  return new ProjectStore(db, file);
 }
 
 /** A project on disk: the log, and the model rebuilt from it. */
 export class ProjectStore {
   readonly file: string;
   readonly rows: ProjectRows;
+  /** What it was before it was opened, where that was of an older format. */
+  readonly upgraded: Upgraded | undefined;
   readonly #db: Database;
   readonly #rows: SqliteRows;
 
-  constructor(db: Database, file: string) {
+  constructor(db: Database, file: string, upgraded?: Upgraded) {
     this.#db = db;
     this.file = file;
+    this.upgraded = upgraded;
     this.#rows = new SqliteRows(db);
     this.rows = this.#rows;
   }
@@ -159,6 +191,21 @@ export class ProjectStore {
 
   verify(): Verdict {
     return this.#guarded(() => verifyDatabase(this.#db));
+  }
+
+  /** Runs what only reads, while nothing that others write shows in between. */
+  atOneInstant<T>(look: () => T): T {
+    return this.#guarded(() => this.#db.transaction(look).deferred());
+  }
+
+  /** Hashes of originals that were never here: an import left them behind. */
+  absentOriginals(): ReadonlySet<string> {
+    return this.#guarded(() => absentOriginals(this.#db));
+  }
+
+  /** An original that was missing is here now. */
+  noteOriginalBack(sha256: string): void {
+    this.#inTransaction(() => notePresent(this.#db, sha256));
   }
 
   /** Copies the database, as it is at one instant, into an empty file. Throws SQLite's own error. */

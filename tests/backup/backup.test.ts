@@ -19,6 +19,7 @@ import SqliteDatabase from 'better-sqlite3';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { restore } from '../../src/backup/restore.ts';
 import { openNearestProject } from '../../src/project.ts';
+import { MODEL_PRINT } from '../../src/store/made-by.ts';
 import { openWorkplace, type Workplace } from '../kit/command-line.ts';
 
 const CLI = resolve('dist/cli.js');
@@ -416,9 +417,11 @@ const CHANGED: Readonly<Record<string, (db: Database) => void>> = {
     changeProject(db, (project) => project.pragma('application_id = 1')),
   'the project has no log': (db) => changeProject(db, (project) => project.exec('DROP TABLE log')),
   'a memo names an original elsewhere': (db) =>
-    changeProject(db, (project) =>
-      project.exec("UPDATE memos SET body = json_set(body, '$.file', '../../../monday.txt')"),
-    ),
+    changeProject(db, (project) => {
+      // Else the model would be built anew from the log, since another build of the program worked it out.
+      project.prepare('UPDATE made_by SET print = ?').run(MODEL_PRINT);
+      project.exec("UPDATE memos SET body = json_set(body, '$.file', '../../../monday.txt')");
+    }),
   'an event names an original elsewhere': (db) =>
     changeProject(db, (project) => {
       project.exec(`DROP TRIGGER log_stands;

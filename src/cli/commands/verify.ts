@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { EXIT, Problem } from '../../problem.ts';
+import { absentText } from '../absent-text.ts';
 import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
 
@@ -11,9 +12,11 @@ export function verifyCommand(): Command {
       withProject(command, async (project) => {
         const { counted } = await import('../../reports/source-text.ts');
         const { oneLine } = await import('../../reports/words.ts');
-        const { faults, events, originals } = await project.verify();
+        const { faults, events, originals, absent } = await project.verify();
         if (faults.length === 0) {
-          return print(`Whole: ${counted(events, 'event')}, ${counted(originals, 'original')}.`);
+          print(`Whole: ${counted(events, 'event')}, ${counted(originals, 'original')}.`);
+          if (absent.length > 0) print(absentText(absent));
+          return;
         }
         for (const fault of faults) print(`  ${oneLine(fault)}`);
         throw new Problem(`the project has ${counted(faults.length, 'fault')}`, {
