@@ -1,5 +1,5 @@
 /** Where projects are on the disk. Apart from opening them: a call without a project loads no store. */
-import { existsSync } from 'node:fs';
+import { existsSync, lstatSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 
 /** The folder inside a project folder that is the program's own. */
@@ -8,6 +8,13 @@ const DATABASE = 'project.db';
 
 /** The database of the project in a folder. */
 export const databaseOf = (folder: string) => join(folder, HOME, DATABASE);
+
+/** The first part of the project's own folder that is a link instead of being there itself, by its path in `folder`. */
+export function linkIn(folder: string): string | undefined {
+  return [HOME, ...[DATABASE, 'originals', 'recordings'].map((name) => join(HOME, name))].find((path) =>
+    lstatSync(join(folder, path), { throwIfNoEntry: false })?.isSymbolicLink(),
+  );
+}
 
 /** The nearest folder from `start` upward that holds a project. */
 export function findProject(start: string): string | undefined {

@@ -1,11 +1,12 @@
 /** Originals as they were taken: named by the hash of their bytes, never changed, readable by their owner only. */
-import { createHash, randomBytes } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import { createReadStream, mkdirSync, readdirSync } from 'node:fs';
 import { open, rename, rm } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 import { isOriginal } from './backup/kept-paths.ts';
 import type { MemoRow } from './model/rows.ts';
 import { EXIT, Problem } from './problem.ts';
+import { sweepUnfinished, unfinishedName } from './unfinished.ts';
 import { whyUnwritten } from './unwritten.ts';
 
 export interface KeptOriginal {
@@ -55,7 +56,8 @@ export async function hashFile(file: string): Promise<Pick<KeptOriginal, 'sha256
 export async function keepOriginal(projectHome: string, file: string, name: string): Promise<KeptOriginal> {
   const folder = join(projectHome, FOLDER);
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  const temporary = join(folder, `${randomBytes(8).toString('hex')}.part`);
+  sweepUnfinished(folder);
+  const temporary = unfinishedName(join(folder, 'copy'));
   try {
     const { sha256, bytes } = await copyFlushed(file, temporary);
     const kept = `${sha256}${plainEnding(name)}`;

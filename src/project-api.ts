@@ -163,6 +163,8 @@ export interface ProjectApi {
   listen(options: ListenOptions): Promise<Result<OpenListening>>;
   microphones(): Promise<readonly KnownDevice[]>;
   memos(): readonly MemoSummary[];
+  /** How many memos are kept and not read yet: after a kill, or while another call reads them. */
+  unreadCount(): number;
   memo(id: string): MemoView | undefined;
   /** Pictures a second of a memo's kept original; nothing where it has no picture. */
   framesPerSecond(memoId: string): Promise<number | undefined>;

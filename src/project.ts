@@ -2,7 +2,7 @@
 
 import { existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
-import { databaseOf, findProject, HOME } from './find-project.ts';
+import { databaseOf, findProject, HOME, linkIn } from './find-project.ts';
 import { now } from './instant.ts';
 import type { HouseUnits } from './language/notes.ts';
 import { answerOf, namingWords, tellingWords } from './model/answer.ts';
@@ -40,6 +40,7 @@ import type {
   TakeOptions,
 } from './project-api.ts';
 import { checkOriginals } from './project-check.ts';
+import { countLeft } from './speech/microphone/recordings-folder.ts';
 import { createStore, openStore, type ProjectStore } from './store/store.ts';
 import { MemoTaking } from './taking.ts';
 import { lastByHand, setByHandWith } from './undo.ts';
@@ -79,6 +80,7 @@ export async function openNearestProject(folder: string | undefined): Promise<Pr
       },
     );
   }
+  refuseLinks(found);
   return new Project(found, openStore(databaseOf(found)));
 }
 
@@ -108,6 +110,7 @@ export async function makeProject(folder: string, options: NewProjectOptions): P
       project.close();
     }
   }
+  refuseLinks(folder);
   try {
     mkdirSync(join(folder, HOME), { recursive: true, mode: 0o700 });
   } catch (error) {
@@ -124,6 +127,18 @@ export async function makeProject(folder: string, options: NewProjectOptions): P
   } finally {
     store.close();
   }
+}
+
+/** What is written into a project stays in its own folder, whoever made the folder. */
+function refuseLinks(folder: string): void {
+  const link = linkIn(folder);
+  if (link === undefined) return;
+  throw new Problem(`cannot open ${folder}: ${link} in it is a link to another place`, {
+    code: 'project-linked',
+    exitCode: EXIT.damaged,
+    kept: 'nothing was changed',
+    next: 'put the folder or file itself there; to have it elsewhere, move the whole project and name it with --project',
+  });
 }
 
 function cannotMake(folder: string, error: unknown): Problem {
@@ -185,6 +200,9 @@ class Project implements ProjectApi {
       ({ text: _text, notes: _notes, utterances: _utterances, droppedSpeech: _dropped, ...summary }) =>
         summary,
     );
+  }
+  unreadCount() {
+    return this.#store.unreadCount() + countLeft(this.#home);
   }
   memo(id: string) {
     return memoView(this.#store.rows, id);

@@ -18,7 +18,7 @@ import type { Taken, TakeOptions } from './project-api.ts';
 import { leftRecordings } from './speech/microphone/recordings-folder.ts';
 import type { MediaFacts } from './speech/transcript.ts';
 import type { ProjectStore } from './store/store.ts';
-import { decodeText, readProblem } from './text-file.ts';
+import { decodeText, readProblem, refuseLongText } from './text-file.ts';
 import { VERSION } from './version.ts';
 
 const TEXT_ENDINGS = new Set(['.txt', '.md']);
@@ -214,6 +214,7 @@ async function examine(
     at === undefined ? undefined : { recordedAt: withOffset(at), recordedAtFrom: 'given' as const };
   const fromFile = { recordedAt: localInstant(facts.mtime), recordedAtFrom: 'file' as const };
   if (TEXT_ENDINGS.has(extname(name).toLowerCase())) {
+    refuseLongText(facts.size, file);
     decodeText(readText(file), file);
     return { name, kind: 'text', ...(given ?? fromFile) };
   }

@@ -16,19 +16,18 @@ function refused(verb: Verb, name: string, reason: string, code: string, next: s
   });
 }
 
+/** Throws a Problem for a text that is too long, which need not be read for that. */
+export function refuseLongText(bytes: number, name: string, verb: Verb = 'take'): void {
+  if (bytes > MOST_BYTES)
+    throw refused(verb, name, `${bytes} bytes are too many for a memo`, 'text-too-long', 'cut it into parts');
+}
+
 /**
  * Returns the text of a memo without its byte order mark. Throws a Problem when the bytes are empty, too many, not
  * UTF-8, or hold control characters that no text has.
  */
 export function decodeText(bytes: Uint8Array, name: string, verb: Verb = 'take'): string {
-  if (bytes.length > MOST_BYTES)
-    throw refused(
-      verb,
-      name,
-      `${bytes.length} bytes are too many for a memo`,
-      'text-too-long',
-      'cut it into parts',
-    );
+  refuseLongText(bytes.length, name, verb);
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);

@@ -1,5 +1,4 @@
 /** Writes a backup of a project: one file, whole or not at all, while the project is in use. */
-import { randomBytes } from 'node:crypto';
 import {
   closeSync,
   fsyncSync,
@@ -17,6 +16,7 @@ import type { Database } from 'better-sqlite3';
 import type { MemoRow } from '../model/rows.ts';
 import { EXIT, Problem } from '../problem.ts';
 import type { StoreCopy } from '../store/copy.ts';
+import { sweepBeside, unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
 import { checkFile, type ListedFile, layOutContainer, listFiles, putFile, seal } from './container.ts';
 import { DATABASE_PATH, keptPaths } from './kept-paths.ts';
@@ -54,7 +54,9 @@ export async function backUp(
   { replace = false }: { readonly replace?: boolean } = {},
 ): Promise<BackedUp> {
   const target = placeFor(source.home, file, replace);
-  const folder = join(dirname(target), `.${basename(target)}.${randomBytes(4).toString('hex')}.part`);
+  const hidden = join(dirname(target), `.${basename(target)}`);
+  sweepBeside(hidden);
+  const folder = unfinishedName(hidden);
   try {
     mkdirSync(folder, { mode: 0o700 });
     const made = join(folder, 'backup');

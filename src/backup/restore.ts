@@ -1,5 +1,4 @@
 /** Puts a backup back into an empty folder: everything that is in it, or nothing. */
-import { randomBytes } from 'node:crypto';
 import {
   closeSync,
   fsyncSync,
@@ -20,6 +19,7 @@ import { EXIT, Problem } from '../problem.ts';
 import type { ProjectCheck } from '../project-api.ts';
 import { checkOriginals } from '../project-check.ts';
 import { openStore, type ProjectStore } from '../store/store.ts';
+import { sweepBeside, unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
 import { ContainerFault, type ListedFile, listFiles, takeOut } from './container.ts';
 import { DATABASE_PATH, isOriginal } from './kept-paths.ts';
@@ -37,7 +37,7 @@ export async function restore(file: string, into: string): Promise<ProjectCheck>
   try {
     const files = inBackup(file, () => listFiles(container));
     isMade = makeEmpty(folder, into);
-    const home = join(folder, `${HOME}.${randomBytes(4).toString('hex')}.part`);
+    const home = unfinishedName(join(folder, HOME));
     try {
       writeFiles(container, files, home, file);
       const check = await checkProject(home, file);
@@ -62,6 +62,8 @@ function makeEmpty(folder: string, asNamed: string): boolean {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     return true;
   }
+  // What a call left there that was killed is no project.
+  if (there.isDirectory()) sweepBeside(join(folder, HOME));
   if (there.isDirectory() && readdirSync(folder).length === 0) return false;
   throw new Problem(
     `cannot restore into ${asNamed}: ${there.isDirectory() ? 'it is not empty' : 'it is no folder'}`,

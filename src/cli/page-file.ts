@@ -1,5 +1,5 @@
 /** Writes pages to files: whole or not at all, and never over what a person has changed. */
-import { createHash, randomBytes } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import {
   closeSync,
   existsSync,
@@ -16,6 +16,7 @@ import { dirname, extname, join, relative, resolve } from 'node:path';
 import { record, string } from 'zod/mini';
 import { EXIT, Problem } from '../problem.ts';
 import { ticksOf, withoutTicks, withTicks } from '../reports/boxes.ts';
+import { sweepBeside, unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
 
 /** Pages that were written, by path, with the hash of what was written. */
@@ -33,7 +34,7 @@ function sealOf(bytes: Buffer): string {
  * cut may lose it, which is enough for what can be written again at any time.
  */
 export function writeWhole(file: string, text: string, isForced = true): void {
-  const temporary = `${file}.${randomBytes(4).toString('hex')}.tmp`;
+  const temporary = unfinishedName(file);
   try {
     const handle = openSync(temporary, 'wx');
     try {
@@ -107,6 +108,7 @@ export function writePage(file: string, text: string, recordFile: string): Writt
     const page = withTicks(text, ticksBefore([target, wanted]));
     writeWhole(target, page);
     writeWhole(recordFile, JSON.stringify({ ...record, [target]: seal }, null, 1));
+    for (const written of [target, recordFile]) sweepBeside(written);
     return { file: target, beside: target !== wanted, ticked: [...ticksOf(page)] };
   } catch (error) {
     throw new Problem(`cannot write ${file}: ${whyUnwritten(error)}`, {

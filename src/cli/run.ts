@@ -3,11 +3,15 @@ import { EXIT } from '../problem.ts';
 import { buildProgram } from './program.ts';
 import { reportProblem } from './report-problem.ts';
 
-/** A reader that has seen enough (`| head`) is no error. */
+/**
+ * A reader that has seen enough (`| head`) is no error. Nor is a terminal that was closed: what is under way is brought to
+ * its end without it.
+ */
 function stopQuietlyWhenNobodyReads(): void {
   for (const stream of [process.stdout, process.stderr]) {
     stream.on('error', (error: NodeJS.ErrnoException) => {
       if (error.code === 'EPIPE') process.exit(EXIT.done);
+      if (error.code === 'EIO') return;
       throw error;
     });
   }

@@ -1,9 +1,10 @@
 /** Writes a site into a folder: each page whole, never over what a person changed, and away with pages that are past. */
 import { createHash } from 'node:crypto';
 import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync, statSync } from 'node:fs';
-import { dirname, join, relative, resolve } from 'node:path';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import { array, record, string } from 'zod/mini';
 import { EXIT, Problem } from '../problem.ts';
+import { sweepBeside, sweepUnfinished } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
 import { besideName, writeWhole } from './page-file.ts';
 
@@ -91,6 +92,16 @@ class SiteFolder {
     return target;
   }
 
+  /** Takes away what a killed writing of these pages left under another name. */
+  sweepUnfinished(): void {
+    const namesIn = new Map<string, Set<string>>();
+    for (const path of Object.keys(this.now)) {
+      const folder = join(this.folder, dirname(path));
+      namesIn.set(folder, (namesIn.get(folder) ?? new Set()).add(basename(path)));
+    }
+    for (const [folder, names] of namesIn) sweepUnfinished(folder, names);
+  }
+
   /** Takes away pages that are past; gives back how many, and those that a person had changed. */
   sweep(): { readonly removed: number; readonly left: readonly string[] } {
     const past = [...this.#known.keys()].filter(
@@ -136,6 +147,8 @@ export function writeSite(
     }
     const { removed, left } = site.sweep();
     writeWhole(recordFile, JSON.stringify({ ...sites, [wanted]: site.now }));
+    sweepBeside(recordFile);
+    site.sweepUnfinished();
     rmSync(journal, { force: true });
     return { folder: wanted, pages: count, written: site.written, removed, beside, left };
   } catch (error) {

@@ -1,5 +1,5 @@
 /** Makes a project again from its export. The export holds every word and every change by hand, and no sound. */
-import { createHash, randomBytes } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import {
   closeSync,
   fsyncSync,
@@ -19,6 +19,7 @@ import type { ProjectEvent, RecordingKept } from '../model/events.ts';
 import { exportDocument } from '../model/export.ts';
 import { EXIT, Problem } from '../problem.ts';
 import { storeFromLog } from '../store/store.ts';
+import { sweepBeside, unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
 import { DocumentFault, type ReadDocument, readDocument } from './read-document.ts';
 
@@ -43,7 +44,7 @@ export function importProject(text: string, name: string, into: string): Importe
   let isMade = false;
   try {
     isMade = makeEmpty(folder, into);
-    const home = join(folder, `${HOME}.${randomBytes(4).toString('hex')}.part`);
+    const home = unfinishedName(join(folder, HOME));
     try {
       mkdirSync(join(home, 'originals'), { recursive: true, mode: 0o700 });
       const imported = layOut(read, home, name);
@@ -65,6 +66,8 @@ function makeEmpty(folder: string, asNamed: string): boolean {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     return true;
   }
+  // What a call left there that was killed is no project.
+  if (there.isDirectory()) sweepBeside(join(folder, HOME));
   if (there.isDirectory() && readdirSync(folder).length === 0) return false;
   throw new Problem(
     `cannot import into ${asNamed}: ${there.isDirectory() ? 'it is not empty' : 'it is no folder'}`,

@@ -39,8 +39,8 @@ function tell(message: RecogniserMessage): Promise<void> {
   });
 }
 
-// Control-C on the terminal is for the parent, which may still want the last words.
-process.on('SIGINT', () => {});
+// Control-C on the terminal, or its end, is for the parent, which may still want the last words.
+for (const name of ['SIGINT', 'SIGHUP'] as const) process.on(name, () => {});
 // A parent that is gone needs no answer.
 process.on('disconnect', () => process.exit(0));
 try {

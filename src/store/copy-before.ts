@@ -3,6 +3,7 @@ import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync } from '
 import { dirname, join } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
 import { EXIT, Problem } from '../problem.ts';
+import { sweepBeside, unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
 
 /**
@@ -12,7 +13,8 @@ import { whyUnwritten } from '../unwritten.ts';
  */
 export function copyBefore(file: string, format: number): string {
   const target = freeName(join(dirname(file), `project.format-${format}`));
-  const part = `${target}.${process.pid}.part`;
+  sweepBeside(target);
+  const part = unfinishedName(target);
   try {
     // Made here first, so that its rights are the owner's from the beginning.
     closeSync(openSync(part, 'w', 0o600));

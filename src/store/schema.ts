@@ -98,6 +98,7 @@ CREATE TABLE said (
   since     INTEGER NOT NULL
 ) STRICT;
 CREATE INDEX said_by_memo ON said (memoId);
+CREATE INDEX unread_memos ON memos (ord) WHERE json_extract(body, '$.notes') IS NULL;
 CREATE VIRTUAL TABLE said_words USING fts5 (text, content = 'said', content_rowid = 'id', tokenize = 'porter unicode61');
 `;
 

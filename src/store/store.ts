@@ -179,6 +179,17 @@ export class ProjectStore {
     });
   }
 
+  /** How many memos were kept but not read. */
+  unreadCount(): number {
+    return this.#guarded(
+      () =>
+        this.#db
+          .prepare("SELECT count(*) FROM memos WHERE json_extract(body, '$.notes') IS NULL")
+          .pluck()
+          .get() as number,
+    );
+  }
+
   /** Talk that holds these words, best first. */
   search(words: readonly string[], naming = words, limit = 20): readonly Said[] {
     return this.#guarded(() => searchSaid(this.#db, words, limit, naming));

@@ -8,9 +8,10 @@ import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import Sqlite from 'better-sqlite3';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { openDatabase } from '../../src/store/open.ts';
 import { FORMAT } from '../../src/store/schema.ts';
 import { openStore } from '../../src/store/store.ts';
-import { STEPS } from '../../src/store/upgrade.ts';
+import { STEPS, upgrade } from '../../src/store/upgrade.ts';
 import { openWorkplace, type Workplace } from '../kit/command-line.ts';
 
 const OLDER = join(import.meta.dirname, 'older');
@@ -103,15 +104,19 @@ test('the copy that is kept opens as a project too', () => {
 test('older-not-copied: without the copy nothing is changed', () => {
   layOut(3);
   const before = readFileSync(database());
-  // A folder stands where this process would write the copy.
-  mkdirSync(join(home(), `project.format-3.db.${process.pid}.part`, 'in the way'), { recursive: true });
-  expect(() => openStore(database())).toThrow(
-    expect.objectContaining({
-      code: 'older-not-copied',
-      exitCode: 1,
-      kept: 'the project, in its older format',
-    }),
-  );
+  const db = openDatabase(database());
+  try {
+    expect(() => upgrade(db, join(home(), 'no such folder', 'project.db'))).toThrow(
+      expect.objectContaining({
+        code: 'older-not-copied',
+        exitCode: 1,
+        message: expect.stringContaining('there is no such folder'),
+        kept: 'the project, in its older format',
+      }),
+    );
+  } finally {
+    db.close();
+  }
   expect(formatOf(database())).toBe(3);
   expect(logOf(database())).toHaveLength(15);
   expect(readFileSync(database()).subarray(100).equals(before.subarray(100))).toBe(true);

@@ -28,7 +28,7 @@ export function listenCommand(): Command {
     .option('--json', 'print JSON, an object a line as things happen')
     .action((options: Options, command: Command) => {
       if (options.list) return listMicrophones(options.json ?? false);
-      return withProject(command, (project) => listen(project, options));
+      return withProject(command, (project) => listen(project, options), { finishesKept: true });
     });
 }
 

@@ -1,8 +1,10 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { basename } from 'node:path';
 import { Command } from 'commander';
 import { now } from '../../instant.ts';
 import type { HouseUnits } from '../../language/notes.ts';
+import { Problem } from '../../problem.ts';
+import { refuseLongText } from '../../text-file.ts';
 import { print, printBlocks, printJson } from '../print.ts';
 import { instantValue, regionValue, unitsValue } from '../values.ts';
 
@@ -50,8 +52,9 @@ export function readCommand(): Command {
 
 function bytesOf(file: string, problemOf: (error: unknown) => Error): Buffer {
   try {
+    if (file !== '-') refuseLongText(statSync(file).size, file, 'read');
     return readFileSync(file === '-' ? 0 : file);
   } catch (error) {
-    throw problemOf(error);
+    throw error instanceof Problem ? error : problemOf(error);
   }
 }

@@ -41,11 +41,15 @@ export function resumeCommand(): Command {
   return new Command('resume')
     .description('go on with memos that were kept but not read yet')
     .action((_options: object, command: Command) =>
-      withProject(command, async (project) => {
-        const { count, problems } = await finishKept(project);
-        if (count === 0) print('Nothing is left to read.');
-        for (const problem of problems) printProblem(problem);
-        if (problems.length > 0) process.exitCode = EXIT.partly;
-      }),
+      withProject(
+        command,
+        async (project) => {
+          const { count, problems } = await finishKept(project);
+          if (count === 0) print('Nothing is left to read.');
+          for (const problem of problems) printProblem(problem);
+          if (problems.length > 0) process.exitCode = EXIT.partly;
+        },
+        { finishesKept: true },
+      ),
     );
 }

@@ -40,6 +40,6 @@ export function takeCommand(): Command {
     .argument('<file...>', '.txt and .md as text, anything else through the recogniser')
     .option('--at <instant>', 'when it was recorded, ISO 8601', instantValue)
     .action((files: string[], options: { at?: string }, command: Command) =>
-      withProject(command, (project) => takeAll(project, files, options.at)),
+      withProject(command, (project) => takeAll(project, files, options.at), { finishesKept: true }),
     );
 }

@@ -29,7 +29,9 @@ export function watchCommand(): Command {
     .argument('<folder>', 'the folder that a phone or a camera syncs to')
     .option('--json', 'print JSON, an object a line for each file')
     .action((folder: string, options: { json?: boolean }, command: Command) =>
-      withProject(command, (project) => watchFolder(project, folder, options.json ?? false)),
+      withProject(command, (project) => watchFolder(project, folder, options.json ?? false), {
+        finishesKept: true,
+      }),
     );
 }
 

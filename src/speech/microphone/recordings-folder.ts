@@ -1,7 +1,8 @@
 /** Recordings on their way into a project. What a killed process left there is found and finished. */
-import { mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { uptime } from 'node:os';
 import { join } from 'node:path';
+import { isThere } from '../../unfinished.ts';
 import { repairRecording } from './recording-file.ts';
 
 const FOLDER = 'recordings';
@@ -22,7 +23,7 @@ export function newRecording(projectHome: string, startedAt: string): LeftRecord
   for (let number = 1; ; number++) {
     const stem = `talk-${stamp}${number > 1 ? `-${number}` : ''}`;
     const path = join(folder, `${stem}.${process.pid}.wav`);
-    if (!isThere(path)) return { path, name: `${stem}.wav` };
+    if (!existsSync(path)) return { path, name: `${stem}.wav` };
   }
 }
 
@@ -44,6 +45,15 @@ export async function leftRecordings(projectHome: string): Promise<readonly Left
   return left;
 }
 
+/** How many recordings processes left there that are gone. Nothing is changed in them. */
+export function countLeft(projectHome: string): number {
+  const folder = join(projectHome, FOLDER);
+  return namesIn(folder).filter((file) => {
+    const [, , pid] = NAME.exec(file) ?? [];
+    return pid !== undefined && !isWriting(Number(pid), join(folder, file));
+  }).length;
+}
+
 function namesIn(folder: string): readonly string[] {
   try {
     return readdirSync(folder).sort();
@@ -52,18 +62,9 @@ function namesIn(folder: string): readonly string[] {
   }
 }
 
-function isThere(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false }) !== undefined;
-}
-
 /** Whether the process that began the file may still be at it. Numbers of processes begin anew with the system. */
 function isWriting(pid: number, path: string): boolean {
   const startedUp = Date.now() - uptime() * 1000;
   if ((statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0) < startedUp) return false;
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'EPERM';
-  }
+  return isThere(pid);
 }
