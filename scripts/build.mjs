@@ -1,7 +1,7 @@
 // Bundles the command line into dist/. One bundle with lazy chunks starts several times faster than a folder
 // of small modules: `--help` must cost little more than Node itself.
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, rmSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 
@@ -57,8 +57,14 @@ await build({
   plugins: [withoutDebugger],
   legalComments: 'none',
   logLevel: 'warning',
-  // CommonJS packages inside an ES module bundle still ask for `require`.
-  banner: {
-    js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
-  },
+  // Half the bytes, and V8 reads all of them at every start. Names stay: a stack must tell where it was.
+  minifyWhitespace: true,
+  minifySyntax: true,
+  // CommonJS packages inside an ES module bundle still ask for `require`. Made once: each making costs a tenth of a
+  // millisecond, and a call loads some fifty pieces.
+  banner: { js: "import { require } from './require.js';" },
 });
+writeFileSync(
+  'dist/require.js',
+  "import { createRequire } from 'node:module';\nexport const require = createRequire(import.meta.url);\n",
+);

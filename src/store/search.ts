@@ -58,10 +58,12 @@ export function dropWords(db: Database, rows: readonly SaidRow[]): void {
   }
 }
 
-const SENTENCES = new Intl.Segmenter('en', { granularity: 'sentence' });
+let segmenter: Intl.Segmenter | undefined;
 
 function sentencesOf(text: string): readonly string[] {
-  return [...SENTENCES.segment(text)].map((piece) => piece.segment.trim()).filter((piece) => piece !== '');
+  // Made at the first use: it reads the rules of the language, which costs as much as opening the project.
+  segmenter ??= new Intl.Segmenter('en', { granularity: 'sentence' });
+  return [...segmenter.segment(text)].map((piece) => piece.segment.trim()).filter((piece) => piece !== '');
 }
 
 export interface Said extends Source {

@@ -1,10 +1,8 @@
 import { Command } from 'commander';
 import { EXIT } from '../../problem.ts';
 import type { ListenEvent, Listened, OpenListening, ProjectApi } from '../../project-api.ts';
-import { recordingLine } from '../../speech/microphone/recording-line.ts';
 import { interruptSignal } from '../interrupt.ts';
 import { print, printJson, printJsonLine, tell } from '../print.ts';
-import { progressLine } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
 import { type TerminalLine, terminalLine } from '../terminal-line.ts';
@@ -101,9 +99,17 @@ function jsonEvents(): (event: ListenEvent) => void {
 }
 
 async function textEvents(line: TerminalLine): Promise<(event: ListenEvent) => void> {
-  const [{ figureHeardLine }, { findingLine, findingText }, { takenText }] = await Promise.all([
+  const [
+    { figureHeardLine },
+    { findingLine, findingText },
+    { recordingLine },
+    { progressLine },
+    { takenText },
+  ] = await Promise.all([
     import('../../reports/live-text.ts'),
     import('../../reports/finding-text.ts'),
+    import('../../speech/microphone/recording-line.ts'),
+    import('../progress.ts'),
     import('../taken-text.ts'),
   ]);
   let words = '';

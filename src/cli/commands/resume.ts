@@ -4,7 +4,6 @@ import type { ProjectApi } from '../../project-api.ts';
 import { counted } from '../../reports/source-text.ts';
 import { interruptSignal } from '../interrupt.ts';
 import { print, tell } from '../print.ts';
-import { progressOnTerminal } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
 
@@ -15,6 +14,7 @@ interface Finished {
 
 /** Finishes memos that were kept but not read, prints what each gave, and returns what could not be finished. */
 async function finishKept(project: ProjectApi): Promise<Finished> {
+  const { progressOnTerminal } = await import('../progress.ts');
   const line = progressOnTerminal();
   const results = await project.resume({
     onProgress: (progress) => line.show('kept memo', progress),

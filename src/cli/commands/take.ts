@@ -3,7 +3,6 @@ import { EXIT, type Result } from '../../problem.ts';
 import type { ProjectApi, Taken } from '../../project-api.ts';
 import { interruptSignal } from '../interrupt.ts';
 import { print } from '../print.ts';
-import { progressOnTerminal } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
 import { instantValue } from '../values.ts';
@@ -12,7 +11,10 @@ import { finishKeptFirst } from './resume.ts';
 async function takeAll(project: ProjectApi, files: readonly string[], at: string | undefined): Promise<void> {
   // Memos are worked into the model in the order in which they were taken: older ones are finished first.
   await finishKeptFirst(project);
-  const { takenText } = await import('../taken-text.ts');
+  const [{ takenText }, { progressOnTerminal }] = await Promise.all([
+    import('../taken-text.ts'),
+    import('../progress.ts'),
+  ]);
   const line = progressOnTerminal();
   const signal = interruptSignal();
   let failed = 0;

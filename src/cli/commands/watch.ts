@@ -4,7 +4,6 @@ import type { Problem } from '../../problem.ts';
 import type { ProjectApi, Taken } from '../../project-api.ts';
 import { interruptSignal } from '../interrupt.ts';
 import { print, printJsonLine, tell } from '../print.ts';
-import { progressOnTerminal } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
 import { finishKeptFirst } from './resume.ts';
@@ -40,6 +39,7 @@ async function watchFolder(project: ProjectApi, folder: string, json: boolean): 
   await finishKeptFirst(project);
   const { filesInto } = await import('../../watching/folder-watch.ts');
   const { takenText } = await import('../taken-text.ts');
+  const { progressOnTerminal } = await import('../progress.ts');
   const line = progressOnTerminal();
   const signal = interruptSignal();
   const onGone = (isGone: boolean) =>
