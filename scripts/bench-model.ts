@@ -14,6 +14,7 @@ import type { NewEvent } from '../src/model/events.ts';
 import { whereView } from '../src/model/where-view.ts';
 import { createStore, openStore, type ProjectStore } from '../src/store/store.ts';
 import { type BuildMemo, tenYearBuild } from '../tests/kit/ten-year-build.ts';
+import { atMost, type Promised, tellPromises } from './bench/promises.ts';
 
 /** What is promised of a project of ten years, in the unit that is shown. */
 interface Line {
@@ -199,5 +200,20 @@ function print(all: readonly Measured[]): void {
   }
 }
 
+/** Those of the ten years that something is promised of, beside what they were at the size before. */
+function promisesOf(all: readonly Measured[]): readonly Promised[] {
+  const place = all.findIndex(({ size }) => size === 1);
+  const [ten, before] = [all[place], all[place - 1]];
+  if (!ten) return [];
+  return (Object.entries(LINES) as [Key, Line][]).flatMap(([key, { what, unit, limit }]) => {
+    if (limit === undefined) return [];
+    const beside = before ? `${before.costs[key].toFixed(1)} ${unit} at ${before.size} of it` : '';
+    return [atMost(`${what}, ten years`, ten.costs[key], limit, unit, beside)];
+  });
+}
+
 const sizes = words.filter((word) => !word.startsWith('--')).map(Number);
-print((sizes.length > 0 ? sizes : [0.1, 1]).map(measure));
+const measured = (sizes.length > 0 ? sizes : [0.1, 1]).map(measure);
+print(measured);
+console.log('');
+tellPromises(promisesOf(measured));

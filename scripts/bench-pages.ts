@@ -3,7 +3,7 @@
  * Usage: npm run bench:pages -- [--processor] [SIZE...]      sizes are multiples of ten years; without any: 0.1 1
  * With --processor the time is that of the processor: on a busy machine the clock tells how busy it is.
  */
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { writeSite } from '../src/cli/site-files.ts';
@@ -12,12 +12,11 @@ import { openNearestProject } from '../src/project.ts';
 import type { ProjectApi } from '../src/project-api.ts';
 import { journalPage } from '../src/reports/journal.ts';
 import { sitePages } from '../src/reports/pages/site.ts';
-import { createStore } from '../src/store/store.ts';
-import { tenYearBuild } from '../tests/kit/ten-year-build.ts';
+import { makeBuild } from './bench/made-builds.ts';
+import { atMost, type Promised, tellPromises } from './bench/promises.ts';
 
 /** Promised of a project of ten years. */
 const LIMITS = { site: 60, again: 60, journal: 0.2 } as const;
-const AT_ONCE = 100;
 
 const words = process.argv.slice(2);
 const byProcessor = words.includes('--processor');
@@ -34,24 +33,6 @@ function timed<T>(work: () => T): { readonly took: number; readonly value: T } {
   return { took: seconds() - started, value };
 }
 
-function build(folder: string, size: number): void {
-  mkdirSync(join(folder, '.hearwright'));
-  const store = createStore(join(folder, '.hearwright', 'project.db'), {
-    name: 'ten years',
-    units: 'mixed',
-    at: '2017-01-01T08:00:00Z',
-  });
-  let left = [];
-  for (const { events } of tenYearBuild(size)) {
-    left.push(...events);
-    if (left.length < AT_ONCE) continue;
-    store.append(left);
-    left = [];
-  }
-  store.append(left);
-  store.close();
-}
-
 /** The middle of several days: the slowest of them may be the first, which reads what the others find held. */
 function journalOf(project: ProjectApi): number {
   const days = project.days();
@@ -65,10 +46,11 @@ function journalOf(project: ProjectApi): number {
   return times.sort((a, b) => a - b)[4] ?? 0;
 }
 
-async function measure(size: number): Promise<void> {
+/** What was measured; of other sizes than ten years nothing is promised. */
+async function measure(size: number): Promise<readonly Promised[]> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-pages-'));
   try {
-    build(folder, size);
+    makeBuild(folder, size);
     const project = await openNearestProject(folder);
     let bytes = 0;
     const write = () => {
@@ -90,17 +72,22 @@ async function measure(size: number): Promise<void> {
     console.log(
       `${size} x ten years: ${first.value.pages.toLocaleString('en')} files, ${(bytes / 1e6).toFixed(0)} MB`,
     );
-    const line = (what: string, took: number, limit: number) => {
-      const missed = size === 1 && took > limit ? '  missed' : '';
-      console.log(`  ${what.padEnd(34)} ${took.toFixed(2).padStart(8)} s   limit ${limit} s${missed}`);
-    };
-    line('write the site', first.took, LIMITS.site);
-    line('write it again, nothing changed', again.took, LIMITS.again);
-    line("a day's journal, the middle of nine", journal, LIMITS.journal);
+    const rows: readonly (readonly [what: string, took: number, limit: number])[] = [
+      ['write the site', first.took, LIMITS.site],
+      ['write it again, nothing changed', again.took, LIMITS.again],
+      ["a day's journal, the middle of nine", journal, LIMITS.journal],
+    ];
+    return rows.map(([what, took, limit]) =>
+      size === 1
+        ? atMost(`${what}, ten years`, took, limit, 's')
+        : { what: `${what}, ${size} of it`, measured: `${took.toFixed(2)} s` },
+    );
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
 const sizes = words.filter((word) => !word.startsWith('--')).map(Number);
-for (const size of sizes.length > 0 ? sizes : [0.1, 1]) await measure(size);
+const rows: Promised[] = [];
+for (const size of sizes.length > 0 ? sizes : [0.1, 1]) rows.push(...(await measure(size)));
+tellPromises(rows);

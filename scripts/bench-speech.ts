@@ -1,7 +1,9 @@
 /**
  * Measures hearing on the built command: word and number errors by voice, speed and peak memory.
  * Needs Debian's flite, festival with festvox-us-slt-hts, espeak-ng and ffmpeg; what is absent is named and left out.
- * Usage: npm run build && npm run bench:speech
+ * Usage: npm run build && npm run bench:speech -- [--speed] [--processor]
+ * With --speed no voice is compared; with --processor the promise is held to the processor's time, of both processes and
+ * all their threads: on a busy machine the clock tells how busy it is.
  */
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -9,6 +11,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { foldSpeech, numbersIn } from '../tests/kit/fold-speech.ts';
 import { sumErrors, type WordErrors, wordErrors } from '../tests/kit/word-error-rate.ts';
+import { atMost, type Promised, tellPromises } from './bench/promises.ts';
 
 const root = join(import.meta.dirname, '..');
 const work = mkdtempSync(join(tmpdir(), 'bench-speech-'));
@@ -154,7 +157,27 @@ async function speed(name: string, repeats: number): Promise<void> {
     list,
     ...encode,
   ]);
-  reportSpeed(name, await take(file));
+  const run = await take(file);
+  reportSpeed(name, run);
+  promiseOf(name, run);
+}
+
+/** Promised of talk: seconds for each second of sound on two cores, and MB at the peak. */
+const LIMITS = { perSecond: 0.06, mb: 450 } as const;
+const promised: Promised[] = [];
+
+function promiseOf(name: string, run: Run): void {
+  const [clock, processor] = [run.wallSeconds, run.processorSeconds].map((s) => s / run.soundSeconds);
+  const byProcessor = process.argv.includes('--processor');
+  const [taken = 0, other = 0] = byProcessor ? [processor, clock] : [clock, processor];
+  promised.push({
+    what: `hearing, ${name}`,
+    limit: `<= ${LIMITS.perSecond} of real time`,
+    measured: `${taken.toFixed(3)} (${other.toFixed(3)} ${byProcessor ? 'by the clock' : 'of the processor'})`,
+    kept: taken <= LIMITS.perSecond,
+  });
+  const parts = `command ${run.commandMb.toFixed(0)}, recogniser ${run.recogniserMb.toFixed(0)}`;
+  promised.push(atMost(`memory, ${name}`, run.commandMb + run.recogniserMb, LIMITS.mb, 'MB', parts));
 }
 
 async function quietSpeed(minutes: number): Promise<void> {
@@ -181,6 +204,7 @@ try {
     await speed('8 min of talk', 1);
     await speed('a long recording', 4);
     await quietSpeed(60);
+    tellPromises(promised);
   } else console.log('speed                  skipped: needs flite and ffmpeg');
 } finally {
   rmSync(work, { recursive: true, force: true });

@@ -1,0 +1,108 @@
+/**
+ * Measures every promise of speed and size, prints them in one table, and writes docs/performance.md.
+ * Usage: npm run build && npm run bench -- [--processor] [--only PART,...] [--date YYYY-MM-DD] [--note TEXT] [--dry]
+ * Each part is a bench of its own (npm run bench:PART) and runs by itself, one after the other. With --processor times are
+ * those of the processor wherever a part can tell them. --note says on the page what else the machine was doing; --dry
+ * writes no page. What a part needs and does not find here (voices, ffmpeg) leaves its rows out, and the page says so.
+ */
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpus, loadavg, release, tmpdir, totalmem, type } from 'node:os';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { VERSION } from '../src/version.ts';
+import { type Promised, promiseLines } from './bench/promises.ts';
+
+interface Part {
+  readonly name: string;
+  readonly about: string;
+  readonly args: readonly string[];
+}
+
+interface Measured extends Part {
+  /** Absent where the part did not run to its end. */
+  readonly rows?: readonly Promised[];
+  readonly load: number;
+}
+
+const { values } = parseArgs({
+  options: {
+    processor: { type: 'boolean', default: false },
+    only: { type: 'string' },
+    date: { type: 'string' },
+    note: { type: 'string' },
+    dry: { type: 'boolean', default: false },
+  },
+});
+const root = join(import.meta.dirname, '..');
+const work = mkdtempSync(join(tmpdir(), 'bench-'));
+
+const PARTS: readonly Part[] = [
+  { name: 'start', about: 'Start-up of the built command', args: ['--keep', work] },
+  { name: 'language', about: 'Reading talk, one core, processor time', args: [] },
+  { name: 'speech', about: 'Hearing sound', args: ['--speed'] },
+  { name: 'model', about: 'The model and its store', args: ['0.1', '1'] },
+  { name: 'pages', about: 'Pages', args: ['1'] },
+  { name: 'screen', about: 'The screen', args: ['--keep', work, '1'] },
+];
+
+function measure(part: Part): Measured {
+  const rowsFile = join(work, `${part.name}.json`);
+  const args = ['run', '--silent', `bench:${part.name}`, '--', ...part.args];
+  if (values.processor) args.push('--processor');
+  console.log(`\n== ${part.about}: npm ${args.join(' ')}`);
+  const [before = 0] = loadavg();
+  const env = { ...process.env, HEARWRIGHT_BENCH_ROWS: rowsFile };
+  spawnSync('npm', args, { cwd: root, env, stdio: 'inherit' });
+  const [after = 0] = loadavg();
+  const load = Math.max(before, after);
+  if (!existsSync(rowsFile)) return { ...part, load };
+  return { ...part, rows: JSON.parse(readFileSync(rowsFile, 'utf8')) as Promised[], load };
+}
+
+/** Text in a cell of a Markdown table. */
+const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+
+function tableOf({ about, name, rows, load }: Measured): string {
+  const head = `## ${about}\n\n\`npm run bench:${name}\`, load of the machine meanwhile ${load.toFixed(1)}.\n\n`;
+  if (!rows || rows.length === 0) return `${head}Not measured in this run.\n`;
+  const lines = rows.map(({ what, limit, measured, kept }) => {
+    const verdict = kept === undefined ? '' : kept ? 'kept' : '**missed**';
+    return `| ${cell(what)} | ${cell(limit ?? 'no promise')} | ${cell(measured)} | ${verdict} |\n`;
+  });
+  return `${head}| promise | limit | measured | |\n| --- | --- | --- | --- |\n${lines.join('')}`;
+}
+
+function pageOf(all: readonly Measured[]): string {
+  const date = values.date ?? new Date().toISOString().slice(0, 10);
+  const [cpu] = cpus();
+  const machine = `${cpus().length} cores (${cpu?.model.trim() ?? 'of unknown make'}), ${Math.round(totalmem() / 1e9)} GB, ${type()} ${release()}`;
+  const note = values.note ? `${values.note}\n\n` : '';
+  const how = values.processor
+    ? 'Times are those of the processor, all threads added up, unless a row says otherwise: other work on the machine makes them a little longer, the clock much.'
+    : 'Times are by the clock unless a row says otherwise.';
+  return `# Performance
+
+Every promise of speed and size, with its limit and what was measured. Written by \`npm run bench\`; do not edit by hand.
+
+- measured on ${date}, Hearwright ${VERSION}, Node ${process.versions.node}, V8 ${process.versions.v8}
+- machine: ${machine}
+
+${note}${how} "Ten years" is the made-up build of \`tests/kit/ten-year-build.ts\`: 4,000 memos, 60,000 claims, 5,000 items.
+
+${all.map(tableOf).join('\n')}`;
+}
+
+try {
+  const only = values.only?.split(',');
+  const all = PARTS.filter(({ name }) => only === undefined || only.includes(name)).map(measure);
+  console.log('\n== All promises');
+  console.log(promiseLines(all.flatMap(({ rows }) => rows ?? [])));
+  const absent = all.filter(({ rows }) => rows === undefined).map(({ name }) => name);
+  if (absent.length > 0) console.log(`not measured: ${absent.join(', ')}`);
+  if (!values.dry) writeFileSync(join(root, 'docs/performance.md'), pageOf(all));
+  const missed = all.some(({ rows }) => rows === undefined || rows.some(({ kept }) => kept === false));
+  process.exitCode = missed ? 1 : 0;
+} finally {
+  rmSync(work, { recursive: true, force: true });
+}
