@@ -1,11 +1,12 @@
 /** Originals as they were taken: named by the hash of their bytes, never changed, readable by their owner only. */
 import { createHash } from 'node:crypto';
 import { createReadStream, mkdirSync, readdirSync } from 'node:fs';
-import { open, rename, rm } from 'node:fs/promises';
+import { open, rm } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 import { isOriginal } from './backup/kept-paths.ts';
 import type { MemoRow } from './model/rows.ts';
 import { EXIT, Problem } from './problem.ts';
+import { replaceFile } from './replacing.ts';
 import { sweepUnfinished, unfinishedName } from './unfinished.ts';
 import { whyUnwritten } from './unwritten.ts';
 
@@ -61,7 +62,7 @@ export async function keepOriginal(projectHome: string, file: string, name: stri
   try {
     const { sha256, bytes } = await copyFlushed(file, temporary);
     const kept = `${sha256}${plainEnding(name)}`;
-    await rename(temporary, join(folder, kept));
+    replaceFile(temporary, join(folder, kept));
     await flushFolder(folder);
     return { file: `${FOLDER}/${kept}`, sha256, bytes };
   } catch (error) {

@@ -12,6 +12,8 @@ const REASONS: Readonly<Record<string, (folder: Folder) => string>> = {
   ENOTDIR: () => 'a file is in the way',
   EISDIR: () => 'a folder of that name is there',
   ENOENT: () => 'there is no such folder',
+  EBUSY: () => 'another program has it open',
+  ENAMETOOLONG: () => 'the name is too long',
   ENOSPC: () => 'the disk is full',
   EDQUOT: () => 'the disk is full',
   EFBIG: () => 'the disk takes no file that long',

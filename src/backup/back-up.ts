@@ -7,14 +7,16 @@ import {
   mkdirSync,
   openSync,
   realpathSync,
-  renameSync,
   rmSync,
   statSync,
 } from 'node:fs';
-import { basename, dirname, join, relative, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import type { Database } from 'better-sqlite3';
+import { whyUnfit } from '../fit-names.ts';
+import { isInside } from '../inside.ts';
 import type { MemoRow } from '../model/rows.ts';
 import { EXIT, Problem } from '../problem.ts';
+import { replaceFile } from '../replacing.ts';
 import type { StoreCopy } from '../store/copy.ts';
 import { sweepBeside, unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
@@ -77,7 +79,9 @@ function placeFor(home: string, file: string, replace: boolean): string {
   const there = lstatSync(target, { throwIfNoEntry: false });
   try {
     const place = join(realpathSync(dirname(target)), basename(target));
-    if (!relative(realpathSync(home), place).startsWith('..')) throw insideProject(file);
+    if (isInside(realpathSync(home), place)) throw insideProject(file);
+    const reason = whyUnfit(place);
+    if (reason) throw unwritten(file, new Error(reason));
     if (there && !(there.isFile() && isBackup(target))) throw occupied(file, 'it is no backup', false);
     if (there && !replace) throw occupied(file, 'a backup is there already', true);
     return place;
@@ -137,8 +141,9 @@ function originalFaults(
 
 /** Gives the whole file its name. Without `replace` a file that came there meanwhile is not written over. */
 function putInPlace(made: string, target: string, replace: boolean): void {
-  flush(made);
-  if (replace) renameSync(made, target);
+  // Windows flushes only what may be written to.
+  flush(made, 'r+');
+  if (replace) replaceFile(made, target);
   else {
     try {
       linkSync(made, target);
@@ -147,18 +152,18 @@ function putInPlace(made: string, target: string, replace: boolean): void {
       if (code === 'EEXIST') throw occupied(target, 'a file came there meanwhile', false);
       // A disk without second names, such as a camera card.
       if (lstatSync(target, { throwIfNoEntry: false })) throw error;
-      renameSync(made, target);
+      replaceFile(made, target);
     }
   }
   try {
-    flush(dirname(target));
+    flush(dirname(target), 'r');
   } catch {
     // Some systems cannot flush a folder; the file is whole all the same.
   }
 }
 
-function flush(path: string): void {
-  const handle = openSync(path, 'r');
+function flush(path: string, flags: 'r' | 'r+'): void {
+  const handle = openSync(path, flags);
   try {
     fsyncSync(handle);
   } finally {

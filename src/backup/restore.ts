@@ -5,7 +5,6 @@ import {
   mkdirSync,
   openSync,
   readdirSync,
-  renameSync,
   rmdirSync,
   rmSync,
   statSync,
@@ -18,6 +17,7 @@ import { HOME } from '../find-project.ts';
 import { EXIT, Problem } from '../problem.ts';
 import type { ProjectCheck } from '../project-api.ts';
 import { checkOriginals } from '../project-check.ts';
+import { replaceFile } from '../replacing.ts';
 import { openStore, type ProjectStore } from '../store/store.ts';
 import { sweepBeside, unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
@@ -41,7 +41,7 @@ export async function restore(file: string, into: string): Promise<ProjectCheck>
     try {
       writeFiles(container, files, home, file);
       const check = await checkProject(home, file);
-      renameSync(home, join(folder, HOME));
+      replaceFile(home, join(folder, HOME));
       // All that came back, those that are no memo yet too.
       return { ...check, originals: files.filter(({ path }) => isOriginal(path)).length };
     } finally {

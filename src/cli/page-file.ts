@@ -7,14 +7,16 @@ import {
   mkdirSync,
   openSync,
   readFileSync,
-  renameSync,
   rmSync,
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { dirname, extname, join, relative, resolve } from 'node:path';
+import { dirname, extname, join, resolve } from 'node:path';
 import { record, string } from 'zod/mini';
+import { whyUnfit } from '../fit-names.ts';
+import { asOnDisk, isInside } from '../inside.ts';
 import { EXIT, Problem } from '../problem.ts';
+import { replaceFile } from '../replacing.ts';
 import { ticksOf, withoutTicks, withTicks } from '../reports/boxes.ts';
 import { sweepBeside, unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
@@ -43,7 +45,7 @@ export function writeWhole(file: string, text: string, isForced = true): void {
     } finally {
       closeSync(handle);
     }
-    renameSync(temporary, file);
+    replaceFile(temporary, file);
   } catch (error) {
     rmSync(temporary, { force: true });
     throw error;
@@ -69,6 +71,25 @@ export function besideName(file: string, mayReplace: (candidate: string) => bool
   }
 }
 
+/** Throws a Problem where pages must not go: into the project's own folder, or under a name that no system keeps. */
+export function refusePlace(asNamed: string, wanted: string, home: string, what: 'file' | 'folder'): void {
+  if (isInside(asOnDisk(home), asOnDisk(wanted))) {
+    throw new Problem(`cannot write ${asNamed}: that folder is the project's own`, {
+      code: 'page-inside-project',
+      exitCode: EXIT.usage,
+      next: `name a ${what} outside of it`,
+    });
+  }
+  const reason = whyUnfit(wanted);
+  if (reason === undefined) return;
+  throw new Problem(`cannot write ${asNamed}: ${reason}`, {
+    code: 'page-unwritable',
+    exitCode: EXIT.unexpected,
+    kept: 'the project, and any file of that name',
+    next: `name another ${what} with --out`,
+  });
+}
+
 export interface WrittenPage {
   readonly file: string;
   /** The page that was asked for is the person's own by now, and this one stands beside it. */
@@ -90,13 +111,7 @@ function ticksBefore(files: readonly string[]): ReadonlySet<string> {
  */
 export function writePage(file: string, text: string, recordFile: string): WrittenPage {
   const wanted = resolve(file);
-  if (!relative(dirname(recordFile), wanted).startsWith('..')) {
-    throw new Problem(`cannot write ${file}: that folder is the project's own`, {
-      code: 'page-inside-project',
-      exitCode: EXIT.usage,
-      next: 'name a file outside of it',
-    });
-  }
+  refusePlace(file, wanted, dirname(recordFile), 'file');
   const record = readRecord(recordFile);
   const seal = sealOf(Buffer.from(text));
   const mayReplace = (candidate: string) =>

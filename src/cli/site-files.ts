@@ -1,12 +1,12 @@
 /** Writes a site into a folder: each page whole, never over what a person changed, and away with pages that are past. */
 import { createHash } from 'node:crypto';
 import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync, statSync } from 'node:fs';
-import { basename, dirname, join, relative, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { array, record, string } from 'zod/mini';
 import { EXIT, Problem } from '../problem.ts';
 import { sweepBeside, sweepUnfinished } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
-import { besideName, writeWhole } from './page-file.ts';
+import { besideName, refusePlace, writeWhole } from './page-file.ts';
 
 /** By folder, then by page: hashes of what was written there. */
 const siteRecord = record(string(), record(string(), array(string())));
@@ -125,13 +125,7 @@ export function writeSite(
   onPage: (count: number) => void = () => {},
 ): WrittenSite {
   const wanted = resolve(folder);
-  if (!relative(home, wanted).startsWith('..')) {
-    throw new Problem(`cannot write ${folder}: that folder is the project's own`, {
-      code: 'page-inside-project',
-      exitCode: EXIT.usage,
-      next: 'name a folder outside of it',
-    });
-  }
+  refusePlace(folder, wanted, home, 'folder');
   const recordFile = join(home, 'sites.json');
   const journal = join(home, `site-being-written-${hashOf(wanted).slice(0, 12)}`);
   const sites = readJson(recordFile);

@@ -1,9 +1,10 @@
 /** A recording in progress: written as it goes, heard as it goes, cut into memos in long silences, taken in. */
-import { renameSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { localInstant } from '../instant.ts';
 import type { Utterance } from '../model/views.ts';
 import { EXIT, Problem, type Result } from '../problem.ts';
 import type { ListenEvent, Listened, Taken, TakeOptions } from '../project-api.ts';
+import { replaceFile } from '../replacing.ts';
 import { clipTime } from '../reports/source-text.ts';
 import {
   ENGINE_NAME,
@@ -235,7 +236,7 @@ export class Listening {
   /** Sound without talk behind a cut is no memo of its own. It stays all the same. */
   #putAside({ file }: Part): void {
     const aside = file.path.replace(/\.wav$/, SILENT_ENDING);
-    renameSync(file.path, aside);
+    replaceFile(file.path, aside);
     this.#silentRest = { file: aside, seconds: file.samples / SAMPLE_RATE };
   }
 

@@ -17,7 +17,11 @@ export async function outsideFacts(path: string): Promise<MediaFacts | undefined
   const show = 'format=duration,format_long_name:format_tags=creation_time:stream=codec_name,codec_type';
   const args = ['-v', 'error', ...LOCAL_ONLY, '-show_entries', show, '-of', 'json', '-i', `file:${path}`];
   try {
-    const { stdout } = await run('ffprobe', args, { timeout: 60_000, maxBuffer: 4_000_000 });
+    const { stdout } = await run('ffprobe', args, {
+      timeout: 60_000,
+      maxBuffer: 4_000_000,
+      windowsHide: true,
+    });
     return factsFrom(JSON.parse(stdout));
   } catch {
     return undefined;
@@ -49,7 +53,7 @@ export async function* outsideSound(path: string): AsyncGenerator<Float32Array> 
   const rate = String(SAMPLE_RATE);
   const args = ['-nostdin', '-v', 'error', ...LOCAL_ONLY, '-i', `file:${path}`, '-map', '0:a:0', '-vn'];
   const form = ['-ac', '1', '-ar', rate, '-f', 'f32le', 'pipe:1'];
-  const child = spawn('ffmpeg', [...args, ...form], { stdio: ['ignore', 'pipe', 'pipe'] });
+  const child = spawn('ffmpeg', [...args, ...form], { stdio: ['ignore', 'pipe', 'pipe'], windowsHide: true });
   const closed = once(child, 'close');
   let complaint = '';
   child.stderr.on('data', (bytes: Buffer) => {

@@ -33,6 +33,7 @@ export async function openRawCommand(command: RawCommand, name: string): Promise
     ],
     // Control-C on the terminal is for this program; the recorder is told by it.
     detached: true,
+    windowsHide: true,
   });
   const { end, lastLine } = watchEnd(child);
   const pipe = child.stdio[soundOn] as Readable;
@@ -131,8 +132,11 @@ function refused(end: MicrophoneEnd, lastLine: string): Problem {
 /** What a program prints; nothing when it is not there, fails or takes too long. */
 export function outputOf({ program, words }: RawCommand): Promise<string> {
   return new Promise((resolve) => {
-    execFile(program, [...words], { timeout: LONGEST_STILL_MS, encoding: 'utf8' }, (error, stdout) =>
-      resolve(error ? '' : stdout),
+    execFile(
+      program,
+      [...words],
+      { timeout: LONGEST_STILL_MS, encoding: 'utf8', windowsHide: true },
+      (error, stdout) => resolve(error ? '' : stdout),
     );
   });
 }
