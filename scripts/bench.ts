@@ -19,6 +19,7 @@ interface Part {
   readonly args: readonly string[];
 }
 
+/** A part that ran. */
 interface Measured extends Part {
   /** Absent where the part did not run to its end. */
   readonly rows?: readonly Promised[];
@@ -53,7 +54,10 @@ function measure(part: Part): Measured {
   console.log(`\n== ${part.about}: npm ${args.join(' ')}`);
   const [before = 0] = loadavg();
   const env = { ...process.env, HEARWRIGHT_BENCH_ROWS: rowsFile };
-  spawnSync('npm', args, { cwd: root, env, stdio: 'inherit' });
+  // By way of Node: on Windows npm is a script that only a shell can start.
+  const npm = process.env.npm_execpath;
+  const [program, words] = npm ? [process.execPath, [npm, ...args]] : ['npm', args];
+  spawnSync(program, words, { cwd: root, env, stdio: 'inherit' });
   const [after = 0] = loadavg();
   const load = Math.max(before, after);
   if (!existsSync(rowsFile)) return { ...part, load };
@@ -63,9 +67,20 @@ function measure(part: Part): Measured {
 /** Text in a cell of a Markdown table. */
 const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
-function tableOf({ about, name, rows, load }: Measured): string {
-  const head = `## ${about}\n\n\`npm run bench:${name}\`, load of the machine meanwhile ${load.toFixed(1)}.\n\n`;
-  if (!rows || rows.length === 0) return `${head}Not measured in this run.\n`;
+/** Where and when a part was measured. */
+function circumstances(load: number): string {
+  const date = values.date ?? new Date().toISOString().slice(0, 10);
+  const [cpu] = cpus();
+  const machine = `${cpus().length} cores (${cpu?.model.trim() ?? 'of unknown make'}), ${Math.round(totalmem() / 1e9)} GB, ${type()} ${release()}`;
+  const how = values.processor ? 'times of the processor, all threads added up' : 'times by the clock';
+  const note = values.note ? ` ${values.note}` : '';
+  return `${date}, Hearwright ${VERSION}, Node ${process.versions.node}, ${machine}; ${how}; load meanwhile ${load.toFixed(1)}.${note}`;
+}
+
+function sectionOf({ about, name, rows, load }: Measured): string {
+  const head = `## ${about}\n\n\`npm run bench:${name}\`, ${circumstances(load)}\n\n`;
+  if (!rows || rows.length === 0)
+    return `${head}Not measured: what it needs is not here, or it did not run to its end.\n`;
   const lines = rows.map(({ what, limit, measured, kept }) => {
     const verdict = kept === undefined ? '' : kept ? 'kept' : '**missed**';
     return `| ${cell(what)} | ${cell(limit ?? 'no promise')} | ${cell(measured)} | ${verdict} |\n`;
@@ -73,24 +88,33 @@ function tableOf({ about, name, rows, load }: Measured): string {
   return `${head}| promise | limit | measured | |\n| --- | --- | --- | --- |\n${lines.join('')}`;
 }
 
+const PAGE = join(root, 'docs/performance.md');
+const INTRODUCTION = `# Performance
+
+Every promise of speed and size, with its limit and what was measured. Written by \`npm run bench\`; do not edit by hand. A
+part that was not run again stands as it was. "Ten years" is the made-up build of \`tests/kit/ten-year-build.ts\`: 4,000
+memos, 60,000 claims, 5,000 items.
+
+On a machine with other work the clock tells how busy it is. Then the processor's time is told (\`--processor\`): it grows
+only a little with other work, and counts the helping threads that run beside the main one on a quiet machine.
+`;
+
+/** The page with new sections for what was measured; those of other parts stay as they are. */
 function pageOf(all: readonly Measured[]): string {
-  const date = values.date ?? new Date().toISOString().slice(0, 10);
-  const [cpu] = cpus();
-  const machine = `${cpus().length} cores (${cpu?.model.trim() ?? 'of unknown make'}), ${Math.round(totalmem() / 1e9)} GB, ${type()} ${release()}`;
-  const note = values.note ? `${values.note}\n\n` : '';
-  const how = values.processor
-    ? 'Times are those of the processor, all threads added up, unless a row says otherwise: other work on the machine makes them a little longer, the clock much.'
-    : 'Times are by the clock unless a row says otherwise.';
-  return `# Performance
-
-Every promise of speed and size, with its limit and what was measured. Written by \`npm run bench\`; do not edit by hand.
-
-- measured on ${date}, Hearwright ${VERSION}, Node ${process.versions.node}, V8 ${process.versions.v8}
-- machine: ${machine}
-
-${note}${how} "Ten years" is the made-up build of \`tests/kit/ten-year-build.ts\`: 4,000 memos, 60,000 claims, 5,000 items.
-
-${all.map(tableOf).join('\n')}`;
+  const before = existsSync(PAGE)
+    ? readFileSync(PAGE, 'utf8')
+        .split(/^(?=## )/m)
+        .slice(1)
+    : [];
+  const sections = PARTS.map((part) => {
+    const measured = all.find(({ name }) => name === part.name);
+    if (measured) return sectionOf(measured);
+    return before
+      .find((section) => section.startsWith(`## ${part.about}\n`))
+      ?.trimEnd()
+      .concat('\n');
+  });
+  return [INTRODUCTION, ...sections.filter((section) => section !== undefined)].join('\n');
 }
 
 try {
@@ -100,7 +124,7 @@ try {
   console.log(promiseLines(all.flatMap(({ rows }) => rows ?? [])));
   const absent = all.filter(({ rows }) => rows === undefined).map(({ name }) => name);
   if (absent.length > 0) console.log(`not measured: ${absent.join(', ')}`);
-  if (!values.dry) writeFileSync(join(root, 'docs/performance.md'), pageOf(all));
+  if (!values.dry) writeFileSync(PAGE, pageOf(all));
   const missed = all.some(({ rows }) => rows === undefined || rows.some(({ kept }) => kept === false));
   process.exitCode = missed ? 1 : 0;
 } finally {

@@ -1,4 +1,4 @@
-// All tests of a folder in one file, with chosen sources put in the place of those on the disk.
+// All tests of some folders in one file, with chosen sources put in the place of those on the disk.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -6,12 +6,23 @@ import { build } from 'esbuild';
 
 const FRAME = join(import.meta.dirname, 'test-frame.mjs');
 
-/** Writes `outfile`; `texts` maps the paths of sources to what stands in for them. */
-export async function bundleTests(root, folder, texts, outfile) {
-  const tests = readdirSync(join(root, 'tests', folder), { recursive: true })
-    .filter((file) => /\.test\.tsx?$/.test(file))
+/**
+ * Tests that start the built command, a terminal or a browser, where no mutant is; and those that use a package that Node
+ * loads only by way of Vitest.
+ */
+const OUTSIDE = /kit\/(?:command-line|browser|pseudo-terminal|script-terminal)\.ts|\bdist\/|webvtt-parser/;
+
+function testsIn(root, folder) {
+  return readdirSync(join(root, 'tests', folder), { recursive: true })
+    .filter((file) => /\.test\.ts$/.test(file))
     .sort()
-    .map((file) => join(root, 'tests', folder, file));
+    .map((file) => join(root, 'tests', folder, file))
+    .filter((file) => !OUTSIDE.test(readFileSync(file, 'utf8')));
+}
+
+/** Writes `outfile`; `texts` maps the paths of sources to what stands in for them. */
+export async function bundleTests(root, folders, texts, outfile) {
+  const tests = folders.flatMap((folder) => testsIn(root, folder));
   const lines = tests.map(
     (file) =>
       `startFile(${JSON.stringify(file.slice(root.length + 1))});\nawait import(${JSON.stringify(file)});`,

@@ -1,7 +1,9 @@
 // Mutation testing on a seeded sample: would the tests of a folder notice if its code were wrong?
-// npm run mutation -- FOLDER [--count N] [--seed N] [--static N] [--match TEXT] [--again] [--out FILE]
+// npm run mutation -- FOLDER [--count N] [--seed N] [--static N] [--match TEXT] [--again]
+//   [--tests FOLDER,...] [--from FILE] [--out FILE]
 //
-// FOLDER is a folder of src/ with its tests in tests/ (language, model). The mutants are those of StrykerJS: its
+// FOLDER is a folder of src/ with its tests in tests/ (language, model); --tests names other folders of tests. With --from,
+// the --out of an earlier run with the same sample, only what no test noticed then is tried again. The mutants are those of StrykerJS: its
 // instrumenter finds them and puts them behind switches. Its own runner starts a worker and loads every module anew for
 // each mutant, which is seconds; here all tests of the folder are loaded once and each mutant is a switch, which is
 // milliseconds, so that several hundred are had in the time of a few dozen. How it is counted: docs/testing.md.
@@ -26,6 +28,8 @@ const { values, positionals } = parseArgs({
     seed: { type: 'string', default: '20261126' },
     match: { type: 'string', default: '' },
     again: { type: 'boolean', default: false },
+    tests: { type: 'string' },
+    from: { type: 'string' },
     out: { type: 'string' },
   },
   allowPositionals: true,
@@ -112,13 +116,32 @@ const instrumenter = await loadInstrumenter();
 const sources = sourcesOf(folder);
 const all = await mutantsOf(instrumenter, sources);
 const wanted = all.filter(({ file }) => relative(root, file).includes(values.match));
-const sampled = sampleOf(wanted, Number(values.count), Number(values.seed));
+const drawn = sampleOf(wanted, Number(values.count), Number(values.seed));
+/** Of an earlier run only what no test noticed is tried again. */
+const nameOf = ({ file, line, mutatorName, replacement }) => [file, line, mutatorName, replacement].join(' ');
+const unnoticed =
+  values.from &&
+  new Set(
+    JSON.parse(readFileSync(values.from, 'utf8'))
+      .filter(({ status }) => status === 'survived' || status === 'not-covered')
+      .map(nameOf),
+  );
+const sampled = drawn.filter(
+  (one) =>
+    !unnoticed ||
+    unnoticed.has(nameOf({ ...one, file: relative(root, one.file), line: one.location.start.line + 1 })),
+);
 console.log(
   `src/${folder}: ${sources.length} files, ${all.length} mutants; ${sampled.length} sampled, seed ${values.seed}`,
 );
 mkdirSync(cache, { recursive: true });
 const bundle = join(cache, `${folder}-${process.pid}.mjs`);
-await bundleTests(root, folder, await withSwitches(instrumenter, sources, sampled), bundle);
+await bundleTests(
+  root,
+  (values.tests ?? folder).split(','),
+  await withSwitches(instrumenter, sources, sampled),
+  bundle,
+);
 const evaluator = new Evaluator(bundle, values.again);
 const results = await evaluator.evaluate(sampled, Number(values.static), (done, count) => {
   if (done % 10 === 0) console.log(`... ${done} of ${count}`);

@@ -1,5 +1,5 @@
 // Stands in for Vitest while mutants are tried: tests are gathered once and run again and again in one process. What a
-// test expects is judged by Vitest's own matchers. Only what the tests of the core use is here; anything else throws.
+// test expects is judged by Vitest's own matchers. Only what the tests in question use is here; anything else throws.
 import {
   ASYMMETRIC_MATCHERS_OBJECT,
   chai,
@@ -21,16 +21,46 @@ Object.defineProperties(
 /** Every test in the order in which it was met. */
 export const tests = [];
 globalThis.gatheredTests = tests;
-let file = '';
+let file = newFile('');
 const within = [];
 
-export function startFile(name) {
-  file = name;
+function newFile(name) {
+  return { name, beforeAll: [], beforeEach: [], afterEach: [], isReady: false };
 }
 
-function gather(name, run) {
-  if (typeof run !== 'function') throw new Error(`a test without a function: ${name}`);
-  tests.push({ id: String(tests.length), file, name: [...within, name].join(' > '), run });
+export function startFile(name) {
+  file = newFile(name);
+}
+
+export const beforeAll = (work) => void file.beforeAll.push(work);
+export const beforeEach = (work) => void file.beforeEach.push(work);
+export const afterEach = (work) => void file.afterEach.push(work);
+/** Nothing ends here: the tests run again for the next mutant. */
+export const afterAll = () => {};
+
+const SKIPPED = new Error('skipped');
+const context = {
+  skip() {
+    throw SKIPPED;
+  },
+};
+
+function gather(name, work, words = [context]) {
+  if (typeof work !== 'function') throw new Error(`a test without a function: ${name}`);
+  const own = file;
+  const run = async () => {
+    if (!own.isReady) for (const prepare of own.beforeAll) await prepare();
+    own.isReady = true;
+    try {
+      for (const prepare of own.beforeEach) await prepare();
+      await work(...words);
+    } catch (error) {
+      if (error !== SKIPPED) throw error;
+    } finally {
+      for (const tidy of own.afterEach) await tidy();
+    }
+  };
+  tests.push({ id: String(tests.length), file: own.name, name: [...within, name].join(' > '), run });
 }
 
 const casesOf = (rows, name, given) =>
@@ -46,7 +76,11 @@ export function test(name, ...words) {
 test.each =
   (rows) =>
   (name, ...words) =>
-    casesOf(rows, name, (named, row) => gather(named, () => functionOf(words)(...row)));
+    casesOf(rows, name, (named, row) => gather(named, functionOf(words), row));
+const left = Object.assign(() => {}, { each: () => () => {} });
+test.skip = left;
+test.skipIf = (isSkipped) => (isSkipped ? left : test);
+test.runIf = (isRun) => (isRun ? test : left);
 
 export function describe(name, ...words) {
   within.push(name);
@@ -57,6 +91,4 @@ describe.each =
   (rows) =>
   (name, ...words) =>
     casesOf(rows, name, (named, row) => describe(named, () => functionOf(words)(...row)));
-
-/** Nothing ends here: the tests run again for the next mutant. */
-export function afterAll() {}
+describe.skipIf = (isSkipped) => (isSkipped ? () => {} : describe);

@@ -1,5 +1,7 @@
 // The process that tries mutants: loads the bundled tests, then runs what it is told and answers.
 // A mutant named at the start is there while everything loads; one named later is a switch thrown while tests run.
+import { pathToFileURL } from 'node:url';
+
 const state = { activeMutant: process.env.MUTANT };
 globalThis.__stryker__ = state;
 
@@ -48,7 +50,7 @@ process.on('message', async ({ look, mutant, tests, hitLimit }) => {
 });
 
 try {
-  await import(process.argv[2]);
+  await import(pathToFileURL(process.argv[2]).href);
   process.send({ loaded: globalThis.gatheredTests.length });
 } catch (error) {
   process.send({ broken: String(error?.message ?? error).slice(0, 200) });
