@@ -116,6 +116,7 @@ export type HandChange = WithoutPlace<
         | 'note-accepted'
         | 'note-amended'
         | 'note-rejected'
+        | 'transcript-chosen'
         | 'items-merged'
         | 'items-split'
         | 'figure-set'

@@ -27,6 +27,8 @@ function wordsFor(event: ProjectEvent): string {
     case 'note-amended':
     case 'note-rejected':
       return `the word on note ${event.noteId}`;
+    case 'transcript-chosen':
+      return `transcript ${event.version} as the one that counts for memo ${event.memoId.slice(1)}`;
     case 'items-merged':
       return `"${event.from}" as another name of "${event.into}"`;
     case 'items-split':

@@ -55,6 +55,26 @@ export interface NotesRead extends EventBase {
   readonly reader: string;
 }
 
+/** The same recording, heard again by another engine, and what was read from that. It stands beside what was heard before. */
+export interface HeardAgain extends EventBase {
+  readonly kind: 'heard-again';
+  readonly memoId: string;
+  /** From 2 on: the first transcript is that of `transcript-made`. */
+  readonly version: number;
+  readonly transcript: SpokenText;
+  readonly notes: MemoNotes;
+  readonly reader: string;
+}
+
+/** Which transcript of a memo counts: the model is what it would be, had that one been heard first. */
+export interface TranscriptChosen extends EventBase {
+  readonly kind: 'transcript-chosen';
+  readonly memoId: string;
+  readonly version: number;
+  /** A person's own choice is not changed by a newer transcript. */
+  readonly by: 'person' | 'newest';
+}
+
 /** A person agreed with a note. */
 export interface NoteAccepted extends EventBase {
   readonly kind: 'note-accepted';
@@ -230,6 +250,8 @@ export type ProjectEvent =
   | RecordingKept
   | TranscriptMade
   | NotesRead
+  | HeardAgain
+  | TranscriptChosen
   | NoteAccepted
   | NoteAmended
   | NoteRejected

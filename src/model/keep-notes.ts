@@ -20,17 +20,51 @@ export interface NoteReview {
   readonly fields?: Readonly<Record<string, unknown>>;
 }
 
+/** By the letter of their kind: the ids of a memo's notes, in order of speech. */
+export type NoteIds = Readonly<Record<string, readonly string[]>>;
+
+/**
+ * Ids for the notes of the last of several transcripts of one memo, oldest first. A note that an earlier transcript gave
+ * too keeps its id, and with it what a person said of it; others are counted on from there, so that no id ever means two
+ * notes.
+ */
+export function idsOfTranscripts(memoId: string, transcripts: readonly MemoNotes[]): NoteIds {
+  const ids: Record<string, readonly string[]> = {};
+  for (const [kind, letter] of Object.entries(NOTE_LETTERS)) {
+    const known: { readonly id: string; readonly says: string }[] = [];
+    for (const notes of transcripts) {
+      const free = [...known];
+      ids[letter] = (notes[kind as keyof MemoNotes] ?? []).map((note) => {
+        const says = whatItSays(note);
+        const at = free.findIndex((one) => one.says === says);
+        if (at >= 0) return (free.splice(at, 1)[0] as (typeof known)[number]).id;
+        const id = `${memoId}.${letter}${known.length + 1}`;
+        known.push({ id, says });
+        return id;
+      });
+    }
+  }
+  return ids;
+}
+
+/** A note without the words that it was said in. */
+function whatItSays(note: unknown): string {
+  const words = (key: string, value: unknown) => (key === 'span' || key === 'quote' ? undefined : value);
+  return JSON.stringify(note, words).toLowerCase();
+}
+
 /** Gives each note its id, its place in the recording and what became of it. Rejected notes stay, marked. */
 export function keepNotes(
   memoId: string,
   notes: MemoNotes,
   utterances: readonly Utterance[] | undefined,
   reviews: ReadonlyMap<string, NoteReview> = new Map(),
+  ids?: NoteIds,
 ): MemoView['notes'] {
   const place = utterances ? placer(utterances) : () => ({});
   const keep = <N extends { readonly span: Span }>(list: readonly N[], letter: string): Kept<N>[] =>
     list.map((note, index) => {
-      const id = `${memoId}.${letter}${index + 1}`;
+      const id = ids?.[letter]?.[index] ?? `${memoId}.${letter}${index + 1}`;
       const said = reviews.get(id);
       return {
         ...note,

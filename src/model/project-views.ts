@@ -53,7 +53,7 @@ export function memoView(rows: ProjectRows, id: string): MemoView | undefined {
 function viewOfMemo(rows: ProjectRows, memo: MemoRow, findings: readonly FindingRow[]): MemoView {
   const { id } = memo;
   const read = memo.notes ?? NO_NOTES;
-  const notes = keepNotes(id, read, memo.utterances, reviewsOf(rows, memo));
+  const notes = keepNotes(id, read, memo.utterances, reviewsOf(rows, memo), memo.noteIds);
   const text = memo.text ?? '';
   const summary: MemoSummary = {
     id,

@@ -1,10 +1,10 @@
-import type { NewEvent, ProjectEvent } from './events.ts';
+import type { NewEvent, NotesRead, ProjectEvent, SpokenText } from './events.ts';
 import type { NoteReview } from './keep-notes.ts';
-import { keepNotes } from './keep-notes.ts';
+import { idsOfTranscripts, keepNotes } from './keep-notes.ts';
 import { nameKey } from './names.ts';
 import type { ModelSettings } from './reconcile.ts';
 import { reconcileMemo } from './reconcile.ts';
-import type { MemoRow, ModelChange, ProjectRow, ProjectRows } from './rows.ts';
+import type { HearingRow, MemoRow, ModelChange, ProjectRow, ProjectRows } from './rows.ts';
 import { changesOfHand } from './set-by-hand.ts';
 
 /** Kinds of event that reach back into what earlier memos gave: the projections are built anew for them. */
@@ -14,12 +14,14 @@ const REACHING_BACK: ReadonlySet<ProjectEvent['kind']> = new Set([
   'note-rejected',
   'items-merged',
   'items-split',
+  'transcript-chosen',
   'tolerance-set',
   'undone',
 ]);
 
 /** Kinds that a person may take back. What was said and kept stays. */
 const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
+  'transcript-chosen',
   'note-accepted',
   'note-amended',
   'note-rejected',
@@ -50,12 +52,14 @@ const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
  */
 export function reachesBack(rows: ProjectRows, event: ProjectEvent): boolean {
   if (event.kind === 'note-accepted') return rows.get('reviews', event.noteId) !== undefined;
+  if (event.kind === 'heard-again') return rows.get('choices', event.memoId)?.version === event.version;
   return REACHING_BACK.has(event.kind);
 }
 
 /** What an event that does not reach back changes when it is written. */
 export function changesNow(rows: ProjectRows, event: ProjectEvent): readonly ModelChange[] {
-  return event.kind === 'note-accepted' ? foundations([event]) : changesOf(rows, event);
+  const isFoundation = event.kind === 'note-accepted' || event.kind === 'heard-again';
+  return isFoundation ? foundations([event]) : changesOf(rows, event);
 }
 
 /** Whether undo may take this event out of the replay. */
@@ -73,7 +77,10 @@ export function eventsThatCount(events: readonly ProjectEvent[]): readonly Proje
   return events.filter((event) => event.kind !== 'undone' && !out.has(event.seq));
 }
 
-/** Rows that must stand before the first memo is replayed: what a person said of names, notes and tolerances. */
+/**
+ * Rows that must stand before the first memo is replayed: what a person said of names and notes, and which of several
+ * transcripts count.
+ */
 export function foundations(events: readonly ProjectEvent[]): readonly ModelChange[] {
   const rows = new Map<string, ModelChange>();
   for (const event of events) {
@@ -92,6 +99,17 @@ export function foundations(events: readonly ProjectEvent[]): readonly ModelChan
         const review = event.kind.slice('note-'.length) as NoteReview['review'];
         const fields = event.kind === 'note-amended' ? { fields: event.fields } : {};
         rows.set(`note ${event.noteId}`, { table: 'reviews', row: { id: event.noteId, review, ...fields } });
+        break;
+      }
+      case 'heard-again': {
+        const { kind: _kind, seq: _seq, ...hearing } = event;
+        const id = hearingId(event.memoId, event.version);
+        rows.set(`hearing ${id}`, { table: 'hearings', row: { id, ...hearing } });
+        break;
+      }
+      case 'transcript-chosen': {
+        const { memoId: id, version, by } = event;
+        rows.set(`choice ${id}`, { table: 'choices', row: { id, version, by } });
         break;
       }
     }
@@ -158,12 +176,12 @@ export function changesOf(
     }
     case 'transcript-made':
       return withMemo(rows, event.memoId, (memo) => [
-        { table: 'memos', row: { ...memo, ...event.transcript } },
+        { table: 'memos', row: heardAs(memo, event.transcript, chosenHearing(rows, memo.id)) },
       ]);
     case 'notes-read':
-      return withMemo(rows, event.memoId, (memo) =>
-        changesOfNotes(rows, { ...memo, notes: event.notes, reader: event.reader }),
-      );
+      return withMemo(rows, event.memoId, (memo) => changesOfNotes(rows, readAs(rows, memo, event)));
+    case 'heard-again':
+    case 'transcript-chosen':
     case 'note-accepted':
     case 'note-amended':
     case 'note-rejected':
@@ -175,6 +193,32 @@ export function changesOf(
     default:
       return changesOfHand(rows, event, settingsOf(rows));
   }
+}
+
+const hearingId = (memoId: string, version: number): string => `${memoId}/${version}`;
+
+/** The transcript that counts, where it is not the first one. */
+function chosenHearing(rows: ProjectRows, memoId: string): HearingRow | undefined {
+  const choice = rows.get('choices', memoId);
+  return choice && rows.get('hearings', hearingId(memoId, choice.version));
+}
+
+function heardAs(memo: MemoRow, first: SpokenText, chosen: HearingRow | undefined): MemoRow {
+  return chosen ? { ...memo, ...chosen.transcript, version: chosen.version, first } : { ...memo, ...first };
+}
+
+function readAs(rows: ProjectRows, memo: MemoRow, { notes, reader }: NotesRead): MemoRow {
+  const chosen = chosenHearing(rows, memo.id);
+  if (!chosen) return { ...memo, notes, reader };
+  const hearings = rows.where('hearings', 'memoId', memo.id);
+  const before = hearings.filter(({ version }) => version < chosen.version);
+  const transcripts = [notes, ...before.map((hearing) => hearing.notes), chosen.notes];
+  return {
+    ...memo,
+    notes: chosen.notes,
+    reader: chosen.reader,
+    noteIds: idsOfTranscripts(memo.id, transcripts),
+  };
 }
 
 function withMemo(
@@ -190,7 +234,7 @@ function changesOfNotes(rows: ProjectRows, memo: MemoRow): readonly ModelChange[
   const filed: ModelChange = { table: 'memos', row: memo };
   // A second reading of a memo keeps its notes and leaves the model: what was reconciled once stands.
   if (rows.get('memos', memo.id)?.notes || !memo.notes) return [filed];
-  const notes = keepNotes(memo.id, memo.notes, memo.utterances, reviewsOf(rows, memo));
+  const notes = keepNotes(memo.id, memo.notes, memo.utterances, reviewsOf(rows, memo), memo.noteIds);
   const text = memo.text ?? '';
   return [
     filed,
@@ -210,7 +254,7 @@ export function reviewsOf(rows: ProjectRows, memo: MemoRow): ReadonlyMap<string,
 
 function noteIds(memo: MemoRow): readonly string[] {
   if (!memo.notes) return [];
-  const kept = keepNotes(memo.id, memo.notes, undefined);
+  const kept = keepNotes(memo.id, memo.notes, undefined, undefined, memo.noteIds);
   return Object.values(kept).flatMap((list: readonly { readonly id: string }[]) =>
     list.map((note) => note.id),
   );

@@ -14,7 +14,8 @@ import type {
   UnitName,
 } from '../language/notes.ts';
 import type { CheckRow } from './checks/check-rows.ts';
-import type { NoteReview } from './keep-notes.ts';
+import type { SpokenText } from './events.ts';
+import type { NoteIds, NoteReview } from './keep-notes.ts';
 import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
 import type {
   ClaimView,
@@ -49,6 +50,32 @@ export interface MemoRow {
   /** Absent until the memo was read. */
   readonly notes?: MemoNotes;
   readonly reader?: string;
+  /** Which transcript this is, where it is not the first. */
+  readonly version?: number;
+  /** The first transcript, where another one counts. */
+  readonly first?: SpokenText;
+  /** Ids of the notes, where another transcript than the first counts. */
+  readonly noteIds?: NoteIds;
+}
+
+/** A transcript by another engine, which stands beside the first one of its memo. */
+export interface HearingRow {
+  /** `m1/2`: the memo's id and the transcript's number, from 2 on. */
+  readonly id: string;
+  readonly memoId: string;
+  readonly version: number;
+  readonly at: string;
+  readonly transcript: SpokenText;
+  readonly notes: MemoNotes;
+  readonly reader: string;
+}
+
+/** Which transcript of a memo counts; without a row it is the first. */
+export interface ChoiceRow {
+  /** The memo's id. */
+  readonly id: string;
+  readonly version: number;
+  readonly by: 'person' | 'newest';
 }
 
 /** What a person said of a name: another name of something, or a thing of its own. */
@@ -275,6 +302,8 @@ export interface ModelRows {
   readonly memos: MemoRow;
   readonly names: NameRow;
   readonly reviews: ReviewRow;
+  readonly hearings: HearingRow;
+  readonly choices: ChoiceRow;
   readonly items: ItemRow;
   readonly claims: ClaimRow;
   readonly standing: StandingRow;
@@ -291,6 +320,9 @@ export interface ModelRows {
   readonly checks: CheckRow;
 }
 export type TableName = keyof ModelRows;
+
+/** What holds from the beginning of the log, whenever it was said: no event brings it, and none takes it back. */
+export const FOUNDATIONS: ReadonlySet<TableName> = new Set(['names', 'reviews', 'hearings', 'choices']);
 
 /** Puts one row: a row with the same key gives way to it. Nothing is ever deleted by reconciling. */
 export type ModelChange = {
@@ -348,6 +380,7 @@ export interface ModelReader {
 /** Columns that rows can be asked for by, without reading the whole table. */
 export interface AskedBy {
   readonly memos: 'day';
+  readonly hearings: 'memoId';
   readonly claims: 'memoId' | 'slot';
   readonly tasks: 'status';
   readonly problems: 'status';

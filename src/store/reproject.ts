@@ -43,6 +43,9 @@ function firstReached(db: Database, event: ProjectEvent): number | undefined {
     case 'note-amended':
     case 'note-rejected':
       return seqIn('SELECT since AS seq FROM memos WHERE key = ?', event.noteId.split('.')[0] ?? '');
+    case 'heard-again':
+    case 'transcript-chosen':
+      return seqIn('SELECT since AS seq FROM memos WHERE key = ?', event.memoId);
     case 'items-merged':
       return seqIn('SELECT seq FROM asked WHERE key = ?', nameKey(event.from));
     case 'items-split':
@@ -54,8 +57,15 @@ function firstReached(db: Database, event: ProjectEvent): number | undefined {
   }
 }
 
-/** What a review makes of its note, as far as the model goes: to agree with a note changes nothing in it. */
+/**
+ * What a review makes of its note, as far as the model goes: to agree with a note changes nothing in it. Likewise the
+ * choice of the transcript that counts already.
+ */
 function effectOfReview(rows: SqliteRows, event: ProjectEvent): string | undefined {
+  if (event.kind === 'transcript-chosen') {
+    const version = rows.get('choices', event.memoId)?.version ?? 1;
+    return rows.get('hearings', `${event.memoId}/${version}`) ? String(version) : 'first';
+  }
   if (event.kind !== 'note-accepted' && event.kind !== 'note-amended' && event.kind !== 'note-rejected')
     return undefined;
   const review = rows.get('reviews', event.noteId);
@@ -65,7 +75,7 @@ function effectOfReview(rows: SqliteRows, event: ProjectEvent): string | undefin
 /** Puts what was said of names and notes as the whole log leaves it, from the first row on that is another one. */
 function putFoundationsAnew(db: Database, rows: SqliteRows): void {
   const changes = foundations(eventsThatCount(readHandLog(db)));
-  for (const table of ['names', 'reviews'] as const) {
+  for (const table of ['names', 'reviews', 'choices'] as const) {
     const wanted = changes.filter((change) => change.table === table);
     const bodies = db.prepare(`SELECT body FROM ${table} ORDER BY ord`).all() as { body: string }[];
     let same = 0;

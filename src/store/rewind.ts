@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { ModelChange, TableName } from '../model/rows.ts';
+import { FOUNDATIONS, type ModelChange, type TableName } from '../model/rows.ts';
 import type { SqliteRows } from './rows.ts';
 import { TABLES } from './schema.ts';
 import { dropWords, putWords, type SaidRow } from './search.ts';
@@ -19,8 +19,8 @@ interface Image {
 }
 
 /**
- * Takes the projections back to what they were before the event at `from`. What a person said of names and notes
- * stays: it holds from the beginning. Costs by what came after. Call inside a transaction.
+ * Takes the projections back to what they were before the event at `from`. What holds from
+ * the beginning (names, notes, transcripts) stays. Costs by what came after. Call inside a transaction.
  */
 export function rewind(db: Database, rows: SqliteRows, from: number): void {
   rows.forget();
@@ -29,7 +29,7 @@ export function rewind(db: Database, rows: SqliteRows, from: number): void {
     .prepare('SELECT kind, key, body, min(seq) FROM journal WHERE seq >= ? GROUP BY kind, key')
     .all(from) as Image[];
   dropWords(db, tailOf<SaidRow>(db, 'said', 'id', from));
-  for (const table of TABLES) if (table !== 'names' && table !== 'reviews') dropTail(db, table, from);
+  for (const table of TABLES) if (!FOUNDATIONS.has(table)) dropTail(db, table, from);
   for (const image of images) restore(db, rows, image, from);
   db.prepare('DELETE FROM asked WHERE seq >= ?').run(from);
   db.prepare('DELETE FROM journal WHERE seq >= ?').run(from);

@@ -26,7 +26,7 @@ import type {
   TableName,
   TaskRow,
 } from '../model/rows.ts';
-import { dayOf, keyOf } from '../model/rows.ts';
+import { dayOf, FOUNDATIONS, keyOf } from '../model/rows.ts';
 import { asProblem } from './open.ts';
 import { prepared } from './prepared.ts';
 import { SEARCHED, TABLES, type WORD_TABLES } from './schema.ts';
@@ -312,9 +312,6 @@ export class SqliteRows implements ProjectRows {
     return prepared(this.#db, sql);
   }
 }
-
-/** What a person said of names and notes holds from the beginning: no event brings it, and none takes it back. */
-const FOUNDATIONS: ReadonlySet<TableName> = new Set(['names', 'reviews']);
 
 const writings = new Map<TableName, string>();
 

@@ -102,6 +102,31 @@ const DOINGS: Readonly<Record<string, Doing>> = {
     const transcript = { text: `Said once more. ${memo?.text ?? ''}` };
     return memo ? [{ kind: 'transcript-made', at: AT, memoId: memo.id, transcript }] : [];
   },
+  hearing: (store, a, b) => {
+    const memo = pick(store.rows.all('memos'), a);
+    if (!memo?.notes) return [];
+    const version = store.rows.where('hearings', 'memoId', memo.id).length + 2;
+    const figures = memo.notes.figures
+      .slice(b % 2)
+      .map((note, at) => ({ ...note, value: note.value + (at === 1 ? b : 0) }));
+    const transcript = { text: `Heard once more. ${memo.text ?? ''}`, engine: `engine ${b}` };
+    return [
+      {
+        kind: 'heard-again',
+        at: AT,
+        memoId: memo.id,
+        version,
+        transcript,
+        notes: { ...memo.notes, figures },
+        reader: 'r',
+      },
+    ];
+  },
+  choose: (store, a, b) => {
+    const hearings = store.rows.all('hearings');
+    const memoId = pick(hearings, a)?.memoId ?? pick(store.rows.all('memos'), a)?.id;
+    return memoId ? [{ kind: 'transcript-chosen', at: AT, memoId, version: 1 + (b % 3), by: 'person' }] : [];
+  },
   undo: (store, a) => {
     const undoable = store.log().filter(isUndoable);
     // Mostly the latest: an undo of an undo is among them.
@@ -134,7 +159,7 @@ function rebuiltLines(store: ProjectStore, mostInMemory: number): readonly strin
 const doings = fc.array(
   fc.record({
     // Taking a memo is what is done most.
-    name: fc.constantFrom('take', 'take', 'undo', ...NAMES),
+    name: fc.constantFrom('take', 'take', 'undo', 'hearing', 'choose', ...NAMES),
     a: fc.nat(500),
     b: fc.nat(500),
   }),
@@ -169,7 +194,7 @@ test.each(NAMES)('"%s" far back and its undo leave no trace but in the log', (na
   for (const { events } of MEMOS.slice(4, 9)) store.append(events);
   const before = [...projectionLines(db)];
   const events = DOINGS[name]?.(store, 2, 3) ?? [];
-  if (name === 'take' || name === 'undo' || name === 'hearAgain') {
+  if (name === 'take' || name === 'undo' || name === 'hearAgain' || name === 'hearing') {
     store.append(events);
     expect([...projectionLines(db)]).toEqual(rebuiltLines(store, Number.POSITIVE_INFINITY));
   } else {
