@@ -42,6 +42,14 @@ const notes = () =>
 
 const spoken = () => array(looseObject({ input: string(), expression: string() }));
 
+const transcript = () =>
+  looseObject({
+    text: string(),
+    engine: optional(string()),
+    utterances: optional(utterances()),
+    dropped: optional(utterances()),
+  });
+
 const byKind = {
   'project-made': { name: string(), units: enumOf(['metric', 'us', 'mixed']), region: optional(string()) },
   'recording-kept': {
@@ -59,13 +67,16 @@ const byKind = {
   },
   'transcript-made': {
     memoId: memoId(),
-    transcript: looseObject({
-      text: string(),
-      engine: optional(string()),
-      utterances: optional(utterances()),
-      dropped: optional(utterances()),
-    }),
+    transcript: transcript(),
   },
+  'heard-again': {
+    memoId: memoId(),
+    version: count(),
+    transcript: transcript(),
+    notes: record(string(), notes()),
+    reader: string(),
+  },
+  'transcript-chosen': { memoId: memoId(), version: count(), by: enumOf(['person', 'newest']) },
   'notes-read': { memoId: memoId(), notes: record(string(), notes()), reader: string() },
   'note-accepted': { noteId: noteId() },
   'note-amended': { noteId: noteId(), fields: record(string(), unknown()) },

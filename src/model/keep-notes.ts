@@ -101,6 +101,19 @@ function placer(utterances: readonly Utterance[]) {
     const first = touched[0];
     const last = touched[touched.length - 1];
     if (!first || !last) return {};
-    return { startSeconds: first.utterance.startSeconds, endSeconds: last.utterance.endSeconds };
+    const { startSeconds } = wordAt(first.utterance, span.start - first.start);
+    const { endSeconds } = wordAt(last.utterance, span.end - 1 - last.start);
+    return { startSeconds, endSeconds };
   };
+}
+
+/** The word at this place of an utterance's text, or the utterance itself where its words have no times. */
+function wordAt(utterance: Utterance, offset: number): Pick<Utterance, 'startSeconds' | 'endSeconds'> {
+  if (!utterance.words || offset < 0) return utterance;
+  let end = 0;
+  for (const word of utterance.words) {
+    end += word.text.length + 1;
+    if (offset < end) return word;
+  }
+  return utterance;
 }

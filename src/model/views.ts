@@ -34,6 +34,14 @@ export interface Utterance {
   readonly startSeconds: number;
   readonly endSeconds: number;
   readonly text: string;
+  /** Each word of the text with its time, where the recogniser gives them. */
+  readonly words?: readonly SpokenWord[];
+}
+
+export interface SpokenWord {
+  readonly startSeconds: number;
+  readonly endSeconds: number;
+  readonly text: string;
 }
 
 /** A note as the project keeps it: what was read, its id, its place in the recording, and what became of it. */

@@ -1,5 +1,6 @@
 /** The bundled recogniser on sound that is still being spoken. */
 import { checkedModelFiles, ENGINE_NAME } from './model-folder.ts';
+import { bundledSetup } from './moonshine-engine.ts';
 import type { Heard } from './recogniser/listener.ts';
 import { type RecogniserProcess, startRecogniser } from './recogniser/recogniser-process.ts';
 import { SAMPLE_RATE } from './recogniser/sample-rate.ts';
@@ -51,7 +52,7 @@ export function startLiveRecogniser(listeners: LiveListeners): LiveRecogniser {
     if (!models.ok) lose(models.problem.message);
     if (lost || !models.ok) return false;
     child = startRecogniser(
-      { models: models.value, threads: 1, live: true },
+      { ...bundledSetup(models.value), live: true },
       {
         onMessage(message) {
           if (message.kind !== 'progress' || lost) return;

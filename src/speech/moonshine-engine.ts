@@ -1,126 +1,36 @@
-/** The bundled recogniser: Moonshine tiny for English, in a process of its own. */
-import { basename } from 'node:path';
-import { EXIT, Problem, type Result } from '../problem.ts';
-import { decodeRecording, type SoundEnd } from './decode.ts';
-import type { Engine, HeardRecording, HearOptions } from './engine.ts';
-import { type OpenRecording, openRecording } from './media/open-recording.ts';
+/** The bundled recogniser: Moonshine tiny for English. */
+import type { Result } from '../problem.ts';
+import type { Engine, EngineSource, HeardRecording, HearOptions } from './engine.ts';
+import { engineOf, hearRecording } from './hear-recording.ts';
 import { checkedModelFiles, ENGINE_NAME, type ModelFiles } from './model-folder.ts';
-import type { Heard } from './recogniser/listener.ts';
-import { type RecogniserProcess, startRecogniser } from './recogniser/recogniser-process.ts';
-import { startTally } from './take-tally.ts';
+import type { RecogniserSetup } from './recogniser/messages.ts';
 
 /** The second thread brings nothing with models this small. */
 const THREADS = 1;
+/** Longer pieces loop, or come back empty. */
+const LONGEST_PIECE_SECONDS = 15;
 
-export const moonshineEngine: Engine = { name: ENGINE_NAME, transcribe };
-
-/** Hears one recording with the bundled recogniser. */
-export async function transcribe(file: string, options: HearOptions = {}): Promise<Result<HeardRecording>> {
-  const opened = await openRecording(file);
-  if (!opened.ok) return opened;
-  try {
-    const models = await checkedModelFiles();
-    return models.ok ? await hear(file, opened.value, models.value, options) : models;
-  } finally {
-    opened.value.close();
-  }
-}
-
-async function hear(
-  file: string,
-  recording: OpenRecording,
-  models: ModelFiles,
-  options: HearOptions,
-): Promise<Result<HeardRecording>> {
-  if (options.signal?.aborted) return { ok: false, problem: cancelled(file) };
-  const tally = startTally(recording.facts.durationSeconds, options.onProgress);
-  const heard: Heard[] = [];
-  const child = startRecogniser(
-    { models, threads: THREADS },
-    {
-      onLine: options.onEngineLine,
-      onMessage(message) {
-        if (message.kind !== 'progress') return;
-        if (message.heard) heard.push(message.heard);
-        tally.heardUntil(message.secondsHeard, message.heard?.utterances.at(-1)?.text);
-      },
-    },
-  );
-  const stop = () => child.stop();
-  options.signal?.addEventListener('abort', stop);
-  try {
-    const end = await feed(child, decodeRecording(file, recording, options.signal));
-    const { failure } = await child.finished;
-    if (options.signal?.aborted) return { ok: false, problem: cancelled(file) };
-    if (failure) return { ok: false, problem: crashed(file, failure) };
-    tally.heardAll();
-    return { ok: true, value: transcriptOf(recording, end, heard) };
-  } catch (error) {
-    if (options.signal?.aborted) return { ok: false, problem: cancelled(file) };
-    if (error instanceof Problem) return { ok: false, problem: error };
-    throw error;
-  } finally {
-    options.signal?.removeEventListener('abort', stop);
-    child.stop();
-    await child.finished;
-  }
-}
-
-/** Sends the sound over, no faster than it is heard, until it ends or the process is gone. */
-async function feed(
-  child: RecogniserProcess,
-  sound: AsyncGenerator<Float32Array, SoundEnd>,
-): Promise<SoundEnd | undefined> {
-  let gone = false;
-  child.finished.then(() => {
-    gone = true;
-  });
-  try {
-    for (let next = await sound.next(); ; next = await sound.next()) {
-      if (next.done) {
-        child.end();
-        return next.value;
-      }
-      await child.write(next.value);
-      if (gone) return undefined;
-    }
-  } finally {
-    await sound.return({ durationSeconds: 0, endsEarly: true });
-  }
-}
-
-function transcriptOf(
-  recording: OpenRecording,
-  end: SoundEnd | undefined,
-  heard: readonly Heard[],
-): HeardRecording {
-  const durationSeconds = end?.durationSeconds ?? recording.facts.durationSeconds;
-  const facts = { ...recording.facts, ...(end?.endsEarly ? { endsEarly: true } : {}) };
+/** How the recogniser's process is set up with the bundled files. */
+export function bundledSetup({ encoder, decoder, tokens, voiceActivity }: ModelFiles): RecogniserSetup {
   return {
-    engine: ENGINE_NAME,
-    durationSeconds,
-    utterances: heard.flatMap(({ utterances }) => utterances),
-    dropped: heard.flatMap(({ dropped }) => dropped),
-    // A cut-off file may state no length, or one that is not there.
-    facts: facts.endsEarly ? { ...facts, durationSeconds } : facts,
+    voiceActivity,
+    recogniser: { kind: 'sherpa', model: { tokens, moonshine: { encoder, mergedDecoder: decoder } } },
+    threads: THREADS,
+    longestPieceSeconds: LONGEST_PIECE_SECONDS,
   };
 }
 
-function cancelled(file: string): Problem {
-  return new Problem(`stopped while hearing ${basename(file)}`, {
-    code: 'cancelled',
-    exitCode: EXIT.partly,
-    kept: 'the recording was left as it was',
-    next: 'take it again to hear it from the start',
-  });
-}
+export const bundledSource: EngineSource = {
+  name: ENGINE_NAME,
+  async prepare() {
+    const files = await checkedModelFiles();
+    return files.ok ? { ok: true, value: bundledSetup(files.value) } : files;
+  },
+};
 
-function crashed(file: string, failure: string): Problem {
-  return new Problem(`cannot hear ${basename(file)}: the recogniser stopped`, {
-    code: 'recogniser-stopped',
-    exitCode: EXIT.partly,
-    kept: 'the recording was left as it was, and so was everything taken before',
-    next: 'try again; if it stops at the same file, convert that file to WAV first',
-    cause: new Error(failure),
-  });
+export const moonshineEngine: Engine = engineOf(bundledSource);
+
+/** Hears one recording with the bundled recogniser. */
+export function transcribe(file: string, options: HearOptions = {}): Promise<Result<HeardRecording>> {
+  return hearRecording(bundledSource, file, options);
 }

@@ -8,8 +8,8 @@ import type { RecogniserMessage, RecogniserSetup } from './recogniser/messages.t
 import { SAMPLE_RATE } from './recogniser/sample-rate.ts';
 
 async function main(): Promise<void> {
-  const { models, threads, live } = JSON.parse(process.argv[2] ?? '') as RecogniserSetup;
-  const listener = await Listener.load(models, threads, live);
+  const setup = JSON.parse(process.argv[2] ?? '') as RecogniserSetup;
+  const listener = await Listener.load(setup);
   await tell({ kind: 'ready' });
   let samplesHeard = 0;
   const progress = () => {
@@ -41,6 +41,8 @@ function tell(message: RecogniserMessage): Promise<void> {
 
 // Control-C on the terminal, or its end, is for the parent, which may still want the last words.
 for (const name of ['SIGINT', 'SIGHUP'] as const) process.on(name, () => {});
+// A program that was started from here ends first: see `whisperRecogniser`.
+process.on('SIGTERM', () => process.exit(143));
 // A parent that is gone needs no answer.
 process.on('disconnect', () => process.exit(0));
 try {

@@ -9,20 +9,65 @@ declare module 'sherpa-onnx-node' {
     acceptWaveform(waveform: Waveform): void;
   }
 
+  /** Which model, by its files: exactly one family is given. */
+  interface SherpaModel {
+    readonly tokens: string;
+    /** Where the runtime does not tell it from the family. */
+    readonly modelType?: string;
+    readonly moonshine?:
+      | { readonly encoder: string; readonly mergedDecoder: string }
+      | {
+          readonly preprocessor: string;
+          readonly encoder: string;
+          readonly uncachedDecoder: string;
+          readonly cachedDecoder: string;
+        };
+    readonly whisper?: {
+      readonly encoder: string;
+      readonly decoder: string;
+      readonly language: string;
+      readonly task: 'transcribe';
+      readonly enableTokenTimestamps: 0 | 1;
+    };
+    readonly transducer?: { readonly encoder: string; readonly decoder: string; readonly joiner: string };
+    readonly canary?: {
+      readonly encoder: string;
+      readonly decoder: string;
+      readonly srcLang: string;
+      readonly tgtLang: string;
+      readonly usePnc: 0 | 1;
+    };
+    readonly fireRedAsr?: { readonly encoder: string; readonly decoder: string };
+    readonly senseVoice?: {
+      readonly model: string;
+      readonly language: string;
+      readonly useInverseTextNormalization: 0 | 1;
+    };
+    readonly paraformer?: { readonly model: string };
+    readonly nemoCtc?: { readonly model: string };
+    readonly zipformerCtc?: { readonly model: string };
+    readonly wenetCtc?: { readonly model: string };
+    readonly dolphin?: { readonly model: string };
+    readonly omnilingual?: { readonly model: string };
+    readonly medasr?: { readonly model: string };
+    readonly telespeechCtc?: string;
+  }
+
+  interface OfflineResult {
+    readonly text: string;
+    readonly tokens?: readonly string[];
+    readonly timestamps?: readonly number[];
+    readonly durations?: readonly number[];
+  }
+
   class OfflineRecognizer {
     constructor(config: {
       featConfig: { sampleRate: number; featureDim: number };
-      modelConfig: {
-        moonshine: { encoder: string; mergedDecoder: string };
-        tokens: string;
-        numThreads: number;
-        provider: 'cpu';
-        debug: 0 | 1;
-      };
+      modelConfig: SherpaModel & { numThreads: number; provider: 'cpu'; debug: 0 | 1 };
     });
     createStream(): OfflineStream;
     decodeAsync(stream: OfflineStream): Promise<unknown>;
-    getResult(stream: OfflineStream): { readonly text: string };
+    getResult(stream: OfflineStream): OfflineResult;
   }
 
   class Vad {
@@ -64,5 +109,5 @@ declare module 'sherpa-onnx-node' {
     LinearResampler: typeof LinearResampler;
   };
   export default sherpa;
-  export type { LinearResampler, OfflineRecognizer, OfflineStream, Vad };
+  export type { LinearResampler, OfflineRecognizer, OfflineResult, OfflineStream, SherpaModel, Vad };
 }

@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import { startLiveRecogniser } from '../../src/speech/live-recogniser.ts';
 import { checkedModelFiles } from '../../src/speech/model-folder.ts';
+import { bundledSetup } from '../../src/speech/moonshine-engine.ts';
 import type { Heard } from '../../src/speech/recogniser/listener.ts';
 import type { RecogniserMessage } from '../../src/speech/recogniser/messages.ts';
 import { startRecogniser } from '../../src/speech/recogniser/recogniser-process.ts';
@@ -20,7 +21,7 @@ async function hearInStep(sound: Int16Array): Promise<readonly Progress[]> {
   const messages: Progress[] = [];
   let heardAll = () => {};
   const child = startRecogniser(
-    { models: models.value, threads: 1, live: true },
+    { ...bundledSetup(models.value), live: true },
     {
       onMessage(message) {
         if (message.kind !== 'progress') return;

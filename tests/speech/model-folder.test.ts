@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -31,7 +31,7 @@ test('an empty models folder is said plainly, with the command that fills it', a
 });
 
 test('one changed byte is found before the native runtime sees it', async () => {
-  cpSync(modelFolder(), folder, { recursive: true });
+  cpSync(realpathSync(modelFolder()), folder, { recursive: true });
   const path = join(folder, 'silero-vad.onnx');
   const bytes = readFileSync(path);
   bytes[1000] = (bytes[1000] ?? 0) ^ 1;

@@ -1,11 +1,20 @@
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { decode } from '../../src/speech/decode.ts';
 import type { HeardRecording } from '../../src/speech/engine.ts';
 import { checkedModelFiles, modelFolder } from '../../src/speech/model-folder.ts';
-import { moonshineEngine, transcribe } from '../../src/speech/moonshine-engine.ts';
+import { bundledSetup, moonshineEngine, transcribe } from '../../src/speech/moonshine-engine.ts';
 import { startRecogniser } from '../../src/speech/recogniser/recogniser-process.ts';
 import type { TakeProgress } from '../../src/speech/transcript.ts';
 import { foldSpeech } from '../kit/fold-speech.ts';
@@ -122,16 +131,16 @@ describe('when hearing fails', () => {
 
   test('a damaged model ends the child, not this process, and what the child said is told', async () => {
     const broken = join(folder, 'models');
-    cpSync(modelFolder(), broken, { recursive: true });
+    cpSync(realpathSync(modelFolder()), broken, { recursive: true });
     writeFileSync(join(broken, 'moonshine-tiny-encoder.onnx'), 'not a model');
     const files = await checkedModelFiles();
     if (!files.ok) throw files.problem;
     const lines: string[] = [];
     const models = { ...files.value, encoder: join(broken, 'moonshine-tiny-encoder.onnx') };
-    const child = startRecogniser(
-      { models, threads: 1 },
-      { onMessage: () => {}, onLine: (line) => lines.push(line) },
-    );
+    const child = startRecogniser(bundledSetup(models), {
+      onMessage: () => {},
+      onLine: (line) => lines.push(line),
+    });
     await child.write(new Float32Array(RATE));
     child.end();
     expect((await child.finished).failure).toMatch(/it ended with|rror/);
@@ -140,7 +149,7 @@ describe('when hearing fails', () => {
   test('a child that is killed midway is an end, and feeding it on does no harm', async () => {
     const files = await checkedModelFiles();
     if (!files.ok) throw files.problem;
-    const child = startRecogniser({ models: files.value, threads: 1 }, { onMessage: () => child.stop() });
+    const child = startRecogniser(bundledSetup(files.value), { onMessage: () => child.stop() });
     for (let second = 0; second < 200; second++) await child.write(new Float32Array(RATE));
     child.end();
     expect(await child.finished).toEqual({ failure: 'it ended with SIGKILL' });

@@ -1,16 +1,19 @@
 /** Hears one piece of sound, and its halves where the recogniser stumbles. */
 import { isLoop, tooFast } from './evidence.ts';
 import { quietestPlace } from './quiet-place.ts';
+import { type Recognised, type TimedWord, tidy } from './recognised.ts';
 import { SAMPLE_RATE } from './sample-rate.ts';
 
-/** Text of one run of the recogniser, with its place inside the piece. */
+/** Text of one run of the recogniser, with its place inside the piece, in samples. */
 export interface HeardPart {
   readonly start: number;
   readonly end: number;
   readonly text: string;
+  /** Where the model gives times: in seconds from the piece's beginning. */
+  readonly words?: readonly TimedWord[];
 }
 
-export type Recognise = (samples: Float32Array) => Promise<string>;
+export type Recognise = (samples: Float32Array) => Promise<Recognised>;
 
 const DEEPEST_HALVING = 3;
 /** Shorter halves hold no whole words. */
@@ -26,10 +29,12 @@ export async function hearPiece(
   offset = 0,
   depth = 0,
 ): Promise<HeardPart[]> {
-  const text = tidy(await recognise(samples));
+  const { text: said, words } = await recognise(samples);
+  const text = tidy(said);
   const stumbled = text === '' || tooFast(text, samples.length / SAMPLE_RATE) || isLoop(text);
   if (!stumbled || depth === DEEPEST_HALVING || samples.length < 2 * SHORTEST_HALF) {
-    return [{ start: offset, end: offset + samples.length, text }];
+    const timed = words ? { words: later(words, offset / SAMPLE_RATE) } : {};
+    return [{ start: offset, end: offset + samples.length, text, ...timed }];
   }
   const cut = quietestPlace(samples, Math.floor(samples.length * 0.3), Math.ceil(samples.length * 0.7));
   const left = await hearPiece(samples.subarray(0, cut), recognise, offset, depth + 1);
@@ -37,10 +42,11 @@ export async function hearPiece(
   return [...left, ...right];
 }
 
-/** Only what is certain: white space, and control characters that no speech holds. Words and numbers stay. */
-function tidy(text: string): string {
-  return text
-    .replace(/\p{Cc}+/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();
+/** The same words, so many seconds later. */
+export function later(words: readonly TimedWord[], seconds: number): readonly TimedWord[] {
+  return words.map(({ text, startSeconds, endSeconds }) => ({
+    text,
+    startSeconds: startSeconds + seconds,
+    endSeconds: endSeconds + seconds,
+  }));
 }

@@ -1,13 +1,17 @@
 /** Hears a stream of samples: voice activity, pieces, words, times. Runs in the recogniser's own process. */
-import type { OfflineRecognizer, Vad } from 'sherpa-onnx-node';
+import type { Vad } from 'sherpa-onnx-node';
 import type { Utterance } from '../../model/views.ts';
-import type { ModelFiles } from '../model-folder.ts';
 import { backgroundLevel, level, whyNoSpeech } from './evidence.ts';
-import { type HeardPart, hearPiece } from './hear-piece.ts';
+import { type HeardPart, hearPiece, later } from './hear-piece.ts';
+import { type HeardBefore, openHeardBefore } from './heard-before.ts';
+import type { RecogniserSetup } from './messages.ts';
 import { placeUtterances } from './place-utterances.ts';
+import type { SoundRecogniser } from './recognised.ts';
 import { SAMPLE_RATE } from './sample-rate.ts';
+import { loadSherpaRecogniser } from './sherpa-recogniser.ts';
 import { SoundWindow } from './sound-window.ts';
 import { type Piece, type Stretch, StretchJoiner, spoken, within } from './stretches.ts';
+import { whisperRecogniser } from './whisper-recogniser.ts';
 
 export interface Heard {
   readonly utterances: readonly Utterance[];
@@ -21,7 +25,6 @@ const VAD_WINDOW = 512;
 /** Voice activity cuts tight: the sound around a stretch still belongs to its words. */
 const PAD = 0.2 * SAMPLE_RATE;
 const LONGEST_GAP = 3 * SAMPLE_RATE;
-const LONGEST_PIECE = 15 * SAMPLE_RATE;
 /** Live, a pause of this length ends a stretch that is told early; longer stretches are told in parts. */
 const LIVE_GAP = 0.35 * SAMPLE_RATE;
 const LIVE_LONGEST = 10 * SAMPLE_RATE;
@@ -33,10 +36,11 @@ const KEPT_BACK = 60 * SAMPLE_RATE;
 const BACKGROUND_SPAN = 20 * SAMPLE_RATE;
 
 export class Listener {
-  readonly #recogniser: OfflineRecognizer;
+  readonly #recogniser: SoundRecogniser;
+  readonly #before: HeardBefore;
   readonly #vad: Vad;
   readonly #window = new SoundWindow();
-  readonly #joiner = new StretchJoiner({ longestGap: LONGEST_GAP, longestPiece: LONGEST_PIECE });
+  readonly #joiner: StretchJoiner;
   readonly #early: StretchJoiner | undefined;
   #rest = new Float32Array();
   #lastEnd: number | undefined;
@@ -45,10 +49,13 @@ export class Listener {
   /** The piece that was heard last: alone in a pause it comes early and again. */
   #last: { readonly piece: Piece; readonly heard: Heard } | undefined;
 
-  private constructor(recogniser: OfflineRecognizer, vad: Vad, live: boolean) {
+  private constructor(recogniser: SoundRecogniser, vad: Vad, setup: RecogniserSetup) {
     this.#recogniser = recogniser;
     this.#vad = vad;
-    if (live) this.#early = new StretchJoiner({ longestGap: LIVE_GAP, longestPiece: LIVE_LONGEST });
+    this.#before = openHeardBefore(setup);
+    const longestPiece = setup.longestPieceSeconds * SAMPLE_RATE;
+    this.#joiner = new StretchJoiner({ longestGap: LONGEST_GAP, longestPiece });
+    if (setup.live) this.#early = new StretchJoiner({ longestGap: LIVE_GAP, longestPiece: LIVE_LONGEST });
   }
 
   /** Where the last talk ends, in samples; undefined while there was none. */
@@ -60,22 +67,16 @@ export class Listener {
    * Loads the models. The files must have been checked: a damaged one ends the process. A live listener tells each
    * stretch as soon as it ends, and again when it is heard together with its neighbours.
    */
-  static async load(models: ModelFiles, threads: number, live = false): Promise<Listener> {
+  static async load(setup: RecogniserSetup): Promise<Listener> {
     const { default: sherpa } = await import('sherpa-onnx-node');
-    const recogniser = new sherpa.OfflineRecognizer({
-      featConfig: { sampleRate: SAMPLE_RATE, featureDim: 80 },
-      modelConfig: {
-        moonshine: { encoder: models.encoder, mergedDecoder: models.decoder },
-        tokens: models.tokens,
-        numThreads: threads,
-        provider: 'cpu',
-        debug: 0,
-      },
-    });
+    const recogniser =
+      setup.recogniser.kind === 'sherpa'
+        ? await loadSherpaRecogniser(setup.recogniser, setup.threads)
+        : whisperRecogniser(setup.recogniser, setup.threads);
     const vad = new sherpa.Vad(
       {
         sileroVad: {
-          model: models.voiceActivity,
+          model: setup.voiceActivity,
           threshold: 0.5,
           minSilenceDuration: 0.25,
           minSpeechDuration: 0.25,
@@ -89,7 +90,7 @@ export class Listener {
       },
       60,
     );
-    return new Listener(recogniser, vad, live);
+    return new Listener(recogniser, vad, setup);
   }
 
   /** Takes the next samples and yields what was understood meanwhile. */
@@ -161,7 +162,9 @@ export class Listener {
 
   async #hearOnce(piece: Piece): Promise<Heard> {
     if (this.#last && isSamePiece(this.#last.piece, piece)) return this.#last.heard;
-    const heard = await this.#hear(piece);
+    const before = this.#before.find(piece);
+    const heard = before ?? (await this.#hear(piece));
+    if (!before) this.#before.keep(piece, heard);
     this.#last = { piece, heard };
     return heard;
   }
@@ -172,7 +175,7 @@ export class Listener {
     const background = backgroundLevel(this.#window.slice(start - BACKGROUND_SPAN, start + samples.length));
     const utterances: Utterance[] = [];
     const dropped: (Utterance & { why: string })[] = [];
-    for (const part of await hearPiece(samples, (sound) => this.#recognise(sound))) {
+    for (const part of await hearPiece(samples, (sound) => this.#recogniser.recognise(sound))) {
       if (part.text === '') continue;
       const stretches = partStretches(piece, part, start);
       const why = whyNoSpeech({
@@ -181,17 +184,12 @@ export class Listener {
         spokenSeconds: spoken(stretches) / SAMPLE_RATE,
         rise: level(joinedSound(this.#window, stretches)) - background,
       });
-      if (why) dropped.push(...placeUtterances(part.text, stretches).map((words) => ({ ...words, why })));
-      else utterances.push(...placeUtterances(part.text, stretches));
+      const words = part.words && later(part.words, start / SAMPLE_RATE);
+      const placed = placeUtterances(part.text, stretches, words);
+      if (why) dropped.push(...placed.map((said) => ({ ...said, why })));
+      else utterances.push(...placed);
     }
     return { utterances, dropped };
-  }
-
-  async #recognise(samples: Float32Array): Promise<string> {
-    const stream = this.#recogniser.createStream();
-    stream.acceptWaveform({ samples, sampleRate: SAMPLE_RATE });
-    await this.#recogniser.decodeAsync(stream);
-    return this.#recogniser.getResult(stream).text;
   }
 }
 

@@ -1,5 +1,6 @@
 /** Gives each sentence of a heard text its time. */
 import type { Utterance } from '../../model/views.ts';
+import type { TimedWord } from './recognised.ts';
 import { SAMPLE_RATE } from './sample-rate.ts';
 import { type Piece, spoken } from './stretches.ts';
 
@@ -7,11 +8,13 @@ import { type Piece, spoken } from './stretches.ts';
 const SNAP_SECONDS = 0.8;
 
 /**
- * Splits a text at its sentence ends and spreads the sentences over the speech it was heard from, in proportion
- * to their length: the recogniser gives no times. Times rise and do not overlap.
+ * Splits a text at its sentence ends. Where the recogniser gave the time of each word, `words` in seconds of the
+ * recording, a sentence has the times of its own; else the sentences are spread over the speech that they were heard
+ * from, in proportion to their length. Times rise and do not overlap.
  */
-export function placeUtterances(text: string, piece: Piece): Utterance[] {
+export function placeUtterances(text: string, piece: Piece, words?: readonly TimedWord[]): Utterance[] {
   const sentences = splitSentences(text);
+  if (words) return placeByWords(sentences, words);
   const total = sentences.reduce((sum, sentence) => sum + sentence.length, 0);
   const length = spoken(piece);
   let done = 0;
@@ -23,6 +26,23 @@ export function placeUtterances(text: string, piece: Piece): Utterance[] {
     const utterance = { startSeconds: seconds(from), endSeconds: seconds(border.end), text: sentence };
     from = border.next;
     return utterance;
+  });
+}
+
+function placeByWords(sentences: readonly string[], words: readonly TimedWord[]): Utterance[] {
+  let place = 0;
+  let from = 0;
+  const hundredths = (value: number) => Math.round(value * 100) / 100;
+  return sentences.map((text) => {
+    const mine = words.slice(place, place + text.split(' ').length);
+    place += mine.length;
+    const timed = mine.map((word) => {
+      const startSeconds = Math.max(from, hundredths(word.startSeconds));
+      from = Math.max(startSeconds, hundredths(word.endSeconds));
+      return { text: word.text, startSeconds, endSeconds: from };
+    });
+    const startSeconds = timed[0]?.startSeconds ?? from;
+    return { startSeconds, endSeconds: from, text, words: timed };
   });
 }
 

@@ -38,7 +38,7 @@ export function startRecogniser(setup: RecogniserSetup, listeners: ProcessListen
   const gone = finished.then(() => {});
   return {
     finished,
-    stop: () => child.kill('SIGKILL'),
+    stop: () => stop(child, setup),
     end: () => child.stdin?.end(),
     async write(samples) {
       const bytes = Buffer.from(samples.buffer, samples.byteOffset, samples.byteLength);
@@ -46,6 +46,19 @@ export function startRecogniser(setup: RecogniserSetup, listeners: ProcessListen
       await Promise.race([gone, new Promise((resolve) => child.stdin?.once('drain', resolve))]);
     },
   };
+}
+
+/** A process that has started a program ends it first; the others hold native code that may not listen. */
+const PATIENCE_MS = 2000;
+
+function stop(child: ChildProcess, { recogniser }: RecogniserSetup): void {
+  if (child.exitCode !== null || child.signalCode !== null) return;
+  if (recogniser.kind === 'sherpa') {
+    child.kill('SIGKILL');
+    return;
+  }
+  child.kill('SIGTERM');
+  setTimeout(() => child.kill('SIGKILL'), PATIENCE_MS).unref();
 }
 
 function watch(child: ChildProcess, { onMessage, onLine }: ProcessListeners): Promise<ProcessEnd> {
