@@ -6,6 +6,7 @@ import type { CheckView } from './model/checks/check-views.ts';
 import type { WorkedCheck } from './model/checks/work-check.ts';
 import type { ProjectEvent } from './model/events.ts';
 import type { BatchView, BehindWork, HiddenView, OrderView, PairView } from './model/kept/kept-views.ts';
+import type { TranscriptView } from './model/transcripts.ts';
 import type {
   Answer,
   DayView,
@@ -36,6 +37,18 @@ export interface TakeOptions {
   readonly name?: string;
   /** What was heard already, while the recording was made: it is not heard again. */
   readonly heard?: Pick<Transcript, 'engine' | 'utterances' | 'dropped'>;
+  /** Name or path of the engine that hears it; without it the default one. */
+  readonly engine?: string;
+}
+
+/** What came of hearing a memo by another engine. */
+export interface HeardMemo {
+  readonly transcript: TranscriptView;
+  /** True when this engine had heard it before: nothing was added. */
+  readonly already: boolean;
+  /** The memo as it stands now, by the transcript that counts. */
+  readonly memo: MemoView;
+  readonly findings: readonly FindingView[];
 }
 
 /** What happens while the microphone is open. Seconds count from the beginning of the recording. */
@@ -159,7 +172,7 @@ export interface ProjectApi {
   /** Takes one file in: original bytes kept first, then heard, read and reconciled. */
   take(file: string, options?: TakeOptions): Promise<Result<Taken>>;
   /** Hears and reads memos that were kept but not finished, and recordings that were cut off (a kill, a crash). */
-  resume(options?: Pick<TakeOptions, 'onProgress' | 'signal'>): Promise<readonly Result<Taken>[]>;
+  resume(options?: Pick<TakeOptions, 'onProgress' | 'signal' | 'engine'>): Promise<readonly Result<Taken>[]>;
   /** Records from a microphone until it is stopped. The problem says why no microphone could be opened. */
   listen(options: ListenOptions): Promise<Result<OpenListening>>;
   microphones(): Promise<readonly KnownDevice[]>;
@@ -167,6 +180,16 @@ export interface ProjectApi {
   /** How many memos are kept and not read yet: after a kill, or while another call reads them. */
   unreadCount(): number;
   memo(id: string): MemoView | undefined;
+  /** What each engine heard in a memo, oldest first. */
+  transcripts(memoId: string): readonly TranscriptView[];
+  /**
+   * Hears a memo's recording by another engine. The new transcript stands beside the others, and counts unless a person
+   * chose one. `undo` gives the word back to the one before.
+   */
+  hearAgain(
+    memoId: string,
+    options: Pick<TakeOptions, 'engine' | 'onProgress' | 'signal'>,
+  ): Promise<Result<HeardMemo>>;
   /** Pictures a second of a memo's kept original; nothing where it has no picture. */
   framesPerSecond(memoId: string): Promise<number | undefined>;
   findings(filter?: {

@@ -24,6 +24,7 @@ import {
 } from './model/project-views.ts';
 import { wordsOfFinding } from './model/settling.ts';
 import { taskViews } from './model/task-views.ts';
+import { transcriptViews } from './model/transcripts.ts';
 import type { ProjectInfo } from './model/views.ts';
 import { whereView } from './model/where-view.ts';
 import { originalPath } from './originals.ts';
@@ -174,7 +175,9 @@ class Project implements ProjectApi {
   take(file: string, options: TakeOptions = {}): Promise<Result<Taken>> {
     return this.#taking.take(file, options);
   }
-  resume(options: Pick<TakeOptions, 'onProgress' | 'signal'> = {}): Promise<readonly Result<Taken>[]> {
+  resume(
+    options: Pick<TakeOptions, 'onProgress' | 'signal' | 'engine'> = {},
+  ): Promise<readonly Result<Taken>[]> {
     return this.#taking.resume(options);
   }
   async listen(options: ListenOptions): Promise<Result<OpenListening>> {
@@ -206,6 +209,12 @@ class Project implements ProjectApi {
   }
   memo(id: string) {
     return memoView(this.#store.rows, id);
+  }
+  transcripts(memoId: string) {
+    return transcriptViews(this.#store.rows, memoId);
+  }
+  hearAgain(memoId: string, options: Parameters<ProjectApi['hearAgain']>[1]) {
+    return this.#taking.hearAgain(memoId, options);
   }
   async framesPerSecond(memoId: string): Promise<number | undefined> {
     const memo = this.#store.rows.get('memos', memoId);

@@ -1,5 +1,6 @@
 /** Takes memos in: the original is kept first, then heard, then read and worked into the model. */
-import { readFileSync, rmSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { basename, extname } from 'node:path';
 import { loadHearing } from './hearing.ts';
@@ -10,11 +11,12 @@ import type { LookAhead } from './listening/what-is-new.ts';
 import type { NewEvent, SpokenText } from './model/events.ts';
 import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
-import type { MemoRow } from './model/rows.ts';
+import type { MemoRow, ProjectRows } from './model/rows.ts';
+import { transcriptViews } from './model/transcripts.ts';
 import type { MemoSource, MemoSummary, Utterance } from './model/views.ts';
 import { hashFile, type KeptOriginal, keepOriginal, originalPath } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
-import type { Taken, TakeOptions } from './project-api.ts';
+import type { HeardMemo, Taken, TakeOptions } from './project-api.ts';
 import { leftRecordings } from './speech/microphone/recordings-folder.ts';
 import type { MediaFacts } from './speech/transcript.ts';
 import type { ProjectStore } from './store/store.ts';
@@ -26,7 +28,7 @@ const TEXT_ENDINGS = new Set(['.txt', '.md']);
 /** Goes with every reading, so that a later reader can tell which memos an older one read. */
 const READER = `reader ${VERSION}`;
 
-type Watch = Pick<TakeOptions, 'onProgress' | 'signal'>;
+type Watch = Pick<TakeOptions, 'onProgress' | 'signal' | 'engine'>;
 
 /** A file that may be taken: what it is, and when it was recorded. */
 interface Candidate {
@@ -158,6 +160,7 @@ export class MemoTaking {
     if (text === undefined) {
       const transcript = watch.heard ? spokenText(watch.heard) : await this.#hear(memo, watch);
       this.#store.append([{ kind: 'transcript-made', at: now(), memoId: memo.id, transcript }]);
+      this.#forgetHeard(memo, watch.engine);
       text = transcript.text;
     }
     watch.onProgress?.({ stage: 'reading', fraction: 0 });
@@ -170,10 +173,72 @@ export class MemoTaking {
   async #hear(memo: MemoRow, watch: Watch): Promise<SpokenText> {
     const file = originalPath(this.#home, memo);
     if (memo.source.kind === 'text') return { text: decodeText(readFileSync(file), memo.source.name) };
+    const heardFile = this.#heardFile(memo, watch.engine);
     const hearing = await loadHearing();
-    const heard = await hearing.transcribe(file, watch);
-    if (!heard.ok) throw keptButNotHeard(heard.problem, memo);
+    const heard = await hearing.transcribe(file, {
+      ...watch,
+      words: namesOfThings(this.#store.rows),
+      ...(heardFile === undefined ? {} : { heardFile }),
+    });
+    if (!heard.ok)
+      throw memo.notes ? standsAsItWas(heard.problem, memo) : keptButNotHeard(heard.problem, memo);
     return spokenText(heard.value);
+  }
+
+  /** Where pieces that were heard wait for the rest; undefined where nothing can be written. */
+  #heardFile(memo: MemoRow, engine = ''): string | undefined {
+    const folder = join(this.#home, 'hearing');
+    try {
+      mkdirSync(folder, { recursive: true, mode: 0o700 });
+      return join(folder, `${memo.source.sha256.slice(0, 32)}-${shortHash(engine)}.jsonl`);
+    } catch {
+      return undefined;
+    }
+  }
+
+  /** The transcript is in the log: its pieces are not needed any more. */
+  #forgetHeard(memo: MemoRow, engine: string | undefined): void {
+    const file = this.#heardFile(memo, engine);
+    if (file !== undefined) rmSync(file, { force: true });
+  }
+
+  /** Hears a memo by another engine, reads that, and lets it count unless a person chose a transcript. */
+  hearAgain(memoId: string, watch: Watch): Promise<Result<HeardMemo>> {
+    return asResult(async () => {
+      const memo = this.#row(memoId);
+      if (memo.source.kind !== 'recording') throw notRecorded(memo);
+      const engine = await (await loadHearing()).engineName(watch.engine);
+      if (!engine.ok) throw engine.problem;
+      const before = transcriptViews(this.#store.rows, memoId).find((one) => one.engine === engine.value);
+      if (before) return this.#heardMemo(memoId, before.version, true);
+      if (memo.text === undefined) {
+        await this.#finish(memo, watch);
+        return this.#heardMemo(memoId, 1, false);
+      }
+      const transcript = await this.#hear(memo, watch);
+      watch.onProgress?.({ stage: 'reading', fraction: 0 });
+      const notes = await this.#read(transcript.text, memo.recordedAt);
+      let version = 0;
+      this.#store.append((rows) => {
+        version = rows.where('hearings', 'memoId', memoId).length + 2;
+        const isChosen = rows.get('choices', memoId)?.by === 'person';
+        const heard: NewEvent = {
+          ...{ kind: 'heard-again', at: now(), memoId, version },
+          ...{ transcript, notes, reader: READER },
+        };
+        if (isChosen) return [heard];
+        return [heard, { kind: 'transcript-chosen', at: now(), memoId, version, by: 'newest' }];
+      });
+      this.#forgetHeard(memo, watch.engine);
+      return this.#heardMemo(memoId, version, false);
+    });
+  }
+
+  #heardMemo(memoId: string, version: number, already: boolean): HeardMemo {
+    const memo = memoView(this.#store.rows, memoId);
+    const transcript = transcriptViews(this.#store.rows, memoId).find((one) => one.version === version);
+    if (!memo || !transcript) throw new Error(`transcript ${version} of memo ${memoId} is not in the model`);
+    return { transcript, already, memo, findings: findingViews(this.#store.rows, { memoId }) };
   }
 
   async #read(text: string, recordedAt: string): Promise<MemoNotes> {
@@ -190,6 +255,28 @@ export class MemoTaking {
     const findings = findingViews(this.#store.rows, { memoId });
     return { memoId, already: false, memo, findings, behindWork };
   }
+}
+
+const shortHash = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 8);
+
+/** How many names a recogniser is told to expect. */
+const MOST_NAMES = 120;
+
+/** What the project calls its things, latest first. */
+function namesOfThings(rows: ProjectRows): readonly string[] {
+  return rows
+    .all('items')
+    .slice(-MOST_NAMES)
+    .reverse()
+    .flatMap((item) => [item.name, ...item.aliases]);
+}
+
+function notRecorded(memo: MemoRow): Problem {
+  return new Problem(`memo ${memo.id.slice(1)} was written: there is nothing to hear`, {
+    code: 'memo-not-recorded',
+    exitCode: EXIT.usage,
+    next: 'see which memos are recordings with: hearwright memos',
+  });
 }
 
 function spokenText({ utterances, dropped, engine }: NonNullable<TakeOptions['heard']>): SpokenText {
@@ -261,6 +348,19 @@ function keptButNotHeard(problem: Problem, memo: MemoRow): Problem {
     exitCode: EXIT.partly,
     kept: `${name} is kept as memo ${memo.id.slice(1)}, not read yet`,
     next: next?.replaceAll(basename(memo.file), name) ?? 'hearwright resume',
+    cause: problem.cause ?? problem,
+  });
+}
+
+/** Another engine could not hear it: what stands, stands. */
+function standsAsItWas(problem: Problem, memo: MemoRow): Problem {
+  const number = memo.id.slice(1);
+  const next = problem.code === 'cancelled' ? `go on with: hearwright hear ${number}` : problem.next;
+  return new Problem(problem.message.replaceAll(basename(memo.file), memo.source.name), {
+    code: problem.code,
+    exitCode: EXIT.partly,
+    kept: `memo ${number} stands as it was`,
+    ...(next === undefined ? {} : { next: next.replaceAll(basename(memo.file), memo.source.name) }),
     cause: problem.cause ?? problem,
   });
 }

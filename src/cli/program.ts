@@ -10,11 +10,13 @@ import { calendarCommand } from './commands/calendar.ts';
 import { checksCommand } from './commands/checks.ts';
 import { closeCommand } from './commands/close.ts';
 import { dueCommand } from './commands/due.ts';
+import { enginesCommand } from './commands/engines.ts';
 import { episodeCommand } from './commands/episode.ts';
 import { exportCommand } from './commands/export.ts';
 import { figuresCommand } from './commands/figures.ts';
 import { findingsCommand } from './commands/findings.ts';
 import { handsCommand } from './commands/hands.ts';
+import { hearCommand } from './commands/hear.ts';
 import { importCommand } from './commands/import.ts';
 import { initCommand } from './commands/init.ts';
 import { journalCommand } from './commands/journal.ts';
@@ -42,6 +44,7 @@ import { takeCommand } from './commands/take.ts';
 import { tasksCommand } from './commands/tasks.ts';
 import { todoCommand } from './commands/todo.ts';
 import { toleranceCommand } from './commands/tolerance.ts';
+import { transcriptsCommand } from './commands/transcripts.ts';
 import { undoCommand } from './commands/undo.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { waitCommand } from './commands/wait.ts';
@@ -59,6 +62,9 @@ const COMMANDS = [
   resumeCommand,
   readCommand,
   memosCommand,
+  hearCommand,
+  transcriptsCommand,
+  enginesCommand,
   journalCommand,
   nextCommand,
   whereCommand,

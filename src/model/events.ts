@@ -4,7 +4,7 @@
  */
 import type { Attribute, HouseUnits, MemoNotes, Quantity, SpokenInput } from '../language/notes.ts';
 import type { RecordByHand } from './kept/record-rows.ts';
-import type { MemoSource, MemoSummary, Utterance } from './views.ts';
+import type { DroppedSpeech, MemoSource, MemoSummary, Utterance } from './views.ts';
 
 interface EventBase {
   /** Position in the log, from 1, without gaps. */
@@ -38,7 +38,7 @@ export interface SpokenText {
   readonly engine?: string;
   readonly utterances?: readonly Utterance[];
   /** Recogniser output that was dropped for want of speech. */
-  readonly dropped?: readonly Utterance[];
+  readonly dropped?: readonly DroppedSpeech[];
 }
 
 export interface TranscriptMade extends EventBase {

@@ -19,6 +19,7 @@ import type { NoteIds, NoteReview } from './keep-notes.ts';
 import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
 import type {
   ClaimView,
+  DroppedSpeech,
   FindingView,
   MemoSource,
   MemoSummary,
@@ -46,7 +47,7 @@ export interface MemoRow {
   readonly text?: string;
   readonly engine?: string;
   readonly utterances?: readonly Utterance[];
-  readonly dropped?: readonly Utterance[];
+  readonly dropped?: readonly DroppedSpeech[];
   /** Absent until the memo was read. */
   readonly notes?: MemoNotes;
   readonly reader?: string;

@@ -38,6 +38,11 @@ export interface Utterance {
   readonly words?: readonly SpokenWord[];
 }
 
+/** Output of the recogniser that was dropped, with the reason. */
+export interface DroppedSpeech extends Utterance {
+  readonly why?: string;
+}
+
 export interface SpokenWord {
   readonly startSeconds: number;
   readonly endSeconds: number;
@@ -88,7 +93,7 @@ export interface MemoView extends MemoSummary {
   readonly utterances?: readonly Utterance[];
   readonly notes: KeptNotes;
   /** Recogniser output that was dropped for want of speech, with its time. */
-  readonly droppedSpeech?: readonly Utterance[];
+  readonly droppedSpeech?: readonly DroppedSpeech[];
 }
 
 export const FINDING_KINDS = [

@@ -6,9 +6,16 @@ import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
 import { instantValue } from '../values.ts';
+import { checkEngine } from './engines.ts';
 import { finishKeptFirst } from './resume.ts';
 
-async function takeAll(project: ProjectApi, files: readonly string[], at: string | undefined): Promise<void> {
+interface TakeChoices {
+  readonly at?: string;
+  readonly engine?: string;
+}
+
+async function takeAll(project: ProjectApi, files: readonly string[], choices: TakeChoices): Promise<void> {
+  await checkEngine(choices.engine);
   // Memos are worked into the model in the order in which they were taken: older ones are finished first.
   await finishKeptFirst(project);
   const [{ takenText }, { progressOnTerminal }] = await Promise.all([
@@ -21,7 +28,7 @@ async function takeAll(project: ProjectApi, files: readonly string[], at: string
   for (const file of files) {
     if (signal.aborted) break;
     const result: Result<Taken> = await project.take(file, {
-      ...(at === undefined ? {} : { at }),
+      ...choices,
       onProgress: (progress) => line.show(file, progress),
       signal,
     });
@@ -41,7 +48,8 @@ export function takeCommand(): Command {
     .description('take memos in: text, sound or video')
     .argument('<file...>', '.txt and .md as text, anything else through the recogniser')
     .option('--at <instant>', 'when it was recorded, ISO 8601', instantValue)
-    .action((files: string[], options: { at?: string }, command: Command) =>
-      withProject(command, (project) => takeAll(project, files, options.at), { finishesKept: true }),
+    .option('--engine <name>', 'what hears it, as engines lists it, or the path of a model')
+    .action((files: string[], options: TakeChoices, command: Command) =>
+      withProject(command, (project) => takeAll(project, files, options), { finishesKept: true }),
     );
 }

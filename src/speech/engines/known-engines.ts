@@ -11,7 +11,7 @@ import { type EngineSettings, readEngineSettings, writeEngineSettings } from './
 import { ggmlVerdict } from './ggml-file.ts';
 import { familyOf, isFault } from './model-family.ts';
 import { promptOf } from './prompt.ts';
-import { findWhisperProgram } from './whisper-program.ts';
+import { findWhisperProgram, writesJson } from './whisper-program.ts';
 
 /** One engine, as `engines` lists it. */
 export interface KnownEngine {
@@ -107,7 +107,7 @@ export async function removeEngine(name: string): Promise<Result<string>> {
 }
 
 /** Makes an engine the one that hears when none is named. */
-export async function useEngine(name: string): Promise<Result<string>> {
+export async function chooseEngine(name: string): Promise<Result<string>> {
   const settings = await readEngineSettings();
   const { default: _before, ...others } = settings;
   if (name === 'bundled' || name === ENGINE_NAME) {
@@ -244,4 +244,21 @@ function nameProblem(message: string): Problem {
     exitCode: EXIT.usage,
     next: 'give it another name with --name',
   });
+}
+
+/** Sets the whisper.cpp program that is to be used, or forgets it. A program that does not fit is refused. */
+export async function setWhisperProgram(path: string | undefined): Promise<Result<string | undefined>> {
+  const { whisperProgram: _before, ...others } = await readEngineSettings();
+  const program = path === undefined ? undefined : resolve(path);
+  if (program !== undefined && !(await writesJson(program))) {
+    const problem = new Problem(`cannot use ${program}: it is no whisper.cpp program that writes JSON`, {
+      code: 'whisper-unfit',
+      exitCode: EXIT.usage,
+      kept: 'the setting is as it was',
+      next: 'name the program that whisper.cpp calls whisper-cli, or main in older versions',
+    });
+    return { ok: false, problem };
+  }
+  await writeEngineSettings({ ...others, ...(program === undefined ? {} : { whisperProgram: program }) });
+  return { ok: true, value: program };
 }
