@@ -207,6 +207,6 @@ function quantisedFirst(names: readonly string[]): readonly string[] {
 
 /** Whether the same model stands earlier in the list, quantised: `model.int8.onnx` beside `model.onnx`. */
 function isTwin(path: string, all: readonly string[]): boolean {
-  const plain = (one: string) => one.replace(/[._-](?:int8|fp16|quant(?:ized)?)(?=[._-])/i, '');
+  const plain = (one: string) => basename(one).replace(/[._-](?:int8|fp16|quant(?:ized)?)(?=[._-])/i, '');
   return all.findIndex((one) => plain(one) === plain(path)) < all.indexOf(path);
 }
