@@ -54,6 +54,48 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     'too many arguments for "verify". Expected 0 arguments but got 1\n  next   see: hearwright --help',
     2,
   ],
+  [
+    'memo-not-recorded',
+    [...IN, 'hear', '1', '--engine', 'bundled'],
+    'memo 1 was written: there is nothing to hear\n  next   see which memos are recordings with: hearwright memos',
+    2,
+  ],
+  [
+    'transcript-unknown',
+    [...IN, 'transcripts', '1', '2', '--use'],
+    'the memo has no transcript 2\n  next   it was written, or is not heard yet',
+    2,
+  ],
+  [
+    'engine-unknown',
+    [...IN, 'take', 'ok.txt', '--engine', 'large'],
+    'no engine is called "large"\n  next   there are: moonshine-tiny-en; more with: hearwright engines add PATH',
+    2,
+  ],
+  [
+    'engine-name',
+    ['engines', 'add', 'ok.txt', '--name', 'bundled'],
+    'an engine cannot be called "bundled"\n  next   give it another name with --name',
+    2,
+  ],
+  [
+    'model-unknown',
+    ['engines', 'add', 'ok.txt'],
+    'cannot use the engine ok.txt: DIR/ok.txt is no model that is known here\n  kept   nothing was changed; the bundled engine hears as before\n  next   put the files right, or choose another engine: hearwright engines',
+    3,
+  ],
+  [
+    'model-missing',
+    ['engines', 'add', 'nowhere'],
+    'cannot use the engine nowhere: DIR/nowhere is not there\n  kept   nothing was changed; the bundled engine hears as before\n  next   put the files right, or choose another engine: hearwright engines',
+    3,
+  ],
+  [
+    'whisper-unfit',
+    ['engines', 'set-up', 'whisper', '--program', 'ok.txt'],
+    'cannot use DIR/ok.txt: it is no whisper.cpp program that writes JSON\n  kept   the setting is as it was\n  next   name the program that whisper.cpp calls whisper-cli, or main in older versions',
+    2,
+  ],
   ['value-invalid', ['init', '--units', 'feet'], '--units: expected metric, us or mixed, got "feet"', 2],
   [
     'value-invalid',
@@ -458,6 +500,24 @@ test.skipIf(process.getuid?.() === 0)('original-not-kept: a folder without the r
     'hearwright: cannot keep d.txt: the project folder may not be written to\n  kept   the file was left as it was; the project is unchanged\n  next   see the room on the disk and the rights of the folder, then take it again\n',
   );
   expect(code).toBe(3);
+});
+
+test('engines-unread and engines-unwritten: the list of engines is damaged, or cannot be written', () => {
+  const settings = join(place.folder, 'settings');
+  mkdirSync(join(settings, 'hearwright'), { recursive: true });
+  writeFileSync(join(settings, 'hearwright', 'engines.json'), '{"format": 1, "engines": [{"name": 4}]}');
+  const unread = place.call(['engines'], { env: { XDG_CONFIG_HOME: settings } });
+  expect(unread).toMatchObject({ out: '', code: 2 });
+  expect(unread.err).toBe(
+    'hearwright: cannot read the engines in DIR/settings/hearwright/engines.json: it is damaged or may not be read\n  kept   the file was left as it was\n  next   put it right, or delete it and add the engines again\n',
+  );
+  place.file('settings-file', 'a file where a folder should be');
+  const unwritten = place.call(['engines', 'use', 'bundled'], {
+    env: { XDG_CONFIG_HOME: join(place.folder, 'settings-file') },
+  });
+  expect(unwritten).toMatchObject({ out: '', code: 1 });
+  expect(unwritten.err).toContain('cannot write DIR/settings-file/hearwright/engines.json: ');
+  expect(unwritten.err).toContain('the engines are as they were');
 });
 
 test('hostile file names act on no terminal', () => {

@@ -38,7 +38,7 @@ export async function readEngineSettings(file: string = settingsFile()): Promise
   try {
     text = await readFile(file, 'utf8');
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return NONE;
+    if (/^(?:ENOENT|ENOTDIR)$/.test((error as NodeJS.ErrnoException).code ?? '')) return NONE;
     throw unread(file, error);
   }
   try {
