@@ -10,6 +10,7 @@ import type { TranscriptView } from './model/transcripts.ts';
 import type {
   Answer,
   DayView,
+  DeviceView,
   FindingView,
   LimitView,
   MemoSummary,
@@ -39,6 +40,8 @@ export interface TakeOptions {
   readonly heard?: Pick<Transcript, 'engine' | 'utterances' | 'dropped'>;
   /** Name or path of the engine that hears it; without it the default one. */
   readonly engine?: string;
+  /** The recorder that made it, as `devices` names it, where neither the file nor its name tells. */
+  readonly device?: string;
 }
 
 /** What came of hearing a memo by another engine. */
@@ -141,6 +144,7 @@ export type HandChange = WithoutPlace<
         | 'record-kept'
         | 'check-added'
         | 'check-removed'
+        | 'device-set'
         | 'task-due-set'
         | 'task-waits-set'
         | 'task-placed'
@@ -176,6 +180,8 @@ export interface ProjectApi {
   /** Records from a microphone until it is stopped. The problem says why no microphone could be opened. */
   listen(options: ListenOptions): Promise<Result<OpenListening>>;
   microphones(): Promise<readonly KnownDevice[]>;
+  /** Recorders whose clocks were told of. */
+  devices(): readonly DeviceView[];
   memos(): readonly MemoSummary[];
   /** How many memos are kept and not read yet: after a kill, or while another call reads them. */
   unreadCount(): number;

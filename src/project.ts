@@ -9,6 +9,7 @@ import { answerOf, namingWords, tellingWords } from './model/answer.ts';
 import type { AskedCheck } from './model/checks/check-rows.ts';
 import { checkViews, workOutCheck } from './model/checks/check-views.ts';
 import { daysWithTalk, dayView, nextView, spanView } from './model/day-views.ts';
+import { deviceViews } from './model/devices.ts';
 import { exportDocument } from './model/export.ts';
 import { heldRows } from './model/held-rows.ts';
 import { batchViews, hiddenViews, orderViews, pairViews } from './model/kept/kept-views.ts';
@@ -197,6 +198,9 @@ class Project implements ProjectApi {
   }
   async microphones() {
     return (await import('./speech/microphone/open-microphone.ts')).microphones();
+  }
+  devices() {
+    return deviceViews(this.#store.rows);
   }
   memos() {
     return memoViews(this.#store.rows).map(

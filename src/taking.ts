@@ -2,18 +2,27 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
-import { basename, extname } from 'node:path';
+import { basename, extname, join } from 'node:path';
+import { trueTime } from './device-clock.ts';
 import { loadHearing } from './hearing.ts';
-import { inLocalZone, localInstant, now, withOffset } from './instant.ts';
+import { localInstant, now, withOffset } from './instant.ts';
 import { whatIsKnown } from './known.ts';
 import type { MemoNotes } from './language/notes.ts';
 import type { LookAhead } from './listening/what-is-new.ts';
+import { deviceOf, deviceViews } from './model/devices.ts';
 import type { NewEvent, SpokenText } from './model/events.ts';
 import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
 import type { MemoRow, ProjectRows } from './model/rows.ts';
 import { transcriptViews } from './model/transcripts.ts';
-import type { MemoSource, MemoSummary, Utterance } from './model/views.ts';
+import type {
+  ClockPutRight,
+  DeviceClock,
+  DeviceView,
+  MemoSource,
+  MemoSummary,
+  Utterance,
+} from './model/views.ts';
 import { hashFile, type KeptOriginal, keepOriginal, originalPath } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type { HeardMemo, Taken, TakeOptions } from './project-api.ts';
@@ -37,6 +46,7 @@ interface Candidate {
   readonly media?: MediaFacts;
   readonly recordedAt: string;
   readonly recordedAtFrom: MemoSummary['recordedAtFrom'];
+  readonly putRight?: ClockPutRight;
 }
 
 export class MemoTaking {
@@ -52,7 +62,7 @@ export class MemoTaking {
   /** Takes one file in. A file that is no memo is refused before anything is written. */
   take(file: string, options: TakeOptions): Promise<Result<Taken>> {
     return asResult(async () => {
-      const candidate = await examine(file, options);
+      const candidate = await examine(file, options, deviceViews(this.#store.rows));
       const { sha256 } = await hashFile(file).catch((error) => {
         throw readProblem(error, file);
       });
@@ -135,15 +145,20 @@ export class MemoTaking {
       sha256: original.sha256,
       bytes: original.bytes,
       ...(media ? { durationSeconds: media.durationSeconds } : {}),
+      ...(media?.device ? { device: media.device } : {}),
     };
     let memoId = '';
     const events = this.#store.append(() => {
       const known = this.#store.memoWithHash(original.sha256);
       memoId = known?.id ?? `m${this.#store.memoCount() + 1}`;
       if (known) return [];
-      const { recordedAt, recordedAtFrom } = facts;
+      const { recordedAt, recordedAtFrom, putRight } = facts;
       const { file } = original;
-      return [{ kind: 'recording-kept', at: now(), memoId, source, file, recordedAt, recordedAtFrom }];
+      const kept: NewEvent = {
+        ...{ kind: 'recording-kept', at: now(), memoId, source, file, recordedAt, recordedAtFrom },
+        ...(putRight ? { putRight } : {}),
+      };
+      return [kept];
     });
     return { memo: this.#row(memoId), already: events.length === 0 };
   }
@@ -291,28 +306,30 @@ function spokenText({ utterances, dropped, engine }: NonNullable<TakeOptions['he
 /** What the file is and when it was recorded; throws a Problem when it is no memo. */
 async function examine(
   file: string,
-  { at, name = basename(file) }: Pick<TakeOptions, 'at' | 'name'>,
+  { at, name = basename(file), device }: Pick<TakeOptions, 'at' | 'name' | 'device'>,
+  devices: readonly DeviceView[],
 ): Promise<Candidate> {
+  const named = device === undefined ? undefined : deviceNamed(devices, device);
   const facts = await stat(file).catch((error) => {
     throw readProblem(error, file);
   });
   if (!facts.isFile()) throw readProblem(Object.assign(new Error('it is no file'), { code: 'EISDIR' }), file);
   const given =
     at === undefined ? undefined : { recordedAt: withOffset(at), recordedAtFrom: 'given' as const };
-  const fromFile = { recordedAt: localInstant(facts.mtime), recordedAtFrom: 'file' as const };
   if (TEXT_ENDINGS.has(extname(name).toLowerCase())) {
     refuseLongText(facts.size, file);
     decodeText(readText(file), file);
-    return { name, kind: 'text', ...(given ?? fromFile) };
+    return { name, kind: 'text', ...(given ?? fromFile(facts.mtime, undefined)) };
   }
   if (facts.size === 0) throw emptyFile(file);
   const media = await (await loadHearing()).probe(file);
   if (!media.ok) throw media.problem;
+  const maker = named ?? deviceOf(devices, { fileName: name, ...media.value });
   return {
     name,
     kind: 'recording',
     media: media.value,
-    ...(given ?? fromContainer(media.value) ?? fromFile),
+    ...(given ?? fromContainer(media.value, maker) ?? fromFile(facts.mtime, maker)),
   };
 }
 
@@ -324,10 +341,34 @@ function readText(file: string): Uint8Array {
   }
 }
 
-function fromContainer({ createdAt }: MediaFacts) {
-  return createdAt === undefined || Number.isNaN(Date.parse(createdAt))
-    ? undefined
-    : { recordedAt: inLocalZone(createdAt), recordedAtFrom: 'container' as const };
+function deviceNamed(devices: readonly DeviceView[], wanted: string): DeviceView {
+  const found = devices.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());
+  if (found) return found;
+  throw new Problem(`no device is called "${wanted}"`, {
+    code: 'device-unknown',
+    exitCode: EXIT.usage,
+    next: `tell how its clock goes: hearwright device "${wanted}" --offset +00:00:00`,
+  });
+}
+
+/** The container's own time, put right where its recorder's clock is known. */
+function fromContainer({ createdAt }: MediaFacts, device: DeviceView | undefined) {
+  if (createdAt === undefined || Number.isNaN(Date.parse(createdAt))) return undefined;
+  return { ...timed(createdAt, device), recordedAtFrom: 'container' as const };
+}
+
+/** The file's time: a copy keeps what the recorder's clock said; a file system counts in UTC, whatever that clock did. */
+function fromFile(changed: Date, device: DeviceView | undefined) {
+  const clock = device && { name: device.name, offsetSeconds: device.offsetSeconds };
+  return { ...timed(localInstant(changed), clock), recordedAtFrom: 'file' as const };
+}
+
+function timed(stated: string, device: (DeviceClock & { readonly name: string }) | undefined) {
+  const recordedAt = trueTime(stated, device);
+  if (!device) return { recordedAt };
+  const { name, offsetSeconds, counts } = device;
+  const putRight: ClockPutRight = { device: name, stated, offsetSeconds, ...(counts ? { counts } : {}) };
+  return { recordedAt, putRight };
 }
 
 function emptyFile(file: string): Problem {

@@ -59,6 +59,8 @@ function wordsFor(event: ProjectEvent): string {
       return `the tolerance on ${event.dimension}`;
     case 'record-kept':
       return recordWords(event.record);
+    case 'device-set':
+      return `the clock of "${event.name}"`;
     case 'check-added':
       return `the check "${event.check}"`;
     case 'check-removed':

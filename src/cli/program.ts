@@ -9,6 +9,7 @@ import { behindCommand } from './commands/behind.ts';
 import { calendarCommand } from './commands/calendar.ts';
 import { checksCommand } from './commands/checks.ts';
 import { closeCommand } from './commands/close.ts';
+import { deviceCommand } from './commands/device.ts';
 import { dueCommand } from './commands/due.ts';
 import { enginesCommand } from './commands/engines.ts';
 import { episodeCommand } from './commands/episode.ts';
@@ -65,6 +66,7 @@ const COMMANDS = [
   hearCommand,
   transcriptsCommand,
   enginesCommand,
+  deviceCommand,
   journalCommand,
   nextCommand,
   whereCommand,

@@ -120,6 +120,7 @@ const byKind = {
     options: optional(record(string(), string())),
     note: optional(string()),
   },
+  'device-set': { name: string(), clock: optional(looseObject({})) },
   'check-removed': { checkId: string() },
   undone: { undoes: count() },
 } satisfies Readonly<Record<ProjectEvent['kind'], core.$ZodLooseShape>>;

@@ -4,7 +4,14 @@
  */
 import type { Attribute, HouseUnits, MemoNotes, Quantity, SpokenInput } from '../language/notes.ts';
 import type { RecordByHand } from './kept/record-rows.ts';
-import type { DroppedSpeech, MemoSource, MemoSummary, Utterance } from './views.ts';
+import type {
+  ClockPutRight,
+  DeviceClock,
+  DroppedSpeech,
+  MemoSource,
+  MemoSummary,
+  Utterance,
+} from './views.ts';
 
 interface EventBase {
   /** Position in the log, from 1, without gaps. */
@@ -29,6 +36,8 @@ export interface RecordingKept extends EventBase {
   readonly file: string;
   readonly recordedAt: string;
   readonly recordedAtFrom: MemoSummary['recordedAtFrom'];
+  /** Where the time was put right by what is known of the recorder's clock: that, and what the recorder stated. */
+  readonly putRight?: ClockPutRight;
 }
 
 /** The words of a memo; for a text memo the text itself, without utterances. */
@@ -234,6 +243,13 @@ export interface CheckAdded extends EventBase {
   readonly note?: string;
 }
 
+/** How the clock of a recorder goes. It holds for what is taken from then on; with nothing given the device is forgotten. */
+export interface DeviceSet extends EventBase {
+  readonly kind: 'device-set';
+  readonly name: string;
+  readonly clock?: DeviceClock;
+}
+
 export interface CheckRemoved extends EventBase {
   readonly kind: 'check-removed';
   readonly checkId: string;
@@ -273,6 +289,7 @@ export type ProjectEvent =
   | RecordKept
   | CheckAdded
   | CheckRemoved
+  | DeviceSet
   | Undone;
 
 type WithoutSeq<E> = E extends ProjectEvent ? Omit<E, 'seq'> : never;

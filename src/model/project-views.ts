@@ -59,6 +59,7 @@ function viewOfMemo(rows: ProjectRows, memo: MemoRow, findings: readonly Finding
     id,
     recordedAt: memo.recordedAt,
     recordedAtFrom: memo.recordedAtFrom,
+    ...(memo.putRight ? { putRight: memo.putRight } : {}),
     source: memo.source,
     status: memo.notes ? 'read' : 'kept',
     words: text.split(/\s+/).filter((word) => word !== '').length,

@@ -43,6 +43,7 @@ const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
   'record-kept',
   'check-added',
   'check-removed',
+  'device-set',
   'undone',
 ]);
 
@@ -171,8 +172,9 @@ export function changesOf(
       return [{ table: 'project', row: { ...row, tolerances: tolerances ?? {} } }];
     }
     case 'recording-kept': {
-      const { memoId: id, recordedAt, recordedAtFrom, source, file } = event;
-      return [{ table: 'memos', row: { id, recordedAt, recordedAtFrom, source, file } }];
+      const { memoId: id, recordedAt, recordedAtFrom, source, file, putRight } = event;
+      const row = { id, recordedAt, recordedAtFrom, source, file, ...(putRight ? { putRight } : {}) };
+      return [{ table: 'memos', row }];
     }
     case 'transcript-made':
       return withMemo(rows, event.memoId, (memo) => [
@@ -180,6 +182,10 @@ export function changesOf(
       ]);
     case 'notes-read':
       return withMemo(rows, event.memoId, (memo) => changesOfNotes(rows, readAs(rows, memo, event)));
+    case 'device-set': {
+      const { name, clock } = event;
+      return [{ table: 'devices', row: { id: name.toLowerCase(), name, ...(clock ? { clock } : {}) } }];
+    }
     case 'heard-again':
     case 'transcript-chosen':
     case 'note-accepted':

@@ -19,6 +19,8 @@ import type { NoteIds, NoteReview } from './keep-notes.ts';
 import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
 import type {
   ClaimView,
+  ClockPutRight,
+  DeviceClock,
   DroppedSpeech,
   FindingView,
   MemoSource,
@@ -41,6 +43,7 @@ export interface MemoRow {
   readonly id: string;
   readonly recordedAt: string;
   readonly recordedAtFrom: MemoSummary['recordedAtFrom'];
+  readonly putRight?: ClockPutRight;
   readonly source: MemoSource;
   /** Path of the kept original, relative to the project folder. */
   readonly file: string;
@@ -57,6 +60,14 @@ export interface MemoRow {
   readonly first?: SpokenText;
   /** Ids of the notes, where another transcript than the first counts. */
   readonly noteIds?: NoteIds;
+}
+
+/** A recorder whose clock was told of; one that was forgotten has no clock. */
+export interface DeviceRow {
+  /** The name in small letters. */
+  readonly id: string;
+  readonly name: string;
+  readonly clock?: DeviceClock;
 }
 
 /** A transcript by another engine, which stands beside the first one of its memo. */
@@ -319,6 +330,7 @@ export interface ModelRows {
   readonly findings: FindingRow;
   readonly records: RecordRow;
   readonly checks: CheckRow;
+  readonly devices: DeviceRow;
 }
 export type TableName = keyof ModelRows;
 

@@ -67,6 +67,34 @@ export interface MemoSource {
   readonly sha256: string;
   readonly bytes: number;
   readonly durationSeconds?: number;
+  /** The recorder, as the file names it: maker and model. */
+  readonly device?: string;
+}
+
+/** How the clock of a recorder goes, as a person told it. */
+export interface DeviceClock {
+  /** Seconds that are added to what the recorder states. */
+  readonly offsetSeconds: number;
+  /**
+   * What its clock counts in, whatever its files say: many cameras write the local time into a place that is for UTC, and
+   * some recorders write UTC where local time is meant.
+   */
+  readonly counts?: 'utc' | 'local';
+  /** Patterns of file names that it writes, with `*` and `?`. */
+  readonly files?: readonly string[];
+}
+
+/** What was made of a recorder's time. */
+export interface ClockPutRight {
+  readonly device: string;
+  /** ISO 8601 as the recorder stated it. */
+  readonly stated: string;
+  readonly offsetSeconds: number;
+  readonly counts?: 'utc' | 'local';
+}
+
+export interface DeviceView extends DeviceClock {
+  readonly name: string;
 }
 
 export interface MemoSummary {
@@ -74,6 +102,7 @@ export interface MemoSummary {
   readonly recordedAt: string;
   /** How `recordedAt` is known. */
   readonly recordedAtFrom: 'given' | 'container' | 'file';
+  readonly putRight?: ClockPutRight;
   readonly source: MemoSource;
   /** `kept`: original saved, not yet transcribed; `read`: notes stand. */
   readonly status: 'kept' | 'read';

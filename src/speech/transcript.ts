@@ -17,6 +17,8 @@ export interface MediaFacts {
   readonly durationSeconds: number;
   /** From the container, when it says so. ISO 8601; `Z` when the container counts in UTC. */
   readonly createdAt?: string;
+  /** Maker and model of the recorder, when it says so. */
+  readonly device?: string;
   /** True when the file stops before the end that it states: what is there can be heard, the rest is lost. */
   readonly endsEarly?: boolean;
 }

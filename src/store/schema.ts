@@ -57,6 +57,7 @@ export const SEARCHED = {
   findings: ['slot', 'status', 'memoId', 'asks'],
   records: ['kind'],
   checks: [],
+  devices: [],
 } as const satisfies Readonly<Record<TableName, readonly string[]>>;
 export const TABLES = Object.keys(SEARCHED) as readonly TableName[];
 

@@ -102,6 +102,14 @@ const DOINGS: Readonly<Record<string, Doing>> = {
     const transcript = { text: `Said once more. ${memo?.text ?? ''}` };
     return memo ? [{ kind: 'transcript-made', at: AT, memoId: memo.id, transcript }] : [];
   },
+  device: (_store, a, b) => [
+    {
+      kind: 'device-set',
+      at: AT,
+      name: `camera ${a % 2}`,
+      ...(b % 3 === 0 ? {} : { clock: { offsetSeconds: b } }),
+    },
+  ],
   hearing: (store, a, b) => {
     const memo = pick(store.rows.all('memos'), a);
     if (!memo?.notes) return [];

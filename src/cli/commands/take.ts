@@ -12,6 +12,7 @@ import { finishKeptFirst } from './resume.ts';
 interface TakeChoices {
   readonly at?: string;
   readonly engine?: string;
+  readonly device?: string;
 }
 
 async function takeAll(project: ProjectApi, files: readonly string[], choices: TakeChoices): Promise<void> {
@@ -48,6 +49,7 @@ export function takeCommand(): Command {
     .description('take memos in: text, sound or video')
     .argument('<file...>', '.txt and .md as text, anything else through the recogniser')
     .option('--at <instant>', 'when it was recorded, ISO 8601', instantValue)
+    .option('--device <name>', 'the recorder that made them, as device names it')
     .option('--engine <name>', 'what hears it, as engines lists it, or the path of a model')
     .action((files: string[], options: TakeChoices, command: Command) =>
       withProject(command, (project) => takeAll(project, files, options), { finishesKept: true }),

@@ -19,6 +19,7 @@ import {
   WAVE,
   WEBM,
 } from 'mediabunny';
+import { plainText } from '../../plain-text.ts';
 import type { Problem, Result } from '../../problem.ts';
 import type { MediaFacts } from '../transcript.ts';
 import { type ContainerOutline, readOutline, timeFromTag } from './container-outline.ts';
@@ -104,7 +105,7 @@ async function recognise(
   const facts: MediaFacts = {
     format: formatWords(container, codecName(codec)),
     durationSeconds: duration ?? 0,
-    ...(await createdAt(input, outline)),
+    ...(await fromTags(input, outline)),
     ...(outline.endsEarly || duration === undefined ? { endsEarly: true } : {}),
   };
   return { ok: true, value: { decoder: 'bundled', facts, track, codec, close: () => input.dispose() } };
@@ -168,9 +169,33 @@ function formatWords(container: string, codec: string): string {
 
 const DATE_TAGS = ['com.apple.quicktime.creationdate', 'creation_time', 'DATE', 'TDRC', '©day', 'ICRD'];
 
+/** Tags of QuickTime, of Android's recorders, and the atoms of older files; maker and model. */
+const MAKER_TAGS = ['com.apple.quicktime.make', 'com.android.manufacturer', '©mak'];
+const MODEL_TAGS = ['com.apple.quicktime.model', 'com.android.model', '©mod'];
+const LONGEST_DEVICE = 80;
+
+type Tags = Readonly<Record<string, unknown>>;
+
+async function fromTags(
+  input: Input,
+  outline: ContainerOutline,
+): Promise<Pick<MediaFacts, 'createdAt' | 'device'>> {
+  const raw: Tags = (await input.getMetadataTags()).raw ?? {};
+  const device = deviceIn(raw);
+  return { ...createdAt(raw, outline), ...(device ? { device } : {}) };
+}
+
+function deviceIn(raw: Tags): string | undefined {
+  const first = (names: readonly string[]) =>
+    names.map((name) => raw[name]).find((value): value is string => typeof value === 'string') ?? '';
+  const [maker, model] = [plainText(first(MAKER_TAGS)).trim(), plainText(first(MODEL_TAGS)).trim()];
+  // Some models bear the maker's name already.
+  const named = model.toLowerCase().startsWith(maker.toLowerCase()) ? model : `${maker} ${model}`;
+  return named.trim().slice(0, LONGEST_DEVICE) || undefined;
+}
+
 /** A tag that states its own zone says more than the container's clock in UTC. */
-async function createdAt(input: Input, outline: ContainerOutline): Promise<{ createdAt?: string }> {
-  const raw = (await input.getMetadataTags()).raw ?? {};
+function createdAt(raw: Tags, outline: ContainerOutline): { createdAt?: string } {
   const tagged = DATE_TAGS.map((name) => raw[name])
     .map((value) => (typeof value === 'string' ? timeFromTag(value) : undefined))
     .filter((time) => time !== undefined);
