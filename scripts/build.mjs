@@ -38,6 +38,7 @@ rmSync('dist', { recursive: true, force: true });
 await build({
   entryPoints: {
     cli: 'src/cli/main.ts',
+    'screen-worker': 'src/cli/screen-worker.ts',
     'recogniser-child': 'src/speech/recogniser-child.ts',
     'microphone-child': 'src/speech/microphone-child.ts',
   },

@@ -29,5 +29,7 @@ await build({
 });
 const { status } = spawnSync(process.execPath, ['--enable-source-maps', outfile, ...args], {
   stdio: 'inherit',
+  // As dist/ has it: React without its development half.
+  env: { NODE_ENV: 'production', ...process.env },
 });
 process.exit(status ?? 1);

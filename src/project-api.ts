@@ -5,6 +5,7 @@ import type { AskedCheck } from './model/checks/check-rows.ts';
 import type { CheckView } from './model/checks/check-views.ts';
 import type { WorkedCheck } from './model/checks/work-check.ts';
 import type { ProjectEvent } from './model/events.ts';
+import type { FigureAround, FigurePlace } from './model/figure-around.ts';
 import type { BatchView, BehindWork, HiddenView, OrderView, PairView } from './model/kept/kept-views.ts';
 import type { TranscriptView } from './model/transcripts.ts';
 import type {
@@ -13,6 +14,7 @@ import type {
   DeviceView,
   FindingView,
   LimitView,
+  ListedFigure,
   MemoSummary,
   MemoView,
   NextView,
@@ -185,6 +187,9 @@ export interface ProjectApi {
   memos(): readonly MemoSummary[];
   /** How many memos are kept and not read yet: after a kill, or while another call reads them. */
   unreadCount(): number;
+  /** The newest ones, of whole days, at least so many where there are so many; in the order in which they were taken. */
+  latestMemos(least: number): readonly MemoSummary[];
+  memoCount(): number;
   memo(id: string): MemoView | undefined;
   /** What each engine heard in a memo, oldest first. */
   transcripts(memoId: string): readonly TranscriptView[];
@@ -203,8 +208,16 @@ export interface ProjectApi {
     readonly memoId?: string;
   }): readonly FindingView[];
   figures(item?: string): readonly StandingFigure[];
+  /** The same figures as a list shows them, one after the other: each is looked up when it is asked for. */
+  figureList(): Iterable<ListedFigure>;
+  /** Of the figures that stand, those that something was said of in these memos. */
+  figuresToldIn(memoIds: readonly string[]): readonly StandingFigure[];
+  /** One figure with everything around it; checks as they are at `now`. Nothing when it does not stand any more. */
+  figureAround(place: FigurePlace, now?: string): FigureAround | undefined;
   limits(): readonly LimitView[];
   tasks(now: string): readonly TaskView[];
+  /** Open tasks in working order, then those done on the day of `now`. */
+  currentTasks(now: string): readonly TaskView[];
   problems(): readonly ProblemView[];
   promises(): readonly PromiseView[];
   /** Batches of resin, paint, glue, concrete, oldest first. */

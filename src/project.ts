@@ -11,20 +11,24 @@ import { checkViews, workOutCheck } from './model/checks/check-views.ts';
 import { daysWithTalk, dayView, nextView, spanView } from './model/day-views.ts';
 import { deviceViews } from './model/devices.ts';
 import { exportDocument } from './model/export.ts';
+import { type FigurePlace, figureAround } from './model/figure-around.ts';
 import { heldRows } from './model/held-rows.ts';
 import { batchViews, hiddenViews, orderViews, pairViews } from './model/kept/kept-views.ts';
 import {
+  figuresToldIn,
   findingViews,
+  latestMemoSummaries,
   limitViews,
+  listedFigures,
+  memoSummaries,
   memoView,
-  memoViews,
   problemViews,
   projectInfo,
   promiseViews,
   standingFigures,
 } from './model/project-views.ts';
 import { wordsOfFinding } from './model/settling.ts';
-import { taskViews } from './model/task-views.ts';
+import { currentTaskViews, taskViews } from './model/task-views.ts';
 import { transcriptViews } from './model/transcripts.ts';
 import type { ProjectInfo } from './model/views.ts';
 import { whereView } from './model/where-view.ts';
@@ -203,10 +207,13 @@ class Project implements ProjectApi {
     return deviceViews(this.#store.rows);
   }
   memos() {
-    return memoViews(this.#store.rows).map(
-      ({ text: _text, notes: _notes, utterances: _utterances, droppedSpeech: _dropped, ...summary }) =>
-        summary,
-    );
+    return memoSummaries(this.#store.rows);
+  }
+  latestMemos(least: number) {
+    return latestMemoSummaries(this.#store.rows, least);
+  }
+  memoCount() {
+    return this.#store.memoCount();
   }
   unreadCount() {
     return this.#store.unreadCount() + countLeft(this.#home);
@@ -232,11 +239,23 @@ class Project implements ProjectApi {
   figures(item?: string) {
     return standingFigures(this.#store.rows, item);
   }
+  figureList() {
+    return listedFigures(this.#store.rows);
+  }
+  figuresToldIn(memoIds: readonly string[]) {
+    return figuresToldIn(this.#store.rows, memoIds);
+  }
+  figureAround(place: FigurePlace, at?: string) {
+    return figureAround(this.#store.rows, place, at);
+  }
   limits() {
     return limitViews(this.#store.rows);
   }
   tasks(at: string) {
     return taskViews(this.#store.rows, at);
+  }
+  currentTasks(at: string) {
+    return currentTaskViews(this.#store.rows, at);
   }
   problems() {
     return problemViews(this.#store.rows);

@@ -22,6 +22,7 @@ import type {
   ExpectedArrival,
   FindingView,
   LimitView,
+  ListedFigure,
   MemoSummary,
   MemoView,
   ProblemView,
@@ -45,34 +46,54 @@ export function memoViews(rows: ProjectRows): readonly MemoView[] {
   return rows.all('memos').map((memo) => viewOfMemo(rows, memo, findings.get(memo.id) ?? []));
 }
 
+/** Memos without their words and notes, in the order in which they were taken. */
+export function memoSummaries(rows: ProjectRows): readonly MemoSummary[] {
+  const findings = new Map<string, FindingRow[]>();
+  for (const finding of rows.all('findings'))
+    findings.set(finding.memoId, [...(findings.get(finding.memoId) ?? []), finding]);
+  return rows.all('memos').map((memo) => summaryOf(memo, findings.get(memo.id) ?? []));
+}
+
+/** Those of the last days with talk, at least so many where there are so many; in the order in which they were taken. */
+export function latestMemoSummaries(rows: ProjectRows, least: number): readonly MemoSummary[] {
+  const memos: MemoRow[] = [];
+  for (const day of [...rows.daysWithTalk()].reverse()) {
+    memos.push(...rows.where('memos', 'day', day));
+    if (memos.length >= least) break;
+  }
+  const number = ({ id }: MemoRow) => Number(id.slice(1));
+  return memos
+    .sort((a, b) => number(a) - number(b))
+    .map((memo) => summaryOf(memo, rows.where('findings', 'memoId', memo.id)));
+}
+
 export function memoView(rows: ProjectRows, id: string): MemoView | undefined {
   const memo = rows.get('memos', id);
   return memo && viewOfMemo(rows, memo, rows.where('findings', 'memoId', id));
 }
 
 function viewOfMemo(rows: ProjectRows, memo: MemoRow, findings: readonly FindingRow[]): MemoView {
-  const { id } = memo;
-  const read = memo.notes ?? NO_NOTES;
-  const notes = keepNotes(id, read, memo.utterances, reviewsOf(rows, memo), memo.noteIds);
-  const text = memo.text ?? '';
-  const summary: MemoSummary = {
-    id,
+  return {
+    ...summaryOf(memo, findings),
+    text: memo.text ?? '',
+    notes: keepNotes(memo.id, memo.notes ?? NO_NOTES, memo.utterances, reviewsOf(rows, memo), memo.noteIds),
+    ...(memo.utterances ? { utterances: memo.utterances } : {}),
+    ...(memo.dropped ? { droppedSpeech: memo.dropped } : {}),
+  };
+}
+
+function summaryOf(memo: MemoRow, findings: readonly FindingRow[]): MemoSummary {
+  return {
+    id: memo.id,
     recordedAt: memo.recordedAt,
     recordedAtFrom: memo.recordedAtFrom,
     ...(memo.putRight ? { putRight: memo.putRight } : {}),
     source: memo.source,
     status: memo.notes ? 'read' : 'kept',
-    words: text.split(/\s+/).filter((word) => word !== '').length,
-    noteCount: Object.values(notes).reduce((sum, list) => sum + list.length, 0),
+    words: memo.text?.match(/\S+/g)?.length ?? 0,
+    noteCount: Object.values(memo.notes ?? NO_NOTES).reduce((sum, list) => sum + list.length, 0),
     findingCount: findings.length,
     openFindingCount: findings.filter(({ status }) => status === 'open').length,
-  };
-  return {
-    ...summary,
-    text,
-    notes,
-    ...(memo.utterances ? { utterances: memo.utterances } : {}),
-    ...(memo.dropped ? { droppedSpeech: memo.dropped } : {}),
   };
 }
 
@@ -117,10 +138,28 @@ export function standingFigures(rows: ProjectRows, item?: string): readonly Stan
     .map((row) => standingFigure(rows, row));
 }
 
-/** A standing figure with its history and what hangs on it. */
-export function standingFigure(rows: ProjectRows, row: StandingRow): StandingFigure {
-  const claim = row.claimId ? rows.claim(row.claimId) : undefined;
-  const formula = rows.formula(row.slot);
+/** The figures that stand, as a list shows them: each costs one look-up. */
+export function* listedFigures(rows: ProjectRows): Generator<ListedFigure> {
+  for (const row of rows.all('standing')) yield listedFigure(rows, row);
+}
+
+/** Standing figures that something was said of in these memos, in the order of all of them. */
+export function figuresToldIn(rows: ProjectRows, memoIds: readonly string[]): readonly StandingFigure[] {
+  const slots = new Set(
+    memoIds.flatMap((id) => rows.where('claims', 'memoId', id).map((claim) => claim.slot)),
+  );
+  return rows
+    .all('standing')
+    .filter(({ slot }) => slots.has(slot))
+    .map((row) => standingFigure(rows, row));
+}
+
+/** A standing figure as a list shows it. */
+export function listedFigure(
+  rows: ProjectRows,
+  row: StandingRow,
+  claim = row.claimId ? rows.claim(row.claimId) : undefined,
+): ListedFigure {
   return {
     item: rows.item(row.itemId)?.name ?? '',
     attribute: row.attribute,
@@ -130,12 +169,25 @@ export function standingFigure(rows: ProjectRows, row: StandingRow): StandingFig
     bound: row.bound,
     ...(row.high === undefined ? {} : { high: row.high }),
     ...(row.state === undefined ? {} : { state: row.state }),
-    ...(row.tolerance === undefined ? {} : { tolerance: toleranceView(rows, row.tolerance, formula) }),
     ...(claim?.each === undefined ? {} : { each: claim.each }),
-    ...(formula === undefined || formula.text === '' ? {} : { formula: formula.text }),
     status: row.status,
     rule: row.rule,
     ...(claim === undefined ? {} : { source: claim.source }),
+  };
+}
+
+/** A standing figure with its history and what hangs on it. */
+export function standingFigure(rows: ProjectRows, row: StandingRow): StandingFigure {
+  const claim = row.claimId ? rows.claim(row.claimId) : undefined;
+  const formula = rows.formula(row.slot);
+  const { status, rule, source, ...listed } = listedFigure(rows, row, claim);
+  return {
+    ...listed,
+    ...(row.tolerance === undefined ? {} : { tolerance: toleranceView(rows, row.tolerance, formula) }),
+    ...(formula === undefined || formula.text === '' ? {} : { formula: formula.text }),
+    status,
+    rule,
+    ...(source === undefined ? {} : { source }),
     history: rows
       .where('claims', 'slot', row.slot)
       .map((claim, at, all) => claimView(rows, claim, agreesWith(claim, row, all.slice(0, at)))),

@@ -19,6 +19,15 @@ export function openTaskViews(rows: ProjectRows, now: string): readonly TaskView
   return viewsOf(rows, rows.openTasks(), now);
 }
 
+/** Open tasks in working order, then those that were done on the day of `now`. */
+export function currentTaskViews(rows: ProjectRows, now: string): readonly TaskView[] {
+  const day = now.slice(0, 10);
+  const done = rows
+    .where('tasks', 'status', 'done')
+    .filter(({ closedBy }) => closedBy?.recordedAt.startsWith(day));
+  return viewsOf(rows, [...rows.openTasks(), ...done], now);
+}
+
 /**
  * Tasks as they stood at the end of a day: the open ones in working order, then what the day itself opened or closed.
  * What was done before the day is left out.

@@ -241,6 +241,9 @@ export interface StandingFigure {
   readonly dependents: readonly string[];
 }
 
+/** A standing figure as a list shows it: without its history and what hangs on it, which cost a look-up each. */
+export type ListedFigure = Omit<StandingFigure, 'history' | 'dependents' | 'tolerance' | 'formula'>;
+
 export interface LimitView {
   readonly id: string;
   readonly item: string;

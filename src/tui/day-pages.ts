@@ -18,13 +18,16 @@ export function dayPages(project: ProjectApi, now: string, asked?: string): read
   const { info } = project;
   const next = project.next(now);
   const first = firstOfWeek(days, date);
+  const span = project.many().span(first, date);
+  // Of those that are said nothing of in these days the outline says nothing.
+  const told = project.figuresToldIn(span.days.flatMap(({ memos }) => memos.map(({ id }) => id)));
   return [
     { title: 'journal', file: `journal-${date}.md`, text: journalPage(day, info) },
     { title: 'next steps', file: `next-${next.date}.md`, text: nextStepsPage(next, info) },
     {
       title: 'outline',
       file: `episode-${first}-${date}.md`,
-      text: episodePage(project.span(first, date), info, project.figures()),
+      text: episodePage(span, info, told),
     },
   ];
 }

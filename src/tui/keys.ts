@@ -17,6 +17,7 @@ export type Intent =
   | 'see-memos'
   | 'see-clashes'
   | 'see-figures'
+  | 'see-rules'
   | 'see-tasks'
   | 'see-day'
   | 'see-next'
@@ -115,7 +116,19 @@ export const KEYS: readonly KeyBinding[] = [
     shown: 'Esc',
     intent: 'back',
     words: 'back',
-    views: ['heard', 'clashes', 'figures', 'figure', 'tasks', 'day', 'next', 'where', 'bench', 'keys'],
+    views: [
+      'heard',
+      'clashes',
+      'figures',
+      'figure',
+      'rules',
+      'tasks',
+      'day',
+      'next',
+      'where',
+      'bench',
+      'keys',
+    ],
   },
   {
     key: 'r',
@@ -147,6 +160,7 @@ export const KEYS: readonly KeyBinding[] = [
   { key: 'page-up', shown: 'PgUp', intent: 'page-up', words: 'a page up', views: 'all' },
   { key: 'page-down', shown: 'PgDn', intent: 'page-down', words: 'a page down', views: 'all' },
   { key: 'q', shown: 'q', intent: 'leave', words: 'quit', views: 'all' },
+  { key: 'k', shown: 'k', intent: 'see-rules', words: 'limits and checks', brief: 'checks', views: 'all' },
   { key: 'i', shown: 'i', intent: 'see-where', words: 'where was I', views: 'all' },
   { ...UNDO, views: VIEWS.filter((view) => view !== 'clashes' && view !== 'tasks') },
   { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'quit', views: 'all' },

@@ -12,6 +12,7 @@ import { KeysScreen } from './screens/keys-screen.tsx';
 import { MemosScreen } from './screens/memos-screen.tsx';
 import { NextScreen } from './screens/next-screen.tsx';
 import { RecordingScreen } from './screens/recording-screen.tsx';
+import { RulesScreen } from './screens/rules-screen.tsx';
 import { TasksScreen } from './screens/tasks-screen.tsx';
 import { WhereScreen } from './screens/where-screen.tsx';
 import { isRunning } from './state/bench.ts';
@@ -23,6 +24,7 @@ const SCREENS = {
   clashes: ClashesScreen,
   figures: FiguresScreen,
   figure: FigureScreen,
+  rules: RulesScreen,
   tasks: TasksScreen,
   day: DayScreen,
   next: NextScreen,
@@ -37,6 +39,7 @@ const TITLES: Readonly<Record<View, string>> = {
   clashes: 'What clashes',
   figures: 'Figures',
   figure: 'One figure',
+  rules: 'Limits and checks',
   tasks: 'Tasks',
   day: 'The day',
   next: 'What is next',
@@ -44,6 +47,9 @@ const TITLES: Readonly<Record<View, string>> = {
   bench: 'At the bench',
   keys: 'Keys here',
 };
+
+/** Whether something that was asked for is still on its way: told by a sign, so that a slow answer is not taken for none. */
+const isUnderWay = ({ underWay }: ScreenState) => underWay.readings + underWay.writings > 0;
 
 export interface ScreenSize {
   readonly columns: number;
@@ -61,7 +67,7 @@ export function Screen({ state, columns, rows }: { readonly state: ScreenState }
       <Box flexDirection="column" width={columns} height={rows - 1}>
         <Head state={state} />
         <Text bold underline>
-          {TITLES[state.view]}
+          {TITLES[state.view] + (isUnderWay(state) ? ' …' : '')}
         </Text>
         <Box flexGrow={1} flexDirection="column" height={height} overflowY="hidden">
           <View state={state} height={height} columns={columns} />

@@ -3,7 +3,8 @@ import { EventEmitter } from 'node:events';
 import { render } from 'ink';
 import type { ReactElement } from 'react';
 
-class FakeOutput extends EventEmitter {
+/** A terminal's output that keeps the last frame. */
+export class FakeOutput extends EventEmitter {
   readonly isTTY = true;
   frame = '';
   constructor(
@@ -18,7 +19,8 @@ class FakeOutput extends EventEmitter {
   }
 }
 
-class FakeInput extends EventEmitter {
+/** A terminal's input that gives what is typed into it. */
+export class FakeInput extends EventEmitter {
   readonly isTTY = true;
   #waiting: string[] = [];
   setRawMode(): void {}

@@ -1,5 +1,6 @@
 /** A small project as its views show it, for tests of screens and pages. Invented: a mill loft. */
 import type { CheckView } from '../../src/model/checks/check-views.ts';
+import type { FigureAround, FigureBranch } from '../../src/model/figure-around.ts';
 import type {
   DayView,
   FindingView,
@@ -318,3 +319,14 @@ export const WHERE: WhereView = {
   ready: NEXT.ready,
   waiting: 1,
 };
+
+/** Each figure with what it comes from and what hangs on it: the brace on the beam, the peg on the brace. */
+export const AROUND: readonly FigureAround[] = FIGURES.map((figure, index) => {
+  const leaf = (at: number, next: readonly FigureBranch[] = []): readonly FigureBranch[] => {
+    const one = FIGURES[at];
+    return one ? [{ figure: one, next }] : [];
+  };
+  const from = [[], leaf(0), leaf(1, leaf(0)), []][index] ?? [];
+  const onIt = [leaf(1, leaf(2)), leaf(2), [], []][index] ?? [];
+  return { figure, from, onIt, checks: index === 0 ? CHECKS : [] };
+});

@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { makeProject, openNearestProject } from '../../src/project.ts';
 import type { ProjectApi } from '../../src/project-api.ts';
-import { App } from '../../src/tui/app.tsx';
 import { KEY_BYTES, openTerminal } from '../kit/fake-terminal.ts';
+import { screenOn } from '../kit/screen-on.tsx';
 
 const MONDAY = [
   'Monday in the mill. The stair opening is 820 wide, I measured it.',
@@ -53,11 +53,7 @@ test.each([
   ['the day', 24, ['d']],
 ] as const)('the picture of "%s" is what the screen shows', async (_name, rows, keys) => {
   const docs = readFileSync('docs/screen.md', 'utf8');
-  const terminal = openTerminal(
-    <App project={project} now={() => NOW} save={(file) => ({ file, beside: false })} />,
-    80,
-    rows,
-  );
+  const terminal = openTerminal(screenOn(project, NOW), 80, rows);
   await terminal.press(...keys);
   const lines = terminal.frame().split('\n');
   terminal.close();

@@ -6,9 +6,8 @@ import { expect, test } from 'vitest';
 import { NO_NOTES } from '../../src/language/notes.ts';
 import type { MemoView } from '../../src/model/views.ts';
 import { Screen } from '../../src/tui/screen.tsx';
-import { figureKey } from '../../src/tui/state/figure-rows.ts';
 import { openingState, type ScreenState, VIEWS } from '../../src/tui/state/screen-state.ts';
-import { CHECKS, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, TASKS, WHERE } from '../kit/views.ts';
+import { AROUND, CHECKS, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, TASKS, WHERE } from '../kit/views.ts';
 
 /** Words that break columns, from several scripts, and orders to the terminal. */
 const WORDS = [
@@ -100,13 +99,14 @@ function stateWith(text: string): ScreenState {
     findings: [FINDING, { ...FINDING, id: 'm2.k2', kind: 'check' as const, was: { value: 0, unit: '' } }],
     next: NEXT,
   });
-  const book = of({ figures: FIGURES, limits: LIMITS, checks: CHECKS });
-  const [figure] = book.figures;
+  const around = of(AROUND[0] as (typeof AROUND)[number]);
+  const limits = of(LIMITS);
   return {
     ...openingState(data),
     memo: memoOf(text),
-    book,
-    figure: figure && figureKey(figure),
+    book: { figures: of(FIGURES) },
+    opened: { listed: around.figure, around, limits },
+    rules: { limits, checks: of(CHECKS) },
     tasks: of(TASKS),
     where: of(WHERE),
     pages: [{ title: 'journal', file: 'j.md', text: `# ${text}\n\n- ${text} and ${text}\n` }],
@@ -159,7 +159,7 @@ test('columns behind names of any script begin at the same place', () => {
   const [figure] = FIGURES;
   if (!figure) throw new Error('the kit has no figure');
   const names = ['beam', '栈板', '👩‍🔧 saw', 'e\u0301tage', 'לוח', 'نجارة', 'ｶﾞ', '漢'.repeat(40)];
-  const book = { figures: names.map((item) => ({ ...figure, item })), limits: [], checks: [] };
+  const book = { figures: names.map((item) => ({ ...figure, item })) };
   const data = { projectName: 'Mill loft', memos: [], findings: [], next: NEXT };
   const state = { ...openingState(data), view: 'figures' as const, book };
   const rows = frameOf(state, 100, 30)
@@ -173,7 +173,7 @@ test('columns behind names of any script begin at the same place', () => {
 test('what runs from right to left is closed, so that a number behind it stays behind it', () => {
   const [figure] = FIGURES;
   if (!figure) throw new Error('the kit has no figure');
-  const book = { figures: [{ ...figure, item: 'לוח' }], limits: [], checks: [] };
+  const book = { figures: [{ ...figure, item: 'לוח' }] };
   const data = { projectName: 'Mill loft', memos: [], findings: [], next: NEXT };
   const state = { ...openingState(data), view: 'figures' as const, book };
   for (const columns of [80, 40]) expect(frameOf(state, columns, 24)).toMatch(/לוח length\u200e? +.*2150 mm/);

@@ -1,8 +1,8 @@
 import { afterEach, expect, test } from 'vitest';
 import { Problem } from '../../src/problem.ts';
 import type { ListenEvent, ListenOptions, ProjectApi } from '../../src/project-api.ts';
-import { App } from '../../src/tui/app.tsx';
 import { KEY_BYTES, openTerminal } from '../kit/fake-terminal.ts';
+import { screenOn } from '../kit/screen-on.tsx';
 import { FINDING, MEMO, MEMOS, NEXT } from '../kit/views.ts';
 
 /** A project whose microphone says what the test makes it say. */
@@ -13,9 +13,11 @@ function atTheBench(refused?: Problem) {
   const project = {
     info: { name: 'Mill loft', units: 'metric', tolerances: {} },
     memos: () => MEMOS,
+    latestMemos: () => MEMOS,
+    memoCount: () => MEMOS.length,
     findings: () => [FINDING],
     next: () => NEXT,
-    figures: () => [],
+    figureList: () => [],
     limits: () => [],
     checks: () => [],
     days: () => ['2026-03-12'],
@@ -34,14 +36,7 @@ function atTheBench(refused?: Problem) {
 let terminal: ReturnType<typeof openTerminal> | undefined;
 afterEach(() => terminal?.close());
 function open(project: ProjectApi, columns = 80, rows = 24) {
-  const app = (
-    <App
-      project={project}
-      now={() => '2026-03-12T08:00:00+01:00'}
-      save={(file) => ({ file, beside: false })}
-    />
-  );
-  terminal = openTerminal(app, columns, rows);
+  terminal = openTerminal(screenOn(project, '2026-03-12T08:00:00+01:00'), columns, rows);
   return terminal;
 }
 

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
+import type { FigurePlace } from '../../src/model/figure-around.ts';
 import { figureLines } from '../../src/tui/state/figure-lines.ts';
-import { foundFigures, openedFigure } from '../../src/tui/state/figure-rows.ts';
+import { foundFigures } from '../../src/tui/state/figure-rows.ts';
 import { reduce } from '../../src/tui/state/reduce.ts';
 import { type KeyPress, openingState, type ScreenState } from '../../src/tui/state/screen-state.ts';
 import { chosenTask } from '../../src/tui/state/task-rows.ts';
-import { CHECKS, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, TASKS } from '../kit/views.ts';
+import { AROUND, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, TASKS } from '../kit/views.ts';
 
 const data = { projectName: 'Mill loft', memos: [...MEMOS].reverse(), findings: [FINDING], next: NEXT };
 const opened = openingState(data);
@@ -82,7 +83,13 @@ test('Ctrl-C leaves even while typing', () => {
   expect(after(opened, typed('t'), typed('half'), named('interrupt')).effects).toEqual([{ do: 'leave' }]);
 });
 
-const book = { figures: FIGURES, limits: LIMITS, checks: CHECKS };
+const book = { figures: FIGURES };
+/** The figure that was opened, once it has been read. */
+function read(state: ScreenState, around = AROUND.find(({ figure }) => figure === state.opened?.listed)) {
+  const listed = state.opened?.listed;
+  if (!listed) throw new Error('no figure is opened');
+  return reduce(state, { kind: 'figure', place: listed, around: around ?? null, limits: LIMITS }).state;
+}
 const atFigures = reduce(after(opened, typed('f')).state, { kind: 'book', book }).state;
 const atTasks = reduce(after(opened, typed('w')).state, { kind: 'tasks', tasks: TASKS }).state;
 const pages = ['journal', 'next', 'episode'].map((title) => ({
@@ -98,13 +105,14 @@ const atDay = reduce(after(opened, typed('d')).state, {
 const typing = (text: string) => [...text].map(typed);
 
 test.each([
-  ['f', 'read-book'],
-  ['w', 'read-tasks'],
-  ['d', 'read-pages'],
+  ['f', { do: 'read-book', firstSoon: true }],
+  ['k', { do: 'read-rules' }],
+  ['w', { do: 'read-tasks' }],
+  ['d', { do: 'read-pages' }],
 ])('%s asks for what it shows, and for it anew when the project has changed', (key, effect) => {
   const step = after(opened, typed(key));
-  expect(step.effects).toEqual([{ do: effect }]);
-  expect(reduce(step.state, { kind: 'data', data }).effects).toEqual([{ do: effect }]);
+  expect(step.effects).toEqual([effect]);
+  expect(reduce(step.state, { kind: 'data', data }).effects).toEqual([effect]);
 });
 
 test.each([
@@ -122,7 +130,7 @@ test('figures are found while typing; Enter opens the marked one, Esc goes back 
   expect(found).toMatchObject({ find: 'len', chosen: { figures: 1 }, typing: { what: 'find' } });
   const one = after(found, named('enter')).state;
   expect(one).toMatchObject({ view: 'figure', typing: undefined });
-  expect(openedFigure(one)?.item).toBe('brace');
+  expect(one.opened?.listed.item).toBe('brace');
   const list = after(one, named('back')).state;
   expect(list).toMatchObject({ view: 'figures', find: 'len', chosen: { figures: 1 } });
   const all = after(list, named('back')).state;
@@ -137,19 +145,26 @@ test('with nothing found Enter leaves the words to be put right; Esc while typin
 });
 
 test('a figure that does not stand any more has no lines', () => {
-  const one = after(atFigures, named('enter')).state;
-  const gone = reduce(one, { kind: 'book', book: { ...book, figures: FIGURES.slice(1) } }).state;
-  expect(figureLines(one).length).toBeGreaterThan(5);
+  const step = after(atFigures, named('enter'));
+  expect(step.effects).toMatchObject([{ do: 'read-figure', place: { item: 'hoist beam' } }]);
+  // Its head alone, until the rest has come.
+  expect(figureLines(step.state)).toHaveLength(1);
+  expect(figureLines(read(step.state)).length).toBeGreaterThan(5);
+  const gone = reduce(step.state, {
+    kind: 'figure',
+    place: step.state.opened?.listed as FigurePlace,
+    around: null,
+    limits: [],
+  }).state;
   expect(figureLines(gone)).toEqual([]);
 });
 
-test('figures that follow from each other are shown once', () => {
-  const [beam, brace] = FIGURES;
-  if (!beam || !brace) throw new Error('the kit has no figures');
-  const circle = { ...book, figures: [beam, { ...brace, dependents: ['hoist beam length'] }] };
-  const one = after({ ...atFigures, book: circle }, named('enter')).state;
-  const texts = figureLines(one).map(({ text }) => text);
-  expect(texts.filter((text) => text.startsWith('  brace length'))).toHaveLength(1);
+test('what comes of a figure that was left meanwhile is not shown', () => {
+  const brace = after(atFigures, named('down'), named('enter')).state;
+  const [beam] = AROUND;
+  if (!beam) throw new Error('the kit has no figures');
+  const late = { kind: 'figure', place: beam.figure, around: beam, limits: [] } as const;
+  expect(reduce(brace, late).state.opened?.around).toBeUndefined();
 });
 
 test('a limit names what breaks it', () => {
@@ -161,7 +176,7 @@ test('a limit names what breaks it', () => {
     was: { value: limit.value, unit: 'mm', source: limit.source },
     now: { value: 2170, unit: 'mm' },
   };
-  const one = after({ ...atFigures, data: { ...data, findings: [breach] } }, named('enter')).state;
+  const one = read(after({ ...atFigures, data: { ...data, findings: [breach] } }, named('enter')).state);
   const texts = figureLines(one).map(({ text }) => text);
   expect(texts).toContain('    BROKEN by hoist beam length, 2170 mm');
   expect(texts).not.toContain('    nothing known breaks it');

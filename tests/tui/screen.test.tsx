@@ -1,9 +1,11 @@
 import { afterEach, expect, test } from 'vitest';
 import type { HandChange, ProjectApi } from '../../src/project-api.ts';
-import { App, type SavePage } from '../../src/tui/app.tsx';
+import type { SavePage } from '../../src/tui/screen-host.ts';
 import { talkAround } from '../../src/tui/screens/heard-screen.tsx';
 import { KEY_BYTES, openTerminal } from '../kit/fake-terminal.ts';
+import { screenOn } from '../kit/screen-on.tsx';
 import {
+  AROUND,
   CHECKS,
   DAY,
   FIGURES,
@@ -26,13 +28,19 @@ function standIn(overrides: Partial<ProjectApi> = {}) {
   const project = {
     info: { name: 'Mill loft', units: 'metric', tolerances: {} },
     memos: () => MEMOS,
+    latestMemos: () => MEMOS,
+    memoCount: () => MEMOS.length,
     memo: (id: string) => (id === 'm1' ? MEMO : undefined),
     findings: () => (settled ? [] : [FINDING]),
     next: () => NEXT,
     figures: () => FIGURES,
+    figureList: () => FIGURES,
+    figureAround: ({ item }: { item: string }) => AROUND.find(({ figure }) => figure.item === item),
+    figuresToldIn: () => FIGURES,
+    many: () => ({ span: () => SPAN }),
     limits: () => LIMITS,
     checks: () => CHECKS,
-    tasks: () => TASKS,
+    currentTasks: () => TASKS,
     days: () => ['2026-03-09'],
     where: () => WHERE,
     undo: () => undefined,
@@ -52,7 +60,7 @@ let terminal: ReturnType<typeof openTerminal> | undefined;
 afterEach(() => terminal?.close());
 const unsaved: SavePage = (file) => ({ file: `/barn/${file}`, beside: false });
 function open(columns: number, rows: number, project = standIn().project, save = unsaved) {
-  terminal = openTerminal(<App project={project} now={() => NOW} save={save} />, columns, rows);
+  terminal = openTerminal(screenOn(project, NOW, save), columns, rows);
   return terminal;
 }
 
@@ -191,7 +199,7 @@ test('a figure shows what it comes from, what hangs on it, its history, limits a
   const screen = open(80, 40);
   await screen.press('f', KEY_BYTES.enter);
   for (const words of [
-    'hangs on it\n  brace length: 1075 mm (≈ 42 5/16 in)\n    peg length: 75 mm (≈ 2 15/16 in)\n',
+    'hangs on it\n  └ brace length: 1075 mm (≈ 42 5/16 in)\n    └ peg length: 75 mm (≈ 2 15/16 in)\n',
     '  Wed 11 Mar  |o----------|  2115 mm (≈ 83 1/4 in)  doubted',
     '  Mon 9 Mar   |----------o|  2150 mm (≈ 84 5/8 in)  standing',
     '  hoist beam length: at most 2160 mm (≈ 85 1/16 in)\n    nothing known breaks it\n',
@@ -200,7 +208,7 @@ test('a figure shows what it comes from, what hangs on it, its history, limits a
     expect(screen.frame()).toContain(words);
   await screen.press(KEY_BYTES.escape, KEY_BYTES.down, KEY_BYTES.enter);
   expect(screen.frame()).toContain(
-    'comes from\n  = hoist beam length / 2\n  hoist beam length: 2150 mm (≈ 84 5/8 in), IN DOUBT, 3 days old\n',
+    'comes from\n  = hoist beam length / 2\n  └ hoist beam length: 2150 mm (≈ 84 5/8 in), IN DOUBT, 3 days old\n',
   );
 });
 
@@ -283,7 +291,7 @@ test('of many figures only those in sight are drawn, around the marked one', asy
   const [figure] = FIGURES;
   if (!figure) throw new Error('the kit has no figure');
   const many = Array.from({ length: 60 }, (_, index) => ({ ...figure, item: `post ${index + 1}` }));
-  const screen = open(80, 24, standIn({ figures: () => many }).project);
+  const screen = open(80, 24, standIn({ figureList: () => many }).project);
   await screen.press('f', KEY_BYTES.down, KEY_BYTES.pageDown, KEY_BYTES.pageDown, KEY_BYTES.pageDown);
   expect(screen.frame()).toContain('60 figures');
   expect(screen.frame()).toContain('> post 32 length');
@@ -291,11 +299,7 @@ test('of many figures only those in sight are drawn, around the marked one', asy
 });
 
 test('after more than a week without talk the screen opens with where one was; Esc leads to the memos', async () => {
-  const terminal = openTerminal(
-    <App project={standIn().project} now={() => '2026-03-17T08:00:00+01:00'} save={unsaved} />,
-    80,
-    24,
-  );
+  const terminal = openTerminal(screenOn(standIn().project, '2026-03-17T08:00:00+01:00'), 80, 24);
   await terminal.settle();
   expect(terminal.frame().split('\n').slice(1, 9)).toEqual([
     'Where was I',
@@ -390,7 +394,7 @@ test('where an order cannot be had, it is said', async () => {
   const [ready, ...others] = TASKS;
   if (!ready) throw new Error('the kit has no task');
   const tasks = [ready, { ...ready, id: 'm3.t1', gist: 'Cut pegs' }, ...others];
-  const screen = open(80, 24, standIn({ tasks: () => tasks }).project);
+  const screen = open(80, 24, standIn({ currentTasks: () => tasks }).project);
   await screen.press('w', 'l');
   expect(screen.frame()).toContain('the order stays: what has to come first is stronger');
 });

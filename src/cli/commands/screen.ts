@@ -1,4 +1,3 @@
-import { join } from 'node:path';
 import { Command } from 'commander';
 import { now } from '../../instant.ts';
 import type { ProjectApi } from '../../project-api.ts';
@@ -12,11 +11,15 @@ async function openOrPrint(project: ProjectApi): Promise<void> {
   const { overviewText } = await import('../../reports/overview-text.ts');
   if (!hasTerminal()) return print(overviewText(project.info, project.memos(), project.next(now())));
   await finishKeptFirst(project);
-  const { openScreen } = await import('../../tui/open.tsx');
-  const { pageRecordOf, writePage } = await import('../page-file.ts');
-  await openScreen(project, now, (file, text) =>
-    writePage(join(project.folder, file), text, pageRecordOf(project.folder)),
-  );
+  const { startScreenThread } = await import('../screen-thread.ts');
+  // The project is opened beside, while the parts of the screen are loaded here.
+  const thread = startScreenThread(project.folder);
+  try {
+    const [{ openScreen }, opening] = await Promise.all([import('../../tui/open.tsx'), thread.opening]);
+    await openScreen(opening, thread.work);
+  } finally {
+    await thread.close();
+  }
 }
 
 /** `screen`: opens the screen on a terminal; elsewhere prints a short overview. */

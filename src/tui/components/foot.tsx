@@ -15,6 +15,7 @@ const HERE: Partial<Record<View, Intent>> = {
   memos: 'see-memos',
   clashes: 'see-clashes',
   figures: 'see-figures',
+  rules: 'see-rules',
   tasks: 'see-tasks',
   day: 'see-day',
   next: 'see-next',

@@ -32,9 +32,10 @@ const LEAST_NAME = 8;
 export function Head({ state }: { readonly state: ScreenState }) {
   const { data, jobs } = state;
   const columns = useContext(Columns);
+  const { memos, findings } = data.counts ?? { memos: data.memos.length, findings: data.findings.length };
   const counts = [
-    `${data.memos.length} ${data.memos.length === 1 ? 'memo' : 'memos'}`,
-    data.findings.length === 0 ? 'nothing clashes' : `${data.findings.length} to settle`,
+    `${memos} ${memos === 1 ? 'memo' : 'memos'}`,
+    findings === 0 ? 'nothing clashes' : `${findings} to settle`,
     `${data.next.ready.length} ready${columns < NARROW ? '' : ' to do'}`,
   ].join(', ');
   const [job, ...waiting] = jobs;

@@ -2,7 +2,7 @@ import { Box } from 'ink';
 import type { FindingView } from '../../model/views.ts';
 import { findingText } from '../../reports/finding-text.ts';
 import { Line, Paragraph } from '../components/line.tsx';
-import { Rows } from '../components/rows.tsx';
+import { firstShown, Rows } from '../components/rows.tsx';
 import { findingRow } from '../state/rows.ts';
 import type { ScreenProps } from './screen-props.ts';
 
@@ -11,14 +11,17 @@ const LIST_SHARE = 1 / 3;
 
 /** What clashes, dearest first, with both quotes of the chosen one. */
 export function ClashesScreen({ state, height }: ScreenProps) {
-  const finding = state.data.findings[state.chosen.clashes];
-  const listHeight = Math.max(1, Math.min(state.data.findings.length, Math.floor(height * LIST_SHARE)));
+  const { findings } = state.data;
+  const finding = findings[state.chosen.clashes];
+  const listHeight = Math.max(1, Math.min(findings.length, Math.floor(height * LIST_SHARE)));
+  // Rows are made for those in sight alone: there may be thousands.
+  const first = firstShown(state.chosen.clashes, findings.length, listHeight);
   return (
     <Box flexDirection="column">
       <Box height={listHeight} flexDirection="column">
         <Rows
-          lines={state.data.findings.map(findingRow)}
-          chosen={state.chosen.clashes}
+          lines={findings.slice(first, first + listHeight).map(findingRow)}
+          chosen={state.chosen.clashes - first}
           height={listHeight}
           empty="Nothing clashes. Nothing flagged is not the same as safe."
         />

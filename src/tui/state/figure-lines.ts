@@ -1,8 +1,9 @@
 /** One figure at length: why it stands, what it comes from, what hangs on it, its history, limits and checks. */
 import type { CheckView } from '../../model/checks/check-views.ts';
+import type { FigureAround, FigureBranch } from '../../model/figure-around.ts';
 import { nameStems } from '../../model/names.ts';
 import { convert } from '../../model/units.ts';
-import type { ClaimView, LimitView, StandingFigure } from '../../model/views.ts';
+import type { ClaimView, FindingView, LimitView, StandingFigure } from '../../model/views.ts';
 import { stateText } from '../../reports/check-words.ts';
 import { inOrder } from '../../reports/checks-text.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
@@ -10,28 +11,28 @@ import { boundedText, figureText, ofThing } from '../../reports/quantity-text.ts
 import { placeOf } from '../../reports/source-text.ts';
 import { toleranceText } from '../../reports/tolerance-text.ts';
 import { oneLine } from '../../reports/words.ts';
-import { ageOf, bothUnits, doubtOf, figureKey, openedFigure } from './figure-rows.ts';
+import { ageOf, bothUnits, doubtOf } from './figure-rows.ts';
 import type { TextLine } from './page-lines.ts';
-import type { FigureBook, ScreenState } from './screen-state.ts';
+import type { ScreenState } from './screen-state.ts';
 import { shortDay } from './words.ts';
 
 /** Every line of the opened figure; none when it does not stand any more. */
 export function figureLines(state: ScreenState): readonly TextLine[] {
-  const figure = openedFigure(state);
-  const { book } = state;
-  if (!figure || !book) return [];
+  const { opened } = state;
+  if (!opened || opened.around === null) return [];
+  const { listed, around } = opened;
   const today = state.data.next.date;
+  const head = { text: `${subjectOf(listed)}: ${bothUnits(listed)}`, heading: true };
+  if (!around) return [head];
+  const { figure } = around;
   return [
-    { text: `${subjectOf(figure)}: ${bothUnits(figure)}`, heading: true },
+    head,
     ...standing(figure, today),
-    ...section('comes from', origin(figure, book, today)),
-    ...section(
-      'hangs on it',
-      branches(figure, today, (one) => dependentsOf(one, book)),
-    ),
+    ...section('comes from', origin(around, today)),
+    ...section('hangs on it', branchLines(around.onIt, today)),
     ...section('history', historyLines(figure, today)),
-    ...section('limits', limitLines(figure, state, book)),
-    ...section('checks', checkLines(figure, book)),
+    ...section('limits', limitLines(figure, state, opened.limits)),
+    ...section('checks', checkLines(around.checks)),
   ];
 }
 
@@ -52,42 +53,21 @@ function standing(figure: StandingFigure, today: string): readonly TextLine[] {
   return rows.map(([label, text]) => ({ text: `  ${label.padEnd(8)} ${oneLine(text)}` }));
 }
 
-/** As formulas, checks and dependents name a figure. */
-const nameOf = ({ item, attribute }: StandingFigure) => `${item} ${attribute}`;
-
-const dependentsOf = ({ dependents }: StandingFigure, { figures }: FigureBook) =>
-  figures.filter((one) => dependents.includes(nameOf(one)));
-
-const readBy = (figure: StandingFigure, { figures }: FigureBook) =>
-  figures.filter(({ dependents }) => dependents.includes(nameOf(figure)));
-
-function origin(figure: StandingFigure, book: FigureBook, today: string): readonly string[] {
+function origin({ figure, from }: FigureAround, today: string): readonly string[] {
   if (!figure.formula) return [];
-  return [
-    `= ${oneLine(figure.formula)}`,
-    ...branches(figure, today, (one) => (one.formula ? readBy(one, book) : [])),
-  ];
+  return [`= ${oneLine(figure.formula)}`, ...branchLines(from, today)];
 }
 
-/** Deeper than this nobody reads on; each figure on the way can be opened by itself. */
-const DEEPEST = 5;
-
-/** The figures that `next` leads to, each with those behind it set in; one that was shown is not shown twice. */
-function branches(
-  from: StandingFigure,
-  today: string,
-  next: (figure: StandingFigure) => readonly StandingFigure[],
-): readonly string[] {
-  const shown = new Set([figureKey(from)]);
-  const walk = (figure: StandingFigure, depth: number): readonly string[] =>
-    next(figure).flatMap((one) => {
-      if (shown.has(figureKey(one))) return [];
-      shown.add(figureKey(one));
-      const words = [bothUnits(one), doubtOf(one), ageOf(one, today)].filter(Boolean).join(', ');
-      const deeper = depth < DEEPEST ? walk(one, depth + 1) : [];
-      return [`${'  '.repeat(depth)}${subjectOf(one)}: ${words}`, ...deeper];
-    });
-  return walk(from, 0);
+/** A tree: each figure with those behind it set in under it. */
+function branchLines(branches: readonly FigureBranch[], today: string, before = ''): readonly string[] {
+  return branches.flatMap(({ figure, next }, index) => {
+    const isLast = index === branches.length - 1;
+    const words = [bothUnits(figure), doubtOf(figure), ageOf(figure, today)].filter(Boolean).join(', ');
+    return [
+      `${before}${isLast ? '└ ' : '├ '}${subjectOf(figure)}: ${words}`,
+      ...branchLines(next, today, `${before}${isLast ? '  ' : '│ '}`),
+    ];
+  });
 }
 
 /** Newest first: the value with its place between the least and the greatest, then where it was said. */
@@ -129,30 +109,42 @@ function claimLines(claim: ClaimView, mark: string, today: string): readonly str
 function limitLines(
   figure: StandingFigure,
   { data }: ScreenState,
-  { limits }: FigureBook,
+  limits: readonly LimitView[],
 ): readonly string[] {
-  const broken = (limit: LimitView) =>
-    data.findings.filter(
-      ({ kind, was }) =>
-        kind === 'limit' &&
-        was.source?.memoId === limit.source.memoId &&
-        was.source.quote === limit.source.quote &&
-        [limit.value, limit.high].includes(was.value),
-    );
   return limits.flatMap((limit) => {
-    const breaches = broken(limit);
+    const breaches = breachesOf(limit, data.findings);
     const isBroken = breaches.some((one) => one.item === figure.item && one.attribute === figure.attribute);
     const isOwn = limit.item === figure.item && limit.attribute === figure.attribute;
     if (!isBroken && !isOwn && !isStatedFor(limit, figure)) return [];
-    const about = limit.about && limit.about !== limit.item ? ` for ${oneLine(limit.about)}` : '';
-    const { source } = limit;
-    return [
-      `${subjectOf(limit)}: ${figureText(limit, 'mixed')}${about}`,
-      ...breaches.map((one) => `  BROKEN by ${subjectOf(one)}, ${boundedText(ofThing(one.now, one))}`),
-      ...(breaches.length === 0 ? ['  nothing known breaks it'] : []),
-      `  ${placeOf(source)}, ${ageOf(limit, data.next.date)}${source.quote ? `  "${oneLine(source.quote)}"` : ''}`,
-    ];
+    return limitWords(limit, breaches, data.next.date);
   });
+}
+
+/** Findings that say that this limit is broken. */
+export function breachesOf(limit: LimitView, findings: readonly FindingView[]): readonly FindingView[] {
+  return findings.filter(
+    ({ kind, was }) =>
+      kind === 'limit' &&
+      was.source?.memoId === limit.source.memoId &&
+      was.source.quote === limit.source.quote &&
+      [limit.value, limit.high].includes(was.value),
+  );
+}
+
+/** A limit, what breaks it, and where it was said. */
+export function limitWords(
+  limit: LimitView,
+  breaches: readonly FindingView[],
+  today: string,
+): readonly string[] {
+  const about = limit.about && limit.about !== limit.item ? ` for ${oneLine(limit.about)}` : '';
+  const { source } = limit;
+  return [
+    `${subjectOf(limit)}: ${figureText(limit, 'mixed')}${about}`,
+    ...breaches.map((one) => `  BROKEN by ${subjectOf(one)}, ${boundedText(ofThing(one.now, one))}`),
+    ...(breaches.length === 0 ? ['  nothing known breaks it'] : []),
+    `  ${placeOf(source)}, ${ageOf(limit, today)}${source.quote ? `  "${oneLine(source.quote)}"` : ''}`,
+  ];
 }
 
 /** "Tanks and panels" is stated for the fresh water tank, of the same measure. */
@@ -162,11 +154,9 @@ function isStatedFor(limit: LimitView, figure: StandingFigure): boolean {
   return nameStems(figure.item).some((stem) => kinds.includes(stem));
 }
 
-/** Checks that read the figure, those that break first. */
-function checkLines(figure: StandingFigure, { checks }: FigureBook): readonly string[] {
-  const reads = (check: CheckView) =>
-    check.inputs.some((input) => input.reads.some(({ name }) => name === nameOf(figure)));
-  return inOrder(checks.filter(reads)).flatMap((check) => [
+/** Checks with what they say, those that break first. */
+export function checkLines(checks: readonly CheckView[]): readonly string[] {
+  return inOrder(checks).flatMap((check) => [
     `${loud(check)}: ${oneLine(check.subject)}`,
     `  ${oneLine(check.why)}`,
   ]);

@@ -1,5 +1,6 @@
 /** The list of figures: which are found, and a line for each. */
-import type { StandingFigure } from '../../model/views.ts';
+import type { FigurePlace } from '../../model/figure-around.ts';
+import type { ListedFigure } from '../../model/views.ts';
 import { closed, padded, shortLine } from '../../reports/columns.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { figureText } from '../../reports/quantity-text.ts';
@@ -7,31 +8,60 @@ import { age, daysBetween, placeOf } from '../../reports/source-text.ts';
 import { oneLine } from '../../reports/words.ts';
 import type { FigureBook, ScreenState } from './screen-state.ts';
 
-/** One figure among all: a thing has one of each attribute and kind of quantity. */
-export const figureKey = ({ item, attribute, dimension }: StandingFigure) =>
-  `${item}\n${attribute}\n${dimension}`;
+/** Where a figure stands among all: a thing has one of each attribute and kind of quantity. */
+export const placeOfFigure = ({ item, attribute, dimension }: FigurePlace): FigurePlace => ({
+  item,
+  attribute,
+  dimension,
+});
+
+export const isSamePlace = (a: FigurePlace, b: FigurePlace) =>
+  a.item === b.item && a.attribute === b.attribute && a.dimension === b.dimension;
+
+/** What was last looked for in a list of figures: there may be very many, and each frame asks several times. */
+interface Finding {
+  /** The name of each, in small letters, a blank before every word. */
+  readonly names: readonly string[];
+  find: string | undefined;
+  found: readonly ListedFigure[];
+}
+const FINDINGS = new WeakMap<readonly ListedFigure[], Finding>();
 
 /**
  * Figures whose names hold every typed word, or the start of one. Counts of things are no measure: they are shown
  * where their thing is asked for.
  */
-export function foundFigures({ book, find }: Pick<ScreenState, 'book' | 'find'>): readonly StandingFigure[] {
-  const words = find.toLowerCase().split(/\s+/).filter(Boolean);
-  if (words.length === 0) return book?.figures.filter((figure) => figure.dimension !== 'count') ?? [];
-  return (
-    book?.figures.filter(({ item, attribute }) => {
-      const name = ` ${item} ${attribute}`.toLowerCase();
-      return words.every((word) => name.includes(` ${word}`));
-    }) ?? []
-  );
+export function foundFigures({ book, find }: Pick<ScreenState, 'book' | 'find'>): readonly ListedFigure[] {
+  if (!book) return [];
+  const { figures } = book;
+  let known = FINDINGS.get(figures);
+  if (!known) {
+    const names = figures.map(({ item, attribute }) => ` ${item} ${attribute}`.toLowerCase());
+    known = { names, find: undefined, found: [] };
+    FINDINGS.set(figures, known);
+  }
+  if (known.find !== find) {
+    known.found = withWords(figures, known.names, find);
+    known.find = find;
+  }
+  return known.found;
 }
 
-/** The figure that was opened, as it stands now; nothing when it does not stand any more. */
-export function openedFigure(state: ScreenState): StandingFigure | undefined {
-  return state.book?.figures.find((figure) => figureKey(figure) === state.figure);
+function withWords(
+  figures: readonly ListedFigure[],
+  names: readonly string[],
+  find: string,
+): readonly ListedFigure[] {
+  const words = find
+    .toLowerCase()
+    .split(/\s+/)
+    .filter(Boolean)
+    .map((word) => ` ${word}`);
+  if (words.length === 0) return figures.filter(({ dimension }) => dimension !== 'count');
+  return figures.filter((_, index) => words.every((word) => names[index]?.includes(word)));
 }
 
-const DOUBTS: Readonly<Record<StandingFigure['status'], string>> = {
+const DOUBTS: Readonly<Record<ListedFigure['status'], string>> = {
   stands: '',
   'in-doubt': 'IN DOUBT',
   stale: 'STALE',
@@ -39,20 +69,20 @@ const DOUBTS: Readonly<Record<StandingFigure['status'], string>> = {
 };
 
 /** Loud where a figure is not to be cut to. */
-export const doubtOf = ({ status }: StandingFigure) => DOUBTS[status];
+export const doubtOf = ({ status }: Pick<ListedFigure, 'status'>) => DOUBTS[status];
 
 /** A figure in both unit systems. */
-export const bothUnits = (figure: StandingFigure) => figureText(figure, 'mixed');
+export const bothUnits = (figure: ListedFigure) => figureText(figure, 'mixed');
 
 /** "today", "12 days"; nothing for what was never spoken. `today` is YYYY-MM-DD. */
-function daysOf({ source }: Pick<StandingFigure, 'source'>, today: string): string {
+function daysOf({ source }: Pick<ListedFigure, 'source'>, today: string): string {
   if (!source) return '';
   const days = daysBetween(source.recordedAt, today);
   return days <= 0 ? 'today' : age(days);
 }
 
 /** "today", "12 days old"; nothing for what was never spoken. `today` is YYYY-MM-DD. */
-export function ageOf(figure: Pick<StandingFigure, 'source'>, today: string): string {
+export function ageOf(figure: Pick<ListedFigure, 'source'>, today: string): string {
   return daysOf(figure, today).replace(/\bdays?$/, '$& old');
 }
 
@@ -68,7 +98,7 @@ const WIDEST_NAME = 36;
 
 /** One line each; where there is no room for columns, name, doubt and value. */
 export function figureRows(
-  figures: readonly StandingFigure[],
+  figures: readonly ListedFigure[],
   today: string,
   columns: number,
 ): readonly string[] {
@@ -94,12 +124,12 @@ export function findLine(state: ScreenState): string {
   const { book, find } = state;
   if (!book) return 'Reading the figures.';
   const found = foundFigures(state).length;
-  const count = `${found} ${found === 1 ? 'figure' : 'figures'}`;
+  const count = `${found} ${found === 1 ? 'figure' : 'figures'}${book.isPart ? ' so far' : ''}`;
   return find.trim() === '' ? count : `${count} with "${oneLine(find)}" (Esc shows all)`;
 }
 
 /** The chosen figure in a few phrases: everything that a narrow row leaves out. */
-export function figureWords(figure: StandingFigure, today: string): string {
+export function figureWords(figure: ListedFigure, today: string): string {
   const { source, state } = figure;
   const told = source
     ? [placeOf(source), ageOf(figure, today), ...(source.quote ? [`"${source.quote}"`] : [])]

@@ -1,9 +1,12 @@
 /** The screen's next state, and what the shell has to do. No Ink, no project, no clock. */
 import type { TaskView } from '../../model/views.ts';
+import { kindOfEffect } from '../key-order.ts';
 import { type Intent, intentOf } from '../keys.ts';
 import { benchOver, record, withBench } from './bench-steps.ts';
-import { foundFigures } from './figure-rows.ts';
+import { figureLines } from './figure-lines.ts';
+import { foundFigures, isSamePlace, placeOfFigure } from './figure-rows.ts';
 import { listLength, noteLines } from './rows.ts';
+import { ruleLines } from './rule-lines.ts';
 import type { Effect, KeyPress, ScreenEvent, ScreenState, Step, Typing, View } from './screen-state.ts';
 import { chosenProblem, chosenTask, shownTasks, taskLines } from './task-rows.ts';
 import { openFigure, typeKey } from './typing.ts';
@@ -12,8 +15,32 @@ const PAGE = 10;
 const stay = (state: ScreenState): Step => ({ state, effects: [] });
 const doing = (state: ScreenState, effect: Effect): Step => ({ state, effects: [effect] });
 
-/** Takes one event in. */
+/** Takes one event in. What it asks for is under way until it is told to be performed. */
 export function reduce(state: ScreenState, event: ScreenEvent): Step {
+  const step = next(state, event);
+  const kinds = step.effects.map(kindOfEffect);
+  const count = (kind: 'reading' | 'writing') => kinds.filter((one) => one === kind).length;
+  const [readings, writings] = [count('reading'), count('writing')];
+  if (readings + writings === 0) return step;
+  const { underWay } = step.state;
+  return {
+    ...step,
+    state: {
+      ...step.state,
+      underWay: { readings: underWay.readings + readings, writings: underWay.writings + writings },
+    },
+  };
+}
+
+function performed(state: ScreenState, effect: Effect['do']): ScreenState {
+  const kind = kindOfEffect({ do: effect });
+  const { readings, writings } = state.underWay;
+  if (kind === 'reading') return { ...state, underWay: { readings: Math.max(0, readings - 1), writings } };
+  if (kind === 'writing') return { ...state, underWay: { readings, writings: Math.max(0, writings - 1) } };
+  return state;
+}
+
+function next(state: ScreenState, event: ScreenEvent): Step {
   switch (event.kind) {
     case 'key':
       return state.typing === undefined ? press(state, event.key) : typeKey(state, state.typing, event.key);
@@ -41,6 +68,14 @@ export function reduce(state: ScreenState, event: ScreenEvent): Step {
       return stay({ ...state, message: { tone: 'bad', lines: event.lines } });
     case 'book':
       return stay(clamp({ ...state, book: event.book }));
+    case 'figure':
+      return stay(withOpened(state, event));
+    case 'rules':
+      return stay(clamp({ ...state, rules: event.rules }));
+    case 'performed':
+      return stay(performed(state, event.effect));
+    case 'gone':
+      return stay(state);
     case 'tasks':
       return stay(withTasks(state, event.tasks));
     case 'pages':
@@ -58,16 +93,21 @@ export function reduce(state: ScreenState, event: ScreenEvent): Step {
 function nextJob(state: ScreenState): Step {
   const [, ...waiting] = state.jobs;
   const [first] = waiting;
-  const next = { ...state, jobs: waiting };
-  return first ? doing(next, { do: 'take', file: first.file }) : stay(next);
+  const without = { ...state, jobs: waiting };
+  return first ? doing(without, { do: 'take', file: first.file }) : stay(without);
 }
 
 /** What is looked at is read anew, because it may have changed. */
 function reading(state: ScreenState): Step {
   switch (state.view) {
     case 'figures':
+      return doing(state, { do: 'read-book', firstSoon: state.book === undefined });
     case 'figure':
-      return doing(state, { do: 'read-book' });
+      return state.opened
+        ? doing(state, { do: 'read-figure', place: placeOfFigure(state.opened.listed) })
+        : stay(state);
+    case 'rules':
+      return doing(state, { do: 'read-rules' });
     case 'tasks':
       return doing(state, { do: 'read-tasks' });
     case 'day':
@@ -77,6 +117,16 @@ function reading(state: ScreenState): Step {
     default:
       return stay(state);
   }
+}
+
+/** What was read of a figure; an answer for one that was left meanwhile is not wanted any more. */
+function withOpened(
+  state: ScreenState,
+  { place, around, limits }: Extract<ScreenEvent, { kind: 'figure' }>,
+): ScreenState {
+  const { opened } = state;
+  if (!opened || !isSamePlace(opened.listed, place)) return state;
+  return clamp({ ...state, opened: { listed: around?.figure ?? opened.listed, around, limits } });
 }
 
 const readPages = ({ day }: ScreenState): Effect => ({ do: 'read-pages', ...(day ? { day } : {}) });
@@ -128,6 +178,8 @@ function act(state: ScreenState, intent: Intent): Step {
       return see(state, 'clashes');
     case 'see-figures':
       return see(state, 'figures');
+    case 'see-rules':
+      return see(state, 'rules');
     case 'see-tasks':
       return see(state, 'tasks');
     case 'see-day':
@@ -283,6 +335,8 @@ function clamp(state: ScreenState): ScreenState {
       clashes: within(state.chosen.clashes, state.data.findings.length),
       figures: within(state.chosen.figures, foundFigures(state).length),
       tasks: within(state.chosen.tasks, taskLines(state).length),
+      figure: within(state.chosen.figure, figureLines(state).length),
+      rules: within(state.chosen.rules, ruleLines(state).length),
       heard: within(state.chosen.heard, state.memo ? noteLines(state.memo).length : 0),
     },
   };

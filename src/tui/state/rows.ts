@@ -13,6 +13,7 @@ import { keysOf } from '../keys.ts';
 import { figureLines } from './figure-lines.ts';
 import { foundFigures } from './figure-rows.ts';
 import { pageLines } from './page-lines.ts';
+import { ruleLines } from './rule-lines.ts';
 import type { ScreenState } from './screen-state.ts';
 import { taskLines } from './task-rows.ts';
 import { whereLines } from './where-lines.ts';
@@ -142,6 +143,8 @@ export function listLength(state: ScreenState): number {
       return foundFigures(state).length;
     case 'figure':
       return figureLines(state).length;
+    case 'rules':
+      return ruleLines(state).length;
     case 'tasks':
       return taskLines(state).length;
     case 'day':

@@ -1,17 +1,19 @@
 /** All that the screen knows between two keys. Plain data: the reducer makes the next one, the view draws it. */
 import type { CheckView } from '../../model/checks/check-views.ts';
+import type { FigureAround, FigurePlace } from '../../model/figure-around.ts';
 import type {
   FindingView,
   LimitView,
+  ListedFigure,
   MemoSummary,
   MemoView,
   NextView,
-  StandingFigure,
   TaskView,
   WhereView,
 } from '../../model/views.ts';
 import type { HandChange, ListenEvent, SettleChoice } from '../../project-api.ts';
 import type { TakeProgress } from '../../speech/transcript.ts';
+import type { UnderWay } from '../key-order.ts';
 import type { Bench } from './bench.ts';
 
 export const VIEWS = [
@@ -20,6 +22,7 @@ export const VIEWS = [
   'clashes',
   'figures',
   'figure',
+  'rules',
   'tasks',
   'day',
   'next',
@@ -32,16 +35,40 @@ export type View = (typeof VIEWS)[number];
 /** What was last read from the project. */
 export interface ScreenData {
   readonly projectName: string;
-  /** Newest first. */
+  /** Newest first. As the screen opens, the newest alone: the others follow. */
   readonly memos: readonly MemoSummary[];
-  /** Open ones, dearest first. */
+  /** Open ones, dearest first; as the screen opens, the dearest alone. */
   readonly findings: readonly FindingView[];
+  /** How many there are of each, where more are on their way. */
+  readonly counts?: { readonly memos: number; readonly findings: number };
   readonly next: NextView;
 }
 
-/** Everything that the figures' screens show; read when one of them is opened. */
+/** What the screen is given as it opens. */
+export interface ScreenOpening {
+  readonly data: ScreenData;
+  /** Where one was, after a gap. */
+  readonly where?: WhereView | undefined;
+}
+
+/** The figures that stand; read when their list is opened. */
 export interface FigureBook {
-  readonly figures: readonly StandingFigure[];
+  readonly figures: readonly ListedFigure[];
+  /** More are on their way. */
+  readonly isPart?: boolean;
+}
+
+/** One figure at length. */
+export interface OpenedFigure {
+  /** As in the list: shown until the rest has come. */
+  readonly listed: ListedFigure;
+  /** Null where the figure does not stand any more; undefined until it is read. */
+  readonly around?: FigureAround | null | undefined;
+  readonly limits: readonly LimitView[];
+}
+
+/** Limits and checks with their state. */
+export interface Rules {
   readonly limits: readonly LimitView[];
   readonly checks: readonly CheckView[];
 }
@@ -79,8 +106,10 @@ export interface ScreenState {
   readonly book?: FigureBook | undefined;
   /** Words that the listed figures hold; empty for all. */
   readonly find: string;
-  /** Key of the figure under `figure`: see `figureKey`. */
-  readonly figure?: string | undefined;
+  /** The figure under `figure`. */
+  readonly opened?: OpenedFigure | undefined;
+  /** Undefined until they are first looked at. */
+  readonly rules?: Rules | undefined;
   /** In working order, done ones last. */
   readonly tasks?: readonly TaskView[] | undefined;
   /** Journal, next steps and outline; none when nothing was taken yet. */
@@ -98,6 +127,8 @@ export interface ScreenState {
   readonly jobs: readonly Job[];
   /** The recording that runs, or the last one; undefined before the first. */
   readonly bench?: Bench | undefined;
+  /** What was asked for and is not there yet. */
+  readonly underWay: UnderWay;
   /** One line about what just happened. */
   readonly message?: { readonly tone: 'good' | 'bad'; readonly lines: readonly string[] } | undefined;
 }
@@ -131,6 +162,17 @@ export type ScreenEvent =
   | { readonly kind: 'settled'; readonly lines: readonly string[] }
   | { readonly kind: 'refused'; readonly lines: readonly string[] }
   | { readonly kind: 'book'; readonly book: FigureBook }
+  | {
+      readonly kind: 'figure';
+      readonly place: FigurePlace;
+      readonly around: FigureAround | null;
+      readonly limits: readonly LimitView[];
+    }
+  | { readonly kind: 'rules'; readonly rules: Rules }
+  /** What was asked for is done, or has begun. */
+  | { readonly kind: 'performed'; readonly effect: Effect['do'] }
+  /** The way out is free: everything that was on its way is kept. */
+  | { readonly kind: 'gone' }
   | { readonly kind: 'tasks'; readonly tasks: readonly TaskView[] }
   | { readonly kind: 'pages'; readonly pages: readonly DayPage[]; readonly days: readonly string[] }
   | { readonly kind: 'where'; readonly where: WhereView }
@@ -144,7 +186,11 @@ export type Effect =
   | { readonly do: 'take'; readonly file: string }
   | { readonly do: 'cancel' }
   | { readonly do: 'settle'; readonly id: string; readonly choice: SettleChoice }
-  | { readonly do: 'read-book' }
+  | { readonly do: 'read-data' }
+  /** With `firstSoon` the first screenful comes ahead of the rest. */
+  | { readonly do: 'read-book'; readonly firstSoon: boolean }
+  | { readonly do: 'read-figure'; readonly place: FigurePlace }
+  | { readonly do: 'read-rules' }
   | { readonly do: 'read-tasks' }
   /** Of the newest day, where none is named. */
   | { readonly do: 'read-pages'; readonly day?: string }
@@ -178,6 +224,7 @@ export function openingState(data: ScreenData, where?: WhereView): ScreenState {
       clashes: 0,
       figures: 0,
       figure: 0,
+      rules: 0,
       tasks: 0,
       day: 0,
       next: 0,
@@ -188,5 +235,6 @@ export function openingState(data: ScreenData, where?: WhereView): ScreenState {
     find: '',
     page: 0,
     jobs: [],
+    underWay: { readings: 0, writings: 0 },
   };
 }

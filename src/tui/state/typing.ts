@@ -1,5 +1,5 @@
 /** What a typed line does: a file to take in, words to find, a task, its date, what it waits for. */
-import { figureKey, foundFigures } from './figure-rows.ts';
+import { foundFigures, placeOfFigure } from './figure-rows.ts';
 import type { KeyPress, ScreenState, Step, Typing } from './screen-state.ts';
 import { chosenTask } from './task-rows.ts';
 import { setDue, setWait } from './typed-task.ts';
@@ -73,11 +73,14 @@ function queue(state: ScreenState, file: string): Step {
 export function openFigure(state: ScreenState): Step {
   const figure = foundFigures(state)[state.chosen.figures];
   if (!figure) return stay(state);
-  return stay({
-    ...state,
-    view: 'figure',
-    figure: figureKey(figure),
-    chosen: { ...state.chosen, figure: 0 },
-    message: undefined,
-  });
+  return {
+    state: {
+      ...state,
+      view: 'figure',
+      opened: { listed: figure, limits: [] },
+      chosen: { ...state.chosen, figure: 0 },
+      message: undefined,
+    },
+    effects: [{ do: 'read-figure', place: placeOfFigure(figure) }],
+  };
 }
