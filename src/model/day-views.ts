@@ -1,5 +1,6 @@
 /** Views of a day, of what is next, and of the days between two dates. Nothing here changes anything. */
 import type { Quantity } from '../language/notes.ts';
+import { actsOfDay } from './acts-of-day.ts';
 import { cautionsFor } from './cautions.ts';
 import type { CheckRow, CheckState } from './checks/check-rows.ts';
 import { type CheckView, checksOfDay, checkViews, touchedBy, wordsOfFinding } from './checks/check-views.ts';
@@ -57,6 +58,7 @@ export function dayView(rows: ProjectRows, date: string): DayView | undefined {
       (task) => dayOf(task.source.recordedAt) < date && (task.status !== 'done' || closedOn(task) === date),
     ),
     changes: memos.flatMap((memo) => changesOfMemo(rows, memo)),
+    acts: actsOfDay(rows, memos),
     kept: keptOfDay(rows, memos),
     checks,
     cautions: cautionsFor([
@@ -89,19 +91,25 @@ function isDoubted(rows: ProjectRows, claimId: string): boolean {
 
 /** What one memo did to the figures, in the order of speech. */
 function changesOfMemo(rows: ProjectRows, memo: MemoView): readonly FigureChange[] {
-  const findings = findingViews(rows, { memoId: memo.id });
+  const findings = rows.where('findings', 'memoId', memo.id);
   return memo.notes.figures
     .filter((figure) => figure.review !== 'rejected' && !isDoubted(rows, figure.id))
     .map((figure) => {
+      const slot = rows.claim(figure.id)?.slot;
+      // Two figures of one memo may have the same words: only the clash of its own thing and attribute is its own.
       const finding = findings.find(
-        ({ kind, now }) =>
-          REPLACING.has(kind) && now.source?.quote === figure.quote && now.value === figure.value,
+        (one) =>
+          REPLACING.has(one.kind) &&
+          (one.slot === undefined || one.slot === slot) &&
+          one.now.source?.quote === figure.quote &&
+          one.now.value === figure.value,
       );
-      if (finding) return { kind: 'changed', figure, memoId: memo.id, old: finding.was };
+      if (finding)
+        return { kind: 'changed', figure, memoId: memo.id, old: finding.was, findingId: finding.id };
       const before = claimBefore(rows, figure.id);
       if (!before) return { kind: 'new', figure, memoId: memo.id };
       return agree(rows, before, figure)
-        ? { kind: 'confirmed', figure, memoId: memo.id }
+        ? { kind: 'confirmed', figure, memoId: memo.id, old: before }
         : { kind: 'changed', figure, memoId: memo.id, old: before };
     });
 }

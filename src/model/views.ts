@@ -359,11 +359,29 @@ export interface DayView {
   readonly tasksClosed: readonly TaskView[];
   readonly openTasksBefore: readonly TaskView[];
   readonly changes: readonly FigureChange[];
+  /** What was ordered, made or closed in against figures. */
+  readonly acts?: readonly ActOfDay[];
   /** What the day put on record. */
   readonly kept?: KeptOfDay;
   /** Checks that broke, and those that hold again. */
   readonly checks?: ChecksOfDay;
   readonly cautions: readonly Caution[];
+}
+
+/** Something that was ordered, made or closed in, and what stood for its sizes when it was told. */
+export interface ActOfDay {
+  readonly act: 'ordered' | 'made' | 'closed-in';
+  readonly what: string;
+  readonly source: Source;
+  /** At least one; each with the words it was told in. */
+  readonly against: readonly (SourcedQuantity & {
+    /** Of the note. */
+    readonly id: string;
+    readonly item: string;
+    readonly attribute: Attribute;
+    readonly dimension: Dimension;
+    readonly high?: number;
+  })[];
 }
 
 /** What a day did to the figures. */
@@ -372,6 +390,8 @@ export interface FigureChange {
   readonly figure: Kept<FigureNote>;
   readonly memoId: string;
   readonly old?: SourcedQuantity;
+  /** The clash that this change is, settled or open. */
+  readonly findingId?: string;
 }
 
 /** What is open now, for next steps and "where was I". */

@@ -2,6 +2,7 @@
 import type { Consequence, FindingKind, FindingView, SourcedQuantity } from '../model/views.ts';
 import { amountText, boundedText, ofThing, quantityText } from './quantity-text.ts';
 import { age, daysBetween, placeOf } from './source-text.ts';
+import { worstCaseText } from './tolerance-text.ts';
 import { oneLine } from './words.ts';
 
 const HEADLINES: Readonly<Record<FindingKind, string>> = {
@@ -105,7 +106,7 @@ function rows(finding: FindingView): readonly (readonly [string, string])[] {
   if (finding.now.unit === '') list.push(...sayings(finding));
   else if (finding.difference) {
     const { tolerance } = finding;
-    const allowed = tolerance ? `   tolerance ${amountText(tolerance)} (${tolerance.from})` : '';
+    const allowed = tolerance ? `   tolerance ${worstCaseText(tolerance)}` : '';
     list.push(['differs', `${amountText(finding.difference)}${allowed}`]);
   }
   list.push(['why', oneLine(finding.why)]);

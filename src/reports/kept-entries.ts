@@ -20,7 +20,7 @@ const place = (source: Source) => `(${escapeMarkdown(placeOf(source))})`;
 const said = ({ quote }: Source) => quote !== '' && quoted(quote);
 
 /** Batches, what was closed in, pairs, what came, and warnings, each under its heading; nothing where there is none. */
-export function keptSections(kept: KeptOfDay | undefined): string[] {
+export function keptSections(kept: KeptOfDay | undefined, level: 2 | 3 = 2): string[] {
   if (!kept) return [];
   const batches = kept.batches.map((batch) =>
     bullet(
@@ -46,11 +46,11 @@ export function keptSections(kept: KeptOfDay | undefined): string[] {
     ),
   );
   return [
-    ...section(2, 'Batches', batches.length > 0 ? [BATCH_CAUTION, '', ...batches] : []),
-    ...section(2, 'Behind panels', hidden),
-    ...section(2, 'Pairs of hands', pairs),
-    ...section(2, 'Ordered and received', deliveries),
-    ...section(2, 'Behind where work goes through', warnings(kept.behindWork)),
+    ...section(level, 'Batches', batches.length > 0 ? [BATCH_CAUTION, '', ...batches] : []),
+    ...section(level, 'Behind panels', hidden),
+    ...section(level, 'Pairs of hands', pairs),
+    ...section(level, 'Ordered and received', deliveries),
+    ...section(level, 'Behind where work goes through', warnings(kept.behindWork)),
   ];
 }
 

@@ -29,7 +29,7 @@ export function quoted(words: string): string {
 }
 
 /** A heading with its lines, or nothing when there are no lines. */
-export function section(level: 1 | 2 | 3, title: string, lines: readonly string[]): string[] {
+export function section(level: 1 | 2 | 3 | 4, title: string, lines: readonly string[]): string[] {
   if (lines.length === 0) return [];
   return [`${'#'.repeat(level)} ${title}`, '', ...lines, ''];
 }

@@ -16,9 +16,11 @@ import type {
 import { stateText } from './check-words.ts';
 import { consequenceText, findingHeadline, subjectOf, valueLabels } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
-import { amountText, boundedText, figureText, ofThing, quantityText } from './quantity-text.ts';
+import { amountText, figureText, ofThing, quantityText } from './quantity-text.ts';
+import { settledText } from './settled-words.ts';
 import { age, dayOf, daysBetween, placeOf } from './source-text.ts';
 import { taskDetails } from './task-list.ts';
+import { worstCaseText } from './tolerance-text.ts';
 import { oneLine, sentence } from './words.ts';
 
 /** A note as a page shows it: escaped gist, then where it was said. */
@@ -73,8 +75,11 @@ function placedQuote(source: Source): string {
   return `${quoted(source.quote)}, ${escapeMarkdown(placeOf(source))} on ${dayOf(source.recordedAt)}`;
 }
 
-/** What a day did to one figure: old and new value, state, circumstance, place and words. */
-export function changeEntry(change: FigureChange, units: HouseUnits): string {
+/**
+ * What a day did to one figure: old and new value, state, circumstance, place and words. `why` is escaped: why it
+ * changed, where the clash is not told by itself.
+ */
+export function changeEntry(change: FigureChange, units: HouseUnits, why?: string): string {
   const { figure, old } = change;
   const arrow = change.kind === 'changed' && old ? `${quantityText(ofThing(old, figure))} → ` : '';
   const details = [figure.state, figure.condition, figure.datum, figure.sizeKind].filter(Boolean) as string[];
@@ -82,6 +87,7 @@ export function changeEntry(change: FigureChange, units: HouseUnits): string {
   return bullet(
     `${escapeMarkdown(subjectOf(figure))}: ${arrow}${figureText(figure, units)}${details.map((detail) => `, ${escapeMarkdown(detail)}`).join('')}; ${quoted(figure.quote)} (${place})`,
     change.kind === 'changed' && old?.source && `before: ${sourcedText(ofThing(old, figure), units)}`,
+    why,
   );
 }
 
@@ -91,7 +97,7 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
   const days =
     was.source && now.source ? daysBetween(was.source.recordedAt, now.source.recordedAt) : undefined;
   const older = days !== undefined && days > 0 ? `, ${age(days)} earlier` : '';
-  const allowed = tolerance ? `, tolerance ${amountText(tolerance)} (${tolerance.from})` : '';
+  const allowed = tolerance ? `, tolerance ${worstCaseText(tolerance)}` : '';
   const label = valueLabels(finding.kind);
   return bullet(
     `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)} (${escapeMarkdown(finding.id)})`,
@@ -107,7 +113,7 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
     `why: ${escapeMarkdown(finding.why)}`,
     ...finding.consequences.map((consequence) => escapeMarkdown(consequenceText(consequence))),
     settledBy
-      ? `settled on ${dayOf(settledBy.at)}: ${settledBy.choice}${settledBy.value ? ` ${amountText(ofThing(settledBy.value, finding))}` : ''}${settledBy.reason ? `, ${escapeMarkdown(settledBy.reason)}` : ''}`
+      ? `settled on ${escapeMarkdown(settledText(finding))}`
       : `next: ${escapeMarkdown(finding.next)}`,
   );
 }
@@ -172,12 +178,31 @@ export function cautionEntry(caution: Caution): string {
 export const NO_CAUTION_IS_NOT_SAFE =
   'Picked by words alone: a hazard that is not listed here is not thereby safe.';
 
-/** A figure that names what was made, ordered or received against it. */
+/**
+ * What one memo says was made, ordered or received of one thing: each size, and what stood for it till then. `before`
+ * are the older values by the id of the figure.
+ */
 export function actEntry(
-  { note, place }: ReturnType<typeof notesOf<'figures'>>[number],
+  figures: readonly ReturnType<typeof notesOf<'figures'>>[number][],
   units: HouseUnits,
+  before: ReadonlyMap<string, SourcedQuantity | undefined>,
 ): string {
+  const [first] = figures;
+  if (!first) return '';
+  const sizes = figures.map(({ note }) => {
+    const told = figures.length > 1 ? `${attributeText(note)} ` : '';
+    return `${told}${figureText(note, units)}`;
+  });
+  const places = [...new Set(figures.map(({ place }) => place))].join('; ');
+  const name = figures.length > 1 ? oneLine(first.note.item) : subjectOf(first.note);
   return bullet(
-    `${escapeMarkdown(subjectOf(note))}: ${note.state} at ${units === 'mixed' ? figureText(note, units) : boundedText(note)}; ${quoted(note.quote)} (${place})`,
+    `${escapeMarkdown(name)}: ${first.note.state} at ${sizes.join(', ')} (${escapeMarkdown(places)})`,
+    ...figures.map(({ note }) => {
+      const stood = before.get(note.id);
+      return stood && `${attributeText(note)} stood at ${sourcedText(ofThing(stood, note), units)}`;
+    }),
   );
 }
+
+const attributeText = ({ attribute }: { readonly attribute: string }) =>
+  attribute === 'other' ? 'size' : attribute;

@@ -56,6 +56,12 @@ export function clock(instant: string): string {
   return `${dayOf(instant)} ${time}${instant.endsWith('Z') ? ' UTC' : ''}`;
 }
 
+/** The time of day alone, as a clock on the wall shows it: "17:30"; in UTC it says so. */
+export function clockTime(instant: string): string {
+  const shown = clock(instant);
+  return shown === instant ? instant : shown.slice(11);
+}
+
 /** A count with its noun: "1 figure", "3 figures". */
 export function counted(count: number, noun: string, plural = `${noun}s`): string {
   return `${count} ${count === 1 ? noun : plural}`;

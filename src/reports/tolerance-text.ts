@@ -1,11 +1,24 @@
 /** What may be off a figure, in words, with what a worst case does not count. */
 import type { StandingFigure, Tolerance } from '../model/views.ts';
-import { amountText } from './quantity-text.ts';
+import { amountText, quantityText } from './quantity-text.ts';
 import { oneLine } from './words.ts';
 
-/** "1 mm (worst case)", "2 mm (said)". */
+const FROM: Readonly<Record<Tolerance['from'], string>> = {
+  said: 'said',
+  project: 'project',
+  precision: 'how finely it was said',
+  formula: 'worst case',
+};
+
+/** The amount alone. What follows from how finely a figure was said has two figures: "2.3 mm", not "2.288 mm". */
+export function allowanceText({ value, unit, from }: Tolerance): string {
+  if (from !== 'precision') return amountText({ value, unit });
+  return quantityText({ value: Number(Math.abs(value).toPrecision(2)), unit });
+}
+
+/** "1 mm (worst case)", "2 mm (said)", "2.3 mm (how finely it was said)". */
 export function worstCaseText(tolerance: Tolerance): string {
-  return `${amountText(tolerance)} (${tolerance.from === 'formula' ? 'worst case' : tolerance.from})`;
+  return `${allowanceText(tolerance)} (${FROM[tolerance.from]})`;
 }
 
 /** "0.27 mm (root-sum-square of its parts)"; undefined where it says nothing more than the worst case. */

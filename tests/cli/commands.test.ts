@@ -78,7 +78,7 @@ Nothing to note was read.
 
 ## Memos
 
-- memo 1: monday.txt, 2026-02-02 17:30, text, 6 words
+- memo 1: monday.txt, 17:30, text, 6 words
 `;
     for (const words of [['journal'], ['journal', '2026-02-02']])
       expect(home.call(words)).toEqual({ out: journal, err: '', code: 0 });

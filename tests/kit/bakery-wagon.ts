@@ -319,6 +319,18 @@ export const DAY_2: DayView = {
       figure: MEMO_2.notes.figures[0] as MemoView['notes']['figures'][number],
       memoId: 'm2',
       old: DECIDED.was,
+      findingId: DECIDED.id,
+    },
+  ],
+  acts: [
+    {
+      act: 'ordered',
+      what: 'ordered the flue collar',
+      source: source('m2', "I've ordered the flue collar"),
+      against: [
+        { id: 'm2.f1', item: 'oven ledge', attribute: 'height', dimension: 'length', ...DECIDED.now },
+        { id: 'm1.f3', item: 'oven glass', attribute: 'width', dimension: 'length', ...STALE.was },
+      ],
     },
   ],
   cautions: [],

@@ -4,11 +4,14 @@ import { expect, test } from 'vitest';
 import type { DayView, MemoView } from '../../src/model/views.ts';
 import { episodePage } from '../../src/reports/episode.ts';
 import { findingsText } from '../../src/reports/finding-text.ts';
-import { journalPage } from '../../src/reports/journal.ts';
+import { journalOfDays, journalPage } from '../../src/reports/journal.ts';
 import { escapeMarkdown } from '../../src/reports/markdown.ts';
 import { nextStepsPage } from '../../src/reports/next-steps.ts';
+import { wherePage } from '../../src/reports/where-was-i.ts';
 import { oneLine } from '../../src/reports/words.ts';
 import { DAY_2, FIGURES, MEMO_2, NEXT, PROJECT, SPAN, STALE } from '../kit/bakery-wagon.ts';
+import { toldIn } from '../kit/told-in.ts';
+import { WHERE } from '../kit/views.ts';
 
 /** Node types of a parsed page, in order, and its words. */
 function parsed(markdown: string): { readonly shape: string; readonly words: string } {
@@ -100,6 +103,12 @@ function dayOf(words: string): DayView {
         memoId: words,
       },
     ],
+    acts: (DAY_2.acts ?? []).map((act) => ({
+      ...act,
+      what: words,
+      source: { ...act.source, memoId: words },
+      against: act.against.map((one) => ({ ...one, item: words })),
+    })),
     cautions: [],
   };
 }
@@ -117,6 +126,8 @@ const pagesOf = (words: string): readonly string[] => {
   };
   return [
     journalPage(day, project),
+    journalOfDays([day, day], project, { from: day.date, to: day.date }),
+    wherePage(toldIn(WHERE, words), project),
     nextStepsPage(next, project),
     episodePage({ ...SPAN, days: [day], next }, project, FIGURES),
   ];

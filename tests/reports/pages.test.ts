@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { episodePage } from '../../src/reports/episode.ts';
-import { journalPage } from '../../src/reports/journal.ts';
+import { journalOfDays, journalPage } from '../../src/reports/journal.ts';
 import { nextStepsPage } from '../../src/reports/next-steps.ts';
 import { wherePage } from '../../src/reports/where-was-i.ts';
 import { DAY_1, DAY_2, FIGURES, NEXT, PROJECT, SPAN, TASK, WEEK } from '../kit/bakery-wagon.ts';
@@ -10,6 +10,7 @@ import { WHERE } from '../kit/views.ts';
 test.each([
   ['journal-monday.md', () => journalPage(DAY_1, PROJECT)],
   ['journal-wednesday.md', () => journalPage(DAY_2, PROJECT)],
+  ['journal-week.md', () => journalOfDays([DAY_1, DAY_2], PROJECT, { from: '2026-02-02', to: '2026-02-08' })],
   ['next-steps.md', () => nextStepsPage(NEXT, PROJECT)],
   ['where-was-i.md', () => wherePage(WHERE, PROJECT)],
   ['episode-week.md', () => episodePage(WEEK, PROJECT, FIGURES)],

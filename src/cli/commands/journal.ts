@@ -4,15 +4,22 @@ import { givePage } from '../give-page.ts';
 import { withProject } from '../project-of.ts';
 import { dayValue } from '../values.ts';
 
-/** `journal`: the page of one day, without a date the latest day with talk. */
+/** `journal`: the page of one day, without a date the latest day with talk; with two dates the days between them. */
 export function journalCommand(): Command {
   return new Command('journal')
-    .description('write the journal page of a day')
+    .description('write the journal page of a day, or of the days between two dates')
     .argument('[date]', 'YYYY-MM-DD; without it the latest day with talk')
+    .argument('[to]', 'last day: one page with every day of talk from the first date to this one')
     .option('--out <file>', 'write a file instead of printing')
-    .action((date: string | undefined, options: { out?: string }, command: Command) =>
+    .action((date: string | undefined, to: string | undefined, options: { out?: string }, command: Command) =>
       withProject(command, async (project) => {
-        const { journalPage } = await import('../../reports/journal.ts');
+        const { journalOfDays, journalPage } = await import('../../reports/journal.ts');
+        if (to !== undefined) {
+          const { daysAsked } = await import('../days-asked.ts');
+          const [first, last] = daysAsked(project, 'journal', date, to);
+          const { days } = project.span(first, last);
+          return givePage(project, journalOfDays(days, project.info, { from: first, to: last }), options.out);
+        }
         const asked = date === undefined ? project.days().at(-1) : dayValue('date', date);
         const day = asked === undefined ? undefined : project.day(asked);
         if (!day) throw nothingSaid(asked, project.days());

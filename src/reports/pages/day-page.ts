@@ -1,9 +1,10 @@
 /** The page of one day: what the journal tells, and the words it was told in. */
 import type { DayView, FigureChange, MemoView, Source, TaskView, Utterance } from '../../model/views.ts';
+import { actWords, toldWithChange, whyChanged } from '../journal-sections.ts';
 import { keptSections } from '../kept-entries.ts';
 import { notesOf, tells } from '../page-notes.ts';
 import { ofThing, quantityText } from '../quantity-text.ts';
-import { clipTime, clock, counted, dayName, duration, memoName } from '../source-text.ts';
+import { clipTime, clock, counted, dayName, dayOf, duration, memoName } from '../source-text.ts';
 import { anchorOf } from './file-names.ts';
 import {
   block,
@@ -13,6 +14,7 @@ import {
   type Desk,
   linked,
   listOf,
+  place,
   quote,
   said,
   subject,
@@ -40,7 +42,7 @@ export function dayMain(desk: Desk, day: DayView): Part {
     measured(desk, day),
     clashes(desk, day),
     checks(desk, day),
-    block(2, 'Made, ordered and received', [listOf(acts(desk, memos))]),
+    block(2, 'Made, ordered and received', [listOf([...actsAgainst(desk, day), ...acts(desk, day)])]),
     outlineHtml(keptSections(day.kept), words),
     block(2, 'Problems', [listOf(notesOf(memos, 'problems').map((one) => problemOf(desk, one)))]),
     block(2, 'Arrivals', [listOf(notesOf(memos, 'arrivals').map((one) => arrivalOf(desk, one)))]),
@@ -118,30 +120,35 @@ function arrivalOf(desk: Desk, { note, memo }: NoteOf<'arrivals'>): Html {
   return said(desk, note.item, sourceOf(memo, note), when);
 }
 
-function changeLine(desk: Desk, change: FigureChange, memo: MemoView | undefined): Html {
+function changeLine(desk: Desk, change: FigureChange, memo: MemoView | undefined, why?: Part): Html {
   const { figure, old, kind } = change;
   const details = [figure.state, figure.condition, figure.datum, figure.sizeKind].filter(Boolean);
   const source = memo && sourceOf(memo, figure);
+  const before = kind === 'changed' ? old?.source : undefined;
   return html`${subject(desk, figure)}: ${kind === 'changed' && old && `${quantityText(ofThing(old, figure))} → `}${bothSystems(
     figure,
   )}${details.map((detail) => `, ${detail}`)} ${quote(figure.quote)}${
-    source &&
-    html` <span class="where">${linked(memoName(source.memoId), desk.links.memo(source))}${source.startSeconds !== undefined && `, ${clipTime(source.startSeconds)}`}</span>`
+    source && html` <span class="where">${place(desk, source)}</span>`
   }${
-    kind === 'changed' &&
-    old?.source !== undefined &&
-    html`<br><span class="detail">before: ${linked(memoName(old.source.memoId), desk.links.memo(old.source))} on ${old.source.recordedAt.slice(0, 10)} ${quote(old.source.quote)}</span>`
-  }`;
+    before !== undefined &&
+    html`<br><span class="detail">before: ${old?.state !== undefined && `${old.state}, `}${place(desk, before)} on ${dayOf(before.recordedAt)} ${quote(before.quote)}</span>`
+  }${why !== undefined && html`<br><span class="detail">${why}</span>`}`;
 }
 
 /** Counts of things are no measure. */
-function measured(desk: Desk, { changes, memos }: DayView): Part {
+function measured(desk: Desk, day: DayView): Part {
+  const { changes, memos } = day;
+  const settled = toldWithChange(day);
   const byId = new Map(memos.map((memo) => [memo.id, memo]));
   const of = (kind: FigureChange['kind']) =>
     listOf(
       changes
         .filter((change) => change.kind === kind && change.figure.dimension !== 'count')
-        .map((change) => changeLine(desk, change, byId.get(change.memoId))),
+        .map((change) => {
+          const clash = settled.get(change.findingId ?? '');
+          const why = clash && linked(whyChanged(clash), desk.links.finding(clash.id));
+          return changeLine(desk, change, byId.get(change.memoId), why);
+        }),
     );
   return block(2, 'Measured', [
     block(3, 'Changed', [of('changed')]),
@@ -150,11 +157,12 @@ function measured(desk: Desk, { changes, memos }: DayView): Part {
   ]);
 }
 
-function clashes(desk: Desk, { findings }: DayView): Part {
+function clashes(desk: Desk, day: DayView): Part {
+  const told = toldWithChange(day);
   const of = (status: 'open' | 'settled') =>
-    findings
+    day.findings
       // Checks have a section of their own.
-      .filter((finding) => finding.status === status && finding.kind !== 'check')
+      .filter((finding) => finding.status === status && finding.kind !== 'check' && !told.has(finding.id))
       .map((finding) => clash(desk, finding, 3));
   return block(2, 'Clashes', [...of('open'), ...of('settled')]);
 }
@@ -169,13 +177,42 @@ function checks(desk: Desk, { checks: of }: DayView): Part {
 
 const ACTS = new Set(['made', 'ordered', 'received']);
 
-function acts(desk: Desk, memos: readonly MemoView[]): readonly Html[] {
-  return notesOf(memos, 'figures')
-    .filter(({ note }) => note.state !== undefined && ACTS.has(note.state))
-    .map(
-      ({ note, memo }) =>
-        html`${subject(desk, note)}: ${note.state} at ${bothSystems(note)} ${quote(note.quote)} <span class="where">${linked(memoName(memo.id), desk.links.memo({ memoId: memo.id }))}</span>`,
-    );
+/** What was ordered, made or closed in, with the figures that stood for it. */
+function actsAgainst(desk: Desk, day: DayView): readonly Html[] {
+  return (day.acts ?? []).map((act) =>
+    said(
+      desk,
+      actWords(act),
+      act.source,
+      ...act.against.map((figure) => {
+        const { source } = figure;
+        const isOwn = source === undefined || source.memoId === act.source.memoId;
+        return html`at ${subject(desk, figure)} ${bothSystems(figure)}${
+          !isOwn &&
+          html`, ${figure.state !== undefined && `${figure.state}, `}${place(desk, source)} on ${dayOf(source.recordedAt)} ${quote(source.quote)}`
+        }`;
+      }),
+    ),
+  );
+}
+
+function acts(desk: Desk, day: DayView): readonly Html[] {
+  const told = new Set((day.acts ?? []).flatMap(({ against }) => against.map(({ id }) => id)));
+  const before = new Map(
+    day.changes.map(({ figure, old, kind }) => [figure.id, kind === 'new' ? undefined : old]),
+  );
+  return notesOf(day.memos, 'figures')
+    .filter(({ note }) => note.state !== undefined && ACTS.has(note.state) && !told.has(note.id))
+    .map(({ note, memo }) => {
+      const stood = before.get(note.id);
+      return html`${subject(desk, note)}: ${note.state} at ${bothSystems(note)} ${quote(note.quote)} <span class="where">${place(
+        desk,
+        sourceOf(memo, note),
+      )}</span>${
+        stood?.source !== undefined &&
+        html`<br><span class="detail">stood at ${quantityText(ofThing(stood, note))}, ${place(desk, stood.source)} on ${dayOf(stood.source.recordedAt)}</span>`
+      }`;
+    });
 }
 
 function tasks(desk: Desk, day: DayView): Part {

@@ -14,8 +14,10 @@ import type {
 import { consequenceText, findingHeadline, subjectOf, valueLabels } from '../finding-text.ts';
 import { NO_CAUTION_IS_NOT_SAFE, tells } from '../page-notes.ts';
 import { amountText, type BoundedQuantity, boundedText, counterpartText, ofThing } from '../quantity-text.ts';
+import { settledText } from '../settled-words.ts';
 import { age, counted, dayName, dayOf, daysBetween, placeOf } from '../source-text.ts';
 import { taskDetails } from '../task-list.ts';
+import { worstCaseText } from '../tolerance-text.ts';
 import { sentence } from '../words.ts';
 import { anchorOf } from './file-names.ts';
 import { type Html, html, type Part } from './html.ts';
@@ -138,7 +140,7 @@ ${facts([
   ['why', finding.why],
   ...finding.consequences.map((one) => ['on it', mentionsLinked(desk.links)(consequenceText(one))] as const),
   (finding.path ?? []).length > 0 && ['round', path(desk, finding.path ?? [])],
-  finding.settledBy ? ['settled', settled(finding)] : ['next', finding.next],
+  finding.settledBy ? ['settled', settledText(finding)] : ['next', finding.next],
 ])}</article>
 `;
 }
@@ -148,18 +150,8 @@ function path({ links }: Desk, ids: readonly string[]): Part {
 }
 
 function apart({ difference, tolerance }: FindingView): string {
-  const allowed = tolerance ? `, tolerance ${amountText(tolerance)} (${tolerance.from})` : '';
+  const allowed = tolerance ? `, tolerance ${worstCaseText(tolerance)}` : '';
   return `${difference ? amountInBoth(difference) : ''}${allowed}`;
-}
-
-function settled(finding: FindingView): Part {
-  if (!finding.settledBy) return undefined;
-  const { choice, at, reason, value } = finding.settledBy;
-  return [
-    `${dayOf(at)}: ${choice}`,
-    value !== undefined && ` ${amountText(ofThing(value, finding))}`,
-    reason !== undefined && `, ${reason}`,
-  ];
 }
 
 /** A task with what it waits for, where it was said, and what closed it. */

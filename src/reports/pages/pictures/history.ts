@@ -1,10 +1,12 @@
 /** A figure's history: each value that was said, in the order of speech, with the tolerance that holds and the limits. */
 import type { UnitName } from '../../../language/notes.ts';
+import { proportionOf } from '../../../model/falls.ts';
 import { convert } from '../../../model/units.ts';
 import type { ClaimView, LimitView, StandingFigure } from '../../../model/views.ts';
 import { subjectOf } from '../../finding-text.ts';
-import { amountText, boundedText, quantityText } from '../../quantity-text.ts';
+import { boundedText, ofThing, quantityText } from '../../quantity-text.ts';
 import { counted, dayOf } from '../../source-text.ts';
+import { allowanceText } from '../../tolerance-text.ts';
 import { html, type Part } from '../html.ts';
 import { at, hatching, label, line, type Point, picture, rectangle, ticksOf } from './picture.ts';
 
@@ -44,7 +46,7 @@ export function historyPicture(figure: StandingFigure, anchor: string, limits: r
     body: [
       bandParts(figure, band, scale),
       wrongSides(lines, scale),
-      axis(scale, figure.unit),
+      axis(scale, figure),
       figure.status === 'series' && seriesLine(told, scale),
       lines.map((one) => limitParts(one, scale)),
       told.map((one, index) => pointParts(one, index, told, scale)),
@@ -69,13 +71,17 @@ function linesOf(limit: LimitView, unit: UnitName): readonly Line[] {
   const low = to(limit.value);
   const high = limit.high === undefined ? undefined : to(limit.high);
   const words = (bound: string, value: number) => `${bound} ${quantityText({ ...limit, value })}`;
+  // A fall of at least one in 60 is at least as steep: the numbers above 60 break it.
+  const turned = proportionOf(limit) === 'one-in';
+  const below = turned ? 'above' : 'below';
+  const above = turned ? 'below' : 'above';
   const lines: Line[] = [];
   if (low !== undefined && limit.bound !== 'at-most')
-    lines.push({ value: low, words: words('at least', limit.value), wrong: 'below' });
+    lines.push({ value: low, words: words('at least', limit.value), wrong: below });
   if (low !== undefined && limit.bound === 'at-most')
-    lines.push({ value: low, words: words('at most', limit.value), wrong: 'above' });
+    lines.push({ value: low, words: words('at most', limit.value), wrong: above });
   if (high !== undefined && limit.high !== undefined)
-    lines.push({ value: high, words: words('at most', limit.high), wrong: 'above' });
+    lines.push({ value: high, words: words('at most', limit.high), wrong: above });
   return lines;
 }
 
@@ -102,19 +108,32 @@ function scaleOf(values: readonly number[]): Scale {
 
 const xOf = (index: number, count: number) => PLOT.left + ((index + 0.5) / count) * (PLOT.right - PLOT.left);
 
-function axis({ least, greatest, y }: Scale, unit: UnitName): Part {
+/** A value as this figure is told: a fall of "1 in 40", not of 40. */
+const toldLike = ({ item, attribute, unit, source }: StandingFigure, value: number) =>
+  quantityText({ ...ofThing({ value, unit }, { item, attribute }), source });
+
+function axis({ least, greatest, y }: Scale, figure: StandingFigure): Part {
   return [
     ticksOf(least, greatest, 4).map((value) => [
       line({ x: PLOT.left, y: y(value) }, { x: PLOT.right, y: y(value) }, 'grid'),
-      label({ x: PLOT.left - 10, y: y(value) + 5 }, quantityText({ value, unit }), 'end faint'),
+      label({ x: PLOT.left - 10, y: y(value) + 5 }, toldLike(figure, value), 'end faint'),
     ]),
     line({ x: PLOT.left, y: PLOT.bottom }, { x: PLOT.right, y: PLOT.bottom }, 'ink'),
   ];
 }
 
-function bandParts({ unit, tolerance }: StandingFigure, [low, high]: readonly number[], { y }: Scale): Part {
+/** "± 2.3 mm"; of falls and mixes both ends, because what is let pass is no fall itself. */
+function bandWords(figure: StandingFigure, low: number, high: number): string {
+  const { tolerance, unit } = figure;
+  if (!tolerance) return 'stands between';
+  const to = (value: number) => toldLike(figure, Number(value.toPrecision(3)));
+  if (proportionOf(figure) !== undefined) return low === high ? to(low) : `${to(low)} to ${to(high)}`;
+  return `± ${allowanceText({ ...tolerance, ...convert(tolerance, unit) })}`;
+}
+
+function bandParts(figure: StandingFigure, [low, high]: readonly number[], { y }: Scale): Part {
   if (low === undefined || high === undefined) return undefined;
-  const words = tolerance ? `± ${amountText(convert(tolerance, unit) ?? tolerance)}` : 'stands between';
+  const words = bandWords(figure, low, high);
   return [
     rectangle(
       { x: PLOT.left, y: y(high), width: PLOT.right - PLOT.left, height: Math.max(y(low) - y(high), 2) },
@@ -210,7 +229,7 @@ function descriptionOf(
   );
   return [
     `${counted(all, 'value')} in the order of speech: ${said.join('; ')}.`,
-    ...(figure.tolerance ? [`Let pass: ${amountText(figure.tolerance)}.`] : []),
+    ...(figure.tolerance ? [`Let pass: ${allowanceText(figure.tolerance)}.`] : []),
     ...lines.map(({ words }) => `Limit: ${words}.`),
   ].join(' ');
 }
