@@ -22,9 +22,12 @@ import type {
   DayView,
   FigureChange,
   FindingView,
+  LastTime,
+  MemoSource,
   MemoView,
   NextView,
   ProblemView,
+  Source,
   SpanView,
   TaskView,
 } from './views.ts';
@@ -193,15 +196,73 @@ export function nextView(rows: ProjectRows, now: string): NextView {
   return nextOf(rows, dayOf(now), openTaskViews(rows, now), openProblemViews(rows));
 }
 
-/** The days from `from` to `to`, both included, and what was open at the end of them. */
+/** The days from `from` to `to`, both included, what was before them, and what was open at the end of them. */
 export function spanView(rows: ProjectRows, from: string, to: string): SpanView {
+  const withTalk = daysWithTalk(rows);
+  const days = withTalk
+    .filter((date) => date >= from && date <= to)
+    .flatMap((date) => dayView(rows, date) ?? []);
+  const before = withTalk.findLast((date) => date < from);
+  const promises = promiseViews(rows).filter((promise) => dayOf(promise.source.recordedAt) <= to);
+  const problems = problemsOfSpan(rows, from, to);
+  const isIn = (source: Source | undefined) => source !== undefined && dayOf(source.recordedAt) >= from;
   return {
     from,
     to,
-    days: daysWithTalk(rows)
-      .filter((date) => date >= from && date <= to)
-      .flatMap((date) => dayView(rows, date) ?? []),
-    promises: promiseViews(rows).filter((promise) => dayOf(promise.source.recordedAt) <= to),
+    days,
+    promises,
     next: nextOf(rows, to, openTasksAsOf(rows, to), problemsAsOf(rows, to)),
+    ...(before === undefined ? {} : { last: lastTime(rows, before) }),
+    problems,
+    earlier: recordingsOf(
+      rows,
+      [
+        ...days.flatMap((day) => day.changes.map(({ old }) => old?.source)),
+        ...days.flatMap((day) => day.findings.map(({ was }) => was.source)),
+        ...promises
+          .filter(({ status, keptBy }) => status === 'open' || isIn(keptBy))
+          .map(({ source }) => source),
+      ].filter((source) => source !== undefined && !isIn(source)),
+    ),
   };
+}
+
+/** The recordings that these sources are of, by memo; written memos are left out. */
+function recordingsOf(
+  rows: ProjectRows,
+  sources: readonly (Source | undefined)[],
+): Record<string, MemoSource> {
+  const ids = [...new Set(sources.flatMap((source) => source?.memoId ?? []))];
+  return Object.fromEntries(
+    ids.flatMap((id) => {
+      const source = rows.get('memos', id)?.source;
+      return source?.kind === 'recording' ? [[id, source] as const] : [];
+    }),
+  );
+}
+
+/** Where things stood at the end of a day with talk. */
+function lastTime(rows: ProjectRows, date: string): LastTime {
+  const open = openTasksAsOf(rows, date);
+  const done = memosOf(rows, date).flatMap(({ id, recordedAt, notes }) =>
+    notes.done
+      .filter((note) => note.review !== 'rejected')
+      .map(({ gist, quote, startSeconds }) => {
+        const at = startSeconds === undefined ? {} : { startSeconds };
+        return { gist, source: { memoId: id, recordedAt, quote, ...at } };
+      }),
+  );
+  return {
+    date,
+    done,
+    ready: open.filter(({ status }) => status === 'ready'),
+    waiting: open.filter(({ status }) => status === 'waiting'),
+  };
+}
+
+function problemsOfSpan(rows: ProjectRows, from: string, to: string): readonly ProblemView[] {
+  return problemViews(rows).filter(({ source }) => {
+    const day = dayOf(source.recordedAt);
+    return day >= from && day <= to;
+  });
 }

@@ -27,7 +27,7 @@ export interface Clash {
 }
 
 const NEXT: Readonly<Record<FindingKind, string>> = {
-  decided: 'nothing to settle, unless something was ordered or made to the old figure',
+  decided: 'the new figure holds; look over what was ordered or made to the old one, then settle it',
   remeasured: 'use the new figure; look over what was made or ordered to the old one',
   slip: 'measure again, or say which one holds',
   stale: 'make it anew, trim it, or say that it may stay',

@@ -477,6 +477,23 @@ export interface SpanView {
   readonly days: readonly DayView[];
   readonly promises: readonly PromiseView[];
   readonly next: NextView;
+  /** Where the talk before the span had left things; absent where nothing was said before it. */
+  readonly last?: LastTime;
+  /** Snags that were told in the span, in order, with what put them right, even if that came later. */
+  readonly problems?: readonly ProblemView[];
+  /** Memos before the span that its days point back to: their recordings, by memo id. */
+  readonly earlier?: Readonly<Record<string, MemoSource>>;
+}
+
+/** The end of the last day with talk before some days. */
+export interface LastTime {
+  /** YYYY-MM-DD */
+  readonly date: string;
+  /** What was done on that day. */
+  readonly done: readonly ToldWork[];
+  /** What its own outline would have named as next, in working order. */
+  readonly ready: readonly TaskView[];
+  readonly waiting: readonly TaskView[];
 }
 
 export interface ProjectInfo {

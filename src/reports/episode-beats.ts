@@ -27,6 +27,15 @@ export function clipMark(clip: Clip): string {
   return text === undefined ? '' : ` [${escapeMarkdown(text)}]`;
 }
 
+/** Sound alone, by the name: a voice memo tells of the work and shows none of it. */
+const SOUND_ONLY = /\.(?:m4a|m4b|mp3|wav|flac|ogg|oga|opus|aac|wma|aiff?|caf|amr)$/i;
+
+/** How a memo can be seen: a clip with a picture, a voice, or written words. Told by the name of the file. */
+export function shownBy({ source }: Pick<MemoView, 'source'>): 'picture' | 'sound' | 'text' {
+  if (source.kind === 'text') return 'text';
+  return SOUND_ONLY.test(source.name) ? 'sound' : 'picture';
+}
+
 interface NoteFields {
   readonly quote: string;
   readonly span: { readonly start: number };
@@ -51,26 +60,40 @@ export interface Happening {
   readonly gist: string;
   readonly quote: string;
   readonly clip: Clip;
+  /** Why it was decided, or what caused it, as far as that was said. */
+  readonly because?: string;
 }
 
 /** What a memo tells of, in the order of speech. */
 function happeningsOf(memo: MemoView): readonly Happening[] {
   const { done, problems, decisions, arrivals } = memo.notes;
-  const all: (NoteFields & { readonly kind: HappeningKind; readonly gist: string })[] = [
+  const all: (NoteFields & {
+    readonly kind: HappeningKind;
+    readonly gist: string;
+    readonly because?: string;
+  })[] = [
     ...done,
-    ...problems,
-    ...decisions,
+    ...problems.map(({ cause, ...note }) => ({ ...note, ...(cause ? { because: cause } : {}) })),
+    ...decisions.map(({ reason, ...note }) => ({ ...note, ...(reason ? { because: reason } : {}) })),
     ...arrivals.filter((note) => note.received).map((note) => ({ ...note, gist: `${note.item} arrived` })),
   ];
   return all
     .filter((note) => note.review !== 'rejected')
     .sort((a, b) => a.span.start - b.span.start)
-    .map((note) => ({ kind: note.kind, gist: note.gist, quote: note.quote, clip: clipOf(memo, note) }));
+    .map(({ kind, gist, quote, because, ...note }) => ({
+      kind,
+      gist,
+      quote,
+      clip: clipOf(memo, note),
+      ...(because === undefined ? {} : { because }),
+    }));
 }
 
 export interface Line {
   readonly text: string;
   readonly clip: Clip;
+  /** Higher is better to hear. */
+  readonly worth: number;
 }
 
 /** Words of hesitation. A line full of them is not one to quote. */
@@ -93,7 +116,7 @@ function lineWorth(
 const WEIGHTS: Readonly<Record<HappeningKind, number>> = { problem: 3, decision: 2, done: 2, arrival: 1 };
 
 /** Sentences of a memo with the stretch of recording that holds them. */
-function sentencesOf(memo: MemoView): readonly Line[] {
+function sentencesOf(memo: MemoView): readonly Omit<Line, 'worth'>[] {
   if (memo.utterances) {
     return memo.utterances.flatMap((utterance) =>
       splitSentences(utterance.text).map(({ start, end }) => ({
@@ -118,7 +141,7 @@ function bestLine(memo: MemoView, happenings: readonly Happening[]): Line | unde
   let most = Number.NEGATIVE_INFINITY;
   for (const line of sentencesOf(memo)) {
     const worth = lineWorth(line.text, told);
-    if (worth > most) [best, most] = [line, worth];
+    if (worth > most) [best, most] = [{ ...line, worth }, worth];
   }
   return best;
 }
@@ -133,13 +156,49 @@ export interface Beat {
   readonly figures: readonly BeatFigure[];
 }
 
-/** What a beat is called after: first what was done, then what went wrong, was decided, arrived, or was measured. */
+/** "I decided to leave the trim off, because it gives room": who decided and why are no part of a title. */
+const DECIDING =
+  /^(?:so |right,? |well,? )*(?:(?:i|we)(?:'ve| have)? )?(?:just )?(?:decided|chosen|agreed|made up (?:my|our) minds?) (?:to |that |on |we(?:'ll| will) |i(?:'ll| will) )?(?=\S)/iu;
+const REASON = /[,;]?\s+(?:because|since|so that|as it|cos|which)\b.*$/iu;
+
+/** When it was, at the end of what was told, is no part of a title. */
+const WHEN =
+  /,?\s+(?:(?:first thing |early |late )?(?:today|tonight|yesterday|this (?:morning|afternoon|evening))|at (?:about )?(?:half past|quarter (?:past|to)|\d{1,2}[:.]\d\d|\w+ o'clock)\b.*)$/iu;
+
+/** The words of something that was told, short enough for a heading. */
+export function titleWords(gist: string): string {
+  const plain = oneLine(gist);
+  const told = plain
+    .replace(DECIDING, '')
+    .replace(REASON, '')
+    .replace(WHEN, '')
+    .replace(/[.,;:]+$/u, '');
+  return told.length > 2 ? told : plain;
+}
+
+/** Errands that a viewer sees nothing of. */
+const ERRAND =
+  /^(?:rang|called|phoned|emailed|messaged|asked|told|spoke|bought|ordered|booked|paid|had|went|got)\b/iu;
+
+const TITLE_KINDS: Readonly<Record<HappeningKind, number>> = {
+  done: 3,
+  problem: 2.5,
+  decision: 2,
+  arrival: 1,
+};
+
+/** Higher is better as a title: work that can be shown, told in a few words. */
+function titleWorth({ kind, gist }: Happening): number {
+  const words = titleWords(gist).split(' ').length;
+  const length = words < 2 ? -2 : words < 3 ? -0.4 : words <= 9 ? 0 : -1;
+  return TITLE_KINDS[kind] + length - (ERRAND.test(gist) ? 1.5 : 0);
+}
+
+/** What a beat is called after: what is best to show of what happened, of equals the first; else what was measured. */
 function titleOf(happenings: readonly Happening[], figures: readonly BeatFigure[]): string | undefined {
-  for (const kind of ['done', 'problem', 'decision', 'arrival'] as const) {
-    const first = happenings.find((happening) => happening.kind === kind);
-    if (first) return first.gist;
-  }
-  return figures[0] && `Measuring the ${figures[0].item}`;
+  const [best] = [...happenings].sort((a, b) => titleWorth(b) - titleWorth(a));
+  if (best) return titleWords(best.gist);
+  return figures[0] && `Measuring the ${oneLine(figures[0].item)}`;
 }
 
 /** One beat for each memo that has something to show, in the order of the talk. */

@@ -17,6 +17,32 @@ import {
 } from './page-notes.ts';
 import { counted, dayName, dayOf, daysBetween, placeOf } from './source-text.ts';
 import { windowEnds } from './window-words.ts';
+import { oneLine } from './words.ts';
+
+/** "Buy a sheet of ply", "get two more clamps"; not "get the heater going". Common practice, no source. */
+const BUYING =
+  /^(?:(?:need|have|want|remember|still|go|just|and|to|must|should)\s+)*(?:re-?order|order|buy|purchase|pick up|collect|fetch|source|get (?:hold of|(?:some|more|another|a|an|two|three|four|five|six|\d+|new|the) (?!.*\b(?:going|done|in|out|off|up|down|on|finished|sorted|ready|working|running|fixed|fitted|cut|made|right|straight|level|dry)\b)))\b/i;
+
+/** Whether a task is an errand: something to buy, order or fetch. */
+export const isErrand = ({ gist }: Pick<TaskView, 'gist'>): boolean => BUYING.test(oneLine(gist));
+
+/** What must be done before something is closed in or covered up, by what that is. */
+function gates(tasks: readonly TaskView[]): string[] {
+  const groups = new Map<string, TaskView[]>();
+  for (const task of tasks) {
+    if (task.before === undefined) continue;
+    const key = oneLine(task.before).toLowerCase();
+    groups.set(key, [...(groups.get(key) ?? []), task]);
+  }
+  return [...groups.values()].map((some) =>
+    bullet(
+      `before ${escapeMarkdown(some[0]?.before ?? '')}:`,
+      ...some.map(
+        ({ id, gist, source }) => `${statement(gist, placeOf(source))} ${escapeMarkdown(`[${oneLine(id)}]`)}`,
+      ),
+    ),
+  );
+}
 
 /** Questions a day: more would not be answered. Common practice, no source. */
 const MOST_QUESTIONS = 5;
@@ -60,7 +86,8 @@ function dates(next: NextView): string[] {
     .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0))
     .map(({ date, text }) => {
       const away = daysBetween(next.date, date);
-      const late = away < 0 ? `, ${-away} ${away === -1 ? 'day' : 'days'} ago` : away === 0 ? ', today' : '';
+      const days = counted(Math.abs(away), 'day');
+      const late = away < 0 ? `, ${days} ago` : away === 0 ? ', today' : `, in ${days}`;
       return bullet(`${dayName(date)}${late}: ${text}`);
     });
 }
@@ -79,11 +106,15 @@ function problems({ problems: open = [] }: NextView): readonly string[] {
 /** Returns the next steps as CommonMark, each task with a box to tick; says so where nothing is open. */
 export function nextStepsPage(next: NextView, project: ProjectInfo): string {
   const open = next.promises.filter((promise) => promise.status === 'open');
-  const numbered = next.ready.map((task, index) => boxEntry(task).replace(/^- /, `${index + 1}. `));
+  const work = next.ready.filter((task) => !isErrand(task));
+  const numbered = work.map((task, index) => boxEntry(task).replace(/^- /, `${index + 1}. `));
+  const tasks = [...next.ready, ...next.waiting];
   const body = [
     ...section(2, 'Ready, in working order', numbered),
-    ...keptNextSections(next.kept),
+    ...section(2, 'To buy or order', next.ready.filter(isErrand).map(boxEntry)),
     ...section(2, 'Waiting', next.waiting.map(boxEntry)),
+    ...section(2, 'Before it is closed in', gates(tasks)),
+    ...keptNextSections(next.kept),
     ...section(2, 'Problems still open', problems(next)),
     ...section(2, 'Dates', dates(next)),
     ...section(

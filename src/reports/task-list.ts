@@ -60,6 +60,7 @@ export function taskDetails(task: TaskView): readonly string[] {
   if (task.status === 'done') return task.due ? [`due ${task.due}`] : [];
   const waits = task.waits ?? [];
   const first = task.first ?? [];
+  const undone = first.filter((one) => !one.isDone);
   const open = waits.filter((wait) => !wait.isMet && !first.some((one) => one.id === wait.on));
   return [
     ...(task.status === 'waiting' ? open.map(waitText) : []),
@@ -67,9 +68,7 @@ export function taskDetails(task: TaskView): readonly string[] {
       ? [`waits for ${task.waitsFor.join(', ')}`]
       : []),
     ...(task.status === 'ready' ? waits.map((wait) => `ready: ${metText(wait)}`) : []),
-    ...(first.length > 0
-      ? [`first: ${first.map((one) => `${one.gist}${one.isDone ? ' (done)' : ` [${one.id}]`}`).join('; ')}`]
-      : []),
+    ...(undone.length > 0 ? [`first: ${undone.map((one) => `${one.gist} [${one.id}]`).join('; ')}`] : []),
     ...(task.before ? [`to be done before: ${task.before}`] : []),
     ...(task.due ? [`due ${task.due}`] : []),
     ...(task.carriedDays > 0 ? [`carried over ${age(task.carriedDays)}`] : []),

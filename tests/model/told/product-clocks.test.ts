@@ -233,7 +233,7 @@ test('the page of next steps names the product, the time and where the coat was 
     '- Tuesday 2026-02-03, today: 23:00, primer: the window for the next coat opens (memo 2)',
   );
   expect(page).toContain(
-    '- Wednesday 2026-02-04: 07:00, primer: the window for the next coat closes (memo 2)',
+    '- Wednesday 2026-02-04, in 1 day: 07:00, primer: the window for the next coat closes (memo 2)',
   );
 });
 
