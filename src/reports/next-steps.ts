@@ -26,17 +26,25 @@ const BUYING =
 /** Whether a task is an errand: something to buy, order or fetch. */
 export const isErrand = ({ gist }: Pick<TaskView, 'gist'>): boolean => BUYING.test(oneLine(gist));
 
-/** What must be done before something is closed in or covered up, by what that is. */
-function gates(tasks: readonly TaskView[]): string[] {
-  const groups = new Map<string, TaskView[]>();
+/** What must be done before something is closed in or covered up, by what that is, in the order of the tasks. */
+export function gatesOf(
+  tasks: readonly TaskView[],
+): readonly (readonly [before: string, tasks: readonly TaskView[]])[] {
+  const groups = new Map<string, [string, TaskView[]]>();
   for (const task of tasks) {
     if (task.before === undefined) continue;
-    const key = oneLine(task.before).toLowerCase();
-    groups.set(key, [...(groups.get(key) ?? []), task]);
+    const words = oneLine(task.before);
+    const group = groups.get(words.toLowerCase()) ?? [words, []];
+    group[1].push(task);
+    groups.set(words.toLowerCase(), group);
   }
-  return [...groups.values()].map((some) =>
+  return [...groups.values()];
+}
+
+function gates(tasks: readonly TaskView[]): string[] {
+  return gatesOf(tasks).map(([before, some]) =>
     bullet(
-      `before ${escapeMarkdown(some[0]?.before ?? '')}:`,
+      `before ${escapeMarkdown(before)}:`,
       ...some.map(
         ({ id, gist, source }) => `${statement(gist, placeOf(source))} ${escapeMarkdown(`[${oneLine(id)}]`)}`,
       ),

@@ -192,6 +192,23 @@ describe.skipIf(NO_BROWSER !== undefined)(
       await page.context().close();
     });
 
+    test('a box that can be scrolled is a stop of the Tab key, and one that cannot is none', async () => {
+      const stopsAt = async (width: number) => {
+        const { page, complaints } = await look(opened(), url('things.html'), { width });
+        const stops = await page.evaluate(() =>
+          [...document.querySelectorAll<HTMLElement>('.wide')].map((box) => [
+            box.scrollWidth > box.clientWidth,
+            box.tabIndex === 0,
+          ]),
+        );
+        expect(complaints).toEqual([]);
+        await page.context().close();
+        return stops;
+      };
+      expect(await stopsAt(1200)).toEqual([[false, false]]);
+      expect(await stopsAt(320)).toEqual([[true, true]]);
+    });
+
     test('words are found from a disk, and every result leads somewhere', async () => {
       const { page, complaints } = await look(opened(), `${url('search.html')}?words=cork%20layer`);
       await page.locator('#results li').first().waitFor();

@@ -22,7 +22,10 @@ export function checksMain(desk: Desk, checks: readonly CheckView[]): Part {
 }
 
 function checkArticle(desk: Desk, check: CheckView): Html {
-  const { state, id, why, results, options, notes, ask, source } = check;
+  const { state, id, why, options, notes, ask, source } = check;
+  const given = new Set(check.inputs.map(({ range }) => range && rangeText(range, 'mixed')));
+  // "Recoat from 6 h" is the data sheet's time as it went in: told once.
+  const results = check.results.filter((result) => !given.has(rangeText(result, 'mixed')));
   return html`<article class="check ${state}" id="${anchorOf(id)}">
 <h2>${check.subject}: ${stateText(state)}</h2>
 <p class="mark"><span class="id">${id}</span></p>
@@ -63,7 +66,7 @@ function inputWords(desk: Desk, { expression, range, open, reads, missing }: Inp
   const amount = range === undefined ? '' : rangeText(range, 'mixed');
   const figures = reads.map(
     ({ name, source, state, doubt }) =>
-      html`${linked(name, desk.links.named(name))} (${
+      html`${linked(name, desk.links.named(name, source))} (${
         source ? html`${place(desk, source)}, ${ageWords(desk, source)}` : 'worked out'
       }${state !== undefined && `, ${state}`}${doubt !== undefined && `; doubtful: ${doubt}`})`,
   );

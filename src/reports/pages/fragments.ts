@@ -11,10 +11,10 @@ import type {
   StandingFigure,
   TaskView,
 } from '../../model/views.ts';
-import { consequenceText, findingHeadline, subjectOf, valueLabels } from '../finding-text.ts';
+import { consequenceText, findingHeadline, findingLine, subjectOf, valueLabels } from '../finding-text.ts';
 import { NO_CAUTION_IS_NOT_SAFE, tells } from '../page-notes.ts';
 import { amountText, type BoundedQuantity, boundedText, counterpartText, ofThing } from '../quantity-text.ts';
-import { settledText } from '../settled-words.ts';
+import { isSettledByTalk, settledText } from '../settled-words.ts';
 import { age, counted, dayName, dayOf, daysBetween, placeOf } from '../source-text.ts';
 import { taskDetails } from '../task-list.ts';
 import { worstCaseText } from '../tolerance-text.ts';
@@ -136,7 +136,9 @@ ${level === 2 ? html`<h2>${title}</h2>` : html`<h3>${title}</h3>`}
 ${facts([
   told(now) && [label.now, side(desk, ofThing(now, finding))],
   told(was) && !same && [label.was, side(desk, ofThing(was, finding))],
-  finding.difference !== undefined && now.unit !== '' && ['differs', apart(finding)],
+  finding.difference !== undefined &&
+    now.unit !== '' &&
+    !isSettledByTalk(finding) && ['differs', apart(finding)],
   ['why', finding.why],
   ...finding.consequences.map((one) => ['on it', mentionsLinked(desk.links)(consequenceText(one))] as const),
   (finding.path ?? []).length > 0 && ['round', path(desk, finding.path ?? [])],
@@ -158,11 +160,12 @@ function apart({ difference, tolerance }: FindingView): string {
 export function taskLine(desk: Desk, task: TaskView, isTarget = false): Html {
   const { closedBy, source } = task;
   const words = sentence(task.gist);
+  const details = taskDetails(task);
   return html`<div class="task"${isTarget && html` id="${anchorOf(task.id)}"`}><span class="gist">${
     isTarget ? words : linked(words, desk.links.task(task.id))
   }</span> <span class="where">${place(desk, source)}, ${dayOf(source.recordedAt)}${
     closedBy && html`; done ${place(desk, closedBy)}, ${dayOf(closedBy.recordedAt)}`
-  }</span>${taskDetails(task).map((detail) => html`<br><span class="detail">${mentionsLinked(desk.links)(detail)}</span>`)}</div>`;
+  }</span>${details.length > 0 && html`<br><span class="detail">${mentionsLinked(desk.links)(details.join('; '))}</span>`}</div>`;
 }
 
 /** A gist with its place: "Oak beam (memo 1, 00:08)". */
@@ -205,6 +208,20 @@ export function cautionBlock(cautions: readonly Caution[]): Part {
 /** A day, leading to its page. */
 export function dayLink({ links }: Desk, date: string): Html {
   return html`<time datetime="${date}">${linked(dayName(date), links.day(date))}</time>`;
+}
+
+/** "water tank width 600 mm → 640 mm: a slip is likely", leading to the clash, with why it is one. */
+export function clashLine(desk: Desk, finding: FindingView): Html {
+  const words = findingLine(finding).replace(/ \[[^\]]*\]$/u, '');
+  return html`${linked(words, desk.links.finding(finding.id))} <span class="id">${finding.id}</span><br><span class="detail">${finding.why}</span>`;
+}
+
+/** A weekday and how far it is away: "Thursday 2026-04-09, in 6 days". */
+export function whenWords({ today }: Desk, date: string): Html {
+  const away = daysBetween(today, date);
+  const days = counted(Math.abs(away), 'day');
+  const when = away < 0 ? `${days} ago` : away === 0 ? 'this day' : `in ${days}`;
+  return html`<time datetime="${dayOf(date)}">${dayName(date)}</time>, ${when}`;
 }
 
 export { counted };

@@ -59,7 +59,12 @@ function navigation({ section, path: own, links }: PageParts): Html {
 
 /** A whole page. */
 export function pageOf(parts: PageParts): SitePage {
-  const { path, title, project, links, main, lead, around, scripts = [], foot } = parts;
+  const { path, title, project, links, lead, around, foot } = parts;
+  const main = html`${parts.main}`;
+  const scripts = [
+    ...(main.text.includes('<div class="wide"') ? ['tab-stops.js'] : []),
+    ...(parts.scripts ?? []),
+  ];
   const whole = html`<!doctype html>
 <html lang="en">
 <head>

@@ -1,18 +1,16 @@
 /** Where the project stands: what clashes, what is ready, what was said last. */
 import type { DayView, SpanView } from '../../model/views.ts';
-import { findingHeadline } from '../finding-text.ts';
 import { openFirst } from './clash-order.ts';
 import { dayGist, dayLead } from './day-page.ts';
 import {
   block,
+  clashLine,
   counted,
   type Desk,
   dayLink,
-  linked,
   listOf,
   problemLine,
   promiseLine,
-  subject,
   taskLine,
 } from './fragments.ts';
 import { html, type Part } from './html.ts';
@@ -39,14 +37,7 @@ export function overviewMain(desk: Desk, source: SiteSource, last: LastWeek | un
   return [
     counts(source),
     block(2, 'Clashes to settle', [
-      listOf(
-        open
-          .slice(0, SHOWN)
-          .map(
-            (one) =>
-              html`${linked([`${one.id}: `, findingHeadline(one.kind)], desk.links.finding(one.id))}, ${subject(desk, one)}<br><span class="detail">${one.why}</span>`,
-          ),
-      ),
+      listOf(open.slice(0, SHOWN).map((one) => clashLine(desk, one))),
       more(open.length, 'clashes.html', 'open clashes'),
     ]),
     block(2, 'Ready now', [

@@ -18,9 +18,14 @@ export interface SiteMap {
   readonly figures: ReadonlyMap<StandingFigure, string>;
   /** Figures by the name that formulas and checks give them: "bench top height". Of two of one name, the first. */
   readonly named: ReadonlyMap<string, string>;
-  /** Figures by the notes that told of them. */
+  /** Figures by the notes that told of them, and by the clashes on them. */
   readonly claims: ReadonlyMap<string, string>;
+  /** Figures by their name, memo and words: tells two of one name apart. */
+  readonly told: ReadonlyMap<string, string>;
 }
+
+type Spoken = Pick<Source, 'memoId' | 'quote'>;
+const toldKey = (name: string, { memoId, quote }: Spoken) => `${name}\u0000${memoId}\u0000${quote}`;
 
 export const dayPath = (date: string) => `days/${anchorOf(date)}.html`;
 export const weekPath = (date: string) => `episodes/${weekOf(date).name}.html`;
@@ -62,6 +67,13 @@ export function siteMap(source: SiteSource): SiteMap {
   const stems = fileStems([...figures, ...limits].map(({ item }) => item));
   const items = new Map([...stems].map(([name, stem]) => [name, `things/${stem}.html`]));
   const places = figurePlaces(figures, items);
+  const told = new Map(
+    [...places].flatMap(([figure, place]) =>
+      [figure.source, ...figure.history.map((claim) => claim.source)].flatMap((one) =>
+        one ? [[toldKey(nameOfFigure(figure), one), place] as const] : [],
+      ),
+    ),
+  );
   return {
     items,
     memos: new Map(
@@ -72,9 +84,16 @@ export function siteMap(source: SiteSource): SiteMap {
     tasks: new Map(tasks.map((one) => [one.id, `${taskPage(one, tasks)}#${anchorOf(one.id)}`])),
     figures: places,
     named: new Map([...places].reverse().map(([figure, place]) => [nameOfFigure(figure), place])),
-    claims: new Map(
-      [...places].flatMap(([{ history }, place]) => history.map(({ id }) => [id, place] as const)),
-    ),
+    claims: new Map([
+      ...[...places].flatMap(([{ history }, place]) => history.map(({ id }) => [id, place] as const)),
+      ...findings.flatMap((finding) => {
+        const sides = [finding.now.source, finding.was.source].flatMap((one) => one ?? []);
+        const keys = sides.map((one) => told.get(toldKey(nameOfFigure(finding), one)));
+        const place = keys.find((one) => one !== undefined);
+        return place === undefined ? [] : [[finding.id, place] as const];
+      }),
+    ]),
+    told,
   };
 }
 
@@ -109,8 +128,8 @@ export interface Links {
   readonly to: (path: string) => string;
   readonly item: (name: string) => string | undefined;
   readonly figure: (of: Measured) => string | undefined;
-  /** By its name in a formula. */
-  readonly named: (name: string) => string | undefined;
+  /** By its name in a formula; of two of one name the one that was said there, else the first. */
+  readonly named: (name: string, said?: Spoken) => string | undefined;
   readonly memo: (source: Pick<Source, 'memoId'>) => string | undefined;
   readonly day: (date: string) => string | undefined;
   readonly finding: (id: string) => string | undefined;
@@ -132,7 +151,7 @@ export function linksFrom(path: string, map: SiteMap): Links {
           map.named.get(nameOfFigure(of)) ??
           map.items.get(of.item),
       ),
-    named: (name) => maybe(map.named.get(name)),
+    named: (name, said) => maybe((said && map.told.get(toldKey(name, said))) ?? map.named.get(name)),
     memo: ({ memoId }) => maybe(map.memos.get(memoId)),
     day: (date) => maybe(map.days.has(date) ? dayPath(date) : undefined),
     finding: (id) => maybe(map.findings.get(id)),

@@ -33,6 +33,7 @@ import {
   weekPath,
 } from './site-map.ts';
 import type { SitePage, SiteSource } from './site-source.ts';
+import { TAB_STOPS_SCRIPT } from './tab-stops.ts';
 import { tasksByYear, tasksMain } from './tasks-page.ts';
 import { thingMain } from './thing-page.ts';
 import {
@@ -60,6 +61,7 @@ export function* sitePages(source: SiteSource): Generator<SitePage> {
   const writer = new SiteWriter(source, map);
   yield { path: 'style.css', text: STYLE };
   yield { path: 'search.js', text: SEARCH_SCRIPT };
+  yield { path: 'tab-stops.js', text: TAB_STOPS_SCRIPT };
   yield* writer.weeks();
   yield* writer.things();
   yield* writer.tasks();

@@ -1,6 +1,7 @@
 /** Tasks: ready in working order, waiting and on what, done; then what else is open. */
 import type { TaskView } from '../../model/views.ts';
-import { dayOf, daysBetween } from '../source-text.ts';
+import { gatesOf, isErrand } from '../next-steps.ts';
+import { dayOf } from '../source-text.ts';
 import { sentence } from '../words.ts';
 import { MOST_ON_A_PAGE, yearOf } from './division.ts';
 import {
@@ -14,9 +15,10 @@ import {
   problemLine,
   promiseLine,
   taskLine,
+  whenWords,
 } from './fragments.ts';
 import { grouped } from './grouped.ts';
-import { html, type Part } from './html.ts';
+import { html, joinedBy, type Part } from './html.ts';
 import { taskYearPath } from './site-map.ts';
 import type { SiteSource } from './site-source.ts';
 
@@ -52,13 +54,19 @@ function dates(desk: Desk, { next }: SiteSource): Part {
       due === undefined || status !== 'open' ? [] : [{ date: due, words: html`promised: ${gist}` }],
     ),
   ].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+  return listOf(entries.map(({ date, words }) => html`${whenWords(desk, date)}: ${words}`));
+}
+
+/** What must be done before something is closed in, by what that is. */
+function gates(desk: Desk, tasks: readonly TaskView[]): Part {
   return listOf(
-    entries.map(({ date, words }) => {
-      const away = daysBetween(desk.today, date);
-      const when =
-        away < 0 ? `${counted(-away, 'day')} late` : away === 0 ? 'this day' : `in ${counted(away, 'day')}`;
-      return html`<time datetime="${dayOf(date)}">${date}</time>, ${when}: ${words}`;
-    }),
+    gatesOf(tasks).map(
+      ([before, some]) =>
+        html`before ${before}: ${joinedBy(
+          some.map(({ id, gist }) => linked(sentence(gist), desk.links.task(id))),
+          '; ',
+        )}`,
+    ),
   );
 }
 
@@ -67,13 +75,24 @@ export function tasksMain(desk: Desk, source: SiteSource): Part {
   const of = (status: TaskView['status']) => tasks.filter((task) => task.status === status);
   const lines = (some: readonly TaskView[], isTarget: boolean) =>
     some.map((task) => taskLine(desk, task, isTarget));
+  const ready = of('ready');
   const years = tasksByYear(tasks);
   const open = problems.filter(({ status }) => status === 'open').reverse();
   const promised = promises.filter(({ status }) => status === 'open');
   const nothing = html`<p>None.</p>\n`;
   return [
-    block(2, 'Ready, in working order', [listOf(lines(of('ready'), true), 'numbered') ?? nothing]),
+    block(2, 'Ready, in working order', [
+      listOf(
+        lines(
+          ready.filter((task) => !isErrand(task)),
+          true,
+        ),
+        'numbered',
+      ) ?? nothing,
+    ]),
+    block(2, 'To buy or order', [listOf(lines(ready.filter(isErrand), true))]),
     block(2, 'Waiting', [listOf(lines(of('waiting'), true)) ?? nothing]),
+    block(2, 'Before it is closed in', [gates(desk, [...ready, ...of('waiting')])]),
     block(2, 'Dates', [dates(desk, source)]),
     block(2, 'Problems still open', [listOf(open.map((one) => problemLine(desk, one)))]),
     block(2, 'Expected', [

@@ -29,6 +29,7 @@ const desk: Desk = {
     figures: new Map(),
     named: EMPTY,
     claims: EMPTY,
+    told: new Map(),
   }),
   today: '2026-03-12',
 };
@@ -74,6 +75,46 @@ test.each([
   [0.02, 0.11, 4, [0.05, 0.1]],
 ])('from %d to %d about %d steps are %j', (least, greatest, wanted, ticks) => {
   expect(ticksOf(least, greatest, wanted)).toEqual(ticks);
+});
+
+test('a fall is a fall on its axis, at its band and at its limit, whose wrong side is the flatter one', () => {
+  const said = (value: number, status: 'superseded' | 'standing', quote: string) => ({
+    ...claim(value, status),
+    item: 'shower floor',
+    attribute: 'ratio' as const,
+    unit: '1',
+    source: { memoId: 'm1', recordedAt: '2026-03-09T08:00:00Z', quote },
+  });
+  const fall = figure('shower floor', 40, {
+    attribute: 'ratio',
+    dimension: 'ratio',
+    unit: '1',
+    tolerance: { value: 1, unit: '1', from: 'said' },
+    source: said(40, 'standing', 'one in forty').source,
+    history: [said(60, 'superseded', 'one in sixty'), said(40, 'standing', 'one in forty')],
+  });
+  const least: LimitView = {
+    id: 'l1',
+    item: 'shower floor',
+    attribute: 'ratio',
+    about: '',
+    bound: 'at-least',
+    value: 50,
+    unit: '1',
+    source: { memoId: 'm1', recordedAt: '2026-03-09T08:00:00Z', quote: 'at least one in fifty' },
+  };
+  const text = textOf(historyPicture(fall, 'x', [least]));
+  const labels = [...text.matchAll(/<text class="end faint"[^>]*>([^<]*)</g)].map(([, words]) => words);
+  expect(labels.length).toBeGreaterThan(2);
+  for (const words of labels) expect(words).toMatch(/^1 in \d+$/);
+  expect(text).toContain('>1 in 39 to 1 in 41<');
+  expect(text).toContain('>at least 1 in 50<');
+  // Greater numbers stand higher and are flatter: the hatching lies above the limit.
+  const [limitAt = 0] = numbersOf(text, /class="limit" x1="[\d.]+" y1="([\d.]+)"/g);
+  const strokes = /class="hatch" d="([^"]+)"/.exec(text)?.[1] ?? '';
+  const starts = numbersOf(strokes, /M[\d.]+ ([\d.]+)/g);
+  expect(starts.length).toBeGreaterThan(5);
+  for (const y of starts) expect(y).toBeLessThanOrEqual(limitAt + 0.1);
 });
 
 test('steps are 1, 2 or 5 times a power of ten', () => {
