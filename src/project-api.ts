@@ -7,6 +7,7 @@ import type { WorkedCheck } from './model/checks/work-check.ts';
 import type { ProjectEvent } from './model/events.ts';
 import type { FigureAround, FigurePlace } from './model/figure-around.ts';
 import type { BatchView, BehindWork, HiddenView, OrderView, PairView } from './model/kept/kept-views.ts';
+import type { Wording } from './model/reword.ts';
 import type { TranscriptView } from './model/transcripts.ts';
 import type {
   Answer,
@@ -135,6 +136,7 @@ export type HandChange = WithoutPlace<
         | 'note-amended'
         | 'note-rejected'
         | 'transcript-chosen'
+        | 'notes-accepted'
         | 'items-merged'
         | 'items-split'
         | 'figure-set'
@@ -249,6 +251,11 @@ export interface ProjectApi {
   ): void;
   /** Writes what a person says of the project into the log. `undo` takes it back. */
   setByHand(change: HandChange): void;
+  /**
+   * Puts misheard words of a memo right: those at `span` of its text become `words`, and their sentence is read again.
+   * `undo` takes it back. Throws a Problem where there is no such memo, or nothing was read from it yet.
+   */
+  reword(memoId: string, wording: Wording): Promise<Taken>;
   /**
    * Takes one fact out of the model by its id: a note that was read (`m3.f2`), or something set by hand (`s12`). Says
    * what it was; nothing when no fact that counts goes by this id. `undo` takes it back.

@@ -27,6 +27,7 @@ import {
   promiseViews,
   standingFigures,
 } from './model/project-views.ts';
+import type { Wording } from './model/reword.ts';
 import { wordsOfFinding } from './model/settling.ts';
 import { currentTaskViews, taskViews } from './model/task-views.ts';
 import { transcriptViews } from './model/transcripts.ts';
@@ -320,6 +321,10 @@ class Project implements ProjectApi {
 
   setByHand(change: HandChange): void {
     this.#store.append([{ ...change, at: now() }]);
+  }
+
+  reword(memoId: string, wording: Wording) {
+    return this.#taking.reword(memoId, wording);
   }
 
   withdraw(id: string): string | undefined {

@@ -13,6 +13,7 @@ import { deviceOf, deviceViews } from './model/devices.ts';
 import type { NewEvent, SpokenText } from './model/events.ts';
 import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
+import { notesAfter, reworded, type Wording } from './model/reword.ts';
 import type { MemoRow, ProjectRows } from './model/rows.ts';
 import { transcriptViews } from './model/transcripts.ts';
 import type {
@@ -110,6 +111,33 @@ export class MemoTaking {
       if (watch.signal?.aborted) break;
     }
     return results;
+  }
+
+  /** Puts words of a memo right and reads their sentence again: see `ProjectApi.reword`. */
+  async reword(memoId: string, wording: Wording): Promise<Taken> {
+    const memo = this.#store.rows.get('memos', memoId);
+    const { text: before } = memo ?? {};
+    if (!memo?.notes || before === undefined) throw notReadYet(memoId);
+    const said = reworded({ text: before, utterances: memo.utterances }, wording);
+    const read = await this.#read(said.text, memo.recordedAt);
+    const { span, words } = wording;
+    const was = before.slice(span.start, span.end);
+    this.#store.append((rows) => {
+      const current = rows.get('memos', memoId);
+      // Another program may have put other words right meanwhile.
+      if (!current?.notes || current.text !== before) throw changedMeanwhile(memoId);
+      const notes = notesAfter(
+        memoId,
+        { text: before, notes: current.notes, ids: current.noteIds },
+        wording,
+        read,
+      );
+      const { text, utterances } = said;
+      const version = current.version === undefined ? {} : { version: current.version };
+      const whole = { ...version, text, ...(utterances ? { utterances } : {}), notes };
+      return [{ kind: 'words-corrected', at: now(), memoId, was, now: words, ...whole, reader: READER }];
+    });
+    return this.#taken(memoId);
   }
 
   /**
@@ -236,7 +264,9 @@ export class MemoTaking {
       let version = 0;
       this.#store.append((rows) => {
         version = rows.where('hearings', 'memoId', memoId).length + 2;
-        const isChosen = rows.get('choices', memoId)?.by === 'person';
+        // Whoever put words right chose the transcript that they stand in.
+        const isChosen =
+          rows.get('choices', memoId)?.by === 'person' || rows.get('memos', memoId)?.isReworded;
         const heard: NewEvent = {
           ...{ kind: 'heard-again', at: now(), memoId, version },
           ...{ transcript, notes, reader: READER },
@@ -377,6 +407,24 @@ function emptyFile(file: string): Problem {
     exitCode: EXIT.partly,
     kept: 'the file was left as it was',
     next: 'copy it again from the recorder',
+  });
+}
+
+function notReadYet(memoId: string): Problem {
+  return new Problem(`cannot put the words of memo ${memoId.slice(1)} right: nothing was read from it yet`, {
+    code: 'memo-not-read',
+    exitCode: EXIT.usage,
+    kept: 'nothing was changed',
+    next: 'hearwright resume',
+  });
+}
+
+function changedMeanwhile(memoId: string): Problem {
+  return new Problem(`the words of memo ${memoId.slice(1)} were changed by another program meanwhile`, {
+    code: 'memo-changed',
+    exitCode: EXIT.usage,
+    kept: 'what the other program did',
+    next: 'look at the memo again, and put the words right there',
   });
 }
 

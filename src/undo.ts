@@ -29,6 +29,10 @@ function wordsFor(event: ProjectEvent): string {
       return `the word on note ${event.noteId}`;
     case 'transcript-chosen':
       return `transcript ${event.version} as the one that counts for memo ${event.memoId.slice(1)}`;
+    case 'notes-accepted':
+      return `the word on ${event.noteIds.length} notes`;
+    case 'words-corrected':
+      return `"${event.now}" for "${event.was}" in memo ${event.memoId.slice(1)}`;
     case 'items-merged':
       return `"${event.from}" as another name of "${event.into}"`;
     case 'items-split':

@@ -52,6 +52,7 @@ import { waitCommand } from './commands/wait.ts';
 import { watchCommand } from './commands/watch.ts';
 import { whereCommand } from './commands/where.ts';
 import { withdrawCommand } from './commands/withdraw.ts';
+import { wordsCommand } from './commands/words.ts';
 import { workCommand } from './commands/work.ts';
 
 /** In the order of a project's life: this is the order of the help page. */
@@ -78,6 +79,7 @@ const COMMANDS = [
   findingsCommand,
   settleCommand,
   noteCommand,
+  wordsCommand,
   setCommand,
   toleranceCommand,
   mergeCommand,

@@ -81,6 +81,17 @@ const byKind = {
   'note-accepted': { noteId: noteId() },
   'note-amended': { noteId: noteId(), fields: record(string(), unknown()) },
   'note-rejected': { noteId: noteId() },
+  'notes-accepted': { noteIds: array(noteId()) },
+  'words-corrected': {
+    memoId: memoId(),
+    version: optional(count()),
+    was: string(),
+    now: string(),
+    text: string(),
+    utterances: optional(utterances()),
+    notes: record(string(), notes()),
+    reader: string(),
+  },
   'items-merged': { from: string(), into: string() },
   'items-split': { name: string() },
   'figure-set': {

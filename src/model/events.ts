@@ -3,6 +3,7 @@
  * Undo is an event too: it takes an earlier one out of the replay and both stay in the log.
  */
 import type { Attribute, HouseUnits, MemoNotes, Quantity, SpokenInput } from '../language/notes.ts';
+import type { NumberedNotes } from './keep-notes.ts';
 import type { RecordByHand } from './kept/record-rows.ts';
 import type {
   ClockPutRight,
@@ -100,6 +101,28 @@ export interface NoteAmended extends EventBase {
 export interface NoteRejected extends EventBase {
   readonly kind: 'note-rejected';
   readonly noteId: string;
+}
+
+/** A person agreed with several notes at once. */
+export interface NotesAccepted extends EventBase {
+  readonly kind: 'notes-accepted';
+  readonly noteIds: readonly string[];
+}
+
+/** A person put misheard words of a memo right; the sentence was read again. The whole memo as it is since then. */
+export interface WordsCorrected extends EventBase {
+  readonly kind: 'words-corrected';
+  readonly memoId: string;
+  /** Of which transcript, where it is not the first. */
+  readonly version?: number;
+  /** The words that were put right, as they stood and as they were to be. */
+  readonly was: string;
+  readonly now: string;
+  readonly text: string;
+  readonly utterances?: readonly Utterance[];
+  readonly notes: NumberedNotes;
+  /** Version of the reader that read the sentence again. */
+  readonly reader: string;
 }
 
 /** Two names mean one thing; `from` becomes another name of `into`. */
@@ -271,6 +294,8 @@ export type ProjectEvent =
   | NoteAccepted
   | NoteAmended
   | NoteRejected
+  | NotesAccepted
+  | WordsCorrected
   | ItemsMerged
   | ItemsSplit
   | FigureSet

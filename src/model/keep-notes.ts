@@ -14,6 +14,11 @@ export const NOTE_LETTERS = {
   records: 'r',
 } as const satisfies Readonly<Record<keyof MemoNotes, string>>;
 
+/** Notes of which some have ids of their own: those of a memo whose words were put right. Others go by their place. */
+export type NumberedNotes = {
+  readonly [K in keyof MemoNotes]: readonly (MemoNotes[K][number] & { readonly id?: string })[];
+};
+
 /** What a person said of a note, by note id. */
 export interface NoteReview {
   readonly review: 'accepted' | 'amended' | 'rejected';
@@ -53,18 +58,24 @@ function whatItSays(note: unknown): string {
   return JSON.stringify(note, words).toLowerCase();
 }
 
-/** Gives each note its id, its place in the recording and what became of it. Rejected notes stay, marked. */
+/**
+ * Gives each note its id, its place in the recording and what became of it. Rejected notes stay, marked; one that a person
+ * said to be of another kind stands among those, under the id that it had.
+ */
 export function keepNotes(
   memoId: string,
-  notes: MemoNotes,
+  notes: NumberedNotes,
   utterances: readonly Utterance[] | undefined,
   reviews: ReadonlyMap<string, NoteReview> = new Map(),
   ids?: NoteIds,
 ): MemoView['notes'] {
   const place = utterances ? placer(utterances) : () => ({});
-  const keep = <N extends { readonly span: Span }>(list: readonly N[], letter: string): Kept<N>[] =>
+  const keep = <N extends { readonly span: Span; readonly id?: string }>(
+    list: readonly N[],
+    letter: string,
+  ): Kept<N>[] =>
     list.map((note, index) => {
-      const id = ids?.[letter]?.[index] ?? `${memoId}.${letter}${index + 1}`;
+      const id = note.id ?? ids?.[letter]?.[index] ?? `${memoId}.${letter}${index + 1}`;
       const said = reviews.get(id);
       return {
         ...note,
@@ -74,7 +85,7 @@ export function keepNotes(
         ...(said ? { review: said.review } : {}),
       } as Kept<N>;
     });
-  return {
+  return byKind({
     figures: keep(notes.figures, NOTE_LETTERS.figures),
     decisions: keep(notes.decisions, NOTE_LETTERS.decisions),
     tasks: keep(notes.tasks, NOTE_LETTERS.tasks),
@@ -85,7 +96,39 @@ export function keepNotes(
     corrections: keep(notes.corrections, NOTE_LETTERS.corrections),
     // Readers before this one kept none.
     records: keep(notes.records ?? [], NOTE_LETTERS.records),
+  });
+}
+
+/** Where notes of each kind stand; records are several kinds and are not changed into others. */
+const LIST_OF: Readonly<Record<string, keyof MemoNotes>> = {
+  figure: 'figures',
+  decision: 'decisions',
+  task: 'tasks',
+  done: 'done',
+  arrival: 'arrivals',
+  problem: 'problems',
+  promise: 'promises',
+  correction: 'corrections',
+};
+
+/** Puts notes of which a person said that they are of another kind among those, in the order of speech. */
+function byKind(notes: MemoView['notes']): MemoView['notes'] {
+  type Any = MemoView['notes'][keyof MemoNotes][number];
+  const lists = notes as Readonly<Record<keyof MemoNotes, readonly Any[]>>;
+  const isAstray = (note: Any, list: string) => {
+    const own = LIST_OF[note.kind];
+    return note.review === 'amended' && own !== undefined && own !== list;
   };
+  const astray = Object.entries(lists).flatMap(([list, all]) => all.filter((note) => isAstray(note, list)));
+  if (astray.length === 0) return notes;
+  const put = Object.entries(lists).map(([list, all]) => [
+    list,
+    [
+      ...all.filter((note) => !isAstray(note, list)),
+      ...astray.filter((note) => LIST_OF[note.kind] === list),
+    ].sort((a, b) => a.span.start - b.span.start),
+  ]);
+  return Object.fromEntries(put) as MemoView['notes'];
 }
 
 /** Finds the seconds of a span. The memo's text is the utterances' texts joined by one space. */

@@ -27,7 +27,7 @@ import type {
   TableName,
   TaskRow,
 } from './rows.ts';
-import { dayOf, FOUNDATIONS, keyOf } from './rows.ts';
+import { dayOf, isFoundation, keyOf } from './rows.ts';
 
 type AnyRow = ModelRows[TableName];
 
@@ -193,8 +193,7 @@ export class MemoryRows implements ProjectRows {
     const entry = this.#table(table).get(key);
     if (!entry) {
       const ord = (this.#lastOrd.get(table) ?? 0) + 1;
-      const since = FOUNDATIONS.has(table) ? 0 : this.#seq;
-      this.#touched.add(this.#add(table, { key, ord, since, row }));
+      this.#touched.add(this.#add(table, { key, ord, since: isFoundation(table) ? 0 : this.#seq, row }));
       return;
     }
     const before = entry.row;

@@ -78,6 +78,7 @@ function viewOfMemo(rows: ProjectRows, memo: MemoRow, findings: readonly Finding
     text: memo.text ?? '',
     notes: keepNotes(memo.id, memo.notes ?? NO_NOTES, memo.utterances, reviewsOf(rows, memo), memo.noteIds),
     ...(memo.utterances ? { utterances: memo.utterances } : {}),
+    ...(memo.isReworded ? { isReworded: true } : {}),
     ...(memo.dropped ? { droppedSpeech: memo.dropped } : {}),
   };
 }

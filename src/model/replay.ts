@@ -4,7 +4,7 @@ import { idsOfTranscripts, keepNotes } from './keep-notes.ts';
 import { nameKey } from './names.ts';
 import type { ModelSettings } from './reconcile.ts';
 import { reconcileMemo } from './reconcile.ts';
-import type { HearingRow, MemoRow, ModelChange, ProjectRow, ProjectRows } from './rows.ts';
+import type { HearingRow, MemoRow, ModelChange, ProjectRow, ProjectRows, RewordingRow } from './rows.ts';
 import { changesOfHand } from './set-by-hand.ts';
 
 /** Kinds of event that reach back into what earlier memos gave: the projections are built anew for them. */
@@ -12,6 +12,8 @@ const REACHING_BACK: ReadonlySet<ProjectEvent['kind']> = new Set([
   'note-accepted',
   'note-amended',
   'note-rejected',
+  'notes-accepted',
+  'words-corrected',
   'items-merged',
   'items-split',
   'transcript-chosen',
@@ -25,6 +27,8 @@ const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
   'note-accepted',
   'note-amended',
   'note-rejected',
+  'notes-accepted',
+  'words-corrected',
   'items-merged',
   'items-split',
   'figure-set',
@@ -54,12 +58,15 @@ const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
 export function reachesBack(rows: ProjectRows, event: ProjectEvent): boolean {
   if (event.kind === 'note-accepted') return rows.get('reviews', event.noteId) !== undefined;
   if (event.kind === 'heard-again') return rows.get('choices', event.memoId)?.version === event.version;
+  if (event.kind === 'notes-accepted')
+    return event.noteIds.some((id) => rows.get('reviews', id) !== undefined);
   return REACHING_BACK.has(event.kind);
 }
 
 /** What an event that does not reach back changes when it is written. */
 export function changesNow(rows: ProjectRows, event: ProjectEvent): readonly ModelChange[] {
-  const isFoundation = event.kind === 'note-accepted' || event.kind === 'heard-again';
+  const isFoundation =
+    event.kind === 'note-accepted' || event.kind === 'notes-accepted' || event.kind === 'heard-again';
   return isFoundation ? foundations([event]) : changesOf(rows, event);
 }
 
@@ -111,6 +118,17 @@ export function foundations(events: readonly ProjectEvent[]): readonly ModelChan
       case 'transcript-chosen': {
         const { memoId: id, version, by } = event;
         rows.set(`choice ${id}`, { table: 'choices', row: { id, version, by } });
+        break;
+      }
+      case 'notes-accepted':
+        for (const id of event.noteIds)
+          rows.set(`note ${id}`, { table: 'reviews', row: { id, review: 'accepted' } });
+        break;
+      case 'words-corrected': {
+        const { memoId, version, text, utterances, notes } = event;
+        const id = hearingId(memoId, version ?? 1);
+        const row = { id, text, ...(utterances ? { utterances } : {}), notes };
+        rows.set(`words ${id}`, { table: 'rewordings', row });
         break;
       }
     }
@@ -178,7 +196,7 @@ export function changesOf(
     }
     case 'transcript-made':
       return withMemo(rows, event.memoId, (memo) => [
-        { table: 'memos', row: heardAs(memo, event.transcript, chosenHearing(rows, memo.id)) },
+        { table: 'memos', row: heardAs(rows, memo, event.transcript) },
       ]);
     case 'notes-read':
       return withMemo(rows, event.memoId, (memo) => changesOfNotes(rows, readAs(rows, memo, event)));
@@ -191,6 +209,8 @@ export function changesOf(
     case 'note-accepted':
     case 'note-amended':
     case 'note-rejected':
+    case 'notes-accepted':
+    case 'words-corrected':
     case 'items-merged':
     case 'items-split':
     case 'tolerance-set':
@@ -209,19 +229,31 @@ function chosenHearing(rows: ProjectRows, memoId: string): HearingRow | undefine
   return choice && rows.get('hearings', hearingId(memoId, choice.version));
 }
 
-function heardAs(memo: MemoRow, first: SpokenText, chosen: HearingRow | undefined): MemoRow {
-  return chosen ? { ...memo, ...chosen.transcript, version: chosen.version, first } : { ...memo, ...first };
+/** The words of the transcript that counts, as a person put them right. */
+const rewordingOf = (rows: ProjectRows, { id, version }: MemoRow): RewordingRow | undefined =>
+  rows.get('rewordings', hearingId(id, version ?? 1));
+
+function heardAs(rows: ProjectRows, memo: MemoRow, first: SpokenText): MemoRow {
+  const chosen = chosenHearing(rows, memo.id);
+  const heard = chosen
+    ? { ...memo, ...chosen.transcript, version: chosen.version, first }
+    : { ...memo, ...first };
+  const said = rewordingOf(rows, heard);
+  if (!said) return heard;
+  const { text, utterances } = said;
+  return { ...heard, text, ...(utterances ? { utterances } : {}), isReworded: true, first };
 }
 
 function readAs(rows: ProjectRows, memo: MemoRow, { notes, reader }: NotesRead): MemoRow {
+  const said = rewordingOf(rows, memo);
   const chosen = chosenHearing(rows, memo.id);
-  if (!chosen) return { ...memo, notes, reader };
+  if (!chosen) return { ...memo, notes: said?.notes ?? notes, reader };
   const hearings = rows.where('hearings', 'memoId', memo.id);
   const before = hearings.filter(({ version }) => version < chosen.version);
   const transcripts = [notes, ...before.map((hearing) => hearing.notes), chosen.notes];
   return {
     ...memo,
-    notes: chosen.notes,
+    notes: said?.notes ?? chosen.notes,
     reader: chosen.reader,
     noteIds: idsOfTranscripts(memo.id, transcripts),
   };

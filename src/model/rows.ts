@@ -15,7 +15,7 @@ import type {
 } from '../language/notes.ts';
 import type { CheckRow } from './checks/check-rows.ts';
 import type { SpokenText } from './events.ts';
-import type { NoteIds, NoteReview } from './keep-notes.ts';
+import type { NoteIds, NoteReview, NumberedNotes } from './keep-notes.ts';
 import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
 import type {
   ClaimView,
@@ -52,7 +52,9 @@ export interface MemoRow {
   readonly utterances?: readonly Utterance[];
   readonly dropped?: readonly DroppedSpeech[];
   /** Absent until the memo was read. */
-  readonly notes?: MemoNotes;
+  readonly notes?: NumberedNotes;
+  /** A person put its words right; what was heard at first stands in the log. */
+  readonly isReworded?: true;
   readonly reader?: string;
   /** Which transcript this is, where it is not the first. */
   readonly version?: number;
@@ -102,6 +104,15 @@ export interface NameRow {
 /** What a person said of a note. */
 export interface ReviewRow extends NoteReview {
   readonly id: string;
+}
+
+/** A transcript as a person put its words right: in the place of what was heard and read. */
+export interface RewordingRow {
+  /** `m1/2`: the memo's id and the transcript's number, from 1 on. */
+  readonly id: string;
+  readonly text: string;
+  readonly utterances?: readonly Utterance[];
+  readonly notes: NumberedNotes;
 }
 
 /** A thing that figures are said of. */
@@ -316,6 +327,7 @@ export interface ModelRows {
   readonly reviews: ReviewRow;
   readonly hearings: HearingRow;
   readonly choices: ChoiceRow;
+  readonly rewordings: RewordingRow;
   readonly items: ItemRow;
   readonly claims: ClaimRow;
   readonly standing: StandingRow;
@@ -334,8 +346,18 @@ export interface ModelRows {
 }
 export type TableName = keyof ModelRows;
 
-/** What holds from the beginning of the log, whenever it was said: no event brings it, and none takes it back. */
-export const FOUNDATIONS: ReadonlySet<TableName> = new Set(['names', 'reviews', 'hearings', 'choices']);
+/**
+ * What holds from the beginning of the log, whenever it was said: what a person said of names, notes and words, and what
+ * other engines heard. No event brings it, and none takes it back.
+ */
+export const FOUNDATIONS = [
+  'names',
+  'reviews',
+  'hearings',
+  'choices',
+  'rewordings',
+] as const satisfies readonly TableName[];
+export const isFoundation = (table: TableName) => (FOUNDATIONS as readonly TableName[]).includes(table);
 
 /** Puts one row: a row with the same key gives way to it. Nothing is ever deleted by reconciling. */
 export type ModelChange = {

@@ -121,6 +121,8 @@ export interface MemoView extends MemoSummary {
   readonly text: string;
   readonly utterances?: readonly Utterance[];
   readonly notes: KeptNotes;
+  /** A person put its words right; what was heard at first stands in the log. */
+  readonly isReworded?: true;
   /** Recogniser output that was dropped for want of speech, with its time. */
   readonly droppedSpeech?: readonly DroppedSpeech[];
 }

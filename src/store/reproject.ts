@@ -43,8 +43,15 @@ function firstReached(db: Database, event: ProjectEvent): number | undefined {
     case 'note-amended':
     case 'note-rejected':
       return seqIn('SELECT since AS seq FROM memos WHERE key = ?', event.noteId.split('.')[0] ?? '');
+    case 'notes-accepted':
+      return Math.min(
+        ...event.noteIds.flatMap(
+          (id) => seqIn('SELECT since AS seq FROM memos WHERE key = ?', id.split('.')[0] ?? '') ?? [],
+        ),
+      );
     case 'heard-again':
     case 'transcript-chosen':
+    case 'words-corrected':
       return seqIn('SELECT since AS seq FROM memos WHERE key = ?', event.memoId);
     case 'items-merged':
       return seqIn('SELECT seq FROM asked WHERE key = ?', nameKey(event.from));
@@ -66,16 +73,26 @@ function effectOfReview(rows: SqliteRows, event: ProjectEvent): string | undefin
     const version = rows.get('choices', event.memoId)?.version ?? 1;
     return rows.get('hearings', `${event.memoId}/${version}`) ? String(version) : 'first';
   }
-  if (event.kind !== 'note-accepted' && event.kind !== 'note-amended' && event.kind !== 'note-rejected')
-    return undefined;
-  const review = rows.get('reviews', event.noteId);
-  return review?.review === 'rejected' ? 'rejected' : JSON.stringify(review?.fields ?? {});
+  const effectOf = (noteId: string) => {
+    const review = rows.get('reviews', noteId);
+    return review?.review === 'rejected' ? 'rejected' : JSON.stringify(review?.fields ?? {});
+  };
+  switch (event.kind) {
+    case 'note-accepted':
+    case 'note-amended':
+    case 'note-rejected':
+      return effectOf(event.noteId);
+    case 'notes-accepted':
+      return event.noteIds.map(effectOf).join(' ');
+    default:
+      return undefined;
+  }
 }
 
 /** Puts what was said of names and notes as the whole log leaves it, from the first row on that is another one. */
 function putFoundationsAnew(db: Database, rows: SqliteRows): void {
   const changes = foundations(eventsThatCount(readHandLog(db)));
-  for (const table of ['names', 'reviews', 'choices'] as const) {
+  for (const table of ['names', 'reviews', 'choices', 'rewordings'] as const) {
     const wanted = changes.filter((change) => change.table === table);
     const bodies = db.prepare(`SELECT body FROM ${table} ORDER BY ord`).all() as { body: string }[];
     let same = 0;

@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import { FOUNDATIONS, type ModelChange, type TableName } from '../model/rows.ts';
+import { isFoundation, type ModelChange, type TableName } from '../model/rows.ts';
 import type { SqliteRows } from './rows.ts';
 import { TABLES } from './schema.ts';
 import { dropWords, putWords, type SaidRow } from './search.ts';
@@ -29,7 +29,7 @@ export function rewind(db: Database, rows: SqliteRows, from: number): void {
     .prepare('SELECT kind, key, body, min(seq) FROM journal WHERE seq >= ? GROUP BY kind, key')
     .all(from) as Image[];
   dropWords(db, tailOf<SaidRow>(db, 'said', 'id', from));
-  for (const table of TABLES) if (!FOUNDATIONS.has(table)) dropTail(db, table, from);
+  for (const table of TABLES) if (!isFoundation(table)) dropTail(db, table, from);
   for (const image of images) restore(db, rows, image, from);
   db.prepare('DELETE FROM asked WHERE seq >= ?').run(from);
   db.prepare('DELETE FROM journal WHERE seq >= ?').run(from);

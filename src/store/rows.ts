@@ -26,7 +26,7 @@ import type {
   TableName,
   TaskRow,
 } from '../model/rows.ts';
-import { dayOf, FOUNDATIONS, keyOf } from '../model/rows.ts';
+import { dayOf, isFoundation, keyOf } from '../model/rows.ts';
 import { asProblem } from './open.ts';
 import { prepared } from './prepared.ts';
 import { SEARCHED, TABLES, type WORD_TABLES } from './schema.ts';
@@ -237,8 +237,8 @@ export class SqliteRows implements ProjectRows {
     const seq = this.#seq ?? 0;
     const old = `INSERT OR IGNORE INTO journal (seq, kind, key, body)
       SELECT ?, '${known(table)}', key, body FROM ${table} WHERE key = ? AND since < ?`;
-    if (!FOUNDATIONS.has(table)) this.#statement(old).run(seq, keyOf(change), seq);
-    this.write(change, { since: FOUNDATIONS.has(table) ? 0 : seq });
+    if (!isFoundation(table)) this.#statement(old).run(seq, keyOf(change), seq);
+    this.write(change, { since: isFoundation(table) ? 0 : seq });
   }
 
   /** Writes a row as it stands, without a word in the journal; `ord` where its place is known. */

@@ -43,6 +43,7 @@ export const SEARCHED = {
   reviews: [],
   hearings: ['memoId'],
   choices: [],
+  rewordings: [],
   items: [],
   claims: ['itemId', 'memoId', 'slot'],
   standing: ['itemId', 'dimension'],

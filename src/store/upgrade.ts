@@ -30,7 +30,7 @@ export const STEPS: readonly Step[] = [
     brings: 'which program worked the model out, and which originals an import left behind',
     change: (db) => db.exec(BESIDE_THE_LOG),
   },
-  { to: 8, brings: 'several transcripts beside each other for one memo' },
+  { to: 8, brings: 'several transcripts beside each other for one memo, and words put right by hand' },
 ];
 
 /** What opening a project changed in it. */

@@ -5,6 +5,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { NewEvent } from '../../src/model/events.ts';
+import { keepNotes } from '../../src/model/keep-notes.ts';
 import { isUndoable } from '../../src/model/replay.ts';
 import { createDatabase } from '../../src/store/open.ts';
 import { projectionLines, rebuild } from '../../src/store/rebuild.ts';
@@ -35,6 +36,37 @@ const DOINGS: Readonly<Record<string, Doing>> = {
   rename: (store, a, b) => [
     { kind: 'note-amended', at: AT, noteId: noteId(store, a, b), fields: { item: itemName(store, b) } },
   ],
+  acceptSeveral: (store, a, b) => [
+    { kind: 'notes-accepted', at: AT, noteIds: [noteId(store, a, b), noteId(store, a, b + 1)] },
+  ],
+  kind: (store, a, b) => [
+    {
+      kind: 'note-amended',
+      at: AT,
+      noteId: noteId(store, a, b),
+      fields: { kind: b % 2 === 0 ? 'problem' : 'decision', gist: 'The lid sticks' },
+    },
+  ],
+  reword: (store, a, b) => {
+    const memo = pick(store.rows.all('memos'), a);
+    if (!memo?.notes || memo.text === undefined) return [];
+    // As a person would: a size in the words and in the figure read from them.
+    const [first, ...others] = keepNotes(memo.id, memo.notes, undefined).figures;
+    const figures = first ? [{ ...first, value: 20 + (b % 900) }, ...others] : [];
+    const notes = { ...keepNotes(memo.id, memo.notes, undefined), figures };
+    return [
+      {
+        kind: 'words-corrected',
+        at: AT,
+        memoId: memo.id,
+        was: '',
+        now: `${b} `,
+        text: `${memo.text} ${b}`,
+        notes,
+        reader: 'test',
+      },
+    ];
+  },
   reject: (store, a, b) => [{ kind: 'note-rejected', at: AT, noteId: noteId(store, a, b) }],
   join: (store, a, b) => [
     { kind: 'items-merged', at: AT, from: itemName(store, a), into: itemName(store, b) },
