@@ -14,7 +14,14 @@ const READINGS: ReadonlySet<Effect['do']> = new Set([
   'read-pages',
   'read-where',
 ]);
-const WRITINGS: ReadonlySet<Effect['do']> = new Set(['settle', 'withdraw', 'undo', 'by-hand', 'write']);
+const WRITINGS: ReadonlySet<Effect['do']> = new Set([
+  'settle',
+  'withdraw',
+  'undo',
+  'by-hand',
+  'reword',
+  'write',
+]);
 
 /** Whether an effect keeps keys waiting, and as what. */
 export function kindOfEffect({ do: what }: Pick<Effect, 'do'>): 'reading' | 'writing' | undefined {

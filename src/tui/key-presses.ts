@@ -10,6 +10,9 @@ const CONTROLS: Readonly<Record<string, KeyPress['name']>> = {
   '\r\n': 'enter',
   '\u007f': 'erase',
   '\b': 'erase',
+  '\u0001': 'home',
+  '\u0005': 'end',
+  '\u0015': 'clear',
   '\u0003': 'interrupt',
   '\u001a': 'suspend',
 };
@@ -42,6 +45,9 @@ function nameOf(input: string, key: Key): KeyPress['name'] {
     [key.backspace || key.delete, 'erase'],
     [key.ctrl && input === 'c', 'interrupt'],
     [key.ctrl && input === 'z', 'suspend'],
+    [key.ctrl && input === 'a', 'home'],
+    [key.ctrl && input === 'e', 'end'],
+    [key.ctrl && input === 'u', 'clear'],
   ];
   return names.find(([is]) => is)?.[1];
 }

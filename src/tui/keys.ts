@@ -26,6 +26,19 @@ export type Intent =
   | 'old-holds'
   | 'new-holds'
   | 'both-right'
+  | 'right-size'
+  | 'note-right'
+  | 'note-wrong'
+  | 'accept-sure'
+  | 'unsure-alone'
+  | 'amend-note'
+  | 'note-kind'
+  | 'reword'
+  | 'earlier-memo'
+  | 'later-memo'
+  | 'join'
+  | 'apart'
+  | 'set-figure'
   | 'find'
   | 'close-task'
   | 'reopen-task'
@@ -51,6 +64,8 @@ export interface KeyBinding {
   /** Instead of `words` where room is scarce. */
   readonly brief?: string;
   readonly views: readonly View[] | 'all';
+  /** Left out at the foot of the screen: it moves about, or does what another key there does. */
+  readonly isQuiet?: true;
 }
 
 /** Named early in the footers of the views where most is set by hand. */
@@ -64,9 +79,115 @@ const UNDO = {
 
 export const KEYS: readonly KeyBinding[] = [
   { key: 'enter', shown: 'Enter', intent: 'open', words: 'open', views: ['memos', 'figures'] },
+  { key: '1', shown: '1', intent: 'note-right', words: 'it is right', brief: 'right', views: ['heard'] },
+  {
+    key: 'enter',
+    shown: 'Enter',
+    intent: 'note-right',
+    words: 'it is right',
+    brief: 'right',
+    views: ['heard'],
+    isQuiet: true,
+  },
+  {
+    key: '-',
+    shown: '-',
+    intent: 'note-wrong',
+    words: 'nothing of the kind was said: take it out',
+    brief: 'out',
+    views: ['heard'],
+  },
+  {
+    key: 'a',
+    shown: 'a',
+    intent: 'accept-sure',
+    words: 'agree with all that are sure',
+    brief: 'all sure',
+    views: ['heard'],
+  },
+  {
+    key: 's',
+    shown: 's',
+    intent: 'unsure-alone',
+    words: 'the unsure ones alone, or all',
+    brief: 'unsure',
+    views: ['heard'],
+  },
+  {
+    key: 'e',
+    shown: 'e',
+    intent: 'amend-note',
+    words: 'put the note right',
+    brief: 'amend',
+    views: ['heard'],
+  },
+  {
+    key: 'h',
+    shown: 'h',
+    intent: 'reword',
+    words: 'put misheard words right',
+    brief: 'misheard',
+    views: ['heard'],
+  },
+  {
+    key: 'y',
+    shown: 'y',
+    intent: 'note-kind',
+    words: 'it is of another kind',
+    brief: 'kind',
+    views: ['heard'],
+  },
+  {
+    key: 'left',
+    shown: '←',
+    intent: 'earlier-memo',
+    words: 'the memo before',
+    brief: 'earlier',
+    views: ['heard'],
+  },
+  {
+    key: 'right',
+    shown: '→',
+    intent: 'later-memo',
+    words: 'the memo after',
+    brief: 'later',
+    views: ['heard'],
+  },
+  {
+    key: 'e',
+    shown: 'e',
+    intent: 'set-figure',
+    words: 'set the figure by hand',
+    brief: 'set',
+    views: ['figures', 'figure'],
+  },
+  {
+    key: 'j',
+    shown: 'j',
+    intent: 'join',
+    words: 'the name means another thing: join them',
+    brief: 'join',
+    views: ['heard', 'figures', 'figure'],
+  },
+  {
+    key: 'o',
+    shown: 'o',
+    intent: 'apart',
+    words: 'the name means a thing of its own',
+    brief: 'own thing',
+    views: ['heard', 'figures', 'figure'],
+  },
   { key: '1', shown: '1', intent: 'old-holds', words: 'old holds', views: ['clashes'] },
   { key: '2', shown: '2', intent: 'new-holds', words: 'new holds', views: ['clashes'] },
   { key: '3', shown: '3', intent: 'both-right', words: 'both right', views: ['clashes'] },
+  {
+    key: '4',
+    shown: '4',
+    intent: 'right-size',
+    words: 'neither: type the size',
+    brief: 'neither',
+    views: ['clashes'],
+  },
   { key: '/', shown: '/', intent: 'find', words: 'find', views: ['figures'] },
   { key: '1', shown: '1', intent: 'close-task', words: 'close', views: ['tasks'] },
   { key: '2', shown: '2', intent: 'reopen-task', words: 'reopen', views: ['tasks'] },
@@ -110,7 +231,7 @@ export const KEYS: readonly KeyBinding[] = [
     brief: 'write all',
     views: ['day'],
   },
-  { ...UNDO, views: ['clashes', 'tasks'] },
+  { ...UNDO, views: ['heard', 'clashes', 'tasks'] },
   {
     key: 'back',
     shown: 'Esc',
@@ -155,15 +276,15 @@ export const KEYS: readonly KeyBinding[] = [
   { key: 'd', shown: 'd', intent: 'see-day', words: 'day', views: 'all' },
   { key: 'n', shown: 'n', intent: 'see-next', words: 'next', views: 'all' },
   { key: '?', shown: '?', intent: 'see-keys', words: 'keys', views: 'all' },
-  { key: 'up', shown: '↑', intent: 'up', words: 'up', views: 'all' },
-  { key: 'down', shown: '↓', intent: 'down', words: 'down', views: 'all' },
-  { key: 'page-up', shown: 'PgUp', intent: 'page-up', words: 'a page up', views: 'all' },
-  { key: 'page-down', shown: 'PgDn', intent: 'page-down', words: 'a page down', views: 'all' },
+  { key: 'up', shown: '↑', intent: 'up', words: 'up', views: 'all', isQuiet: true },
+  { key: 'down', shown: '↓', intent: 'down', words: 'down', views: 'all', isQuiet: true },
+  { key: 'page-up', shown: 'PgUp', intent: 'page-up', words: 'a page up', views: 'all', isQuiet: true },
+  { key: 'page-down', shown: 'PgDn', intent: 'page-down', words: 'a page down', views: 'all', isQuiet: true },
   { key: 'q', shown: 'q', intent: 'leave', words: 'quit', views: 'all' },
   { key: 'k', shown: 'k', intent: 'see-rules', words: 'limits and checks', brief: 'checks', views: 'all' },
   { key: 'i', shown: 'i', intent: 'see-where', words: 'where was I', views: 'all' },
-  { ...UNDO, views: VIEWS.filter((view) => view !== 'clashes' && view !== 'tasks') },
-  { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'quit', views: 'all' },
+  { ...UNDO, views: VIEWS.filter((view) => view !== 'heard' && view !== 'clashes' && view !== 'tasks') },
+  { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'quit', views: 'all', isQuiet: true },
 ];
 
 /** The bindings that count in a view. */

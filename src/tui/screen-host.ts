@@ -40,7 +40,7 @@ export function openingOf(project: ProjectApi, now: string): ScreenOpening {
   const isBack = last !== undefined && daysBetween(last, now) > GAP_DAYS;
   return {
     data: {
-      projectName: project.info.name,
+      ...nameOf(project),
       memos: newestFirst(project.latestMemos(FIRST_SOON)),
       findings: findings.slice(0, FIRST_SOON),
       counts: { memos: project.memoCount(), findings: findings.length },
@@ -54,11 +54,15 @@ export function openingOf(project: ProjectApi, now: string): ScreenOpening {
 export function readData(project: ProjectApi, now: string): ScreenData {
   const [memos, findings] = [newestFirst(project.memos()), openFindings(project)];
   return {
-    projectName: project.info.name,
+    ...nameOf(project),
     memos,
     findings,
     next: project.next(now),
   };
+}
+
+function nameOf({ info }: ProjectApi): Pick<ScreenData, 'projectName' | 'region'> {
+  return { projectName: info.name, ...(info.region ? { region: info.region } : {}) };
 }
 
 const newestFirst = <T>(list: readonly T[]): readonly T[] => [...list].reverse();
@@ -83,13 +87,31 @@ export class ScreenHost {
 
   /** Does it; what goes wrong is told as an event too. */
   perform(effect: Effect): void {
+    this.#orTellWhy(() => this.#perform(effect));
+    if (effect.do !== 'reword') this.#setup.emit({ kind: 'performed', effect: effect.do });
+  }
+
+  #orTellWhy(work: () => void): void {
     try {
-      this.#perform(effect);
+      work();
     } catch (error) {
       // Another program may hold the project, or the disk be full: the screen stays, and says so.
       this.#setup.emit({ kind: 'refused', lines: troubleLines(error) });
     }
-    this.#setup.emit({ kind: 'performed', effect: effect.do });
+  }
+
+  async #reword({ do: what, memoId, wording }: Extract<Effect, { do: 'reword' }>): Promise<void> {
+    const { project, emit } = this.#setup;
+    try {
+      const { findings } = await project.reword(memoId, wording);
+      const clash = findings.some(({ status }) => status === 'open')
+        ? ', and something clashes: press c'
+        : '';
+      this.#done(`read again with "${wording.words}"${clash}`);
+    } catch (error) {
+      emit({ kind: 'refused', lines: troubleLines(error) });
+    }
+    emit({ kind: 'performed', effect: what });
   }
 
   #perform(effect: Effect): void {
@@ -125,7 +147,7 @@ export class ScreenHost {
         emit({ kind: 'where', where: project.where(now) });
         break;
       case 'settle':
-        project.settle(effect.id, effect.choice);
+        project.settle(effect.id, effect.choice, effect.value ? { value: effect.value } : {});
         this.#done(`settled: ${SETTLED[effect.choice]}`);
         break;
       case 'withdraw':
@@ -137,6 +159,9 @@ export class ScreenHost {
       case 'by-hand':
         project.setByHand(effect.change);
         this.#done(placeKept(project, effect.change, now) ?? effect.line);
+        break;
+      case 'reword':
+        void this.#reword(effect);
         break;
       case 'write': {
         const written = effect.pages.map((page) => [page, this.#setup.save(page.file, page.text)] as const);
@@ -200,11 +225,7 @@ export class ScreenHost {
     } catch (error) {
       emit({ kind: 'failed', lines: troubleLines(error) });
     }
-    try {
-      this.#emitData();
-    } catch (error) {
-      emit({ kind: 'refused', lines: troubleLines(error) });
-    }
+    this.#orTellWhy(() => this.#emitData());
   }
 
   #leave(): void {

@@ -1,6 +1,6 @@
 /** Draws one state. No effects here: the app around it hears keys and does the work. */
 import { Box, Text } from 'ink';
-import { Foot } from './components/foot.tsx';
+import { Foot, keyRows } from './components/foot.tsx';
 import { Head } from './components/head.tsx';
 import { Columns } from './components/line.tsx';
 import { ClashesScreen } from './screens/clashes-screen.tsx';
@@ -59,7 +59,7 @@ export interface ScreenSize {
 export function Screen({ state, columns, rows }: { readonly state: ScreenState } & ScreenSize) {
   const View = SCREENS[state.view];
   const headRows = 1 + (state.jobs.length > 0 ? 1 : 0) + (isRunning(state.bench) ? 1 : 0);
-  const footRows = 1 + (state.message?.lines.length ?? 0);
+  const footRows = (state.typing ? 1 : keyRows(state, rows)) + (state.message?.lines.length ?? 0);
   // Title and the blank line above the footer. One row stays free: a full last row makes terminals scroll.
   const height = Math.max(1, rows - headRows - footRows - 3);
   return (
@@ -72,7 +72,7 @@ export function Screen({ state, columns, rows }: { readonly state: ScreenState }
         <Box flexGrow={1} flexDirection="column" height={height} overflowY="hidden">
           <View state={state} height={height} columns={columns} />
         </Box>
-        <Foot state={state} columns={columns} />
+        <Foot state={state} columns={columns} rows={rows} />
       </Box>
     </Columns>
   );

@@ -146,6 +146,18 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     2,
   ],
   [
+    'words-not-found',
+    [...IN, 'words', '1', 'no such words', 'others'],
+    'the words "no such words" are not in memo 1\n  kept   nothing was changed\n  next   take them as they stand there, with the words around them',
+    2,
+  ],
+  [
+    'value-mismatch',
+    [...IN, 'words', '1', 'the', ' '],
+    'no words were given for what was said\n  kept   nothing was changed\n  next   hearwright words 3 "heard wrong" "as it was said"',
+    2,
+  ],
+  [
     'task-unknown',
     [...IN, 'close', 'm9.t1'],
     'no task has the id "m9.t1"\n  next   see the ids with: hearwright tasks',

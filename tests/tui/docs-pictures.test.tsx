@@ -58,7 +58,7 @@ test.each([
   const lines = terminal.frame().split('\n');
   terminal.close();
   // Head, title and what stands beneath; the keys at the foot are told in the table.
-  const shown = lines.slice(1, -1).join('\n').trimEnd();
+  const shown = lines.slice(1, lines.lastIndexOf('')).join('\n').trimEnd();
   const picture = shown.replace(/^(?=.)/gm, '    ');
   expect(docs, 'docs/screen.md holds another picture: put this one in its place').toContain(picture);
 });

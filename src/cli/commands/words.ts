@@ -16,8 +16,8 @@ export function wordsCommand(): Command {
     .action((number: string, heard: string, said: string, { json }: { json?: boolean }, command: Command) =>
       withProject(command, async (project) => {
         const memo = memoOf(project, number);
-        const start = onlyPlace(memo.text, heard, memo.id);
         if (said.trim() === '') throw noWords();
+        const start = onlyPlace(memo.text, heard, memo.id);
         const { memo: now } = await project.reword(memo.id, {
           span: { start, end: start + heard.length },
           words: said.trim(),

@@ -1,14 +1,12 @@
 /** The bottom lines: what just happened, what is being typed, and the keys of this view. */
 import { Box } from 'ink';
 import { plainText } from '../../plain-text.ts';
-import { cutStart, widthOf } from '../../reports/columns.ts';
-import { type Intent, keysOf } from '../keys.ts';
+import { cutLine, cutStart, widthOf } from '../../reports/columns.ts';
+import { type Intent, type KeyBinding, keysOf } from '../keys.ts';
 import { isRunning } from '../state/bench.ts';
 import type { ScreenState, Typing, View } from '../state/screen-state.ts';
+import { aroundCursor } from '../state/typed-line.ts';
 import { Line } from './line.tsx';
-
-/** Moving about is left out of the footer; `?` lists every key. */
-const COMMON = new Set(['up', 'down', 'page-up', 'page-down', 'interrupt']);
 
 /** The key that leads to where one is already says nothing. */
 const HERE: Partial<Record<View, Intent>> = {
@@ -28,39 +26,73 @@ const ASKED: Readonly<Record<Typing['what'], readonly [question: string, keys: s
   find: ['find', 'Enter opens the marked one, Esc shows all'],
   task: ['to do', 'Enter adds it, Esc leaves it'],
   wait: ['it waits for', 'Enter notes it, Esc leaves it'],
+  amend: ['the note is', 'Enter puts it right, Esc leaves it'],
+  kind: ['it is: to do, done, decided, snag, coming, here, promise, put right', 'Enter sets it'],
+  reword: ['it was said', 'Enter reads it again, Esc leaves it'],
+  join: ['it means', 'Enter joins them, Esc leaves it'],
+  set: ['the figure is', 'Enter sets it, Esc leaves it'],
+  'right-size': ['the size is', 'Enter settles it, Esc leaves it'],
   due: ['by when, YYYY-MM-DD or none', 'Enter sets it, Esc leaves it'],
 };
 
-/** What is asked and typed so far, and which keys end it where there is room for that. */
-export function typingLine({ what, text }: Typing, columns: number): string {
-  const [question, keys] = ASKED[what];
-  const line = `${question}: ${plainText(text)}_`;
+/** What is asked and typed so far, the cursor in it, and which keys end it where there is room for that. */
+export function typingLine(typing: Typing, columns: number): string {
+  const [question, keys] = ASKED[typing.what];
+  const [before, behind] = aroundCursor(typing).map(plainText) as [string, string];
+  const line = `${question}: ${before}_${behind}`;
   const whole = `${line}  (${keys})`;
-  return widthOf(whole) <= columns ? whole : cutStart(line, columns);
+  if (widthOf(whole) <= columns) return whole;
+  if (widthOf(line) <= columns) return line;
+  // What stands before the cursor matters most; of what stands behind it a little is shown.
+  const end = cutLine(behind, Math.floor(columns / 4));
+  return cutStart(`${question}: ${before}_`, columns - widthOf(end)) + end;
 }
 
-/** The keys that fit the width, in their order, ending with the way to the whole list. */
-export function keyLine(state: ScreenState, columns: number): string {
+/** From so many rows on, keys of the view and ways to others have a line each. */
+const TALL = 20;
+
+/** How many lines the keys take. */
+export const keyRows = (state: ScreenState, rows: number) => keyLines(state, 0, rows).length;
+
+/**
+ * The keys that fit the width: those of this view, then those that lead elsewhere; on a tall terminal in two lines. The
+ * way to the whole list stands first, so that it is in sight on the narrowest.
+ */
+export function keyLines(state: ScreenState, columns: number, rows: number): readonly string[] {
   const shown = keysOf(state.view).filter(
     (binding) =>
-      !COMMON.has(binding.key) &&
+      !binding.isQuiet &&
       binding.key !== '?' &&
       binding.intent !== HERE[state.view] &&
       !(binding.intent === 'cancel' && state.jobs.length === 0) &&
       !(binding.intent === 'see-bench' && !isRunning(state.bench)),
   );
-  const tail = '? keys';
-  let line = '';
-  for (const binding of shown) {
-    const stops = binding.intent === 'record' && isRunning(state.bench);
-    const next = `${line}${binding.shown} ${stops ? 'stop' : (binding.brief ?? binding.words)}  `;
-    if (next.length + tail.length > columns) break;
-    line = next;
-  }
-  return line + tail;
+  const words = ({ intent, shown: key, brief, words: long }: KeyBinding) =>
+    `${key} ${intent === 'record' && isRunning(state.bench) ? 'stop' : (brief ?? long)}`;
+  const own = shown.filter(({ views, intent }) => views !== 'all' && intent !== 'back').map(words);
+  const ways = shown.filter(({ views, intent }) => views === 'all' || intent === 'back').map(words);
+  if (rows < TALL || own.length === 0) return [fitting(['? keys', ...own, ...ways], columns)];
+  return [fitting(own, columns), fitting(['? keys', ...ways], columns)];
 }
 
-export function Foot({ state, columns }: { readonly state: ScreenState; readonly columns: number }) {
+/** As many as fit, whole. */
+function fitting(keys: readonly string[], columns: number): string {
+  let line = '';
+  for (const key of keys) {
+    const next = line === '' ? key : `${line}  ${key}`;
+    if (next.length > columns && line !== '') break;
+    line = next;
+  }
+  return line;
+}
+
+interface FootProps {
+  readonly state: ScreenState;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+export function Foot({ state, columns, rows }: FootProps) {
   return (
     <Box flexDirection="column">
       {state.message?.lines.map((line) => (
@@ -71,7 +103,7 @@ export function Foot({ state, columns }: { readonly state: ScreenState; readonly
         />
       ))}
       {state.typing === undefined ? (
-        <Line dimColor text={keyLine(state, columns)} />
+        keyLines(state, columns, rows).map((line) => <Line key={line} dimColor text={line} />)
       ) : (
         <Line text={typingLine(state.typing, columns)} />
       )}

@@ -2,36 +2,63 @@ import { Box, Text } from 'ink';
 import { useContext } from 'react';
 import type { Span } from '../../language/notes.ts';
 import { plainText } from '../../plain-text.ts';
-import { cutStart, shortLine, widthOf, wrapped } from '../../reports/columns.ts';
+import { cutLine, cutStart, shortLine, widthOf, wrapped } from '../../reports/columns.ts';
 import { Columns, Line, Paragraph } from '../components/line.tsx';
-import { Rows } from '../components/rows.tsx';
-import { noteLines } from '../state/rows.ts';
+import { firstShown, Rows } from '../components/rows.tsx';
+import { reviewWords } from '../state/review-steps.ts';
+import { type NoteLine, shownNotes } from '../state/rows.ts';
 import { dayAndClock } from '../state/words.ts';
 import type { ScreenProps } from './screen-props.ts';
 
-/** The notes of one memo, and the words of the chosen one where they were said. */
+/** The notes of one memo, why the chosen one is unsure, and its words where they were said. */
 export function HeardScreen({ state, height, columns }: ScreenProps) {
   const { memo } = state;
   if (!memo) return <Paragraph dimColor text="Choose a memo first." />;
-  const notes = noteLines(memo);
+  const notes = shownNotes(state);
   const chosen = notes[state.chosen.heard];
   const around = chosen ? talkAround(memo.text, chosen.span, columns) : undefined;
-  // Title, gap and two lines of talk.
-  const listHeight = Math.max(1, height - 4);
+  const why = chosen && chosen.why.length > 0 ? wrapped(`unsure: ${chosen.why.join('; ')}`, columns) : [];
+  // Title, gap, why it is unsure, and two lines of talk.
+  const listHeight = Math.max(1, height - 4 - Math.min(MOST_WHY, why.length));
+  const first = firstShown(state.chosen.heard, notes.length, listHeight);
+  const name = `${memo.id}  ${dayAndClock(memo.recordedAt)}  ${plainText(memo.source.name)}`;
   return (
     <Box flexDirection="column">
-      <Line bold text={`${memo.id}  ${dayAndClock(memo.recordedAt)}  ${plainText(memo.source.name)}`} />
+      <Line bold text={headOf(name, reviewWords(state), columns)} />
       <Box height={listHeight} flexDirection="column">
         <Rows
-          lines={notes.map((note) => `${note.at.padEnd(note.at ? 6 : 0)}${note.kind.padEnd(9)} ${note.what}`)}
-          chosen={state.chosen.heard}
+          lines={notes.slice(first, first + listHeight).map((note) => noteRow(note, columns))}
+          chosen={state.chosen.heard - first}
           height={listHeight}
-          empty="Nothing was read from this memo."
+          empty={
+            state.unsureAlone
+              ? 'No note is unsure any more: s shows all.'
+              : 'Nothing was read from this memo.'
+          }
         />
       </Box>
+      {why.slice(0, MOST_WHY).map(({ text }) => (
+        <Line key={text} bold text={text} />
+      ))}
       {around ? <Said around={around} /> : null}
     </Box>
   );
+}
+
+/** Lines for why a note is unsure. */
+const MOST_WHY = 2;
+/** Below this the time in the recording is left out. */
+const NARROW = 60;
+
+/** How far one has come stands at the right; on a narrow screen the name gives way to it. */
+function headOf(name: string, review: string, columns: number): string {
+  if (review === '') return name;
+  return `${cutLine(name, Math.max(4, columns - widthOf(review) - 2))}  ${review}`;
+}
+
+function noteRow({ at, kind, state, what }: NoteLine, columns: number): string {
+  const time = columns < NARROW || at === '' ? '' : at.padEnd(6);
+  return `${time}${kind.padEnd(9)} ${state === '' ? '' : `${state}  `}${what}`;
 }
 
 /** Rows for the words of a note: a heading and two lines of talk. */

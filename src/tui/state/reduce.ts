@@ -1,14 +1,17 @@
 /** The screen's next state, and what the shell has to do. No Ink, no project, no clock. */
-import type { TaskView } from '../../model/views.ts';
+import type { MemoView, TaskView } from '../../model/views.ts';
 import { kindOfEffect } from '../key-order.ts';
 import { type Intent, intentOf } from '../keys.ts';
 import { benchOver, record, withBench } from './bench-steps.ts';
 import { figureLines } from './figure-lines.ts';
 import { foundFigures, isSamePlace, placeOfFigure } from './figure-rows.ts';
-import { listLength, noteLines } from './rows.ts';
+import { acceptSure, judge, turnMemo, turnUnsure } from './review-steps.ts';
+import { listLength, shownNotes } from './rows.ts';
 import { ruleLines } from './rule-lines.ts';
 import type { Effect, KeyPress, ScreenEvent, ScreenState, Step, Typing, View } from './screen-state.ts';
 import { chosenProblem, chosenTask, shownTasks, taskLines } from './task-rows.ts';
+import { askNote } from './typed-note.ts';
+import { askJoin, askSet, standApart } from './typed-thing.ts';
 import { openFigure, typeKey } from './typing.ts';
 
 const PAGE = 10;
@@ -47,12 +50,7 @@ function next(state: ScreenState, event: ScreenEvent): Step {
     case 'data':
       return reading(clamp({ ...state, data: event.data }));
     case 'memo':
-      return stay({
-        ...state,
-        view: 'heard',
-        memo: event.memo,
-        chosen: { ...state.chosen, heard: 0 },
-      });
+      return stay(withMemo(state, event.memo));
     case 'progress':
       return stay({
         ...state,
@@ -89,6 +87,19 @@ function next(state: ScreenState, event: ScreenEvent): Step {
   }
 }
 
+/** The mark stays in a memo that is shown already, unless its rows are those of another one. */
+function withMemo(state: ScreenState, memo: MemoView): ScreenState {
+  if (state.view === 'heard' && state.memo?.id === memo.id) return clamp({ ...state, memo });
+  const isAnother = state.memo?.id !== memo.id;
+  return {
+    ...state,
+    view: 'heard',
+    memo,
+    unsureAlone: isAnother ? false : state.unsureAlone,
+    chosen: { ...state.chosen, heard: 0 },
+  };
+}
+
 /** The job at the head is over; the one behind it starts. */
 function nextJob(state: ScreenState): Step {
   const [, ...waiting] = state.jobs;
@@ -100,6 +111,8 @@ function nextJob(state: ScreenState): Step {
 /** What is looked at is read anew, because it may have changed. */
 function reading(state: ScreenState): Step {
   switch (state.view) {
+    case 'heard':
+      return state.memo ? doing(state, { do: 'open-memo', id: state.memo.id }) : stay(state);
     case 'figures':
       return doing(state, { do: 'read-book', firstSoon: state.book === undefined });
     case 'figure':
@@ -196,6 +209,32 @@ function act(state: ScreenState, intent: Intent): Step {
       return settle(state, 'take-new');
     case 'both-right':
       return settle(state, 'both-right');
+    case 'right-size':
+      return askRightSize(state);
+    case 'note-right':
+      return judge(state, 'accepted');
+    case 'note-wrong':
+      return judge(state, 'rejected');
+    case 'accept-sure':
+      return acceptSure(state);
+    case 'unsure-alone':
+      return turnUnsure(state);
+    case 'amend-note':
+      return askNote(state, 'amend');
+    case 'note-kind':
+      return askNote(state, 'kind');
+    case 'reword':
+      return askNote(state, 'reword');
+    case 'earlier-memo':
+      return turnMemo(state, -1);
+    case 'later-memo':
+      return turnMemo(state, 1);
+    case 'join':
+      return askJoin(state);
+    case 'apart':
+      return standApart(state);
+    case 'set-figure':
+      return askSet(state);
     case 'close-task':
       return closeTask(state);
     case 'reopen-task':
@@ -232,6 +271,17 @@ function act(state: ScreenState, intent: Intent): Step {
 function settle(state: ScreenState, choice: 'keep-old' | 'take-new' | 'both-right'): Step {
   const finding = state.data.findings[state.chosen.clashes];
   return finding ? doing(state, { do: 'settle', id: finding.id, choice }) : stay(state);
+}
+
+/** Asks for the size where neither of the two holds. */
+function askRightSize(state: ScreenState): Step {
+  const finding = state.data.findings[state.chosen.clashes];
+  if (!finding || finding.now.unit === '') return stay(state);
+  return stay({
+    ...state,
+    typing: { what: 'right-size', text: '', about: finding.id },
+    message: undefined,
+  });
 }
 
 function closeTask(state: ScreenState): Step {
@@ -337,7 +387,7 @@ function clamp(state: ScreenState): ScreenState {
       tasks: within(state.chosen.tasks, taskLines(state).length),
       figure: within(state.chosen.figure, figureLines(state).length),
       rules: within(state.chosen.rules, ruleLines(state).length),
-      heard: within(state.chosen.heard, state.memo ? noteLines(state.memo).length : 0),
+      heard: within(state.chosen.heard, shownNotes(state).length),
     },
   };
 }

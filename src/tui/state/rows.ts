@@ -7,6 +7,7 @@ import { closed, shortLine, widthOf } from '../../reports/columns.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { behindWords, missingWords } from '../../reports/kept-words.ts';
 import { recordWords } from '../../reports/memo-list.ts';
+import { doubtsOf, everyNote, type KeptNote } from '../../reports/note-doubts.ts';
 import { boundedText, ofThing, quantityText } from '../../reports/quantity-text.ts';
 import { clipTime } from '../../reports/source-text.ts';
 import { keysOf } from '../keys.ts';
@@ -20,6 +21,7 @@ import { whereLines } from './where-lines.ts';
 import { dayAndClock, shortDay } from './words.ts';
 
 export interface NoteLine {
+  readonly note: KeptNote;
   readonly id: string;
   /** One word for the kind of note. */
   readonly kind: string;
@@ -29,44 +31,71 @@ export interface NoteLine {
   readonly span: Span;
   /** `m:ss` into the recording; empty for text memos. */
   readonly at: string;
+  /** What a person has said of it, or that it is to be looked at; empty where it can be agreed with as it is. */
+  readonly state: '' | 'UNSURE' | 'right' | 'amended' | 'out';
+  /** Why it is unsure. */
+  readonly why: readonly string[];
 }
 
-/** Every note of a memo in the order of speech. */
-export function noteLines(memo: MemoView): readonly NoteLine[] {
-  const { figures, decisions, tasks, done, arrivals, problems, promises, corrections, records } = memo.notes;
-  const all = [
-    ...figures.map((note) => ({
+const REVIEWS = { accepted: 'right', amended: 'amended', rejected: 'out' } as const;
+
+/** Every note of a memo in the order of speech; `findings` are the open ones. */
+export function noteLines(memo: MemoView, findings: readonly FindingView[] = []): readonly NoteLine[] {
+  const own = findings.filter(({ memoId }) => memoId === memo.id);
+  return everyNote(memo).map((note) => {
+    const why = doubtsOf(note, memo.text, own);
+    const [kind, what] = wordsOfNote(note);
+    return {
       note,
-      kind: 'figure',
-      what: `${subjectOf(note)} ${boundedText(note)}`,
-    })),
-    ...decisions.map((note) => ({ note, kind: 'decided', what: note.gist })),
-    ...tasks.map((note) => ({
-      note,
-      kind: 'to do',
-      what: note.due ? `${note.gist}, by ${note.due}` : note.gist,
-    })),
-    ...done.map((note) => ({ note, kind: 'done', what: note.gist })),
-    ...arrivals.map((note) => ({
-      note,
-      kind: note.received ? 'here' : 'coming',
-      what: note.expected ? `${note.item}, ${note.expected}` : note.item,
-    })),
-    ...problems.map((note) => ({ note, kind: 'snag', what: note.gist })),
-    ...promises.map((note) => ({ note, kind: 'promise', what: note.gist })),
-    ...corrections.map((note) => ({ note, kind: 'put right', what: note.gist })),
-    ...records.map((note) => ({ note, kind: 'on record', what: recordWords(note) })),
-  ];
-  return all
-    .sort((a, b) => a.note.span.start - b.note.span.start)
-    .map(({ note, kind, what }) => ({
       id: note.id,
       kind,
       what: plainText(what),
       quote: plainText(note.quote),
       span: note.span,
       at: note.startSeconds === undefined ? '' : clipTime(note.startSeconds),
-    }));
+      state: note.review ? REVIEWS[note.review] : why.length > 0 ? 'UNSURE' : '',
+      why,
+    };
+  });
+}
+
+/** A word for the kind of a note, and what it says. */
+function wordsOfNote(note: KeptNote): readonly [kind: string, what: string] {
+  switch (note.kind) {
+    case 'figure':
+      return ['figure', `${subjectOf(note)} ${boundedText(note)}`];
+    case 'decision':
+      return ['decided', note.gist];
+    case 'task':
+      return ['to do', note.due ? `${note.gist}, by ${note.due}` : note.gist];
+    case 'done':
+      return ['done', note.gist];
+    case 'arrival':
+      return [
+        note.received ? 'here' : 'coming',
+        note.expected ? `${note.item}, ${note.expected}` : note.item,
+      ];
+    case 'problem':
+      return ['snag', note.gist];
+    case 'promise':
+      return ['promise', note.gist];
+    case 'correction':
+      return ['put right', note.gist];
+    default:
+      return ['on record', recordWords(note)];
+  }
+}
+
+/** The notes that are listed: all of the memo, or those alone that are unsure and nobody went over. */
+export function shownNotes({ memo, data, unsureAlone }: ScreenState): readonly NoteLine[] {
+  if (!memo) return [];
+  const all = noteLines(memo, data.findings);
+  return unsureAlone ? all.filter(({ state }) => state === 'UNSURE') : all;
+}
+
+/** The note under the mark. */
+export function chosenNote(state: ScreenState): NoteLine | undefined {
+  return shownNotes(state)[state.chosen.heard];
 }
 
 /** From this width on there is room for everything. */
@@ -136,7 +165,7 @@ export function listLength(state: ScreenState): number {
     case 'memos':
       return state.data.memos.length;
     case 'heard':
-      return state.memo ? noteLines(state.memo).length : 0;
+      return shownNotes(state).length;
     case 'clashes':
       return state.data.findings.length;
     case 'figures':

@@ -1,6 +1,8 @@
 /** All that the screen knows between two keys. Plain data: the reducer makes the next one, the view draws it. */
+import type { Quantity } from '../../language/notes.ts';
 import type { CheckView } from '../../model/checks/check-views.ts';
 import type { FigureAround, FigurePlace } from '../../model/figure-around.ts';
+import type { Wording } from '../../model/reword.ts';
 import type {
   FindingView,
   LimitView,
@@ -35,6 +37,8 @@ export type View = (typeof VIEWS)[number];
 /** What was last read from the project. */
 export interface ScreenData {
   readonly projectName: string;
+  /** ISO 3166 code of its country, where one was given: what is typed is read by it. */
+  readonly region?: string;
   /** Newest first. As the screen opens, the newest alone: the others follow. */
   readonly memos: readonly MemoSummary[];
   /** Open ones, dearest first; as the screen opens, the dearest alone. */
@@ -83,8 +87,23 @@ export interface DayPage {
 
 /** What is being typed, and what for. */
 export interface Typing {
-  readonly what: 'file' | 'find' | 'task' | 'wait' | 'due';
+  readonly what:
+    | 'file'
+    | 'find'
+    | 'task'
+    | 'wait'
+    | 'due'
+    | 'amend'
+    | 'kind'
+    | 'reword'
+    | 'join'
+    | 'set'
+    | 'right-size';
   readonly text: string;
+  /** Where the next character goes, from the end of the text: 0 is behind it. */
+  readonly back?: number;
+  /** What it is typed for, where that is marked in a list: a note, a clash, a thing. */
+  readonly about?: string;
 }
 
 /** A file on its way in. */
@@ -102,6 +121,8 @@ export interface ScreenState {
   readonly chosen: Readonly<Record<View, number>>;
   /** The memo under `heard`. */
   readonly memo?: MemoView | undefined;
+  /** Of its notes only those that are unsure are listed. */
+  readonly unsureAlone: boolean;
   /** Undefined until the figures are first looked at; likewise the tasks and the pages. */
   readonly book?: FigureBook | undefined;
   /** Words that the listed figures hold; empty for all. */
@@ -144,6 +165,9 @@ export interface KeyPress {
     | 'right'
     | 'page-up'
     | 'page-down'
+    | 'home'
+    | 'end'
+    | 'clear'
     | 'enter'
     | 'back'
     | 'erase'
@@ -185,7 +209,7 @@ export type Effect =
   | { readonly do: 'open-memo'; readonly id: string }
   | { readonly do: 'take'; readonly file: string }
   | { readonly do: 'cancel' }
-  | { readonly do: 'settle'; readonly id: string; readonly choice: SettleChoice }
+  | { readonly do: 'settle'; readonly id: string; readonly choice: SettleChoice; readonly value?: Quantity }
   | { readonly do: 'read-data' }
   /** With `firstSoon` the first screenful comes ahead of the rest. */
   | { readonly do: 'read-book'; readonly firstSoon: boolean }
@@ -201,6 +225,8 @@ export type Effect =
   | { readonly do: 'undo' }
   /** `line` says what was done, once it is. */
   | { readonly do: 'by-hand'; readonly change: HandChange; readonly line: string }
+  /** Puts words of a memo right. */
+  | { readonly do: 'reword'; readonly memoId: string; readonly wording: Wording }
   | { readonly do: 'write'; readonly pages: readonly DayPage[] }
   | { readonly do: 'record' }
   | { readonly do: 'stop-recording' }
@@ -232,6 +258,7 @@ export function openingState(data: ScreenData, where?: WhereView): ScreenState {
       bench: 0,
       keys: 0,
     },
+    unsureAlone: false,
     find: '',
     page: 0,
     jobs: [],

@@ -2,7 +2,10 @@
 import { foundFigures, placeOfFigure } from './figure-rows.ts';
 import type { KeyPress, ScreenState, Step, Typing } from './screen-state.ts';
 import { chosenTask } from './task-rows.ts';
+import { lineAfter } from './typed-line.ts';
+import { finishNote } from './typed-note.ts';
 import { setDue, setWait } from './typed-task.ts';
+import { finishClash, finishThing } from './typed-thing.ts';
 
 const stay = (state: ScreenState): Step => ({ state, effects: [] });
 
@@ -13,25 +16,16 @@ export function typeKey(state: ScreenState, typing: Typing, key: KeyPress): Step
       return { state, effects: [{ do: 'leave' }] };
     case 'back':
       return stay(withText({ ...state, typing: undefined }, { ...typing, text: '' }));
-    case 'erase':
-      return stay(typed(state, { ...typing, text: withoutLast(typing.text) }));
     case 'enter':
       // With nothing found there is nothing to open: the words are still to be put right.
       if (typing.what === 'find' && foundFigures(state).length === 0) return stay(state);
-      return finish({ ...state, typing: undefined }, typing.what, typing.text.trim());
+      return finish({ ...state, typing: undefined }, typing);
     case 'up':
     case 'down':
       return stay(typing.what === 'find' ? moved(state, key.name) : state);
     default:
-      return stay(typed(state, { ...typing, text: typing.text + key.text }));
+      return stay(typed(state, lineAfter(typing, key)));
   }
-}
-
-const graphemes = new Intl.Segmenter();
-
-/** Without the last character as it is seen: an accent or a part of an emoji is none by itself. */
-function withoutLast(text: string): string {
-  return text.slice(0, [...graphemes.segment(text)].at(-1)?.index ?? 0);
 }
 
 const typed = (state: ScreenState, typing: Typing) => withText({ ...state, typing }, typing);
@@ -48,19 +42,33 @@ function moved(state: ScreenState, way: 'up' | 'down'): ScreenState {
   return { ...state, chosen: { ...state.chosen, figures } };
 }
 
-function finish(state: ScreenState, what: Typing['what'], text: string): Step {
+function finish(state: ScreenState, typing: Typing): Step {
+  const { what } = typing;
+  const text = typing.text.trim();
   if (what === 'find') return openFigure(state);
   if (text === '') return stay(state);
-  if (what === 'file') return queue(state, text);
-  if (what === 'task') {
-    return {
-      state,
-      effects: [{ do: 'by-hand', change: { kind: 'task-added', gist: text }, line: `added: ${text}` }],
-    };
+  switch (what) {
+    case 'file':
+      return queue(state, text);
+    case 'task': {
+      const change = { kind: 'task-added', gist: text } as const;
+      return { state, effects: [{ do: 'by-hand', change, line: `added: ${text}` }] };
+    }
+    case 'amend':
+    case 'kind':
+    case 'reword':
+      return finishNote(state, typing, text);
+    case 'join':
+    case 'set':
+      return finishThing(state, typing, text);
+    case 'right-size':
+      return finishClash(state, typing, text);
+    default: {
+      const task = chosenTask(state);
+      if (!task) return stay(state);
+      return what === 'due' ? setDue(state, task, text) : setWait(state, task, text);
+    }
   }
-  const task = chosenTask(state);
-  if (!task) return stay(state);
-  return what === 'due' ? setDue(state, task, text) : setWait(state, task, text);
 }
 
 /** A file is taken in at once, or behind the ones that are on their way. */
