@@ -4,7 +4,7 @@ import type { TableName } from '../model/rows.ts';
 /** Marks the file as ours: "Hear" in ASCII. */
 export const APPLICATION_ID = 0x48656172;
 /** Raised whenever older programs could no longer read the file rightly; upgrade.ts has the step that leads there. */
-export const FORMAT = 8;
+export const FORMAT = 7;
 
 /** The log may only grow: SQLite itself refuses to change or delete what is in it. */
 const LOG = `

@@ -27,10 +27,10 @@ export const STEPS: readonly Step[] = [
   { to: 6, brings: 'checks that run by themselves' },
   {
     to: 7,
-    brings: 'which program worked the model out, and which originals an import left behind',
+    brings:
+      'which program worked the model out, which originals an import left behind, several transcripts of one memo, and words put right by hand',
     change: (db) => db.exec(BESIDE_THE_LOG),
   },
-  { to: 8, brings: 'several transcripts beside each other for one memo, and words put right by hand' },
 ];
 
 /** What opening a project changed in it. */
