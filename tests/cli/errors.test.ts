@@ -26,6 +26,8 @@ beforeAll(() => {
 });
 afterAll(() => place.remove());
 
+const FORMULA_EXAMPLE = 'figures set "bench top length = room length - 1700 mm"';
+const LIMIT_EXAMPLE = 'limits set "doorway width at most 740 mm"';
 const IN = ['--project', 'wagon'];
 
 const CLEARANCE_CALL = exampleCall(CLEARANCE, 'work out');
@@ -270,7 +272,7 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
       [
         'statement-unread',
         [...IN, ...words],
-        `statement: ${why}\n  kept   nothing was set\n  next   hearwright figures set "bench top length = room length - 1700 mm"`,
+        `statement: ${why}\n  kept   nothing was set\n  next   hearwright ${words[0] === 'limits' ? LIMIT_EXAMPLE : FORMULA_EXAMPLE}`,
         2,
       ] as const,
   ),
