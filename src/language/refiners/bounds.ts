@@ -386,7 +386,7 @@ export const bounds: Refiner = {
     amounts.forEach((amount, index) => {
       const limit = amounts[index + 1]?.from ?? room.tokens.length;
       const bounded = withBound(room, amount, limit, amounts[index + 1]);
-      out.push(bounded);
+      out.push(orElse(out.at(-1), bounded, room));
       if (bounded.boundSaid && bounded.quoteTo > amount.quoteTo) shareBackwards(out, room);
     });
     return out;
@@ -411,6 +411,17 @@ function withBound(room: Room, amount: Amount, limit: number, next: Amount | und
     ...(kept === 'exact' ? {} : { boundSaid: true }),
     ...(before.rough && bound === 'about' ? { rough: true } : {}),
   };
+}
+
+/** "It needs at least 300 clear, or 150 with a shield": a lesser demand under a condition is a demand as well. */
+function orElse(before: Amount | undefined, amount: Amount, room: Room): Amount {
+  if (!before || amount.bound !== 'exact' || (before.bound !== 'at-least' && before.bound !== 'at-most'))
+    return amount;
+  if (wordAt(room, amount.from - 1) !== 'or' || amount.from - before.to > 10) return amount;
+  if (room.tokens[before.from]?.sentence !== room.tokens[amount.from]?.sentence) return amount;
+  const next = SIZE_AFTER.startingAt(room.tokens, amount.to)?.to ?? amount.to;
+  if (!/^(?:with|without|if|when|where|behind|once|on)$/.test(wordAt(room, next))) return amount;
+  return { ...amount, bound: before.bound, boundSaid: true };
 }
 
 /** "8 foot 6 wide and 13 foot 6 tall, no more": the tail bounds both. */
