@@ -20,7 +20,7 @@ import { Discourse, type Name } from './discourse.ts';
 import { inMillimetres } from './fitness.ts';
 import { FormulaFinder } from './formulas.ts';
 import { KnownThings } from './naming.ts';
-import { ahead, parseMemo, wordAt } from './parse.ts';
+import { ahead, type Parse, parseMemo, tagAt, wordAt } from './parse.ts';
 import type { Claim, Site } from './site.ts';
 import { type ChosenSize, chooseSize, type SizeWeights } from './size-choice.ts';
 import { type Evidence, sizeEvidence, type Vote } from './size-evidence.ts';
@@ -130,7 +130,8 @@ export function readItems(
         : undefined;
     if (evidence) choice.observeSize?.(site, k, evidence, name);
     const chosen = evidence && chooseSize(evidence, sizeWeights);
-    const attribute = chosen?.size ?? likely.attribute;
+    const taken = chosen && sizeOfNext(parse, at, parse.wordOfQuantity[k + 1] ?? -1);
+    const attribute = (chosen?.size === taken ? chosen?.second : chosen?.size) ?? likely.attribute;
     const filled = [
       ...(quantity.assumed ?? []),
       ...(found?.proposal === undefined || found.proposal.isGuess ? ['item'] : []),
@@ -188,6 +189,20 @@ const SETTLED: ReadonlySet<FilledIn['by']> = new Set(['before', 'pair', 'fellow'
 /** Whether the size is beyond doubt: beside what it was filled in by, an adjective right behind the number settles it. */
 const isSettled = ({ parse, at }: Site, { attribute, by }: FilledIn): boolean =>
   SETTLED.has(by) || (by === 'said' && SIZE_OF_ADJECTIVE[wordAt(parse, at + 1)] === attribute);
+
+/**
+ * "Eleven metres over the platforms and two metres wide": the size that words give the next figure, which is of the same
+ * thing where no other verb stands between. This one is another size.
+ */
+function sizeOfNext(parse: Parse, at: number, next: number): Attribute | undefined {
+  if (next <= at || next - at > MOST_TO_NEXT || parse.sentenceOf[at] !== parse.sentenceOf[next])
+    return undefined;
+  const between = Array.from({ length: next - at - 1 }, (_, k) => at + 1 + k);
+  if (between.some((word) => /^(?:verb|be|pronoun|stop)$/.test(tagAt(parse, word) ?? ''))) return undefined;
+  const joint = wordAt(parse, next - 1);
+  return joint === 'and' || joint === 'by' ? SIZE_OF_ADJECTIVE[wordAt(parse, next + 1)] : undefined;
+}
+const MOST_TO_NEXT = 6;
 
 /** What speaks for the sizes that a length may be. */
 function evidenceOf(
