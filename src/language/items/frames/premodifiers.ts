@@ -148,9 +148,15 @@ export const premodifier: Frame = {
         return claim(name);
       }
     }
-    return claim(own, { isNamed: true });
+    return claim(own, {
+      isNamed: true,
+      ...(opensPhrase(site) && !isStuff(phrase) ? { isSettled: true as const } : {}),
+    });
   },
 };
+
+/** "A thirty mil strip", "the two hundred deep bearer": article, figure and thing are one phrase. */
+const opensPhrase = ({ parse, at }: Site): boolean => /^(?:a|an|the|another)$/.test(wordAt(parse, at - 1));
 
 function holeOf(site: Site, phrase: Phrase): Claim | undefined {
   const owner = phrase.bare
