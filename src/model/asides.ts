@@ -46,6 +46,15 @@ export function oldValueBehind(between: string): 'changed' | 'recalled' | undefi
   return /from\s*$/i.test(found) ? 'changed' : 'recalled';
 }
 
+const OR_ELSE = /\bor (?:about |only |just |as little as |at least )*$/i;
+const GIVEN = /^[\s,]*(?:wide |high |deep |long |thick |clear )?(?:with|without|if|when|where|once)\b/i;
+
+/** "Three hundred clear, or one fifty with a shield": what does under a condition that the first is free of. */
+export function isOrElse(quote: string, place: Place): boolean {
+  const before = place.until.slice(0, Math.max(0, place.until.length - quote.length));
+  return OR_ELSE.test(before) && GIVEN.test(place.sentence.slice(place.until.length));
+}
+
 const LADEN =
   /\bwith (?:a |an |the |all |two |some |me |my |our |its |full )*(?:persons?|people|crew|passengers?|dogs?|water|fuel|diesel|kit|gear|tools|everything|bather|man|men|driver|load|food|stores|batteries|aboard|on board|us|both of us|in it|on it)\b|\b(?:full|loaded|laden|filled|fuelled|brimmed|all[- ]up|kitted out|ready to go|all told|all in|altogether|all together|in total|combined|put together|the (?:whole )?lot|everything in|totted|tot(?:s|ting)? up|adds? up to|added up|between them|gross)\b/i;
 

@@ -1,5 +1,13 @@
 import type { Bound, FigureNote, Quantity } from '../language/notes.ts';
-import { isAmountOfStuff, isDeviation, isOfMore, isTried, oldValueBehind, partThere } from './asides.ts';
+import {
+  isAmountOfStuff,
+  isDeviation,
+  isOfMore,
+  isOrElse,
+  isTried,
+  oldValueBehind,
+  partThere,
+} from './asides.ts';
 import { changeKindOf } from './change-kind.ts';
 import { type Arriving, accept, claimOf, putClaim, standingOf } from './claims.ts';
 import { counterpartOf } from './counterpart.ts';
@@ -27,6 +35,7 @@ export function fileFigure(work: Working, note: Kept<FigureNote>): ClaimRow {
   );
   const arriving: Arriving = { note, item, place, cue: cueOf(note, place, isInDecision) };
   if (isSeries(note, place.clause)) return fileReading(work, arriving);
+  if (isOrElse(note.quote, place)) return fileAside(work, arriving, 'what does under a condition');
   if (isLimiting(note)) return fileLimit(work, arriving);
   if (isDeviation(note.quote, place)) return fileAside(work, arriving, 'by how much it is out');
   if (isTried(note, place)) return fileAside(work, arriving, 'what it did while it was tried');

@@ -1,6 +1,6 @@
 /** Figures that are no new size of their thing, and those that are. */
 import { describe, expect, test } from 'vitest';
-import { isDeviation, isOfMore, oldValueBehind, partThere } from '../../src/model/asides.ts';
+import { isDeviation, isOfMore, isOrElse, oldValueBehind, partThere } from '../../src/model/asides.ts';
 import { placeOf, sentencesOf } from '../../src/model/talk.ts';
 import { ToldStory } from '../kit/told-story.ts';
 
@@ -11,6 +11,19 @@ function marked(text: string) {
   const bare = text.replace(/[[\]]/g, '');
   return { quote, place: placeOf(bare, sentencesOf(bare), { start, end: start + quote.length }) };
 }
+
+describe('what does under a condition', () => {
+  test.each([
+    ['The stove needs three hundred clear, or [one fifty] with a shield.', true],
+    ['It has to be 400 off the rafter, or only [150] if it is twin wall.', true],
+    ['It is three hundred, or [one fifty]. With a shield it looks better.', false],
+    ['The rail is [900] high with a shield behind it.', false],
+    ['I need 40 or [50] kilos of sand.', false],
+  ])('%s', (text, expected) => {
+    const { quote, place } = marked(text);
+    expect(isOrElse(quote, place)).toBe(expected);
+  });
+});
 
 describe('by how much it is out', () => {
   test.each([
@@ -73,6 +86,7 @@ describe('no clash', () => {
     ["I've ordered the resin, five litres.", "The resin's in, three litres of it."],
     ['The pump cuts out at 3 bar.', 'The pump held 2.8 bar overnight.'],
     ['The rafters are five inches deep.', 'Over the porch the rafters are only four inches deep.'],
+    ['The stove is a small one.', 'The stove needs 300 mm clear at the back, or 150 mm with a shield.'],
     ['The vents are on the list.', "I've gone for vents of 200 by 150."],
     ['I need to trim the uprights. The uprights are 620 long.', 'The uprights are trimmed, 594 long.'],
   ])('%s | %s', (...memos) => expect(found(...memos)).toEqual([]));

@@ -3,6 +3,7 @@ import { figuresSaid } from '../../kit/figures-said.ts';
 
 test.each([
   ['half a tonne and not an ounce over', '0.5 t at-most'],
+  ['at least 300 mm clear, or 150 mm with a shield', '300 mm at-least; 150 mm at-least'],
   ['eighteen inches deep, not an inch shallower', '18 in at-least'],
   ['two foot off the floor, no lower', '2 ft at-least'],
   ['110 mil wide, no wider', '110 mm at-most'],
