@@ -21,6 +21,8 @@ describe('no job', () => {
     'She has not turned since the flood.',
     'The oil is to be applied hot.',
     'Now, what wants doing.',
+    'Left to do this week.',
+    'Nothing bigger than that comes in unless it comes in through the roof.',
     'The order is: scarf length six to one, glue, clamp.',
     'Next is the cabin sole. The cabin sole is twelve mil ply.',
   ])('%s', (text) => expect(tasks(text)).toEqual([]));

@@ -4,6 +4,7 @@ import { bareNumbers } from './bare-numbers.ts';
 import { belowZero } from './below-zero.ts';
 import { bounds } from './bounds.ts';
 import { counts } from './counts.ts';
+import { divided } from './divided.ts';
 import { haggled } from './haggled.ts';
 import { journeys } from './journeys.ts';
 import { lists, pairs } from './lists.ts';
@@ -31,6 +32,8 @@ export const REFINERS: readonly Refiner[] = [
   saidAgain,
   sameAllowance,
   haggled,
+  // Before bounds: "over thirteen" would be one.
+  divided,
   // Before counts: "two eighteens" and ranges are settled, "five of them" is not yet.
   counts,
   addingUp,

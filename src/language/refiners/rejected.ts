@@ -184,6 +184,32 @@ function concludedAt(
   return at < 0 ? undefined : at;
 }
 
+/** "I told you eighteen foot": what was said of it once. */
+function toldBefore(room: Room, amount: Amount): boolean {
+  return [1, 2, 3, 4].some((back) => {
+    const [said, whom] = [wordAt(room, amount.from - back - 1), wordAt(room, amount.from - back)];
+    if (
+      /^(?:told|gave)$/.test(said) &&
+      /^(?:you|y'all|everybody|everyone|them|him|her|people|folks)$/.test(whom)
+    )
+      return /^(?:i|i'd|'d|we|had|'ve)$/.test(wordAt(room, amount.from - back - 2));
+    return whom === 'said' && /^(?:i|i'd|'d|we|had)$/.test(said);
+  });
+}
+
+/** "..., it's seventeen ten": where the same sentence puts right what was told before. */
+function putRight(room: Room, told: Amount, amounts: readonly (Amount | undefined)[]): number | undefined {
+  const at = amounts.findIndex((other) => {
+    if (!other || other.from <= told.to || other.from - told.to > MOST_BETWEEN) return false;
+    if (room.tokens[other.from]?.sentence !== room.tokens[told.from]?.sentence) return false;
+    if (other.unit && told.unit && other.dimension !== told.dimension) return false;
+    const light = /^(?:actually|really|only|more|just|in)$/.test(wordAt(room, other.from - 1)) ? 2 : 1;
+    const [it, is] = [light + 1, light].map((back) => wordAt(room, other.from - back));
+    return /^(?:it|they|she|that)$/.test(it ?? '') && /^(?:'s|is|'re|are|was)$/.test(is ?? '');
+  });
+  return at < 0 ? undefined : at;
+}
+
 /** "Not seven forty, the seven forty was to the bead", "cut for the nine hundred": the value given up, as a name. */
 function isOldOneAgain(room: Room, old: Amount, amount: Amount): boolean {
   if (amount.value !== old.value || amount.unit || wordAt(room, amount.from - 1) !== 'the') return false;
@@ -211,6 +237,22 @@ export const rejected: Refiner = {
     amounts.forEach((amount, index) => {
       const wrong = foundWrong(room, amount) || takenBack(room, amount);
       const again = gone.some((old) => isOldOneAgain(room, old, amount));
+      const after = toldBefore(room, amount) ? putRight(room, amount, out) : undefined;
+      const now = after === undefined ? undefined : out[after];
+      if (after !== undefined && now) {
+        out[index] = undefined;
+        gone.push(amount);
+        room.note({
+          ...amount,
+          stage: 'refine',
+          rule: rejected.name,
+          outcome: 'dropped',
+          why: 'told before',
+        });
+        const unit = amount.unit ?? now.unit ?? '';
+        out[after] = { ...now, change: 'corrected', replaces: { value: amount.value, unit } };
+        return;
+      }
       const why =
         turnedDown(room, amount) ??
         (wrong ? 'found wrong' : again ? 'an old value spoken of again' : undefined);

@@ -23,6 +23,17 @@ function sideAt(room: Room, at: number): Side | undefined {
   return { value: number.value, to: glued ? number.to + 1 : number.to, plural: glued };
 }
 
+/** "Six by six | by twelve foot": a piece of timber and how long it is. */
+function isLengthBehind(room: Room, at: number): boolean {
+  const length = /^(?:by|x|×)$/.test(wordAt(room, at)) ? readNumber(room.tokens, at + 1) : undefined;
+  if (!length) return false;
+  const unit = wordAt(room, length.to);
+  return (
+    (/^(?:foot|feet|ft)$/.test(unit) && length.value >= 8) ||
+    (/^met(?:re|er)s?$/.test(unit) && length.value >= 2)
+  );
+}
+
 /**
  * "two by fours", "four by two", "eight by four sheet", "2x6": names of timber and sheet, not sizes.
  * Both sides are whole, at most twelve and without a unit; a unit or a word of size makes it a size again.
@@ -39,8 +50,9 @@ export const stockNames: AmountRule = {
     if (!second) return undefined;
     if (!second.plural && (readUnit(room.tokens, second.to) || SIZE_AFTER.test(wordAt(room, second.to))))
       return undefined;
-    if (/^(?:by|be|x|×)$/.test(wordAt(room, second.to)) || wordAt(room, second.to) === 'point')
-      return undefined;
+    const isPiece = isLengthBehind(room, second.to);
+    if (!isPiece && /^(?:by|be|x|×)$/.test(wordAt(room, second.to))) return undefined;
+    if (wordAt(room, second.to) === 'point') return undefined;
     return { skip: { to: second.to, why: 'two small numbers without a unit name a timber or a sheet' } };
   },
 };

@@ -94,6 +94,10 @@ function isOnlyDay(said: Said, scene: Scene): boolean {
   );
 }
 
+/** "Nothing bigger than that comes in unless ...": a limit, and no work. */
+const ANY_SIZE =
+  /^(?: \S+\/\w*L\w*)* (?:nothing|no \S+|anything)\/?\w* (?:bigger|larger|wider|taller|longer|higher|deeper|thicker|heavier|over|above)\//;
+
 /** "I want to get the motor tested before I close it up": the work itself, and no state to wait for. */
 const SPEAKER = /^(?: \S+\/\w*L\w*)* (?:i|we|want|need|got|like|hoping)\//;
 /** "It has to sit for two days before I prime it": the time is waited for, and the work comes after it. */
@@ -160,7 +164,8 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
     }
     return undefined;
   }
-  if (SEEING.test(main.code) || / (?:until|was|were|had|did)\//.test(main.code)) return undefined;
+  if (ANY_SIZE.test(main.code) || SEEING.test(main.code) || / (?:until|was|were|had|did)\//.test(main.code))
+    return undefined;
   // "The toerail's held up till July", "the glass man can't before the end of July": goods and other people's time.
   if (
     isOnlyDay(gate, scene) &&

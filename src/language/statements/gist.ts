@@ -258,6 +258,11 @@ export function itemOf(draft: Draft, scene: Scene): string {
   const said = draft.item
     ?.replace(/['’](?:s|re|ve|ll|d)$/i, '')
     .replace(/\s+(?:together|as well|too|at last|in the end)$/i, '')
+    // "The crack kit Friday": the day is when, not what.
+    .replace(
+      /(?<=\S)\s+(?:(?:on|last|this)\s+)?(?:(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day|yesterday|today)$/i,
+      '',
+    )
     // Where they come from is no part of the goods.
     .replace(/(?<=\S)\s+from\s+(?:the|a|an|my|our|that|[A-Z])\b.*$/, '')
     .trim();

@@ -44,6 +44,8 @@ export const MADE_IN_VAIN_RULES: readonly StatementRule[] = [
     ),
     (found, said) =>
       !WELL.test(said.code) &&
+      // "The door I cut is 34 wide by 82" is its size.
+      !/ by\/\w* \S+\/\w*Q\w*(?: |$)/.test(said.code) &&
       !/ (?:for\/\w* (?:the|you|this|my)|over\/|out\/\w* (?:of\/\w* the\/\w* (?:clamps|mould)))/.test(
         said.code.slice(-40),
       ) &&

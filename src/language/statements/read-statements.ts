@@ -287,7 +287,8 @@ function expectedOf(each: Draft, scene: Scene): string | undefined {
     const clause = scene.said[k];
     if (!clause) break;
     // Past its own words: only what goes on in the same sentence.
-    if (k > each.to && (clause.opener || clause.sentence !== sentence)) break;
+    const goesOn = !clause.opener || /^(?:till|until|by)$/.test(clause.opener);
+    if (k > each.to && (!goesOn || clause.sentence !== sentence)) break;
     const words = scene.text.slice(clause.start, clause.end);
     const day = findDates(words, scene.dates)[0]?.day ?? findLeadTime(words, scene.dates)?.day;
     if (day && day >= scene.dates.recordedAt.slice(0, 10)) return day;

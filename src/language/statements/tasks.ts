@@ -343,7 +343,11 @@ export const TASK_RULES: readonly StatementRule[] = [
       !/ (?:have|has|'ve|'s|got|need)\/\w* (?:still|yet)\//.test(
         said.code.slice(0, said.codeStarts[found.from] ?? 0),
       ) &&
-      found.part('verb')[0]?.lower !== 'show',
+      found.part('verb')[0]?.lower !== 'show' &&
+      // "Left to do this week:" is the heading of a list.
+      !/ to\/\w* do\/\w*(?: (?:this|the|next|week|weekend|today|tomorrow|tonight|month|now|then|still|here)\/\w*)*$/.test(
+        said.code,
+      ),
   ),
   task(
     "I haven't <participle> <thing> yet",

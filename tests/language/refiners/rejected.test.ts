@@ -71,6 +71,32 @@ test.each([
   });
 });
 
+test.each([
+  ["I told you eighteen foot to the eave, it's seventeen foot ten.", 214, 'in', 18, 'ft'],
+  ["I said 900 mm for the worktop but it's really 910 mm.", 910, 'mm', 900, 'mm'],
+  ["I'd told everybody 40 kilos, they're 46 kilos.", 46, 'kg', 40, 'kg'],
+] as const)('"%s": what was told before is put right', (said, value, unit, was, wasUnit) => {
+  const { figures } = readMemo(said, CONTEXT).notes;
+  expect(figures).toHaveLength(1);
+  expect(figures[0]).toMatchObject({ value, unit, replaces: { value: was, unit: wasUnit } });
+});
+
+test.each([
+  ['I told you the door is 900 mm wide, and the shelf is 300 mm deep.', '900 mm; 300 mm'],
+  ["I said 18 ft of rope, it's heavy.", '18 ft'],
+])('"%s": nothing is put right: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test('what is put right is of the thing that had the value, whatever it is called now', () => {
+  const { figures } = readMemo("I told you eighteen foot to the eave, it's seventeen foot ten.", {
+    ...CONTEXT,
+    knownItems: ['wall'],
+    knownFigures: [{ item: 'wall', attribute: 'height', value: 18, unit: 'ft' }],
+  }).notes;
+  expect(figures.map(({ item }) => item)).toEqual(['wall']);
+});
+
 test('of a list the size is replaced that was mistaken', () => {
   const said = 'The tray is 810 by 900, not 800.';
   const { figures } = readMemo(said, {

@@ -15,6 +15,8 @@ test.each([
   ['two by four metres', '2 m; 4 m'],
   ['six by three inches', '6 in; 3 in'],
   ['600 by 400', '600 mm; 400 mm'],
+  ['the post is six by six by twelve foot', '12 ft'],
+  ['four by two by 2.4 metres', '2.4 m'],
 ])('"%s" measures: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
