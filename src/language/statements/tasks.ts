@@ -345,7 +345,7 @@ export const TASK_RULES: readonly StatementRule[] = [
       ) &&
       found.part('verb')[0]?.lower !== 'show' &&
       // "Left to do this week:" is the heading of a list.
-      !/ to\/\w* do\/\w*(?: (?:this|the|next|week|weekend|today|tomorrow|tonight|month|now|then|still|here)\/\w*)*$/.test(
+      !/^(?: \S+\/\w*L\w*)* left\/\w* to\/\w* do\/\w*(?: (?:this|the|next|week|weekend|today|tomorrow|tonight|month|now|then|still|here)\/\w*)*$/.test(
         said.code,
       ),
   ),
