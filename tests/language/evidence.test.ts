@@ -59,6 +59,7 @@ const DROPPED: readonly (readonly [List, string])[] = [
 ];
 const SILENT = [
   'Wednesday the fourteenth.',
+  "It's going to be the nineteenth instead of the twelfth.",
   'I was tired and went home early.',
   'I made the mistake of asking.',
   'The radio was on all day.',

@@ -22,6 +22,7 @@ describe('no job', () => {
     'The oil is to be applied hot.',
     'Now, what wants doing.',
     'Left to do this week.',
+    'The tank is nine twenty long rather than send it back.',
     'Nothing bigger than that comes in unless it comes in through the roof.',
     'The order is: scarf length six to one, glue, clamp.',
     'Next is the cabin sole. The cabin sole is twelve mil ply.',

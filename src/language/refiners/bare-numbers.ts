@@ -139,6 +139,11 @@ function settled(
   return settled(room, { ...alone, ...standsFor }, out, all);
 }
 
+/** "Call it eighteen thirty now": no guess, but what holds from here on. */
+const isSettledNow = (room: Room, amount: Amount): boolean =>
+  /^(?:now|then|instead)$/.test(wordAt(room, amount.to)) &&
+  /^(?:|[.,;!?]|and|so)$/.test(wordAt(room, amount.to + 1));
+
 /** A bare number takes its unit from its neighbours or the house, or it is no quantity. */
 export const bareNumbers: Refiner = {
   name: 'a bare number in the place of a size',
@@ -150,9 +155,10 @@ export const bareNumbers: Refiner = {
         continue;
       }
       // "Call it nine hundred, I've not had a tape on it": with a unit a hedge, without one a guess.
-      const { evidence, meaning } = amount.rough
-        ? { evidence: { grade: 'none' as const, why: 'a guess' }, meaning: undefined }
-        : settled(room, amount, out, amounts);
+      const { evidence, meaning } =
+        amount.rough && !isSettledNow(room, amount)
+          ? { evidence: { grade: 'none' as const, why: 'a guess' }, meaning: undefined }
+          : settled(room, amount, out, amounts);
       if (!meaning) {
         room.note({
           ...amount,

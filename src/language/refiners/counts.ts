@@ -102,6 +102,10 @@ function counted(room: Room, amount: Amount): boolean {
   });
 }
 
+/** "Two 200 amp hour batteries", "six 90 mm screws": how many of the size that follows. */
+const isBeforeSize = (amount: Amount, next: Amount | undefined): boolean =>
+  next?.unit !== undefined && next.from === amount.to && amount.value >= 2 && amount.value <= 24;
+
 const HAVE = /^(?:'ve|have|has|had|got|there|there's|'s|are|only)$/;
 
 /** "I've got two", "there's four", said at the end of a sentence: so many of something named before. */
@@ -118,11 +122,12 @@ export const counts: Refiner = {
   name: 'a count of things',
   refine(amounts, room) {
     let last: Amount | undefined;
-    const read = (amount: Amount): Amount => {
+    const read = (amount: Amount, next: Amount | undefined): Amount => {
       if (amount.unit || amount.group || !Number.isInteger(amount.value) || amount.number.fraction)
         return amount;
       const why =
         countsThings(room, amount) ??
+        (isBeforeSize(amount, next) ? 'so many of that size' : undefined) ??
         (leftOpen(room, amount) || counted(room, amount) || goesOnCounting(room, amount, last)
           ? 'so many of them'
           : undefined);
@@ -130,8 +135,8 @@ export const counts: Refiner = {
       room.note({ ...amount, stage: 'refine', rule: counts.name, outcome: 'merged', why });
       return { ...amount, role: 'count' as const, unit: '1', dimension: 'count' as const };
     };
-    return amounts.map((amount) => {
-      last = read(amount);
+    return amounts.map((amount, index) => {
+      last = read(amount, amounts[index + 1]);
       return last;
     });
   },

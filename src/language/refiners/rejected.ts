@@ -197,6 +197,17 @@ function toldBefore(room: Room, amount: Amount): boolean {
   });
 }
 
+/** "It was going to be at eighteen hundred": what was meant once. */
+const plannedBefore = (room: Room, amount: Amount): boolean =>
+  [1, 2, 3].some(
+    (back) =>
+      wordAt(room, amount.from - back) === 'be' &&
+      (/^(?:gonna)$/.test(wordAt(room, amount.from - back - 1))
+        ? /^(?:was|were)$/.test(wordAt(room, amount.from - back - 2))
+        : wordAt(room, amount.from - back - 2) === 'going' &&
+          /^(?:was|were)$/.test(wordAt(room, amount.from - back - 3))),
+  );
+
 /** "..., it's seventeen ten": where the same sentence puts right what was told before. */
 function putRight(room: Room, told: Amount, amounts: readonly (Amount | undefined)[]): number | undefined {
   const at = amounts.findIndex((other) => {
@@ -205,6 +216,7 @@ function putRight(room: Room, told: Amount, amounts: readonly (Amount | undefine
     if (other.unit && told.unit && other.dimension !== told.dimension) return false;
     const light = /^(?:actually|really|only|more|just|in)$/.test(wordAt(room, other.from - 1)) ? 2 : 1;
     const [it, is] = [light + 1, light].map((back) => wordAt(room, other.from - back));
+    if (/^(?:call|calling|make|making)$/.test(it ?? '')) return /^(?:it|that|them)$/.test(is ?? '');
     return /^(?:it|they|she|that)$/.test(it ?? '') && /^(?:'s|is|'re|are|was)$/.test(is ?? '');
   });
   return at < 0 ? undefined : at;
@@ -237,7 +249,8 @@ export const rejected: Refiner = {
     amounts.forEach((amount, index) => {
       const wrong = foundWrong(room, amount) || takenBack(room, amount);
       const again = gone.some((old) => isOldOneAgain(room, old, amount));
-      const after = toldBefore(room, amount) ? putRight(room, amount, out) : undefined;
+      const isPlan = plannedBefore(room, amount);
+      const after = isPlan || toldBefore(room, amount) ? putRight(room, amount, out) : undefined;
       const now = after === undefined ? undefined : out[after];
       if (after !== undefined && now) {
         out[index] = undefined;
@@ -250,7 +263,11 @@ export const rejected: Refiner = {
           why: 'told before',
         });
         const unit = amount.unit ?? now.unit ?? '';
-        out[after] = { ...now, change: 'corrected', replaces: { value: amount.value, unit } };
+        out[after] = {
+          ...now,
+          change: isPlan ? 'decided' : 'corrected',
+          replaces: { value: amount.value, unit },
+        };
         return;
       }
       const why =

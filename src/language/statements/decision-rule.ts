@@ -15,12 +15,28 @@ import type { Said } from './words.ts';
 
 type Fields = Partial<Omit<Draft, 'kind' | 'rule'>>;
 
+/** "It's going to be the nineteenth instead of the twelfth": when it comes, and no choice of the speaker's. */
+function tellsOnlyADay({ words }: Said): boolean {
+  const verb = words.findIndex(({ classes }) => /[SM]/.test(classes));
+  const rest = words.slice(verb + 1);
+  return (
+    verb >= 0 &&
+    rest.some(({ lower }) => /(?:day|th|first|second|third)$/.test(lower)) &&
+    rest.every(
+      ({ lower, classes }) =>
+        /[DRTQ]/.test(classes) ||
+        /^(?:going|gonna|to|be|instead|now|not|then|\w+th|first|second|third|rather|than)$/.test(lower),
+    )
+  );
+}
+
 export const silent = (said: Said, scene: Scene) =>
   scene.unreal.has(said.index) ||
   / (?:maybe|perhaps|possibly|tempted|dunno)\//.test(said.code) ||
   said.asks ||
   isSubordinate(said) ||
   isReason(said) ||
+  tellsOnlyADay(said) ||
   /\bwhich\b/.test(said.opener);
 
 /** The choice with its reason in one quote. */

@@ -25,6 +25,8 @@ const SIZE_NOUN =
 
 /** Whether a clause may be an item of a list: an order, or a thing with no verb. */
 function isItem(said: Said, open: boolean): boolean {
+  // "... rather than send it back": what was not chosen.
+  if (/\bthan\b/.test(said.opener)) return false;
   const k = firstWord(said);
   const first = said.words[k];
   if (!first || /^(?:i|we|you|it|that|there|they|he|she|because|give|let)$/.test(first.lower)) return false;

@@ -24,3 +24,10 @@ test.each([
 ])('"%s" measures: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ["I've settled on two 200 amp hour batteries.", '200 Ah'],
+  ['The door is on two 150 mm hinges.', '150 mm'],
+])('"%s": how many of the size that follows: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

@@ -75,6 +75,7 @@ test.each([
   ["I told you eighteen foot to the eave, it's seventeen foot ten.", 214, 'in', 18, 'ft'],
   ["I said 900 mm for the worktop but it's really 910 mm.", 910, 'mm', 900, 'mm'],
   ["I'd told everybody 40 kilos, they're 46 kilos.", 46, 'kg', 40, 'kg'],
+  ['The bulkhead was going to be at 1800 mm from the doors, make it 1830 mm.', 1830, 'mm', 1800, 'mm'],
 ] as const)('"%s": what was told before is put right', (said, value, unit, was, wasUnit) => {
   const { figures } = readMemo(said, CONTEXT).notes;
   expect(figures).toHaveLength(1);
