@@ -54,6 +54,11 @@ function overInsertion(scene: CheckScene, line: Line, must: number): Phrase | un
   return before.pronoun === undefined ? before : thingBefore(scene, line, before.first, isCarried);
 }
 
+/** What stays where it is. */
+const STAYS = wordSet('floor ceiling wall roof deck ground sole slab hull house');
+
 /** A wardrobe is a space to some and a box to carry here. */
-export const isCarried = (phrase: Phrase): boolean =>
-  isThing(phrase) || (phrase.pronoun === undefined && UPRIGHT.has(singular(phrase.head)));
+export const isCarried = (phrase: Phrase): boolean => {
+  const head = singular(phrase.head);
+  return (isThing(phrase) && !STAYS.has(head)) || (phrase.pronoun === undefined && UPRIGHT.has(head));
+};

@@ -51,6 +51,7 @@ const WITH_CONTENTS =
 /** "That's everything up there": all that is in what was named before. */
 const THERE =
   / (?:everything|all that|the lot) (?:that )?(?:'s |is |goes )?(?:up |down |out )?(?:there|(?:in|on|inside) (?:it|them)) /;
+const POINTS = /^(?:it|she|this|that|they|he)$/;
 /** Kinds of thing that others are in or on. */
 const HOLDERS: readonly NounKind[] = [
   'container',
@@ -128,14 +129,14 @@ function whereHeld(scene: CheckScene, line: Line, figure: FigureNote): readonly 
     const isOf = things?.first === at + 2 && wordAt(scene.parse, at + 1) === 'of';
     if (isBeside && (isOf || (things.plural && isThing(things))))
       return [every(nameOf(things), nameOf(place))];
-    if (/^(?:|up|down|out)$/.test(wordsOf(scene, at + 1, word))) return [every('', nameOf(place))];
+    if (word > at && /^(?:|up|down|out)$/.test(wordsOf(scene, at + 1, word)))
+      return [every('', nameOf(place))];
   }
   return undefined;
 }
 
 /** "The batteries, the charger and the inverter between them": two things or more in one list. */
 function listed(scene: CheckScene, line: Line, figure: FigureNote): readonly string[] | undefined {
-  if (!TOGETHER.test(line.words) && !/ (?:between|plus|with) /.test(line.words)) return undefined;
   const at = wordOfFigure(scene, figure);
   const things = phrasesOf(scene, line).filter((one) => isThing(one) && one.last < at);
   let run: Phrase[] = [];
@@ -148,19 +149,24 @@ function listed(scene: CheckScene, line: Line, figure: FigureNote): readonly str
     }
     run.push(one);
   }
-  return run.length > 1 ? run.map((one) => every(nameOf(one))) : undefined;
+  const [first] = run;
+  if (!first || run.length < 2) return undefined;
+  const list = wordsOf(scene, first.first - 1, run.at(-1)?.last ?? at);
+  const isMeant = TOGETHER.test(line.words) || /^between | (?:plus|with) /.test(list);
+  return isMeant ? run.map((one) => every(nameOf(one))) : undefined;
 }
 
 /** "The bunk tops all together", "the galley all in", "the whole lot". */
 function ofOneKind(scene: CheckScene, line: Line, figure: FigureNote): readonly string[] | undefined {
   const at = wordOfFigure(scene, figure);
   const subject = phrasesOf(scene, line).findLast(
-    (one) => one.last < at && one.name.length > 0 && one.pronoun === undefined,
+    (one) => one.last < at && (one.name.length > 0 || POINTS.test(one.pronoun ?? '')),
   );
   const isWhole = EVERYTHING.test(line.words);
   const isAll = isWhole || TOGETHER.test(line.words) || / the whole /.test(line.words);
   if (!isAll) return undefined;
-  if (!subject || WHOLES.has(singular(subject.head))) return [];
+  // "All up she's not to go over fifteen hundred": the whole of it.
+  if (!subject || subject.pronoun !== undefined || WHOLES.has(singular(subject.head))) return [];
   if (isWhole && !THERE.test(line.words)) return [];
   if (HOLDERS.some((kind) => subject.kinds.has(kind)) && !subject.plural) return [every('', nameOf(subject))];
   return isThing(subject) || subject.plural ? [every(nameOf(subject))] : undefined;

@@ -2,14 +2,31 @@
 import type { RecordScene } from '../kept/scene.ts';
 import type { CheckNote, KnownFigure } from '../notes.ts';
 import { dewPointIn } from './dew-points.ts';
+import { gapsIn } from './gaps-around.ts';
+import { fitIntoIn } from './into-spaces.ts';
 import { layerIn } from './layers-to-come.ts';
 import { massLimitIn } from './mass-limits.ts';
 import { productTimesIn } from './product-times.ts';
+import { roundCornerIn } from './round-corners.ts';
 import { checkScene } from './spoken-check.ts';
+import { standingUpIn } from './standing-ups.ts';
 import { stockCountIn } from './stock-counts.ts';
+import { swingIn } from './swings.ts';
 import { passagesIn } from './through-openings.ts';
 
-const READERS = [passagesIn, massLimitIn, stockCountIn, productTimesIn, dewPointIn, layerIn] as const;
+const READERS = [
+  passagesIn,
+  gapsIn,
+  fitIntoIn,
+  standingUpIn,
+  roundCornerIn,
+  swingIn,
+  massLimitIn,
+  stockCountIn,
+  productTimesIn,
+  dewPointIn,
+  layerIn,
+] as const;
 
 /** More than a day's talk has: a text that holds nothing else is not to take longer than any other. */
 const MOST = 60;

@@ -8,6 +8,7 @@ test.each([
   ["All up it mustn't weigh more than 650 kilos.", '650 kg'],
   ['Keep everything under 300 pounds.', '300 lb'],
   ['The payload is 620 kilos.', '620 kg'],
+  ["The paper says she's not to go over fifteen hundred kilos all up.", '1500 kg'],
   ["We've got a payload of 540 kilos to play with.", '540 kg'],
   ["I've only got 500 kilos to play with.", '500 kg'],
   ["I've got 620 kilos left for the whole build.", '620 kg'],
@@ -81,6 +82,8 @@ test.each([
 
 test.each([
   'Each shelf has to be under nine kilos.',
+  "The cradle on the slip's plated for fourteen tonnes.",
+  'There is a little gallery of wood, and the surveyor has written, maximum 800 kilos, with the stamp.',
   "The doors can't weigh more than 40 kilos each.",
   "The door can't weigh more than 40 kilos.",
   "I can't carry more than 25 kilos up the ladder.",

@@ -114,3 +114,14 @@ test('a bound on everything is none of the thing that was named before it', () =
   const story = new ToldStory().hear('The sealer is on. Everything on board has to stay under 350 kilos.');
   expect(story.figures().filter((line) => line.includes('sealer'))).toEqual([]);
 });
+
+test('a gap that was asked for is held against what is measured later', () => {
+  const memos = [
+    'The fridge needs 25 millimetres clear either side.',
+    'The fridge is 540 wide. The fridge opening is 600 wide.',
+  ];
+  expect(states(...memos)).toEqual(['holds: 10 mm left at worst']);
+  const again = 'I measured the fridge opening again and it is actually 586 wide.';
+  expect(states(...memos, again)).toEqual(['broken: 4 mm short at worst']);
+  expect(broken(...memos, again)).toHaveLength(1);
+});
