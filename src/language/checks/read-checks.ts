@@ -1,7 +1,11 @@
 /** Reads sums that have to hold from now on: what must go through, what all may weigh, what must come out of a sheet. */
 import type { RecordScene } from '../kept/scene.ts';
 import type { CheckNote, KnownFigure } from '../notes.ts';
+import { batteryBankIn } from './battery-banks.ts';
+import { buildUpIn } from './build-ups.ts';
+import { conduitIn } from './conduits.ts';
 import { dewPointIn } from './dew-points.ts';
+import { fallIn } from './falls-to-keep.ts';
 import { gapsIn } from './gaps-around.ts';
 import { fitIntoIn } from './into-spaces.ts';
 import { layerIn } from './layers-to-come.ts';
@@ -9,10 +13,13 @@ import { massLimitIn } from './mass-limits.ts';
 import { productTimesIn } from './product-times.ts';
 import { roundCornerIn } from './round-corners.ts';
 import { checkScene } from './spoken-check.ts';
+import { squareFrameIn } from './square-frames.ts';
 import { standingUpIn } from './standing-ups.ts';
 import { stockCountIn } from './stock-counts.ts';
 import { swingIn } from './swings.ts';
+import { tankWantedIn } from './tank-sizes.ts';
 import { passagesIn } from './through-openings.ts';
+import { voltageDropIn } from './voltage-drops.ts';
 
 const READERS = [
   passagesIn,
@@ -26,6 +33,13 @@ const READERS = [
   productTimesIn,
   dewPointIn,
   layerIn,
+  buildUpIn,
+  fallIn,
+  squareFrameIn,
+  tankWantedIn,
+  voltageDropIn,
+  batteryBankIn,
+  conduitIn,
 ] as const;
 
 /** More than a day's talk has: a text that holds nothing else is not to take longer than any other. */

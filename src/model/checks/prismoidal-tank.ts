@@ -1,6 +1,6 @@
 import type { Check, Given, Worked } from './check.ts';
-import { maybe, one, rangeOf } from './ranges.ts';
-import { tankVolume, USABLE_SHARE } from './tank-results.ts';
+import { one, rangeOf } from './ranges.ts';
+import { tankVolume, USABLE_SHARE, WANTED_VOLUME } from './tank-results.ts';
 
 /** Volume of a tank that tapers along its length, by the prismoidal formula. */
 export const PRISMOIDAL_TANK: Check = {
@@ -14,6 +14,7 @@ export const PRISMOIDAL_TANK: Check = {
     { name: 'other end', kind: 'area', says: 'inside area of the other end' },
     { name: 'length', kind: 'length', says: 'inside length between the ends' },
     USABLE_SHARE,
+    WANTED_VOLUME,
   ],
   gives: 'volume',
   run: prismoidalOf,
@@ -29,10 +30,9 @@ function prismoidalOf(given: Given): Worked {
     length,
   );
   const byEnds = (((first.mid + other.mid) / 2) * length.mid) / volume.mid - 1;
-  const told = tankVolume(given.say, volume, maybe(given, USABLE_SHARE.name));
+  const told = tankVolume(given, volume);
   const off = given.say(Math.abs(byEnds), 'ratio', '%');
   return {
-    verdict: 'told',
     ...told,
     notes: [...told.notes, `the mean of the two ends alone would be ${off} ${byEnds < 0 ? 'less' : 'more'}`],
   };

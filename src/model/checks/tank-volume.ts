@@ -1,6 +1,6 @@
 import type { Check, Given, Worked } from './check.ts';
-import { maybe, one, rangeOf } from './ranges.ts';
-import { tankVolume, USABLE_SHARE } from './tank-results.ts';
+import { one, rangeOf } from './ranges.ts';
+import { tankVolume, USABLE_SHARE, WANTED_VOLUME } from './tank-results.ts';
 
 /** Volume of a box-shaped tank from its inside sizes, in litres and both gallons. */
 export const TANK_VOLUME: Check = {
@@ -13,6 +13,7 @@ export const TANK_VOLUME: Check = {
     { name: 'width', kind: 'length', says: 'inside width' },
     { name: 'height', kind: 'length', says: 'inside height' },
     USABLE_SHARE,
+    WANTED_VOLUME,
   ],
   gives: 'volume',
   run: boxVolumeOf,
@@ -21,5 +22,5 @@ export const TANK_VOLUME: Check = {
 function boxVolumeOf(given: Given): Worked {
   const sizes = ['length', 'width', 'height'].map((name) => one(given, name));
   const volume = rangeOf((...values) => values.reduce((product, size) => product * size, 1), ...sizes);
-  return { verdict: 'told', ...tankVolume(given.say, volume, maybe(given, USABLE_SHARE.name)) };
+  return tankVolume(given, volume);
 }

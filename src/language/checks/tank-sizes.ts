@@ -1,0 +1,46 @@
+/** Reads what a tank of known sizes has to hold: "the tank has to hold 90 litres, it's 600 by 400 by 380 inside". */
+import type { Line } from '../kept/scene.ts';
+import { singular } from '../lexicon/trade-nouns.ts';
+import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
+import { wordSet } from '../word-table.ts';
+import { figuresNear, reading } from './figure-names.ts';
+import { type CheckScene, checkNote, figuresOf, input, written } from './spoken-check.ts';
+
+const TANKS = wordSet('tank cistern sump trough locker box bin reservoir bladder butt bath sink bilge');
+const HOLDS =
+  / (?:(?:has|have|needs?|wants?|got|ought|supposed) to (?:hold|take|carry|give|store)|must (?:hold|take|carry)|should (?:hold|take|carry)|i (?:need|want)|we (?:need|want)|holds at least|no less than|at least) /;
+const ROOM = /\b(?:litres?|liters?|gallons?)\b/i;
+
+/** What one sentence wants a tank to hold. */
+export function tankWantedIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+  if (line.asks || !HOLDS.test(line.words) || / (?:if|unless|n't|not|never) /.test(line.words)) return [];
+  const wanted = figuresOf(scene, line, 'volume').find(({ quote }) => ROOM.test(quote));
+  if (!wanted) return [];
+  const sizes = figuresNear(scene, line, 'length').filter(({ item }) => isTank(item));
+  const item = sizes[0]?.item;
+  const inputs = sidesOf(
+    scene,
+    sizes.filter((one) => one.item === item),
+  );
+  if (!inputs) return [];
+  return [
+    checkNote(scene, line, { check: 'tank volume', inputs: [...inputs, input('wanted', written(wanted))] }),
+  ];
+}
+
+const isTank = (item: string): boolean => TANKS.has(singular(item.toLowerCase().split(' ').at(-1) ?? ''));
+
+/** Its three inside sizes: each by its name, or all three told as sizes. */
+function sidesOf(scene: CheckScene, sizes: readonly FigureNote[]): readonly SpokenInput[] | undefined {
+  const plain = sizes.filter(({ attribute }) => attribute === 'size');
+  if (plain.length === 3)
+    return (['length', 'width', 'height'] as const).map((name, index) => {
+      const size = plain[index] as FigureNote;
+      return input(name, written(size), size.item);
+    });
+  const of = (...attributes: readonly Attribute[]) =>
+    sizes.find(({ attribute }) => attributes.includes(attribute));
+  const [length, width, height] = [of('length'), of('width'), of('height', 'depth')];
+  if (!length || !width || !height) return undefined;
+  return [reading(scene, 'length', length), reading(scene, 'width', width), reading(scene, 'height', height)];
+}

@@ -1,0 +1,81 @@
+/**
+ * Reads how much a run of cable may lose: "ten amps, six metres there and back at twelve volts, and I don't want to lose
+ * more than three percent". It asks for the sum alone; whether a cable will do is for nobody here to say.
+ */
+import type { Line } from '../kept/scene.ts';
+import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
+import { figuresNear, linesNear, reading } from './figure-names.ts';
+import { type CheckScene, checkNote, figuresOf, input, type Spoken, written } from './spoken-check.ts';
+
+const DROP = / (?:volt(?:age|s)? ?drop|drop|drops|dropping|lose|loses|losing|loss|lost) /;
+const MOST =
+  / (?:more than|under|below|less than|within|keep|max|maximum|at most|no worse than|inside|only|allow|allowed) /;
+const BOTH_WAYS =
+  / (?:there and back|round trip|both ways|out and back|return trip|to and fro|and return|total run) /;
+const ONE_WAY =
+  / (?:one way|each way|away|single run|from the (?:battery|batteries|panel|board|fuse ?box)|to the (?:battery|batteries|panel|board)) /;
+/** Gauges of which the check knows the area of marine and vehicle wire, which is the smaller one. */
+const SAE: ReadonlySet<string> = new Set(['10', '12', '14', '16', '18']);
+const PLAIN: ReadonlySet<string> = new Set(['1', '2', '4', '6', '8']);
+const GAUGES: Readonly<Record<string, string>> = {
+  eighteen: '18',
+  sixteen: '16',
+  fourteen: '14',
+  twelve: '12',
+  ten: '10',
+  eight: '8',
+  six: '6',
+  four: '4',
+  two: '2',
+};
+const GAUGE = /\b(\d{1,2}|[a-z]+)[ -]?(?:gauge|awg)\b/i;
+/** Shorter ones are sizes of what the cable goes to. */
+const SHORTEST_RUN = 0.3;
+
+/** The loss that one sentence allows. */
+export function voltageDropIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+  if (line.asks || !DROP.test(line.words) || / (?:if|unless|was|were) /.test(line.words)) return [];
+  const share = figuresOf(scene, line, 'ratio').find(
+    ({ unit, value, bound }) => unit === '%' && value <= 25 && (bound === 'at-most' || MOST.test(line.words)),
+  );
+  const current = figuresNear(scene, line, 'current')[0];
+  const run = figuresNear(scene, line, 'length').find(isRun);
+  if (!share || !(current || run)) return [];
+  const area = figuresNear(scene, line, 'area').find(({ unit }) => unit === 'mm2');
+  const voltage = figuresNear(scene, line, 'voltage')[0];
+  const inputs: readonly SpokenInput[] = [
+    ...(current ? [reading(scene, 'current', current)] : []),
+    ...(run ? [reading(scene, 'length', run)] : []),
+    ...(area ? [reading(scene, 'area', area)] : []),
+    ...(voltage ? [reading(scene, 'voltage', voltage)] : []),
+    input('allowed', written(share)),
+  ];
+  return [checkNote(scene, line, { check: 'voltage drop', inputs, ...optionsOf(scene, line, area) })];
+}
+
+const METRES: Readonly<Record<string, number>> = {
+  m: 1,
+  ft: 0.3048,
+  yd: 0.9144,
+  in: 0.0254,
+  cm: 0.01,
+  mm: 0.001,
+};
+
+const isRun = ({ value, unit, limit }: FigureNote): boolean =>
+  limit === undefined && value * (METRES[unit] ?? 0) >= SHORTEST_RUN;
+
+/** What was said of the wire and of how its length is counted. What was not is as the check takes it, and prints it. */
+function optionsOf(scene: CheckScene, line: Line, area: FigureNote | undefined): Pick<Spoken, 'options'> {
+  const words = linesNear(scene, line)
+    .map((one) => one.words)
+    .join(' ');
+  const said = GAUGE.exec(words)?.[1]?.toLowerCase() ?? '';
+  const gauge = GAUGES[said] ?? said;
+  const wire = SAE.has(gauge) ? `${gauge} AWG (SAE)` : PLAIN.has(gauge) ? `${gauge} AWG (plain)` : undefined;
+  const options = {
+    ...(BOTH_WAYS.test(words) ? {} : ONE_WAY.test(words) ? { 'length is': 'one way' } : {}),
+    ...(wire === undefined || area ? {} : { wire }),
+  };
+  return Object.keys(options).length > 0 ? { options } : {};
+}

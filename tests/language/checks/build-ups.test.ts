@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { checksIn } from '../../kit/records.ts';
+
+test.each([
+  [
+    "The floor build up can't be more than 60: 25 insulation, 18 ply, 4 of cork.",
+    'layers=floor insulation thickness; layers=floor insulation ply thickness; layers=cork thickness; limit=60 mm',
+  ],
+  [
+    "All together the roof mustn't be over 3 inches thick, that's two inch foam, half inch ply and a quarter inch of lining.",
+    'layers=2 in; layers=roof ply thickness; layers=lining thickness; limit=3 in',
+  ],
+])('"%s" asks for the check', (said, inputs) => {
+  expect(checksIn(said)).toEqual([`stack-up: ${inputs}`]);
+});
+
+test.each([
+  "The bench can't be more than 900 high.",
+  'The floor build up is 25 insulation and 18 ply.',
+  'All together we have 3 sheets.',
+])('"%s" asks for none', (said) => {
+  expect(checksIn(said)).toEqual([]);
+});

@@ -1,0 +1,25 @@
+import { expect, test } from 'vitest';
+import { checksIn } from '../../kit/records.ts';
+
+test.each([
+  [
+    "I've got to get three cables eight mil across down a 20 mil conduit.",
+    'cable=8 mm; cable=8 mm; cable=8 mm; bore=20 mm',
+  ],
+  [
+    'Three half inch cables need to go through a two inch conduit.',
+    'cable=0.5 in; cable=0.5 in; cable=0.5 in; bore=2 in',
+  ],
+  ["There's four 6 mil cables to go in the 20 mil conduit.", 'bore=20 mm'],
+])('"%s" asks for the check', (said, inputs) => {
+  expect(checksIn(said)).toEqual([`conduit fill: ${inputs}`]);
+});
+
+test.each([
+  'The cable has to go through the pipe.',
+  'Three cables went down the 20 mil conduit.',
+  'The conduit is 20 mil.',
+  'The cable has to go through a 20 mil conduit.',
+])('"%s" asks for none', (said) => {
+  expect(checksIn(said)).toEqual([]);
+});

@@ -1,0 +1,28 @@
+import { expect, test } from 'vitest';
+import { checksIn } from '../../kit/records.ts';
+
+test.each([
+  [
+    "The tank has to hold 90 litres, it's 600 by 400 by 380 inside.",
+    'length=600 mm; width=400 mm; height=380 mm; wanted=90 L',
+  ],
+  [
+    "I need 90 litres out of it and the tank's 700 long, 350 wide and 380 deep.",
+    'length=tank length; width=tank width; height=tank depth; wanted=90 L',
+  ],
+  [
+    "The water tank's 27 by 48 by 12 inches inside, it needs to hold sixty gallons.",
+    'length=27 in; width=48 in; height=12 in; wanted=60 gal',
+  ],
+])('"%s" asks for the check', (said, inputs) => {
+  expect(checksIn(said)).toEqual([`tank volume: ${inputs}`]);
+});
+
+test.each([
+  'The tank holds 90 litres.',
+  'The tank has to hold 90 litres.',
+  "Does the tank have to hold 90 litres? It's 600 by 400 by 380.",
+  'The bench is 600 by 400 by 380 and I need 90 litres of paint.',
+])('"%s" asks for none', (said) => {
+  expect(checksIn(said)).toEqual([]);
+});
