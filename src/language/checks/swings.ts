@@ -71,7 +71,10 @@ export function swingIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   if (!swung || !kept) return [];
   const name = nameOf(swung);
   const near = scene.lines.slice(Math.max(0, line.index - NEAR), line.index + NEAR + 1);
-  const angles = near.flatMap((one) => figuresOf(scene, one, 'angle'));
+  // Nought is an angle too.
+  const angles = near
+    .flatMap((one) => figuresIn(scene, one))
+    .filter(({ dimension }) => dimension === 'angle');
   const [from, to] = anglesOf(near, angles);
   const inputs = [
     input('box length', `${name} ${longOf(scene, name)}`),

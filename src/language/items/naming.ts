@@ -115,6 +115,10 @@ export function joinNames(owner: readonly string[], part: readonly string[]): re
 
 const NO_WORDS: ReadonlySet<string> = new Set();
 
+/** "Fridge each side": the room beside a thing, which its bare name never means. */
+const isOfSides = (name: readonly string[]): boolean =>
+  name.at(-2) === 'each' || (name.at(-2) === 'all' && name.at(-1) === 'round');
+
 /** Words that two names are compared by. The rough opening of a window is as wide as the window's hole. */
 function plainKey(name: readonly string[]): readonly string[] {
   const key = nameKey(name).map((word) => word.replace(/,$/, ''));
@@ -263,7 +267,9 @@ export class KnownThings {
       (thing) => thing.key.size === key.length && key.every((word) => thing.key.has(word)),
     );
     if (exact) return exact.name;
-    const longer = candidates.filter((thing) => key.every((word) => thing.key.has(word)));
+    const longer = candidates.filter(
+      (thing) => key.every((word) => thing.key.has(word)) && !isOfSides(thing.name),
+    );
     if (longer.length === 0 && key.length === 1) longer.push(...this.#endingIn(key[0] as string));
     if (longer.length <= 1) return longer[0]?.name;
     const near = longer.filter((thing) =>

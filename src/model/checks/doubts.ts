@@ -99,7 +99,22 @@ function layerOf(
 
 function actsOn(reader: Pick<ModelReader, 'actsNaming' | 'itemsSharing'>, item: ItemRow): readonly ActRow[] {
   const isAlone = aloneIn(reader);
-  return layersOn(reader, shapeOf(item.name).head).filter((act) => mayConcern(act, item, isAlone));
+  return layersOn(reader, shapeOf(item.name).head).filter(
+    (act) => mayConcern(act, item, isAlone) && !isOfPart(reader, act, item),
+  );
+}
+
+/** "Lined the door opening" does nothing to the door: a longer name that is said whole is the one that is meant. */
+function isOfPart(reader: Pick<ModelReader, 'itemsSharing'>, { words }: ActRow, item: ItemRow): boolean {
+  const { head, stems } = shapeOf(item.name);
+  return reader.itemsSharing([head]).some(({ name }) => {
+    const other = shapeOf(name);
+    return (
+      other.head !== head &&
+      stems.every((stem) => other.stems.includes(stem)) &&
+      other.stems.every((stem) => words.includes(stem))
+    );
+  });
 }
 
 /** Two thirds of the words of a name: the wheel hatch is not the side hatch. */

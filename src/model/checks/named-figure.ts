@@ -29,25 +29,13 @@ export type NamedFigure =
  */
 export function figureNamed(names: Names, name: string, kind: string, inputName: string): NamedFigure {
   const found = figureAsNamed(names, name, kind, inputName);
-  if (found.kind !== 'unsaid') return found;
-  for (const other of otherNames(name, inputName)) {
-    const figure = figureAsNamed(names, other, kind, inputName);
-    if (figure.kind === 'figure') return figure;
-  }
-  return found;
-}
-
-/** Names that the same size may have been told under. */
-function otherNames(name: string, inputName: string): readonly string[] {
+  if (found.kind !== 'unsaid' || !/^opening /.test(inputName)) return found;
+  // "Through the back door", whose sizes were said of "the back door opening".
   const { item, attribute } = itemAndAttribute(name);
-  if (wordsOf(item).at(-1) === 'opening') return [];
-  const measured = attribute === undefined ? '' : ` ${attribute}`;
-  return [
-    // "Through the back door", whose sizes were said of "the back door opening".
-    ...(/^opening /.test(inputName) ? [`${item} opening${measured}`] : []),
-    // "The fridge needs 25 each side", and from then on talk of the fridge may be filed with that.
-    ...['each side', 'all round'].map((side) => `${item} ${side}${measured}`),
-  ];
+  if (wordsOf(item).at(-1) === 'opening') return found;
+  const clear = `${item} opening${attribute === undefined ? '' : ` ${attribute}`}`;
+  const opening = figureAsNamed(names, clear, kind, inputName);
+  return opening.kind === 'figure' ? opening : found;
 }
 
 function figureAsNamed(names: Names, name: string, kind: string, inputName: string): NamedFigure {

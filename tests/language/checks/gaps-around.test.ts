@@ -4,7 +4,7 @@ import { checksIn } from '../../kit/records.ts';
 test.each([
   [
     "The fridge needs 25 millimetres clear either side. The fridge is 540 wide and the gap's 600.",
-    'opening=gap gap; part=fridge each side width; gap=25 mm',
+    'opening=fridge gap gap; part=fridge width; gap=25 mm',
   ],
   [
     "There has to be five mil all round the door. The door's 595 wide and the opening is 602.",
