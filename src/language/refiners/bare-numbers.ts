@@ -4,7 +4,7 @@ import { saidBefore } from '../units/said-before.ts';
 import { contrasted } from './bare/contrast.ts';
 import { type Evidence, evidenceOf, followedByThing, SHEET_STUFF } from './bare/evidence.ts';
 import { asPlainHeat, warmElsewhere } from './bare/heat.ts';
-import { asBeside, asPaidInAll, otherKind } from './bare/kinds.ts';
+import { otherKind } from './bare/kinds.ts';
 import { asLength, type Meaning } from './bare/lengths.ts';
 import {
   asAddition,
@@ -22,6 +22,8 @@ import {
   readOff,
   unitBehind,
 } from './bare/neighbours.ts';
+import { asPaidInAll } from './bare/prices.ts';
+import { asBeside } from './bare/told-beside.ts';
 import { asRatedTurns, asTorqueAgain } from './bare/turning-and-tightening.ts';
 import { asWeighing, putRight } from './bare/weighing.ts';
 

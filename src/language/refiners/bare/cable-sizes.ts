@@ -1,0 +1,30 @@
+/** Bare numbers that are the size of a cable, after another one or a circuit was named. */
+import { type Amount, type Room, wordAt } from '../../rules/rule.ts';
+import { CONDUCTOR_SIZES } from '../../units/conductor-sizes.ts';
+import { evidenceAfter } from './evidence.ts';
+import type { Meaning } from './lengths.ts';
+import { REMEMBERED } from './neighbours.ts';
+
+const CIRCUITS = /^(?:socket|sockets|lights|lighting|ring|cooker|shower|spur|hob|immersion|radial)$/;
+/** Thicker ones are never left to a bare number. */
+const isConductor = (value: number) => value >= 1 && value <= 70 && CONDUCTOR_SIZES.has(value);
+
+/** "the heater gets its own run in four": after a cable's size, the next one needs no unit. */
+export function wiring(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const cable = out
+    .slice(-REMEMBERED)
+    .some(
+      (other) =>
+        other.unit === 'mm2' &&
+        Math.abs((room.tokens[other.from]?.sentence ?? 0) - (room.tokens[amount.from]?.sentence ?? 0)) <= 1,
+    );
+  const circuit =
+    /^(?:on|in)$/.test(wordAt(room, amount.from - 1)) &&
+    CIRCUITS.test(wordAt(room, amount.from - 2)) &&
+    (cable || !Number.isInteger(amount.value));
+  if (circuit && isConductor(amount.value) && !evidenceAfter(room, amount))
+    return { value: amount.value, unit: 'mm2', dimension: 'area', why: 'the cable of a circuit' };
+  const said = wordAt(room, amount.from - 1) === 'in' || !Number.isInteger(amount.value);
+  if (!cable || !isConductor(amount.value) || !said) return undefined;
+  return { value: amount.value, unit: 'mm2', dimension: 'area', why: 'the size of another cable' };
+}

@@ -1,0 +1,30 @@
+/** Bare numbers that are what something weighs. */
+import { each, PhraseTable } from '../../phrases.ts';
+import { type Amount, type Room, wordAt } from '../../rules/rule.ts';
+import { speaksOf } from '../../units/surroundings.ts';
+import type { Meaning } from './lengths.ts';
+import { REMEMBERED, subjectIsPronoun } from './neighbours.ts';
+import { sizedAfter } from './sized-after.ts';
+
+/** Where something hangs or stands to be weighed. */
+const ON_THE_SCALES = new PhraseTable<true>(
+  each(
+    true,
+    'on the scales, on the scale, on the hook, on the weighbridge, on the bathroom scales, on the luggage scales, on the crane scales, on the fish scales, on the load cell',
+  ),
+);
+
+export function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const weighs = [1, 2, 3].some((back) =>
+    /^(?:weigh|weighs|weighed|weighing|weight)$/.test(wordAt(room, amount.from - back)),
+  );
+  const scale =
+    speaksOf(room, 'weight', amount.from, amount.to, 12) &&
+    amount.value >= 20 &&
+    subjectIsPronoun(room, amount);
+  const scales = ON_THE_SCALES.startingAt(room.tokens, amount.to) !== undefined;
+  if ((!weighs && !scale && !scales) || sizedAfter(room, amount)) return undefined;
+  const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
+  const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
+  return { value: amount.value, unit, dimension: 'mass', why: 'what something weighs' };
+}
