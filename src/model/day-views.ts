@@ -171,7 +171,7 @@ function nextOf(
     problems,
     arrivals: expectedArrivalViews(rows),
     promises: rows.openPromises(),
-    questions: rows.questions(MOST_QUESTIONS).map(viewOfFinding),
+    questions: rows.questions(MOST_QUESTIONS).map((finding) => viewOfFinding(rows, finding)),
     kept,
     checks: checkViews(rows, ({ id }) => unsure.some((one) => one.id === id)),
     windows: windowsFrom(rows, date),

@@ -17,6 +17,7 @@ import type {
   StandingRow,
 } from './rows.ts';
 import { agree } from './tolerance.ts';
+import { difference } from './units.ts';
 import type {
   ClaimView,
   ExpectedArrival,
@@ -108,7 +109,7 @@ interface FindingFilter {
 export function findingViews(rows: ProjectRows, filter: FindingFilter = {}): readonly FindingView[] {
   return findingRows(rows, filter)
     .filter((finding) => filter.status === undefined || finding.status === filter.status)
-    .map(viewOfFinding);
+    .map((finding) => viewOfFinding(rows, finding));
 }
 
 /** The narrowest part of the filter chooses the rows to read. */
@@ -118,9 +119,15 @@ function findingRows(rows: ProjectRows, { status, memoId, slot }: FindingFilter)
   return status === undefined ? rows.all('findings') : rows.where('findings', 'status', status);
 }
 
-/** A finding without what only the model keeps of it. */
-export function viewOfFinding({ slot: _slot, ...view }: FindingRow): FindingView {
-  return view;
+/** A finding without what only the model keeps of it, and with what stands since. */
+export function viewOfFinding(rows: ProjectRows, { slot, ...view }: FindingRow): FindingView {
+  if (slot === undefined || view.kind !== 'slip' || view.status !== 'open') return view;
+  const row = rows.standing(slot);
+  const source = row?.claimId === undefined ? undefined : rows.claim(row.claimId)?.source;
+  const isTold = [view.was, view.now].some((side) => row && Math.abs(difference(side, row) ?? 1) < 1e-9);
+  if (!row || isTold) return view;
+  const { value, unit, state } = row;
+  return { ...view, standsNow: { value, unit, ...(state ? { state } : {}), ...(source ? { source } : {}) } };
 }
 
 /** Standing figures, or those of the things whose names hold every word of `item`. */

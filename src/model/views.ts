@@ -180,6 +180,8 @@ export interface FindingView {
   readonly attribute: Attribute;
   readonly was: SourcedQuantity;
   readonly now: SourcedQuantity;
+  /** Of an open slip: what stands by now, where later talk has told neither of the two. */
+  readonly standsNow?: SourcedQuantity;
   readonly difference?: Quantity;
   readonly tolerance?: Tolerance;
   /** For a slip: which likeness, as in "fifteen and fifty sound alike". */

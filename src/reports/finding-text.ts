@@ -78,6 +78,21 @@ export function valueLabels(kind: FindingKind): { readonly now: string; readonly
   }
 }
 
+/** The same, where later talk has told neither of the two: the older one stood then. */
+export function sideLabels({ kind, standsNow }: Pick<FindingView, 'kind' | 'standsNow'>) {
+  const labels = valueLabels(kind);
+  return standsNow && labels.was === 'stands' ? { ...labels, was: 'stood' } : labels;
+}
+
+/** What is measured, in a word: what has no name of its own goes by its dimension. */
+export const measureOf = ({
+  attribute,
+  dimension,
+}: {
+  readonly attribute: string;
+  readonly dimension: string;
+}): string => (attribute !== 'other' ? attribute : dimension === 'length' ? 'size' : dimension);
+
 function valueText(quantity: SourcedQuantity, other: SourcedQuantity): string {
   const words = [boundedText(quantity)];
   const { source } = quantity;
@@ -97,12 +112,14 @@ function isShown({ now, was }: FindingView, isNow: boolean): boolean {
 }
 
 function rows(finding: FindingView): readonly (readonly [string, string])[] {
-  const label = valueLabels(finding.kind);
+  const label = sideLabels(finding);
   const list: [string, string][] = [
     [label.now, valueText(ofThing(finding.now, finding), finding.was)],
     [label.was, valueText(ofThing(finding.was, finding), finding.now)],
     // A formula that does not run may have no value on either side, or the same on both.
   ].filter((row, side): row is [string, string] => row.length === 2 && isShown(finding, side === 0));
+  if (finding.standsNow)
+    list.push(['stands', valueText(ofThing(finding.standsNow, finding), finding.standsNow)]);
   if (finding.now.unit === '') list.push(...sayings(finding));
   else if (finding.difference) {
     const { tolerance } = finding;

@@ -189,7 +189,7 @@ function promises(day: DayView, level: Level): string[] {
 }
 
 /** More would bury the day; all of them stand on the next steps. Common practice, no source. */
-const MOST_CARRIED = 12;
+export const MOST_CARRIED = 12;
 
 function carriedEntry({ gist, source, due, carriedDays }: TaskView): string {
   const late = due ? `; due ${due}` : '';

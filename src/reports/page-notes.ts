@@ -14,7 +14,7 @@ import type {
   TaskView,
 } from '../model/views.ts';
 import { stateText } from './check-words.ts';
-import { consequenceText, findingHeadline, subjectOf, valueLabels } from './finding-text.ts';
+import { consequenceText, findingHeadline, measureOf, sideLabels, subjectOf } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
 import { amountText, figureText, ofThing, quantityText } from './quantity-text.ts';
 import { settledText } from './settled-words.ts';
@@ -98,11 +98,12 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
     was.source && now.source ? daysBetween(was.source.recordedAt, now.source.recordedAt) : undefined;
   const older = days !== undefined && days > 0 ? `, ${age(days)} earlier` : '';
   const allowed = tolerance ? `, tolerance ${worstCaseText(tolerance)}` : '';
-  const label = valueLabels(finding.kind);
+  const label = sideLabels(finding);
   return bullet(
     `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)} (${escapeMarkdown(finding.id)})`,
     now.unit !== '' && `${label.now}: ${sourcedText(ofThing(now, finding), units)}`,
     was.unit !== '' && `${label.was}: ${sourcedText(ofThing(was, finding), units)}${older}`,
+    finding.standsNow && `stands now: ${sourcedText(ofThing(finding.standsNow, finding), units)}`,
     // Other goods than those ordered have no number, and are told by their words.
     now.unit === '' && now.source?.quote && `${label.now}: ${placedQuote(now.source)}`,
     was.unit === '' &&
@@ -190,7 +191,7 @@ export function actEntry(
   const [first] = figures;
   if (!first) return '';
   const sizes = figures.map(({ note }) => {
-    const told = figures.length > 1 ? `${attributeText(note)} ` : '';
+    const told = figures.length > 1 ? `${measureOf(note)} ` : '';
     return `${told}${figureText(note, units)}`;
   });
   const places = [...new Set(figures.map(({ place }) => place))].join('; ');
@@ -199,10 +200,7 @@ export function actEntry(
     `${escapeMarkdown(name)}: ${first.note.state} at ${sizes.join(', ')} (${escapeMarkdown(places)})`,
     ...figures.map(({ note }) => {
       const stood = before.get(note.id);
-      return stood && `${attributeText(note)} stood at ${sourcedText(ofThing(stood, note), units)}`;
+      return stood && `${measureOf(note)} stood at ${sourcedText(ofThing(stood, note), units)}`;
     }),
   );
 }
-
-const attributeText = ({ attribute }: { readonly attribute: string }) =>
-  attribute === 'other' ? 'size' : attribute;

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { spanView } from '../../src/model/day-views.ts';
-import { projectInfo, standingFigures } from '../../src/model/project-views.ts';
+import { findingViews, projectInfo, standingFigures } from '../../src/model/project-views.ts';
 import type { MemoSource, ProblemView, SpanView } from '../../src/model/views.ts';
 import { episodePage } from '../../src/reports/episode.ts';
 import { shownBy, titleWords } from '../../src/reports/episode-beats.ts';
 import { beforeAfterEntries } from '../../src/reports/episode-figures.ts';
+import { findingsText } from '../../src/reports/finding-text.ts';
 import { isErrand } from '../../src/reports/next-steps.ts';
 import { DAY_1, FIGURES, MEMO_1, PROJECT, WEEK } from '../kit/bakery-wagon.ts';
 import { ToldStory } from '../kit/told-story.ts';
@@ -66,6 +67,21 @@ test('what was next when the talk stopped is the goal of the days after it', () 
   );
   expect(page).toContain('- last time, on Sunday 2026-02-01: Sanded the step today (memo 1)\n');
   expect(page).toContain('- next was to be: Fit the hatch (memo 1); Sand the ledge (memo 1)\n');
+});
+
+test('a slip that nobody settled tells what stands by now, where that is neither side of it', () => {
+  const story = new ToldStory().hear(
+    'The ledge is 905 millimetres high.',
+    'The ledge is 950 millimetres high.',
+    'The ledge is 912 millimetres high, I measured it again.',
+  );
+  const page = () => findingsText(findingViews(story.project.rows, { status: 'open' }));
+  expect(page()).toMatch(/said {5}950 mm .*\n {2}stood {4}905 mm .*\n {2}stands {3}912 mm {3}memo 3/);
+  const early = new ToldStory().hear(
+    'The ledge is 905 millimetres high.',
+    'The ledge is 950 millimetres high.',
+  );
+  expect(findingsText(findingViews(early.project.rows))).toMatch(/said {5}950 mm .*\n {2}stands {3}905 mm/);
 });
 
 test('the first days of all have no last time', () => {

@@ -1,10 +1,19 @@
 /** The page of one day: what the journal tells, and the words it was told in. */
-import type { DayView, FigureChange, MemoView, Source, TaskView, Utterance } from '../../model/views.ts';
-import { actWords, toldWithChange, whyChanged } from '../journal-sections.ts';
+import type {
+  ActOfDay,
+  DayView,
+  FigureChange,
+  MemoView,
+  Source,
+  TaskView,
+  Utterance,
+} from '../../model/views.ts';
+import { actWords, MOST_CARRIED, toldWithChange, whyChanged } from '../journal-sections.ts';
 import { keptSections } from '../kept-entries.ts';
 import { notesOf, tells } from '../page-notes.ts';
 import { ofThing, quantityText } from '../quantity-text.ts';
-import { clipTime, clock, counted, dayName, dayOf, duration, memoName } from '../source-text.ts';
+import { age, clipTime, clock, counted, dayName, dayOf, duration, memoName } from '../source-text.ts';
+import { sentence } from '../words.ts';
 import { anchorOf } from './file-names.ts';
 import {
   block,
@@ -20,7 +29,7 @@ import {
   subject,
   taskLine,
 } from './fragments.ts';
-import { type Html, html, type Part } from './html.ts';
+import { type Html, html, joinedBy, type Part } from './html.ts';
 import { mentionsLinked } from './mentions.ts';
 import { outlineHtml } from './outline-html.ts';
 
@@ -184,16 +193,22 @@ function actsAgainst(desk: Desk, day: DayView): readonly Html[] {
       desk,
       actWords(act),
       act.source,
-      ...act.against.map((figure) => {
-        const { source } = figure;
-        const isOwn = source === undefined || source.memoId === act.source.memoId;
-        return html`at ${subject(desk, figure)} ${bothSystems(figure)}${
-          !isOwn &&
-          html`, ${figure.state !== undefined && `${figure.state}, `}${place(desk, source)} on ${dayOf(source.recordedAt)} ${quote(source.quote)}`
-        }`;
-      }),
+      html`at ${joinedBy(
+        act.against.map((figure) => stoodWords(desk, figure, act.source)),
+        '; ',
+      )}`,
     ),
   );
+}
+
+/** A size that stood when something was made or ordered; of what the same memo said, the size alone. */
+function stoodWords(desk: Desk, figure: ActOfDay['against'][number], act: Source): Html {
+  const { source, state } = figure;
+  const isOwn = source === undefined || source.memoId === act.memoId;
+  return html`${subject(desk, figure)} ${bothSystems(figure)}${
+    !isOwn &&
+    html`, ${state !== undefined && `${state}, `}${place(desk, source)} on ${dayOf(source.recordedAt)} ${quote(source.quote)}`
+  }`;
 }
 
 function acts(desk: Desk, day: DayView): readonly Html[] {
@@ -219,11 +234,23 @@ function tasks(desk: Desk, day: DayView): Part {
   const closed = new Set(day.tasksClosed.map(({ id }) => id));
   const carried = day.openTasksBefore.filter(({ id }) => !closed.has(id));
   const list = (some: readonly TaskView[]) => listOf(some.map((task) => taskLine(desk, task)));
+  const rest = carried.length - MOST_CARRIED;
   return block(2, 'Tasks', [
     block(3, 'Opened', [list(day.tasksOpened)]),
     block(3, 'Closed', [list(day.tasksClosed)]),
-    block(3, 'Carried over', [list(carried)]),
+    block(3, 'Carried over', [
+      listOf([
+        ...carried.slice(0, MOST_CARRIED).map((task) => carriedLine(desk, task)),
+        ...(rest > 0 ? [`and ${rest} more`] : []),
+      ]),
+    ]),
   ]);
+}
+
+function carriedLine(desk: Desk, { gist, id, source, due, carriedDays }: TaskView): Html {
+  return html`${linked(sentence(gist), desk.links.task(id))} <span class="where">${place(desk, source)}${
+    due !== undefined && `; due ${due}`
+  }${carriedDays > 0 && `; carried over ${age(carriedDays)}`}</span>`;
 }
 
 /** The words of a memo with the times of its stretches, where it was spoken. */

@@ -11,7 +11,7 @@ import type {
   StandingFigure,
   TaskView,
 } from '../../model/views.ts';
-import { consequenceText, findingHeadline, findingLine, subjectOf, valueLabels } from '../finding-text.ts';
+import { consequenceText, findingHeadline, findingLine, sideLabels, subjectOf } from '../finding-text.ts';
 import { NO_CAUTION_IS_NOT_SAFE, tells } from '../page-notes.ts';
 import { amountText, type BoundedQuantity, boundedText, counterpartText, ofThing } from '../quantity-text.ts';
 import { isSettledByTalk, settledText } from '../settled-words.ts';
@@ -126,7 +126,7 @@ function side(desk: Desk, quantity: SourcedQuantity): Part {
 /** A clash with both sides, how far apart they are, why, what was done on the older one, and what to do or what was done. */
 export function clash(desk: Desk, finding: FindingView, level: 2 | 3): Html {
   const { was, now, kind, status } = finding;
-  const label = valueLabels(kind);
+  const label = sideLabels(finding);
   const title = html`${subject(desk, finding)}: ${findingHeadline(kind)}`;
   const told = (value: SourcedQuantity) => value.unit !== '' || Boolean(value.source?.quote);
   const same = was.value === now.value && was.unit === now.unit && was.source?.quote === now.source?.quote;
@@ -136,6 +136,7 @@ ${level === 2 ? html`<h2>${title}</h2>` : html`<h3>${title}</h3>`}
 ${facts([
   told(now) && [label.now, side(desk, ofThing(now, finding))],
   told(was) && !same && [label.was, side(desk, ofThing(was, finding))],
+  finding.standsNow !== undefined && ['stands now', side(desk, ofThing(finding.standsNow, finding))],
   finding.difference !== undefined &&
     now.unit !== '' &&
     !isSettledByTalk(finding) && ['differs', apart(finding)],

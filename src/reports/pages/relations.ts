@@ -12,6 +12,16 @@ export interface Relations {
   readonly named: (name: string, reader: StandingFigure) => StandingFigure | undefined;
 }
 
+/** As the formula names them; what goes by a shorter name there comes last. */
+function inFormulaOrder(formula: string, some: readonly StandingFigure[]): readonly StandingFigure[] {
+  const words = formula.toLowerCase();
+  const place = (one: StandingFigure) => {
+    const at = words.indexOf(nameOfFigure(one).toLowerCase());
+    return at < 0 ? words.length : at;
+  };
+  return [...some].sort((a, b) => place(a) - place(b));
+}
+
 export function relationsOf(figures: readonly StandingFigure[]): Relations {
   const byName = grouped(figures, nameOfFigure);
   const readers = new Map<string, StandingFigure[]>();
@@ -20,7 +30,10 @@ export function relationsOf(figures: readonly StandingFigure[]): Relations {
   const comesFrom = (figure: StandingFigure) =>
     figure.formula === undefined
       ? []
-      : (readers.get(nameOfFigure(figure)) ?? []).filter((one) => one !== figure);
+      : inFormulaOrder(
+          figure.formula,
+          (readers.get(nameOfFigure(figure)) ?? []).filter((one) => one !== figure),
+        );
   return {
     comesFrom,
     hangOn: (figure) =>

@@ -32,10 +32,6 @@ export const weekPath = (date: string) => `episodes/${weekOf(date).name}.html`;
 /** As formulas, checks and dependents name a figure. */
 export const nameOfFigure = ({ item, attribute }: { readonly item: string; readonly attribute: string }) =>
   `${item} ${attribute}`;
-/** What is measured, in a word: what has no name of its own goes by its dimension. */
-export const measureOf = ({ attribute, dimension }: Pick<StandingFigure, 'attribute' | 'dimension'>) =>
-  attribute !== 'other' ? attribute : dimension === 'length' ? 'size' : dimension;
-
 /** A place of its own on the thing's page for each of its figures: two may go by one name. */
 export function figureAnchors(figures: readonly StandingFigure[]): ReadonlyMap<StandingFigure, string> {
   const taken = new Map<string, number>();

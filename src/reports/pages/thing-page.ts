@@ -4,6 +4,7 @@ import type { CheckView } from '../../model/checks/check-views.ts';
 import type { ClaimView, FindingView, LimitView, StandingFigure } from '../../model/views.ts';
 import { stateText } from '../check-words.ts';
 import { inOrder } from '../checks-text.ts';
+import { measureOf } from '../finding-text.ts';
 import { boundedText } from '../quantity-text.ts';
 import { dayOf } from '../source-text.ts';
 import { toleranceText } from '../tolerance-text.ts';
@@ -28,7 +29,7 @@ import {
 import { type Html, html, type Part } from './html.ts';
 import { historyOf, relativesOf } from './pictures/of-figure.ts';
 import type { Relations } from './relations.ts';
-import { figureAnchors, measureOf, nameOfFigure } from './site-map.ts';
+import { figureAnchors, nameOfFigure } from './site-map.ts';
 
 /** What is known of a thing, gathered once for all of them. */
 export interface Shelves {
@@ -97,7 +98,7 @@ function figureSection(
             ? html`${place(desk, source)} on ${dayOf(source.recordedAt)}, ${ageWords(desk, source)}${source.quote !== '' && html` ${quote(source.quote)}`}`
             : 'worked out, never spoken',
         ],
-        ['why', rule],
+        !rule.startsWith('worked out') && ['why', rule],
         tolerance !== undefined && ['within', toleranceText(tolerance)],
         formula !== undefined && ['comes from', formula],
       ]),

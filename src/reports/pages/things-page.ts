@@ -1,12 +1,12 @@
 /** Every thing with the figures that stand of it, by name; of many, by their first letter. */
 import type { StandingFigure } from '../../model/views.ts';
+import { measureOf } from '../finding-text.ts';
 import { oneLine } from '../words.ts';
 import { MOST_ON_A_PAGE } from './division.ts';
 import { anchorOf } from './file-names.ts';
 import { ageWords, block, bothSystems, type Desk, linked, listOf, standing, subject } from './fragments.ts';
 import { grouped } from './grouped.ts';
 import { type Html, html, type Part } from './html.ts';
-import { measureOf } from './site-map.ts';
 import type { SiteSource } from './site-source.ts';
 
 /** Names as a reader looks them up. Code points of lower case: the same order on every machine. */

@@ -2,7 +2,7 @@
 import { ATTRIBUTES } from '../../language/notes.ts';
 import type { FindingView, LimitView, ProjectInfo, StandingFigure } from '../../model/views.ts';
 import { eachText } from '../figure-table.ts';
-import { findingHeadline, subjectOf, valueLabels } from '../finding-text.ts';
+import { findingHeadline, measureOf, sideLabels, subjectOf } from '../finding-text.ts';
 import { bullet, escapeMarkdown, page, quoted, section } from '../markdown.ts';
 import { amountText, boundedText, counterpartText, ofThing, quantityText } from '../quantity-text.ts';
 import { age, counted, dayName, dayOf, daysBetween, placeOf } from '../source-text.ts';
@@ -69,7 +69,7 @@ function standingText(figure: StandingFigure, date: string): string {
 
 function figureEntry(figure: StandingFigure, date: string, unsettled: ReadonlySet<string>): string {
   return bullet(
-    `${markOf(figure, unsettled)}${figure.attribute}${escapeMarkdown(eachText(figure))} ${sizeText(figure)}; ${escapeMarkdown(standingText(figure, date))}`,
+    `${markOf(figure, unsettled)}${measureOf(figure)}${escapeMarkdown(eachText(figure))} ${sizeText(figure)}; ${escapeMarkdown(standingText(figure, date))}`,
   );
 }
 
@@ -82,13 +82,14 @@ function sideText(label: string, side: FindingView['was']): string | false {
 
 /** A clash that nobody settled, with what to call. */
 function unsettledEntry(finding: FindingView): string {
-  const label = valueLabels(finding.kind);
+  const label = sideLabels(finding);
   return bullet(
     `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)}`,
     sideText(label.now, ofThing(finding.now, finding)),
     sideText(label.was, ofThing(finding.was, finding)),
+    finding.standsNow && sideText('stands now', ofThing(finding.standsNow, finding)),
     `why: ${escapeMarkdown(finding.why)}`,
-    `settle it: \`hearwright settle ${oneLine(finding.id).replaceAll('`', '')} CHOICE\``,
+    `settle it: \`hearwright settle ${oneLine(finding.id).replaceAll('`', '')} keep-old\` (or \`take-new\`, \`both-right\`)`,
   );
 }
 

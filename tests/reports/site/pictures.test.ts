@@ -77,6 +77,15 @@ test.each([
   expect(ticksOf(least, greatest, wanted)).toEqual(ticks);
 });
 
+test('a figure that is worked out by now has its own value in its history, behind what was said', () => {
+  const sill = figure('sill', 31, { formula: 'board + trim', history: [claim(30, 'superseded')] });
+  const text = textOf(historyPicture(sill, 'x', []));
+  expect(text).toContain(
+    '2 values in the order of speech: 30 mm on 2026-03-09, superseded; 31 mm, standing.',
+  );
+  expect(text.match(/class="dot"/g)).toHaveLength(1);
+});
+
 test('a fall is a fall on its axis, at its band and at its limit, whose wrong side is the flatter one', () => {
   const said = (value: number, status: 'superseded' | 'standing', quote: string) => ({
     ...claim(value, status),

@@ -55,11 +55,12 @@ export function historyPicture(figure: StandingFigure, anchor: string, limits: r
   });
 }
 
-/** Every value that was said; of a figure that was only worked out, that one. */
+/** Every value that was said; and what was worked out, where that stands instead. */
 function toldOf(figure: StandingFigure): readonly Told[] {
   const { item, attribute, bound, value, unit } = figure;
   const workedOut: ClaimView = { id: '', item, attribute, bound, value, unit, status: 'standing' };
-  const claims = figure.history.length > 0 ? figure.history : [workedOut];
+  const isSaid = figure.formula === undefined || figure.history.some((claim) => claim.status === 'standing');
+  const claims = figure.history.length > 0 && isSaid ? figure.history : [...figure.history, workedOut];
   return claims.flatMap((claim) => {
     const size = convert(claim, unit)?.value;
     return size === undefined ? [] : [{ claim, value: size }];

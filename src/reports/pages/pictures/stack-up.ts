@@ -7,7 +7,7 @@ import { shortLine } from '../../columns.ts';
 import { subjectOf } from '../../finding-text.ts';
 import { amountText, quantityText } from '../../quantity-text.ts';
 import { counted } from '../../source-text.ts';
-import { leftOutText } from '../../tolerance-text.ts';
+import { leftOutText, worstCaseText } from '../../tolerance-text.ts';
 import { oneLine } from '../../words.ts';
 import { anchorOf } from '../file-names.ts';
 import { ageWords, amountInBoth, block, bothSystems, type Desk, linked, place } from '../fragments.ts';
@@ -240,7 +240,7 @@ ${rows}<tr><th scope="row">in all</th><td>${bothSystems(total)}</td><td>${tolera
 /** A part that was only said finely has no tolerance of its own, and does not count where the whole has one. */
 function spreadOfPart(own: Tolerance, whole: Tolerance | undefined): string {
   const isLeftOut = own.from === 'precision' && whole?.from === 'formula';
-  return `± ${amountText(own)} (${own.from}${isLeftOut ? ', not counted' : ''})`;
+  return `± ${worstCaseText(own)}${isLeftOut ? ', not counted' : ''}`;
 }
 
 function toleranceWords(tolerance: Tolerance): string {
