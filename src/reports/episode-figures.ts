@@ -1,6 +1,7 @@
 /** Figures that an episode shows: which still hold, and which earlier ones it must put right. */
 import type { HouseUnits } from '../language/notes.ts';
 import type { ClaimView, FindingView, MemoView, Source, SpanView, StandingFigure } from '../model/views.ts';
+import { heardInFilms, type PublishedFilm } from './cut/programme.ts';
 import { type BeatFigure, clipMark, clipOf } from './episode-beats.ts';
 import { subjectOf } from './finding-text.ts';
 import { bullet, escapeMarkdown, quoted } from './markdown.ts';
@@ -92,8 +93,24 @@ function clipAt(source: Source, span: SpanView): string {
 const whereHeard = (source: Source, span: SpanView) =>
   clipAt(source, span) || ` [${escapeMarkdown(placeOf(source))}]`;
 
-/** What viewers were told before these days and is different now, and what the speaker put right aloud. */
-export function correctionEntries(span: SpanView, units: HouseUnits): string[] {
+/** "in the film: harbour-week at 0:28"; nothing where no film was named. */
+function filmTimes(source: Source | undefined, films: readonly PublishedFilm[]): string | false {
+  if (films.length === 0 || !source) return false;
+  const heard = heardInFilms(films, source);
+  return heard.length > 0
+    ? `in the film: ${escapeMarkdown(heard.join('; '))}`
+    : 'heard in none of the films that were named';
+}
+
+/**
+ * What viewers were told before these days and is different now, and what the speaker put right aloud. Of `films` the
+ * time at which it is heard in each is named.
+ */
+export function correctionEntries(
+  span: SpanView,
+  units: HouseUnits,
+  films: readonly PublishedFilm[] = [],
+): string[] {
   const findings = span.days.flatMap((day) => day.findings).filter((finding) => isCorrection(finding, span));
   const memos = span.days.flatMap((day) => day.memos);
   return [
@@ -104,6 +121,7 @@ export function correctionEntries(span: SpanView, units: HouseUnits): string[] {
         : '';
       return bullet(
         `${escapeMarkdown(subjectOf(finding))}: said ${figureText(ofThing(was, finding), units)}${said}, now ${figureText(ofThing(now, finding), units)} (${escapeMarkdown(placeOf(now.source))})`,
+        filmTimes(was.source, films),
         `why: ${escapeMarkdown(finding.why)}`,
       );
     }),

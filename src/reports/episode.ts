@@ -7,6 +7,7 @@
 
 import type { ProjectInfo, SpanView, StandingFigure } from '../model/views.ts';
 import { shortLine } from './columns.ts';
+import type { PublishedFilm } from './cut/programme.ts';
 import { type Beat, beatsOf, clipMark, type Happening, shownBy } from './episode-beats.ts';
 import {
   beforeAfterEntries,
@@ -128,12 +129,14 @@ function workingTitle(beats: readonly Beat[]): string {
 
 /**
  * Returns the outline of the days of `span` as CommonMark. `standing` are the project's standing figures with their
- * history: they tell which spoken figures no longer hold.
+ * history: they tell which spoken figures no longer hold. `films` are those that are out: corrections of what was heard
+ * before these days name their times there.
  */
 export function episodePage(
   span: SpanView,
   project: ProjectInfo,
   standing: readonly StandingFigure[],
+  films: readonly PublishedFilm[] = [],
 ): string {
   const memos = span.days.flatMap((day) => day.memos);
   const beats = beatsOf(memos);
@@ -160,7 +163,7 @@ export function episodePage(
     ...missingShots(beats),
     ...archiveLines(span),
     ...section(2, 'Open clashes: settle them before the figures are shown', openClashes(span)),
-    ...section(2, 'Corrections of earlier figures', correctionEntries(span, project.units)),
+    ...section(2, 'Corrections of earlier figures', correctionEntries(span, project.units, films)),
     ...section(
       2,
       'Spoken in these clips and no longer current',

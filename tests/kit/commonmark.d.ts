@@ -2,6 +2,7 @@
 declare module 'commonmark' {
   export interface Node {
     readonly type: string;
+    readonly level?: number;
     readonly literal: string | null;
     walker(): { next(): { readonly entering: boolean; readonly node: Node } | null };
   }

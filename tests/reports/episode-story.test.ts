@@ -2,12 +2,13 @@ import { expect, test } from 'vitest';
 import { spanView } from '../../src/model/day-views.ts';
 import { findingViews, projectInfo, standingFigures } from '../../src/model/project-views.ts';
 import type { MemoSource, ProblemView, SpanView } from '../../src/model/views.ts';
+import type { Programme, PublishedFilm } from '../../src/reports/cut/programme.ts';
 import { episodePage } from '../../src/reports/episode.ts';
 import { shownBy, titleWords } from '../../src/reports/episode-beats.ts';
-import { beforeAfterEntries } from '../../src/reports/episode-figures.ts';
+import { beforeAfterEntries, correctionEntries } from '../../src/reports/episode-figures.ts';
 import { findingsText } from '../../src/reports/finding-text.ts';
 import { isErrand } from '../../src/reports/next-steps.ts';
-import { DAY_1, FIGURES, MEMO_1, PROJECT, WEEK } from '../kit/bakery-wagon.ts';
+import { DAY_1, DECIDED, FIGURES, MEMO_1, PROJECT, WEEK } from '../kit/bakery-wagon.ts';
 import { ToldStory } from '../kit/told-story.ts';
 
 test.each([
@@ -105,6 +106,38 @@ test('a snag and its mending are a pair where both are on a recording, each with
   ]);
   const { startSeconds: _start, ...written } = leak.source;
   expect(beforeAfterEntries({ ...span, problems: [{ ...leak, source: written }] })).toEqual([]);
+});
+
+test('a correction names the films in which the older figure is heard, with its time there', () => {
+  const was = {
+    ...DECIDED.was,
+    source: { ...leak.source, memoId: 'm0', quote: 'it is 905', startSeconds: 5 },
+  };
+  const corrected = { ...span, from: '2026-02-04', days: [{ ...DAY_1, findings: [{ ...DECIDED, was }] }] };
+  const memo = { ...MEMO_1, id: 'm0', source: recording };
+  const programme: Programme = {
+    stretches: [
+      { cut: { line: 2, clip: 'b.mp4', inMs: 0, outMs: 60_000 }, startMs: 0 },
+      { cut: { line: 3, clip: 'leak.mp4', inMs: 2000, outMs: 9000 }, startMs: 60_000, memo },
+    ],
+    lengthMs: 67_000,
+    unknown: [],
+  };
+  const linesWith = (films: readonly PublishedFilm[]) => correctionEntries(corrected, 'metric', films)[0];
+  expect(linesWith([{ name: 'harbour-week', programme }])).toContain(
+    '\n  - in the film: harbour-week at 1:03\n',
+  );
+  expect(linesWith([{ name: 'x', programme: { ...programme, stretches: [] } }])).toContain(
+    '\n  - heard in none of the films that were named\n',
+  );
+  expect(linesWith([])).not.toContain('film');
+});
+
+test('what was only written is no correction of a film', () => {
+  const { startSeconds: _none, ...written } = leak.source;
+  const was = { ...DECIDED.was, source: written };
+  const days = [{ ...DAY_1, memos: [], findings: [{ ...DECIDED, was }] }];
+  expect(correctionEntries({ ...span, from: '2026-02-04', days }, 'metric')).toEqual([]);
 });
 
 test('the setback tells how it ended', () => {

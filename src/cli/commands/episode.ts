@@ -1,4 +1,7 @@
+import { parse } from 'node:path';
 import { Command } from 'commander';
+import type { ProjectApi } from '../../project-api.ts';
+import type { PublishedFilm } from '../../reports/cut/programme.ts';
 import { daysAsked } from '../days-asked.ts';
 import { givePage } from '../give-page.ts';
 import { withProject } from '../project-of.ts';
@@ -10,17 +13,33 @@ export function episodeCommand(): Command {
     .description('write the outline of an episode')
     .argument('[from]', 'first day, YYYY-MM-DD; without it the week up to the latest talk')
     .argument('[to]', 'last day; without it the latest day with talk')
+    .option('--film <file>', 'cut list of a film that is out, as often as there are some', collected, [])
     .option('--out <file>', 'write a file instead of printing')
     .addCommand(chaptersCommand())
     .addCommand(correctionsCommand())
-    .action((from: string | undefined, to: string | undefined, options: { out?: string }, command: Command) =>
+    .action((from: string | undefined, to: string | undefined, options: OutlineOptions, command: Command) =>
       withProject(command, async (project) => {
         const { episodePage } = await import('../../reports/episode.ts');
         const [first, last] = daysAsked(project, 'episode', from, to);
-        const page = episodePage(project.span(first, last), project.info, project.figures());
+        const films = await filmsFrom(project, options.film);
+        const page = episodePage(project.span(first, last), project.info, project.figures(), films);
         await givePage(project, page, options.out);
       }),
     );
+}
+
+interface OutlineOptions {
+  readonly out?: string;
+  readonly film: readonly string[];
+}
+
+const collected = (file: string, before: readonly string[]): readonly string[] => [...before, file];
+
+/** Films that are out, each by the name of its cut list. */
+async function filmsFrom(project: ProjectApi, files: readonly string[]): Promise<readonly PublishedFilm[]> {
+  if (files.length === 0) return [];
+  const { programmeFrom } = await import('../cut-file.ts');
+  return files.map((file) => ({ name: parse(file).name, programme: programmeFrom(project, file) }));
 }
 
 const CHAPTER_FORMATS = ['list', 'vtt'] as const;

@@ -97,6 +97,26 @@ export function heardAtMs({ cut, startMs }: Stretch, { startSeconds = 0 }: Timed
   return startMs + Math.max(0, Math.round(startSeconds * 1000) - cut.inMs);
 }
 
+/** A film that is out, by the name of its cut list. */
+export interface PublishedFilm {
+  readonly name: string;
+  readonly programme: Programme;
+}
+
+/** Where something that was said in a memo is heard in films: "harbour-week at 0:28, 4:02". None where it was cut away. */
+export function heardInFilms(
+  films: readonly PublishedFilm[],
+  { memoId, startSeconds }: { readonly memoId: string; readonly startSeconds?: number },
+): readonly string[] {
+  if (startSeconds === undefined) return [];
+  return films.flatMap(({ name, programme }) => {
+    const times = programme.stretches
+      .filter((stretch) => stretch.memo?.id === memoId && isHeardIn(stretch, { startSeconds }))
+      .map((stretch) => programmeTime(heardAtMs(stretch, { startSeconds })));
+    return times.length === 0 ? [] : [`${oneLine(name)} at ${times.join(', ')}`];
+  });
+}
+
 /** Programme time as viewers jump to it: `m:ss` below an hour, `h:mm:ss` from then on. */
 export function programmeTime(ms: number): string {
   const seconds = Math.floor(ms / 1000);
