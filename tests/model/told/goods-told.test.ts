@@ -102,3 +102,15 @@ describe('tasks that one deed ends', () => {
     expect(left('I need to get the springs lashed.', 'The new springs arrived.')).toHaveLength(1);
   });
 });
+
+test('what is expected has come once it is worked with, and not by being measured, ordered or asked about', () => {
+  const story = heard(
+    'The hob should come on Thursday.',
+    'Measured the hob.',
+    'Ordered the hob.',
+    'Asked about the hob.',
+  );
+  expect(expectedOf(story)).toEqual(['hob']);
+  story.hear('Bedded the hob.');
+  expect(expectedOf(story)).toEqual([]);
+});

@@ -8,6 +8,8 @@ test.each([
   ['teen for ten', [13, 'mm'], [30, 'mm'], /"thirteen" and "thirty" sound alike/],
   ['teen for ten in a hundred', [115, 'mm'], [150, 'mm'], /"fifteen" and "fifty" sound alike/],
   ['teen hundred for ten hundred', [1400, 'mm'], [4000, 'mm'], /"fourteen" and "forty" sound alike/],
+  ['a syllable that got lost', [4, 'mm'], [14, 'mm'], /"four" and "fourteen" sound alike/],
+  ['the same in thousands', [9000, 'mm'], [19000, 'mm'], /"nine" and "nineteen" sound alike/],
   ['swapped neighbours', [1102, 'mm'], [1012, 'mm'], /two neighbouring digits changed places: 1102 and 1012/],
   ['6 for 9', [26.25, 'in'], [29.25, 'in'], /6 for 9/],
   ['factor ten', [905, 'mm'], [9050, 'mm'], /a factor of ten/],
@@ -32,6 +34,8 @@ test.each([
   [1102, 1120.5],
   [640, 655],
   [12, 19],
+  [20, 100],
+  [3.5, 13.5],
 ])('%d and %d are alike in nothing', (was, now) => {
   expect(likenessOf({ value: was, unit: 'mm' }, { value: now, unit: 'mm' })).toBeUndefined();
 });

@@ -95,3 +95,8 @@ describe('put right by being told so', () => {
     expect(openAfter(snag, state)[0]).toBe(openAfter(snag)[0]);
   });
 });
+
+test('a question whether it is right again leaves the snag open', () => {
+  expect(openAfter('The pump leaks.', 'Is the pump dry now?')).toEqual(['The pump leaks']);
+  expect(openAfter('The pump leaks.', 'The pump is dry now.')).toEqual([]);
+});

@@ -196,3 +196,25 @@ test('the same events give the same tasks in a project that is built anew', () =
   anew.append([{ kind: 'items-split', name: 'nothing', at: '2026-02-28T20:00:00+01:00' }]);
   expect(anew.rows.all('tasks')).toEqual(story.project.rows.all('tasks'));
 });
+
+test.each([
+  // The first of February 2026 is a Sunday: the next one is meant.
+  ['Sunday', '2026-02-08'],
+  ['Monday', '2026-02-02'],
+  ['Saturday', '2026-02-07'],
+])('not before %s is a date, %s', (day, date) => {
+  const story = new ToldStory().hear(`I'll fit the window, but not before ${day}.`);
+  expect(story.waits('m1.t1', 1)).toEqual([`open date ${date}`]);
+});
+
+test('a warmth is waited for from below, where nobody says which way', () => {
+  const story = new ToldStory().hear("I'll glue the keel once the shed is fifteen degrees.");
+  const bounds = story
+    .tasksOn(1)
+    .flatMap(({ waits = [] }) =>
+      waits.flatMap((wait) => (wait.kind === 'reading' ? [`${wait.words}: ${wait.bound}`] : [])),
+    );
+  expect(bounds).toEqual(['shed is fifteen degrees: at-least']);
+  story.hear('The shed is sixteen degrees.');
+  expect(story.waits('m1.t1', 2)).toEqual(['met reading shed is fifteen degrees on shed']);
+});

@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { RowIndex } from '../../src/model/row-index.ts';
+
+interface Board {
+  readonly id: string;
+  readonly woods: readonly string[];
+}
+const entry = (ord: number, row: Board) => ({ key: row.id, ord, since: 0, row });
+
+test('rows are found by each of their values, in the order of first writing, and counted', () => {
+  const index = new RowIndex<Board>(({ woods }) => woods);
+  const [first, second] = [
+    entry(1, { id: 'a', woods: ['oak', 'ash'] }),
+    entry(2, { id: 'b', woods: ['oak'] }),
+  ];
+  index.put(second, undefined);
+  index.put(first, undefined);
+  expect([index.count('oak'), index.count('ash'), index.count('elm')]).toEqual([2, 1, 0]);
+  expect(index.findAny(['ash', 'oak']).map(({ id }) => id)).toEqual(['a', 'b']);
+  expect(index.findAny(['ash']).map(({ id }) => id)).toEqual(['a']);
+});
+
+test('a row that gave way is found no longer by what it had', () => {
+  const index = new RowIndex<Board>(({ woods }) => woods);
+  const one = entry(1, { id: 'a', woods: ['oak'] });
+  index.put(one, undefined);
+  const before = one.row;
+  one.row = { id: 'a', woods: ['elm'] };
+  index.put(one, before);
+  expect([index.count('oak'), index.count('elm')]).toEqual([0, 1]);
+});
