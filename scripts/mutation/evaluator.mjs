@@ -91,13 +91,16 @@ export class Evaluator {
    */
   async evaluate(sampled, staticCount, onProgress) {
     await this.#start();
-    this.#seen = await this.#child.ask({ look: true }, 600);
-    if (!this.#seen.times) throw new Error(`without a mutant: ${JSON.stringify(this.#seen)}`);
-    const { times, perTest, whileLoading } = this.#seen;
-    const total = times.reduce((sum, ms) => sum + ms, 0) / 1000;
+    this.#seen = await this.#child.ask({ look: true }, 1200);
+    if (!this.#seen.times) throw new Error(`the tests do not run: ${JSON.stringify(this.#seen)}`);
+    const { times, failures, perTest, whileLoading } = this.#seen;
+    // What fails without a mutant tells nothing of one: it needs what is not here.
+    for (const { test, why } of failures) console.log(`left out: ${test}: ${why}`);
+    const total = times.reduce((sum, ms = 0) => sum + ms, 0) / 1000;
     console.log(`${times.length} tests, ${total.toFixed(1)} s of processor time`);
     const covering = new Map();
     for (const [test, hits] of Object.entries(perTest)) {
+      if (times[test] == null) continue;
       for (const [id, count] of Object.entries(hits)) {
         const known = covering.get(id) ?? { tests: [], hits: 0 };
         known.tests.push(test);
@@ -160,7 +163,7 @@ export class Evaluator {
     const { times, files } = this.#seen;
     const name = file.split('/').at(-1).replace(/\.ts$/, '');
     const rank = (test) => (files[test].includes(name) ? 0 : 1e6) + times[test];
-    return times.map((_, test) => String(test)).sort((a, b) => rank(a) - rank(b));
+    return times.flatMap((ms, test) => (ms == null ? [] : [String(test)])).sort((a, b) => rank(a) - rank(b));
   }
 
   #secondsOf(tests) {

@@ -27,18 +27,19 @@ const milliseconds = () => {
   return (user + system) / 1000;
 };
 
-/** Each test alone, with its time and with the mutants that it runs through. */
+/** Each test alone, with its time and with the mutants that it runs through, or with why it failed without any. */
 async function lookAround() {
   const times = [];
+  const failures = [];
   for (const { id } of globalThis.gatheredTests) {
     const before = milliseconds();
     const failed = await firstFailing([id]);
-    if (failed) return { failed };
-    times.push(milliseconds() - before);
+    if (failed) failures.push(failed);
+    times.push(failed ? undefined : milliseconds() - before);
   }
   const { static: whileLoading = {}, perTest = {} } = state.mutantCoverage ?? {};
   const files = globalThis.gatheredTests.map(({ file }) => file);
-  return { times, files, whileLoading, perTest };
+  return { times, files, failures, whileLoading, perTest };
 }
 
 process.on('message', async ({ look, mutant, tests, hitLimit }) => {
