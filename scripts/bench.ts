@@ -1,14 +1,16 @@
 /**
  * Measures every promise of speed and size, prints them in one table, and writes docs/performance.md.
- * Usage: npm run build && npm run bench -- [--processor] [--only PART,...] [--date YYYY-MM-DD] [--note TEXT] [--dry]
+ * Usage: npm run build && npm run bench -- [--processor] [--only PART,...] [--date YYYY-MM-DD] [--note TEXT]
+ *   [--keep FOLDER] [--dry]
  * Each part is a bench of its own (npm run bench:PART) and runs by itself, one after the other. With --processor times are
  * those of the processor wherever a part can tell them. --note says on the page what else the machine was doing; --dry
- * writes no page. What a part needs and does not find here (voices, ffmpeg) leaves its rows out, and the page says so.
+ * writes no page. With --keep made builds and results stay in that folder, and what was measured there is not measured
+ * again: a run that was cut off goes on. What a part needs and does not find here (voices, ffmpeg) leaves its rows out, and the page says so.
  */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg, release, tmpdir, totalmem, type } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { VERSION } from '../src/version.ts';
 import { type Promised, promiseLines } from './bench/promises.ts';
@@ -23,7 +25,8 @@ interface Part {
 interface Measured extends Part {
   /** Absent where the part did not run to its end. */
   readonly rows?: readonly Promised[];
-  readonly load: number;
+  /** Absent where it was measured in a run before. */
+  readonly load?: number;
 }
 
 const { values } = parseArgs({
@@ -32,11 +35,13 @@ const { values } = parseArgs({
     only: { type: 'string' },
     date: { type: 'string' },
     note: { type: 'string' },
+    keep: { type: 'string' },
     dry: { type: 'boolean', default: false },
   },
 });
 const root = join(import.meta.dirname, '..');
-const work = mkdtempSync(join(tmpdir(), 'bench-'));
+const work = values.keep ? resolve(values.keep) : mkdtempSync(join(tmpdir(), 'bench-'));
+mkdirSync(work, { recursive: true });
 
 const PARTS: readonly Part[] = [
   { name: 'start', about: 'Start-up of the built command', args: ['--keep', work] },
@@ -49,6 +54,8 @@ const PARTS: readonly Part[] = [
 
 function measure(part: Part): Measured {
   const rowsFile = join(work, `${part.name}.json`);
+  const readRows = () => JSON.parse(readFileSync(rowsFile, 'utf8')) as Promised[];
+  if (existsSync(rowsFile)) return { ...part, rows: readRows() };
   const args = ['run', '--silent', `bench:${part.name}`, '--', ...part.args];
   if (values.processor) args.push('--processor');
   console.log(`\n== ${part.about}: npm ${args.join(' ')}`);
@@ -61,20 +68,20 @@ function measure(part: Part): Measured {
   const [after = 0] = loadavg();
   const load = Math.max(before, after);
   if (!existsSync(rowsFile)) return { ...part, load };
-  return { ...part, rows: JSON.parse(readFileSync(rowsFile, 'utf8')) as Promised[], load };
+  return { ...part, rows: readRows(), load };
 }
 
 /** Text in a cell of a Markdown table. */
 const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
 /** Where and when a part was measured. */
-function circumstances(load: number): string {
+function circumstances(load: number | undefined): string {
   const date = values.date ?? new Date().toISOString().slice(0, 10);
   const [cpu] = cpus();
   const machine = `${cpus().length} cores (${cpu?.model.trim() ?? 'of unknown make'}), ${Math.round(totalmem() / 1e9)} GB, ${type()} ${release()}`;
   const how = values.processor ? 'times of the processor, all threads added up' : 'times by the clock';
   const note = values.note ? ` ${values.note}` : '';
-  return `${date}, Hearwright ${VERSION}, Node ${process.versions.node}, ${machine}; ${how}; load meanwhile ${load.toFixed(1)}.${note}`;
+  return `${date}, Hearwright ${VERSION}, Node ${process.versions.node}, ${machine}; ${how}${load === undefined ? '' : `; load meanwhile ${load.toFixed(1)}`}.${note}`;
 }
 
 function sectionOf({ about, name, rows, load }: Measured): string {
@@ -128,5 +135,5 @@ try {
   const missed = all.some(({ rows }) => rows === undefined || rows.some(({ kept }) => kept === false));
   process.exitCode = missed ? 1 : 0;
 } finally {
-  rmSync(work, { recursive: true, force: true });
+  if (!values.keep) rmSync(work, { recursive: true, force: true });
 }

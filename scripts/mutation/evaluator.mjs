@@ -87,9 +87,10 @@ export class Evaluator {
 
   /**
    * Tries each of `sampled` that runs while tests run, and the first `staticCount` of those that run only while
-   * modules load. Each comes back with `kind` (run or load) and `status` (killed, survived, not-covered, not-tried).
+   * modules load, for so many minutes at most: the first ones of a draw are a draw too. Each comes back with `kind` (run or load) and `status` (killed, survived, not-covered, not-tried).
    */
-  async evaluate(sampled, staticCount, onProgress) {
+  async evaluate(sampled, staticCount, onProgress, minutes = Number.POSITIVE_INFINITY) {
+    const until = performance.now() + minutes * 60_000;
     await this.#start();
     this.#seen = await this.#child.ask({ look: true }, 1200);
     if (!this.#seen.times) throw new Error(`the tests do not run: ${JSON.stringify(this.#seen)}`);
@@ -125,7 +126,8 @@ export class Evaluator {
           ...(await this.#tryAlone(mutant.id, this.#allTests(mutant))),
         });
       } else results.push({ ...mutant, kind: 'load', status: 'not-tried' });
-      onProgress(results.length, sampled.length);
+      onProgress(results, sampled.length);
+      if (performance.now() > until) break;
     }
     this.#child.end();
     return results;

@@ -1,6 +1,6 @@
 // Mutation testing on a seeded sample: would the tests of a folder notice if its code were wrong?
 // npm run mutation -- FOLDER [--count N] [--seed N] [--static N] [--match TEXT] [--again]
-//   [--tests FOLDER,...] [--from FILE] [--out FILE]
+//   [--minutes N] [--tests FOLDER,...] [--from FILE] [--out FILE]
 //
 // FOLDER is a folder of src/ with its tests in tests/ (language, model); --tests names other folders of tests. With --from,
 // the --out of an earlier run with the same sample, only what no test noticed then is tried again. The mutants are those of StrykerJS: its
@@ -28,6 +28,7 @@ const { values, positionals } = parseArgs({
     seed: { type: 'string', default: '20261126' },
     match: { type: 'string', default: '' },
     again: { type: 'boolean', default: false },
+    minutes: { type: 'string', default: 'Infinity' },
     tests: { type: 'string' },
     from: { type: 'string' },
     out: { type: 'string' },
@@ -143,16 +144,17 @@ await bundleTests(
   bundle,
 );
 const evaluator = new Evaluator(bundle, values.again);
-const results = await evaluator.evaluate(sampled, Number(values.static), (done, count) => {
-  if (done % 10 === 0) console.log(`... ${done} of ${count}`);
-});
+const results = await evaluator.evaluate(sampled, Number(values.static), onProgress, Number(values.minutes));
+function onProgress(done, count) {
+  if (done.length % 10 > 0) return;
+  console.log(`... ${done.length} of ${count}`);
+  write(done.map(shownAs));
+}
 
-const shown = results.map(({ file, location, ...rest }) => ({
-  file: relative(root, file),
-  line: location.start.line + 1,
-  ...rest,
-  was: textAt(file, location),
-}));
+const shown = results.map(shownAs);
+function shownAs({ file, location, ...rest }) {
+  return { file: relative(root, file), line: location.start.line + 1, ...rest, was: textAt(file, location) };
+}
 function textAt(file, { start, end }) {
   const lines = readFileSync(file, 'utf8')
     .split('\n')
@@ -160,7 +162,10 @@ function textAt(file, { start, end }) {
   lines.push(lines.pop().slice(0, end.column));
   return [lines[0].slice(start.column), ...lines.slice(1)].join('\n');
 }
-if (values.out) writeFileSync(values.out, `${JSON.stringify(shown, null, 1)}\n`);
+function write(list) {
+  if (values.out) writeFileSync(values.out, `${JSON.stringify(list, null, 1)}\n`);
+}
+write(shown);
 for (const one of shown.filter(({ status }) => status === 'survived' || status === 'not-covered')) {
   const short = (text) => text.replace(/\s+/g, ' ').slice(0, 90);
   console.log(

@@ -86,3 +86,17 @@ test.each([
   const read = readWrittenCheck(text);
   expect(read.ok ? '' : read.why).toContain(name);
 });
+
+test.each([
+  ['clearence opening=700 mm part=10 mm', 'no check is called "clearence": did you mean clearance?'],
+  ['dew pt air=18 degC', 'no check is called "dew pt"'],
+  ['stack up', 'no check is called "stack up": did you mean stack-up?'],
+  ['', 'no check is named'],
+  [
+    'clearance opening=700 mm  width  of gab=2 mm part=10 mm',
+    '"gab" is no input of clearance: did you mean gap?',
+  ],
+  ['clearance 700 mm', '"700 mm" is no input of clearance: it takes opening, part, gap, gap on'],
+])('"%s" is told why it is none', (line, why) => {
+  expect(readWrittenCheck(line)).toEqual({ ok: false, why });
+});

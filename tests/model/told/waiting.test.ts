@@ -218,3 +218,16 @@ test('a warmth is waited for from below, where nobody says which way', () => {
   story.hear('The shed is sixteen degrees.');
   expect(story.waits('m1.t1', 2)).toEqual(['met reading shed is fifteen degrees on shed']);
 });
+
+test('a task that many wait for names three of them and how many more', () => {
+  const story = new ToldStory().hear(
+    'I need to sand the deck.',
+    ['oil the deck', 'fit the cleats', 'bolt the winch', 'lay the teak', 'mount the hatch']
+      .map((work) => `I can't ${work} until the deck is sanded.`)
+      .join(' '),
+  );
+  expect(story.tasksOn(2)[0]).toMatchObject({
+    gist: 'Sand the deck',
+    why: ['unblocks 5: Oil the deck; Fit the cleats; Bolt the winch; and 2 more'],
+  });
+});
