@@ -42,6 +42,8 @@ async function lookAround() {
   return { times, files, failures, whileLoading, perTest };
 }
 
+// Whoever asked is gone.
+process.on('disconnect', () => process.exit());
 process.on('message', async ({ look, mutant, tests, hitLimit }) => {
   if (look) return process.send(await lookAround());
   if (mutant !== undefined) Object.assign(state, { activeMutant: mutant, hitCount: 0, hitLimit });
