@@ -1,5 +1,5 @@
 /** Where projects are on the disk. Apart from opening them: a call without a project loads no store. */
-import { existsSync, lstatSync, statSync } from 'node:fs';
+import { existsSync, lstatSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 
 /** The folder inside a project folder that is the program's own. */
@@ -11,11 +11,14 @@ export const databaseOf = (folder: string) => join(folder, HOME, DATABASE);
 
 /** The first part of the project's own folder that is a link instead of being there itself, by its path in `folder`. */
 export function linkIn(folder: string): string | undefined {
-  // A file where the folder should be holds none; what is wrong with it is told by who opens it.
-  if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return undefined;
-  return [HOME, ...[DATABASE, 'originals', 'recordings'].map((name) => join(HOME, name))].find((path) =>
-    lstatSync(join(folder, path), { throwIfNoEntry: false })?.isSymbolicLink(),
-  );
+  return [HOME, ...[DATABASE, 'originals', 'recordings'].map((name) => join(HOME, name))].find((path) => {
+    try {
+      return lstatSync(join(folder, path)).isSymbolicLink();
+    } catch {
+      // What is not there, or may not be looked at, is no link.
+      return false;
+    }
+  });
 }
 
 /** The nearest folder from `start` upward that holds a project. */

@@ -24,6 +24,8 @@ export interface Workplace {
   file(name: string, bytes: string | Uint8Array): string;
   /** Runs one call with the folder as the current one, in UTC. */
   call(words: readonly string[], options?: CallOptions): CallResult;
+  /** Runs a line in the system's shell, in which `hearwright` is the command. The line is written as bytes of `encoding`. */
+  shell(line: string, encoding: BufferEncoding): CallResult;
   remove(): void;
 }
 
@@ -46,6 +48,19 @@ export function openWorkplace(): Workplace {
       // The folder's name differs from run to run: it stands as DIR in what is compared.
       const plain = (text: string) => text.replaceAll(folder, 'DIR');
       return { out: plain(done.stdout), err: plain(done.stderr), code: done.status };
+    },
+    shell(line, encoding) {
+      const script = join(folder, 'line.sh');
+      writeFileSync(
+        script,
+        Buffer.from(`hearwright() { "${process.execPath}" "${CLI}" "$@"; }\n${line}\n`, encoding),
+      );
+      const done = spawnSync('sh', [script], {
+        cwd: folder,
+        encoding: 'utf8',
+        env: { PATH: process.env.PATH ?? '', HOME: folder, TZ: 'UTC' },
+      });
+      return { out: done.stdout, err: done.stderr, code: done.status };
     },
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };

@@ -99,12 +99,12 @@ const asked = (signal: 'SIGTERM' | 'SIGHUP'): Hardship => ({
       },
       signal,
     );
-    const memos = memosOf(scene);
+    const memos = await memosOf(scene);
     mustHold(memos.length === 1 && memos[0]?.status === 'read', `no memo came of it: ${err}`);
     const original = join(folder, '.hearwright', 'originals', `${memos[0]?.source.sha256}.wav`);
     mustHold(statSync(original).size >= recorded, 'sound is missing');
     mustHold(namesIn(recordingsOf(scene)).length === 0, 'the recording was not taken in');
-    mustBeWhole(scene);
+    await mustBeWhole(scene);
     return 'recording stopped in good order, the memo is in and read';
   },
 });
@@ -129,11 +129,11 @@ const closedTerminal: Hardship = {
     const byItself = namesIn(recordingsOf(scene)).length === 0;
     await pause(1500);
     call(scene, ['resume']);
-    const memos = memosOf(scene);
+    const memos = await memosOf(scene);
     mustHold(memos.length === 1 && memos[0]?.status === 'read', 'no memo came of it');
     const original = join(folder, '.hearwright', 'originals', `${memos[0]?.source.sha256}.wav`);
     mustHold(statSync(original).size >= recorded, 'sound is missing');
-    mustBeWhole(scene);
+    await mustBeWhole(scene);
     return byItself
       ? 'the memo is in, without a terminal'
       : 'the sound was kept, and the next call took it in';
@@ -193,8 +193,8 @@ const fullWhileTaking: Hardship = {
       mustHold(eventsIn(scene) === events, 'something of it is in the log');
       empty();
       callWell(scene, ['take', TALK]);
-      mustHold(memosOf(scene).length === 2, 'it is not in afterwards');
-      mustBeWhole(scene);
+      mustHold((await memosOf(scene)).length === 2, 'it is not in afterwards');
+      await mustBeWhole(scene);
       return 'exit 3, "the disk is full"; nothing of it in the project, and taken once there was room';
     }),
 };
@@ -213,12 +213,12 @@ const fullWhileRecording: Hardship = {
       mustHold(code === 3 && err.includes('the disk is full'), `it ended with ${code}: ${err}`);
       empty();
       callWell(scene, ['resume']);
-      const memos = memosOf(scene);
+      const memos = await memosOf(scene);
       mustHold(memos.length === 1 && memos[0]?.status === 'read', 'what was recorded is no memo');
       const original = join(disk, '.hearwright', 'originals', `${memos[0]?.source.sha256}.wav`);
       const kept = new Int16Array(Uint8Array.from(readFileSync(original).subarray(HEADER_BYTES)).buffer);
       mustHold(kept.length > 16_000 && kept.every((sample, at) => sample === sound[at]), 'sound is missing');
-      mustBeWhole(scene);
+      await mustBeWhole(scene);
       return `exit 3, "the disk is full"; the ${(kept.length / 16_000).toFixed(0)} s until then became a memo once there was room`;
     }),
 };
@@ -257,7 +257,7 @@ const fullWhileWriting: Hardship = {
       }
       empty();
       mustHold(eventsIn(scene) >= events, 'events are gone');
-      mustBeWhole(scene);
+      await mustBeWhole(scene);
       callWell(scene, ['set', 'hatch', 'height', '700 mm']);
       return `exit 1 for both; the page is what it was, the log is whole${refused === 0 ? ' (figures still fitted)' : ''}`;
     }),
@@ -283,12 +283,12 @@ const fewHandles: Hardship = {
         },
       );
       if (status === 0) done++;
-      mustBeWhole(scene);
+      await mustBeWhole(scene);
     }
     for (const limit of limits) callWell(scene, ['take', `b-${limit}.txt`]);
     callWell(scene, ['take', TALK]);
-    mustHold(memosOf(scene).length === limits.length + 1, 'a memo is missing or twice');
-    mustBeWhole(scene);
+    mustHold((await memosOf(scene)).length === limits.length + 1, 'a memo is missing or twice');
+    await mustBeWhole(scene);
     return `${done} of ${limits.length} calls did their work, the others were refused; nothing was lost, all is in afterwards`;
   },
 };
@@ -322,10 +322,10 @@ const clockBack: Hardship = {
     callWell(yesterday, ['take', 'b.txt']);
     callWell(yesterday, ['set', 'hatch', 'height', '700 mm']);
     callWell(yesterday, ['undo']);
-    const memos = memosOf(scene);
+    const memos = await memosOf(scene);
     mustHold(memos.length === 3 && memos.every(({ status }) => status === 'read'), 'a memo is missing');
     for (const words of [['next'], ['journal'], ['where'], ['findings']]) callWell(yesterday, words);
-    mustBeWhole(scene);
+    await mustBeWhole(scene);
     return 'the log goes by its own numbers: all memos are in, in the order of taking';
   },
 };
@@ -347,12 +347,12 @@ const busyDatabase: Hardship = {
       mustHold(code !== 0 && err.includes('another program is writing'), `${what}: ${code} ${err}`);
     mustHold(looked.code === 0, `looking was hindered: ${looked.err}`);
     callWell(scene, ['take', 'a.txt']);
-    const memos = memosOf(scene);
+    const memos = await memosOf(scene);
     mustHold(
       memos.length === 2 && memos.every(({ status }) => status === 'read'),
       'the recording or the text is not in',
     );
-    mustBeWhole(scene);
+    await mustBeWhole(scene);
     return 'writing is refused after 5 s and says why, looking goes on; the recording is in with the next call';
   },
 };

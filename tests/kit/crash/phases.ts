@@ -124,7 +124,7 @@ function isBeginningOf(part: Int16Array, whole: Int16Array): boolean {
 /** A microphone in use: the sound that was on the disk at the kill becomes a memo, sample by sample. */
 const recording: Phase = {
   name: 'recording',
-  share: 52,
+  share: 42,
   perFolder: 14,
   async prepare(folder) {
     const scene = begin(folder);
@@ -132,7 +132,7 @@ const recording: Phase = {
     const listening = sceneIn(folder, { PATH: standInMicrophone(folder, { sound, pace: 5 }) });
     return {
       async strike(chance) {
-        const before = memosOf(scene).length;
+        const before = (await memosOf(scene)).length;
         let onDisk = 0;
         // One in three ends by itself, so that the kill may fall into the hearing and taking in of what was recorded.
         const endsItself = chance() < 1 / 3;
@@ -147,10 +147,10 @@ const recording: Phase = {
             );
         });
         const flushed = Math.max(0, Math.floor((onDisk - HEADER_BYTES) / 2));
-        mustBeWhole(scene);
+        await mustBeWhole(scene);
         const { err, code } = call(scene, ['resume']);
         mustHold(code === 0, `resume ended with ${code}: ${err}`);
-        const memos = memosOf(scene);
+        const memos = await memosOf(scene);
         mustHold(memos.length <= before + 1, 'one recording became two memos');
         mustHold(
           memos.every(({ status }) => status === 'read'),
@@ -170,7 +170,7 @@ const recording: Phase = {
           );
           mustHold(isBeginningOf(samples, sound), 'samples of the memo are not those that were recorded');
         }
-        mustBeWhole(scene);
+        await mustBeWhole(scene);
         return !wasOver;
       },
     };
@@ -190,10 +190,10 @@ async function newTalk(folder: string, silence: number): Promise<string> {
 }
 
 /** After a kill, the file is taken again: it is one memo, read, with the bytes of the file, which is as it was. */
-function mustBeTakenOnce(scene: Scene, name: string): void {
+async function mustBeTakenOnce(scene: Scene, name: string): Promise<void> {
   const bytes = readFileSync(join(scene.folder, name));
   const sha256 = hashOf(bytes);
-  const memos = memosOf(scene).filter(({ source }) => source.sha256 === sha256);
+  const memos = (await memosOf(scene)).filter(({ source }) => source.sha256 === sha256);
   mustHold(memos.length === 1, `${name} is ${memos.length} memos`);
   mustHold(memos[0]?.status === 'read', `${name} was left unread`);
   const original = join(originalsOf(scene), `${sha256}.wav`);
@@ -203,7 +203,7 @@ function mustBeTakenOnce(scene: Scene, name: string): void {
 /** `take` of a recording, from the first look at it to the last word: no memo is half in. */
 const taking: Phase = {
   name: 'taking a recording',
-  share: 50,
+  share: 40,
   perFolder: 15,
   async prepare(folder) {
     const scene = begin(folder);
@@ -214,15 +214,15 @@ const taking: Phase = {
         const before = hashOf(readFileSync(join(folder, name)));
         const hurry = moments.at(chance, 'take', hasUnfinished(originalsOf(scene)), 400);
         const { wasOver } = await strike(scene, ['take', name], hurry);
-        mustBeWhole(scene);
-        const mine = memosOf(scene).filter(({ source }) => source.sha256 === before);
+        await mustBeWhole(scene);
+        const mine = (await memosOf(scene)).filter(({ source }) => source.sha256 === before);
         mustHold(mine.length <= 1, `${name} is in twice`);
         mustHold(hashOf(readFileSync(join(folder, name))) === before, `${name} was changed`);
         const { err, code } = call(scene, ['take', name]);
         mustHold(code === 0, `take again ended with ${code}: ${err}`);
-        mustBeTakenOnce(scene, name);
+        await mustBeTakenOnce(scene, name);
         mustHold(unfinishedIn(originalsOf(scene)).length === 0, 'an unfinished copy was left behind');
-        mustBeWhole(scene);
+        await mustBeWhole(scene);
         return !wasOver;
       },
     };
@@ -232,7 +232,7 @@ const taking: Phase = {
 /** The recogniser at work on a memo that is kept: the next call that takes anything goes on with it by itself. */
 const transcribing: Phase = {
   name: 'transcribing',
-  share: 46,
+  share: 40,
   perFolder: 15,
   async prepare(folder) {
     const scene = begin(folder);
@@ -246,16 +246,16 @@ const transcribing: Phase = {
           await waited(chance() * 1500, isOver);
         });
         mustHold(isKept(), 'the original is gone');
-        mustBeWhole(scene);
-        const wasFiled = memosOf(scene).some(({ source }) => source.sha256 === sha256);
+        await mustBeWhole(scene);
+        const wasFiled = (await memosOf(scene)).some(({ source }) => source.sha256 === sha256);
         const note = `note-${made}.txt`;
         writeFileSync(join(folder, note), `Number ${made}: the berth is ${1800 + made} long.`);
         const { err, code } = call(scene, ['take', ...(wasFiled ? [] : [name]), note]);
         mustHold(code === 0, `the next take ended with ${code}: ${err}`);
-        mustBeTakenOnce(scene, name);
-        const names = memosOf(scene).map(({ source }) => source.name);
+        await mustBeTakenOnce(scene, name);
+        const names = (await memosOf(scene)).map(({ source }) => source.name);
         mustHold(names.at(-1) === note && names.at(-2) === name, 'memos are not in the order of taking');
-        mustBeWhole(scene);
+        await mustBeWhole(scene);
         return !wasOver;
       },
     };
@@ -265,7 +265,7 @@ const transcribing: Phase = {
 /** Everything that a person says by hand: it is in the log whole, or it is not in it. */
 const reviewing: Phase = {
   name: 'reviewing',
-  share: 70,
+  share: 80,
   perFolder: 30,
   async prepare(folder) {
     const scene = begin(folder);
@@ -318,7 +318,7 @@ const reviewing: Phase = {
         const { wasOver } = await strike(scene, words, when);
         const after = eventsIn(scene);
         mustHold(after === before || after === before + 1, `${after - before} events came of one change`);
-        mustBeWhole(scene);
+        await mustBeWhole(scene);
         return !wasOver;
       },
     };
@@ -328,7 +328,7 @@ const reviewing: Phase = {
 /** Pages and journals: each file is what it was, or what it becomes, and nothing in between. */
 const writing: Phase = {
   name: 'writing pages and journals',
-  share: 46,
+  share: 50,
   perFolder: 10,
   async prepare(folder) {
     const scene = begin(folder);
@@ -362,7 +362,7 @@ const writing: Phase = {
         const when = moments.at(chance, job[0] ?? '', hasUnfinished(join(folder, 'out')), 60);
         const { wasOver } = await strike(scene, job, when);
         const struck = filesBelow(join(folder, 'out'));
-        mustBeWhole(scene);
+        await mustBeWhole(scene);
         callWell(scene, job);
         const after = filesBelow(join(folder, 'out'));
         for (const [name, hash] of struck) {
@@ -385,7 +385,7 @@ const olderMoments = new Moments();
 /** A project that an older program wrote, brought up to date: it is the old one or the new one. */
 const upgrading: Phase = {
   name: 'bringing an older project up to date',
-  share: 24,
+  share: 26,
   perFolder: 1,
   async prepare(folder) {
     const scene = sceneIn(folder);
@@ -406,7 +406,8 @@ const upgrading: Phase = {
         const when = olderMoments.at(chance, 'figures', hasUnfinished(home), 150);
         const { wasOver } = await strike(scene, ['figures'], when);
         mustHold(eventsIn(scene) === 15, 'the log has other events');
-        mustBeWhole(scene);
+        callWell(scene, ['verify']);
+        await mustBeWhole(scene);
         mustHold(
           existsSync(join(home, `project.format-${format}.db`)),
           'there is no copy of what was before',
@@ -455,7 +456,7 @@ const moving: Phase = {
           callWell(scene, ['--project', 'again', 'export', '--json']) === document,
           'it came back otherwise',
         );
-        callWell(scene, ['--project', 'again', 'verify']);
+        await mustBeWhole({ folder: join(folder, 'again'), env: {} });
         callWell(scene, ['backup', 'barge.backup', '--replace']);
         mustHold(!readdirSync(folder).some(isUnfinished), 'something unfinished was left behind');
         return !wasOver;

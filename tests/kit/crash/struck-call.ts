@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
+import type { ProjectApi } from '../../../src/project-api.ts';
 
 const CLI = resolve('dist/cli.js');
 /** A call that takes longer hangs. */
@@ -130,10 +131,36 @@ function livingIn(group: number): readonly string[] {
     });
 }
 
+declare global {
+  /** Stands for what the build puts in: see src/store/made-by.ts. */
+  var HEARWRIGHT_MODEL_PRINT: string | undefined;
+}
+
+let loaded: typeof import('../../../src/project.ts') | undefined;
+
+/**
+ * Opens the project here, as a new call would, and runs `look`: some hundred calls of their own would take an hour longer.
+ * This process takes itself for the built one, so that it does not work the model out anew.
+ */
+async function inProject<T>({ folder }: Scene, look: (project: ProjectApi) => T | Promise<T>): Promise<T> {
+  if (!loaded) {
+    const db = new SqliteDatabase(join(folder, '.hearwright', 'project.db'), { readonly: true });
+    globalThis.HEARWRIGHT_MODEL_PRINT = db.prepare('SELECT print FROM made_by').pluck().get() as string;
+    db.close();
+    loaded = await import('../../../src/project.ts');
+  }
+  const project = await loaded.openNearestProject(folder);
+  try {
+    return await look(project);
+  } finally {
+    project.close();
+  }
+}
+
 /** `verify` finds the project whole; its own words otherwise. */
-export function mustBeWhole(scene: Scene): void {
-  const { out, err, code } = call(scene, ['verify']);
-  mustHold(code === 0, `verify: ${out.trim()} ${err.trim()}`);
+export async function mustBeWhole(scene: Scene): Promise<void> {
+  const { faults } = await inProject(scene, (project) => project.verify());
+  mustHold(faults.length === 0, `verify: ${faults.join('; ')}`);
 }
 
 /** How many events the log holds, by looking into the file. */
@@ -152,8 +179,8 @@ export interface MemoSeen {
   readonly source: { readonly name: string; readonly sha256: string };
 }
 
-export function memosOf(scene: Scene): readonly MemoSeen[] {
-  return JSON.parse(callWell(scene, ['memos', '--json'])) as readonly MemoSeen[];
+export function memosOf(scene: Scene): Promise<readonly MemoSeen[]> {
+  return inProject(scene, (project) => project.memos());
 }
 
 export const hashOf = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
