@@ -33,12 +33,13 @@ function sealOf(bytes: Buffer): string {
 
 /**
  * Writes a whole file by way of a temporary name beside it. `isForced` waits until it is on the disk: without, a power
- * cut may lose it, which is enough for what can be written again at any time.
+ * cut may lose it, which is enough for what can be written again at any time. `mode`: who may read and write it, less what
+ * the person takes from every new file; what is the project's own is for its owner only.
  */
-export function writeWhole(file: string, text: string, isForced = true): void {
+export function writeWhole(file: string, text: string, isForced = true, mode = 0o666): void {
   const temporary = unfinishedName(file);
   try {
-    const handle = openSync(temporary, 'wx');
+    const handle = openSync(temporary, 'wx', mode);
     try {
       writeFileSync(handle, text);
       if (isForced) fsyncSync(handle);
@@ -122,7 +123,7 @@ export function writePage(file: string, text: string, recordFile: string): Writt
     const target = mayReplace(wanted) ? wanted : besideName(wanted, mayReplace);
     const page = withTicks(text, ticksBefore([target, wanted]));
     writeWhole(target, page);
-    writeWhole(recordFile, JSON.stringify({ ...record, [target]: seal }, null, 1));
+    writeWhole(recordFile, JSON.stringify({ ...record, [target]: seal }, null, 1), true, 0o600);
     for (const written of [target, recordFile]) sweepBeside(written);
     return { file: target, beside: target !== wanted, ticked: [...ticksOf(page)] };
   } catch (error) {

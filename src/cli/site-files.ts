@@ -85,7 +85,7 @@ class SiteFolder {
     const file = join(this.folder, target);
     if (existsSync(file) && hashOf(readFileSync(file)) === hash) return target;
     // Said first, so that a page written just before a power cut is known to be ours.
-    appendFileSync(this.#journal, `${hash} ${target}\n`);
+    appendFileSync(this.#journal, `${hash} ${target}\n`, { mode: 0o600 });
     mkdirSync(dirname(file), { recursive: true });
     writeWhole(file, text, false);
     this.written++;
@@ -140,7 +140,7 @@ export function writeSite(
       onPage(++count);
     }
     const { removed, left } = site.sweep();
-    writeWhole(recordFile, JSON.stringify({ ...sites, [wanted]: site.now }));
+    writeWhole(recordFile, JSON.stringify({ ...sites, [wanted]: site.now }), true, 0o600);
     sweepBeside(recordFile);
     site.sweepUnfinished();
     rmSync(journal, { force: true });
