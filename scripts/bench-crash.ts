@@ -5,6 +5,8 @@
  *   npm run bench:crash                 300 kills and more, some half an hour
  *   npm run bench:crash -- --kills 40   fewer, in the same proportions
  *   npm run bench:crash -- --only recording --seed 7
+ *
+ * Counts are printed as each kind is done, so that a run which is stopped is not for nothing.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
@@ -25,6 +27,7 @@ const say = (text: string) => process.stdout.write(`${text}\n`);
 const counts = await runPhases(phases, {
   seed,
   killsOf: ({ share }) => Math.max(1, Math.round((share / all) * kills)),
+  onDone: ({ name, kills: done, faults }) => say(`${name}: ${done} kills, ${faults.length} faults`),
   onStrike: ({ name }, done, faults) =>
     process.stderr.write(`\r\u001b[K${name}: ${done} kills, ${faults} faults`),
 });

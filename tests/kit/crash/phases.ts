@@ -12,6 +12,7 @@ import {
 import { join, resolve } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { HEADER_BYTES } from '../../../src/speech/microphone/wave-header.ts';
+import { whiteNoise } from '../sound.ts';
 import { microphoneSound, standInMicrophone } from '../stand-in-microphone.ts';
 import { waveFile } from '../wave-file.ts';
 import {
@@ -121,14 +122,20 @@ function isBeginningOf(part: Int16Array, whole: Int16Array): boolean {
   return part.every((sample, at) => sample === (whole[at] ?? 0));
 }
 
+let foldersRecorded = 0;
+
+const noise = () => Int16Array.from(whiteNoise(20, 16_000, 0.05), (sample) => Math.round(sample * 32_767));
+
 /** A microphone in use: the sound that was on the disk at the kill becomes a memo, sample by sample. */
 const recording: Phase = {
   name: 'recording',
-  share: 42,
-  perFolder: 14,
+  share: 30,
+  perFolder: 5,
   async prepare(folder) {
     const scene = begin(folder);
-    const sound = await microphoneSound(TALK, { before: 0.3, behind: 20 });
+    // Every third folder hears talk, which takes long; the others a noise of which no sample is like the next.
+    const sound =
+      foldersRecorded++ % 3 === 0 ? await microphoneSound(TALK, { before: 0.3, behind: 20 }) : noise();
     const listening = sceneIn(folder, { PATH: standInMicrophone(folder, { sound, pace: 5 }) });
     return {
       async strike(chance) {
@@ -203,14 +210,14 @@ async function mustBeTakenOnce(scene: Scene, name: string): Promise<void> {
 /** `take` of a recording, from the first look at it to the last word: no memo is half in. */
 const taking: Phase = {
   name: 'taking a recording',
-  share: 40,
+  share: 26,
   perFolder: 15,
   async prepare(folder) {
     const scene = begin(folder);
     const moments = new Moments();
     return {
       async strike(chance) {
-        const name = await newTalk(folder, 1 + Math.round(chance() * 60));
+        const name = await newTalk(folder, 1 + Math.round(chance() * 20));
         const before = hashOf(readFileSync(join(folder, name)));
         const hurry = moments.at(chance, 'take', hasUnfinished(originalsOf(scene)), 400);
         const { wasOver } = await strike(scene, ['take', name], hurry);
@@ -232,13 +239,13 @@ const taking: Phase = {
 /** The recogniser at work on a memo that is kept: the next call that takes anything goes on with it by itself. */
 const transcribing: Phase = {
   name: 'transcribing',
-  share: 40,
+  share: 24,
   perFolder: 15,
   async prepare(folder) {
     const scene = begin(folder);
     return {
       async strike(chance) {
-        const name = await newTalk(folder, 20 + Math.round(chance() * 60));
+        const name = await newTalk(folder, 10 + Math.round(chance() * 20));
         const sha256 = hashOf(readFileSync(join(folder, name)));
         const isKept = () => namesIn(originalsOf(scene)).some((file) => file.startsWith(sha256));
         const { wasOver } = await strike(scene, ['take', name], async (isOver) => {
@@ -265,7 +272,7 @@ const transcribing: Phase = {
 /** Everything that a person says by hand: it is in the log whole, or it is not in it. */
 const reviewing: Phase = {
   name: 'reviewing',
-  share: 80,
+  share: 110,
   perFolder: 30,
   async prepare(folder) {
     const scene = begin(folder);
@@ -328,7 +335,7 @@ const reviewing: Phase = {
 /** Pages and journals: each file is what it was, or what it becomes, and nothing in between. */
 const writing: Phase = {
   name: 'writing pages and journals',
-  share: 50,
+  share: 46,
   perFolder: 10,
   async prepare(folder) {
     const scene = begin(folder);
@@ -385,7 +392,7 @@ const olderMoments = new Moments();
 /** A project that an older program wrote, brought up to date: it is the old one or the new one. */
 const upgrading: Phase = {
   name: 'bringing an older project up to date',
-  share: 26,
+  share: 40,
   perFolder: 1,
   async prepare(folder) {
     const scene = sceneIn(folder);
@@ -422,7 +429,7 @@ const upgrading: Phase = {
 /** Backups, restores and imports: whole or not at all, and the same call again does it. */
 const moving: Phase = {
   name: 'backing up, restoring, importing',
-  share: 32,
+  share: 30,
   perFolder: 30,
   async prepare(folder) {
     const scene = begin(folder);
@@ -466,11 +473,11 @@ const moving: Phase = {
 };
 
 export const PHASES: readonly Phase[] = [
+  reviewing,
+  upgrading,
+  writing,
+  moving,
   recording,
   taking,
   transcribing,
-  reviewing,
-  writing,
-  upgrading,
-  moving,
 ];

@@ -21,12 +21,13 @@ export interface RunOptions {
   /** Kills of a phase. */
   readonly killsOf: (phase: Phase) => number;
   readonly seed: number;
+  readonly onDone?: (count: PhaseCount) => void;
   readonly onStrike?: (phase: Phase, kills: number, faults: number) => void;
 }
 
 export async function runPhases(
   phases: readonly Phase[],
-  { killsOf, seed, onStrike }: RunOptions,
+  { killsOf, seed, onDone, onStrike }: RunOptions,
 ): Promise<readonly PhaseCount[]> {
   const counts: PhaseCount[] = [];
   for (const phase of phases) {
@@ -58,7 +59,9 @@ export async function runPhases(
         if (!isKept) rmSync(folder, { recursive: true, force: true });
       }
     }
-    counts.push({ name: phase.name, kills, late, faults, seconds: (performance.now() - began) / 1000 });
+    const count = { name: phase.name, kills, late, faults, seconds: (performance.now() - began) / 1000 };
+    counts.push(count);
+    onDone?.(count);
   }
   return counts;
 }
