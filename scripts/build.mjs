@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { mendedPackages } from './mended-packages.mjs';
 
 /** Native parts and packages that find their own files at run time stay outside the bundle. */
 const external = ['better-sqlite3', 'sherpa-onnx-node', 'node-web-audio-api', 'react-devtools-core'];
@@ -55,7 +56,7 @@ await build({
     'process.env.NODE_ENV': '"production"',
     HEARWRIGHT_MODEL_PRINT: JSON.stringify(modelPrint()),
   },
-  plugins: [withoutDebugger],
+  plugins: [withoutDebugger, mendedPackages],
   legalComments: 'none',
   logLevel: 'warning',
   // Half the bytes, and V8 reads all of them at every start. Names stay: a stack must tell where it was.
