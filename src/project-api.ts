@@ -47,6 +47,16 @@ export interface TakeOptions {
   readonly device?: string;
 }
 
+export type TakeManyOptions = Omit<TakeOptions, 'onProgress' | 'heard' | 'name'> & {
+  /** Several files may be under way at once. */
+  readonly onProgress?: (file: string, progress: TakeProgress) => void;
+};
+
+export interface TakenFile {
+  readonly file: string;
+  readonly result: Result<Taken>;
+}
+
 /** What came of hearing a memo by another engine. */
 export interface HeardMemo {
   readonly transcript: TranscriptView;
@@ -179,6 +189,8 @@ export interface ProjectApi {
   readonly info: ProjectInfo;
   /** Takes one file in: original bytes kept first, then heard, read and reconciled. */
   take(file: string, options?: TakeOptions): Promise<Result<Taken>>;
+  /** Takes many files in: they become memos in their order, and are heard beside each other. */
+  takeMany(files: readonly string[], options?: TakeManyOptions): AsyncIterable<TakenFile>;
   /** Hears and reads memos that were kept but not finished, and recordings that were cut off (a kill, a crash). */
   resume(options?: Pick<TakeOptions, 'onProgress' | 'signal' | 'engine'>): Promise<readonly Result<Taken>[]>;
   /** Records from a microphone until it is stopped. The problem says why no microphone could be opened. */

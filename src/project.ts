@@ -181,6 +181,9 @@ class Project implements ProjectApi {
   take(file: string, options: TakeOptions = {}): Promise<Result<Taken>> {
     return this.#taking.take(file, options);
   }
+  takeMany(files: readonly string[], options: Parameters<ProjectApi['takeMany']>[1] = {}) {
+    return this.#taking.takeMany(files, options);
+  }
   resume(
     options: Pick<TakeOptions, 'onProgress' | 'signal' | 'engine'> = {},
   ): Promise<readonly Result<Taken>[]> {

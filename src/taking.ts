@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
 import { basename, extname, join } from 'node:path';
 import { trueTime } from './device-clock.ts';
 import { loadHearing } from './hearing.ts';
@@ -26,7 +27,7 @@ import type {
 } from './model/views.ts';
 import { hashFile, type KeptOriginal, keepOriginal, originalPath } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
-import type { HeardMemo, Taken, TakeOptions } from './project-api.ts';
+import type { HeardMemo, TakeManyOptions, Taken, TakenFile, TakeOptions } from './project-api.ts';
 import { leftRecordings } from './speech/microphone/recordings-folder.ts';
 import type { MediaFacts } from './speech/transcript.ts';
 import type { ProjectStore } from './store/store.ts';
@@ -50,6 +51,29 @@ interface Candidate {
   readonly putRight?: ClockPutRight;
 }
 
+interface KeptFile {
+  readonly memo: MemoRow;
+  /** The same bytes were kept before. */
+  readonly already: boolean;
+  /** The kept original was missing or damaged, and was put back. */
+  readonly originalBack?: boolean;
+}
+
+interface Fault {
+  readonly fault: unknown;
+}
+
+/** A file that is kept, and perhaps being heard. */
+interface Begun {
+  readonly file: string;
+  readonly options: TakeOptions;
+  readonly kept: Result<KeptFile> | Fault;
+  readonly spoken?: Promise<Result<SpokenText> | Fault>;
+}
+
+/** Recognisers that run beside each other: each holds some 300 MB and keeps one core busy. */
+const HEARD_AT_ONCE = Math.min(2, availableParallelism());
+
 export class MemoTaking {
   readonly #home: string;
   readonly #store: ProjectStore;
@@ -63,17 +87,7 @@ export class MemoTaking {
   /** Takes one file in. A file that is no memo is refused before anything is written. */
   take(file: string, options: TakeOptions): Promise<Result<Taken>> {
     return asResult(async () => {
-      const candidate = await examine(file, options, deviceViews(this.#store.rows));
-      const { sha256 } = await hashFile(file).catch((error) => {
-        throw readProblem(error, file);
-      });
-      let memo = this.#store.memoWithHash(sha256);
-      let already = memo !== undefined;
-      const originalBack = memo !== undefined && (await this.#putBack(memo, file));
-      if (!memo) {
-        const original = await keepOriginal(this.#home, file, candidate.name);
-        ({ memo, already } = this.#file(candidate, original));
-      }
+      const { memo, already, originalBack } = await this.#keep(file, options);
       if (!memo.notes) await this.#finish(memo, options);
       return { ...this.#taken(memo.id), already, ...(originalBack ? { originalBack } : {}) };
     });
@@ -87,6 +101,68 @@ export class MemoTaking {
     await keepOriginal(this.#home, file, source.name);
     this.#store.noteOriginalBack(source.sha256);
     return true;
+  }
+
+  /**
+   * Takes many files in, in their order. While one is heard the next is heard beside it, each in a process of its own; they
+   * are read and worked into the model one after the other, as if each had been taken by itself.
+   */
+  async *takeMany(files: readonly string[], options: TakeManyOptions): AsyncGenerator<TakenFile> {
+    const begun: Begun[] = [];
+    let next = 0;
+    const begin = async () => {
+      const file = files[next++] as string;
+      const { onProgress } = options;
+      const watch = { ...options, ...(onProgress ? { onProgress: onProgress.bind(undefined, file) } : {}) };
+      begun.push(await this.#begin(file, watch as TakeOptions, begun));
+    };
+    const isOver = () => options.signal?.aborted === true;
+    for (;;) {
+      while (begun.length < HEARD_AT_ONCE && next < files.length && !isOver()) await begin();
+      const first = begun.shift();
+      if (!first) return;
+      yield { file: first.file, result: await this.#complete(first) };
+    }
+  }
+
+  /** Keeps a file and begins to hear it. Nothing is thrown: what fails shows when it is completed. */
+  async #begin(file: string, options: TakeOptions, others: readonly Begun[]): Promise<Begun> {
+    const kept = await asResult(() => this.#keep(file, options)).catch((fault: unknown) => ({ fault }));
+    const memoOf = (one: Begun['kept']) => ('ok' in one && one.ok ? one.value.memo : undefined);
+    const memo = memoOf(kept);
+    const isHeard = others.some((other) => memoOf(other.kept)?.id === memo?.id);
+    if (!memo || memo.text !== undefined || isHeard) return { file, options, kept };
+    const spoken = asResult(() => this.#hear(memo, options)).catch((fault: unknown) => ({ fault }));
+    return { file, options, kept, spoken };
+  }
+
+  async #complete({ kept, spoken, options }: Begun): Promise<Result<Taken>> {
+    const heard = await spoken;
+    if ('fault' in kept) throw kept.fault;
+    if (!kept.ok) return kept;
+    if (heard && 'fault' in heard) throw heard.fault;
+    if (heard && !heard.ok) return heard;
+    const { memo, already, originalBack } = kept.value;
+    return asResult(async () => {
+      // Another taker may have heard it meanwhile.
+      const now = this.#row(memo.id);
+      if (!now.notes) await this.#finish(now, options, heard?.value);
+      return { ...this.#taken(memo.id), already, ...(originalBack ? { originalBack } : {}) };
+    });
+  }
+
+  /** Looks the file over and keeps its bytes; a memo of the same bytes is found again. */
+  async #keep(file: string, options: TakeOptions): Promise<KeptFile> {
+    const candidate = await examine(file, options, deviceViews(this.#store.rows));
+    const { sha256 } = await hashFile(file).catch((error) => {
+      throw readProblem(error, file);
+    });
+    const known = this.#store.memoWithHash(sha256);
+    if (known) {
+      const originalBack = await this.#putBack(known, file);
+      return { memo: known, already: true, ...(originalBack ? { originalBack } : {}) };
+    }
+    return this.#file(candidate, await keepOriginal(this.#home, file, candidate.name));
   }
 
   /**
@@ -165,7 +241,7 @@ export class MemoTaking {
    * Writes the memo into the log. Its number is given inside the transaction, so that two takers never share one and
    * the same bytes never become two memos.
    */
-  #file(candidate: Candidate, original: KeptOriginal): { readonly memo: MemoRow; readonly already: boolean } {
+  #file(candidate: Candidate, original: KeptOriginal): KeptFile {
     const { media, ...facts } = candidate;
     const source: MemoSource = {
       name: facts.name,
@@ -198,10 +274,15 @@ export class MemoTaking {
   }
 
   /** Hears the memo if need be, then reads it. Each step is in the log before the next begins. */
-  async #finish(memo: MemoRow, watch: Watch & Pick<TakeOptions, 'heard'>): Promise<void> {
+  async #finish(
+    memo: MemoRow,
+    watch: Watch & Pick<TakeOptions, 'heard'>,
+    spoken?: SpokenText,
+  ): Promise<void> {
     let { text } = memo;
     if (text === undefined) {
-      const transcript = watch.heard ? spokenText(watch.heard) : await this.#hear(memo, watch);
+      const heard = spoken ?? (watch.heard && spokenText(watch.heard));
+      const transcript = heard ?? (await this.#hear(memo, watch));
       this.#store.append([{ kind: 'transcript-made', at: now(), memoId: memo.id, transcript }]);
       this.#forgetHeard(memo, watch.engine);
       text = transcript.text;

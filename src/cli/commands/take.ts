@@ -1,6 +1,6 @@
 import { Command } from 'commander';
-import { EXIT, type Result } from '../../problem.ts';
-import type { ProjectApi, Taken } from '../../project-api.ts';
+import { EXIT } from '../../problem.ts';
+import type { ProjectApi } from '../../project-api.ts';
 import { interruptSignal } from '../interrupt.ts';
 import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
@@ -26,13 +26,15 @@ async function takeAll(project: ProjectApi, files: readonly string[], choices: T
   const line = progressOnTerminal();
   const signal = interruptSignal();
   let failed = 0;
-  for (const file of files) {
-    if (signal.aborted) break;
-    const result: Result<Taken> = await project.take(file, {
-      ...choices,
-      onProgress: (progress) => line.show(file, progress),
-      signal,
-    });
+  const left = [...files];
+  const taking = project.takeMany(files, {
+    ...choices,
+    // Of those under way, the one that is due next is shown.
+    onProgress: (file, progress) => file === left[0] && line.show(named(left), progress),
+    signal,
+  });
+  for await (const { file, result } of taking) {
+    left.shift();
     line.clear();
     if (result.ok) print(takenText(result.value, file));
     else {
@@ -41,6 +43,11 @@ async function takeAll(project: ProjectApi, files: readonly string[], choices: T
     }
   }
   if (failed > 0) process.exitCode = EXIT.partly;
+}
+
+/** "a.m4a, 3 more" */
+function named([file = '', ...others]: readonly string[]): string {
+  return others.length === 0 ? file : `${file}, ${others.length} more`;
 }
 
 /** `take`: takes memos in, in the order given. One that cannot be taken hinders no other. */
