@@ -255,6 +255,49 @@ describe('files that cannot be taken', () => {
     },
   );
 
+  describe('AMR, bare and in a 3GP file as old phones write it', () => {
+    // Frames of 20 ms at 12.2 kbit/s with bits at random: a noise. Source of the form: RFC 4867, section 5.
+    let seed = 1;
+    const anyByte = () => {
+      seed = (Math.imul(seed, 1_664_525) + 1_013_904_223) >>> 0;
+      return seed >>> 24;
+    };
+    const frames = Array.from({ length: 100 }, () => [0x3c, ...Array.from({ length: 31 }, anyByte)]).flat();
+    const bare = () => put('phone.amr', Buffer.concat([Buffer.from('#!AMR\n'), Buffer.from(frames)]));
+    const inside = () => {
+      const path = join(folder, 'phone.3gp');
+      execFileSync('ffmpeg', ['-nostdin', '-v', 'error', '-y', '-i', bare(), '-c', 'copy', path]);
+      return path;
+    };
+
+    test.skipIf(!hasFfmpeg).each([bare, inside])(
+      'is decoded by ffmpeg (skipped without it)',
+      async (file) => {
+        const path = file();
+        // A bare file states no length: it is reckoned from the size.
+      const facts = await probe(path);
+      expect(facts.ok && facts.value.durationSeconds).toBeCloseTo(2, 0);
+        const { samples, end } = await decoded(path);
+        expect(Math.abs(samples.length - 2 * SAMPLE_RATE)).toBeLessThanOrEqual(0.02 * SAMPLE_RATE);
+        expect(end.endsEarly).toBe(false);
+      },
+    );
+
+    test.skipIf(!hasFfmpeg).each([bare, inside])('is named where ffmpeg is absent', async (file) => {
+      const path = file();
+      const searched = process.env.PATH;
+      process.env.PATH = folder;
+      try {
+        expect(await probe(path)).toMatchObject({ ok: false, problem: { code: 'codec-unknown' } });
+        expect(await probe(path)).toMatchObject({
+          problem: { message: expect.stringContaining('its sound is AMR, which cannot be decoded here') },
+        });
+      } finally {
+        process.env.PATH = searched;
+      }
+    });
+  });
+
   test('damage in the middle of a recording costs that place only', async () => {
     const bytes = Buffer.from(readFileSync(join(fixtures, 'memo.mp3')));
     bytes.fill(0, 12_000, 14_000);
