@@ -80,6 +80,7 @@ function viewOfMemo(rows: ProjectRows, memo: MemoRow, findings: readonly Finding
     notes: keepNotes(memo.id, memo.notes ?? NO_NOTES, memo.utterances, reviewsOf(rows, memo), memo.noteIds),
     ...(memo.utterances ? { utterances: memo.utterances } : {}),
     ...(memo.isReworded ? { isReworded: true } : {}),
+    ...(memo.engine === undefined ? {} : { heard: heardBy(rows, memo, memo.engine) }),
     ...(memo.dropped ? { droppedSpeech: memo.dropped } : {}),
   };
 }
@@ -97,6 +98,14 @@ function summaryOf(memo: MemoRow, findings: readonly FindingRow[]): MemoSummary 
     findingCount: findings.length,
     openFindingCount: findings.filter(({ status }) => status === 'open').length,
   };
+}
+
+function heardBy(
+  rows: ProjectRows,
+  { id, version = 1 }: MemoRow,
+  engine: string,
+): NonNullable<MemoView['heard']> {
+  return { engine, version, of: 1 + rows.where('hearings', 'memoId', id).length };
 }
 
 interface FindingFilter {

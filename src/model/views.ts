@@ -123,6 +123,8 @@ export interface MemoView extends MemoSummary {
   readonly notes: KeptNotes;
   /** A person put its words right; what was heard at first stands in the log. */
   readonly isReworded?: true;
+  /** What heard it, which transcript that is, and of how many. */
+  readonly heard?: { readonly engine: string; readonly version: number; readonly of: number };
   /** Recogniser output that was dropped for want of speech, with its time. */
   readonly droppedSpeech?: readonly DroppedSpeech[];
 }

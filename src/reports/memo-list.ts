@@ -12,7 +12,7 @@ import type { MemoSummary, MemoView } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
 import { deliveryWords } from './kept-words.ts';
 import { boundedText } from './quantity-text.ts';
-import { clock, counted, duration, memoName } from './source-text.ts';
+import { clipTime, clock, counted, duration, memoName } from './source-text.ts';
 import { textTable } from './text-table.ts';
 import { productWords } from './window-words.ts';
 import { oneLine } from './words.ts';
@@ -147,7 +147,18 @@ export function notesText(notes: MemoNotes | MemoView['notes']): string {
   return rows.length > 0 ? textTable(rows) : 'Nothing to note was read.\n';
 }
 
-/** One memo: its line, its notes with their ids. */
+/** One memo: its line, what heard it where that is not plain, its notes with their ids, what was left out. */
 export function memoText(memo: MemoView): string {
-  return `${memoLine(memo)}\n\n${notesText(memo.notes)}`;
+  const { heard, droppedSpeech = [] } = memo;
+  const by =
+    heard && heard.of > 1
+      ? `heard by ${oneLine(heard.engine)}: transcript ${heard.version} of ${heard.of}\n`
+      : '';
+  const dropped = droppedSpeech.map(({ startSeconds, endSeconds, text, why = '' }) => [
+    `${clipTime(startSeconds)} to ${clipTime(endSeconds)}`,
+    `"${text}"`,
+    why,
+  ]);
+  const left = dropped.length > 0 ? `\nLeft out for want of speech:\n${textTable(dropped)}` : '';
+  return `${memoLine(memo)}\n${by}\n${notesText(memo.notes)}${left}`;
 }
