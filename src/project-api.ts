@@ -1,6 +1,6 @@
 /** What the shells may ask of a project. `project.ts` implements it over the store, the reader and the speech. */
 import type { BackedUp } from './backup/back-up.ts';
-import type { HouseUnits, Quantity } from './language/notes.ts';
+import type { HouseUnits, Quantity, WordCorrection } from './language/notes.ts';
 import type { AskedCheck } from './model/checks/check-rows.ts';
 import type { CheckView } from './model/checks/check-views.ts';
 import type { WorkedCheck } from './model/checks/work-check.ts';
@@ -268,6 +268,13 @@ export interface ProjectApi {
    * `undo` takes it back. Throws a Problem where there is no such memo, or nothing was read from it yet.
    */
   reword(memoId: string, wording: Wording): Promise<Taken>;
+  /**
+   * Learns what words are that were heard; the same words mean that they were heard right. With a memo, that one is read
+   * again. The problem says why it cannot be.
+   */
+  correctWords(correction: WordCorrection, memoId?: string): Promise<Result<MemoView | undefined>>;
+  /** What was learned of heard words, oldest first. */
+  corrections(): readonly WordCorrection[];
   /**
    * Takes one fact out of the model by its id: a note that was read (`m3.f2`), or something set by hand (`s12`). Says
    * what it was; nothing when no fact that counts goes by this id. `undo` takes it back.

@@ -4,15 +4,17 @@ import { existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { databaseOf, findProject, HOME, linkIn } from './find-project.ts';
 import { now } from './instant.ts';
-import type { HouseUnits } from './language/notes.ts';
+import { type HouseUnits, type MemoNotes, NO_NOTES, type WordCorrection } from './language/notes.ts';
 import { answerOf, namingWords, tellingWords } from './model/answer.ts';
 import type { AskedCheck } from './model/checks/check-rows.ts';
 import { checkViews, workOutCheck } from './model/checks/check-views.ts';
+import { correctionsIn, idsNamedByHand } from './model/corrections.ts';
 import { daysWithTalk, dayView, nextView, spanView } from './model/day-views.ts';
 import { deviceViews } from './model/devices.ts';
 import { exportDocument } from './model/export.ts';
 import { type FigurePlace, figureAround } from './model/figure-around.ts';
 import { heldRows } from './model/held-rows.ts';
+import { keepNotes } from './model/keep-notes.ts';
 import { batchViews, hiddenViews, orderViews, pairViews } from './model/kept/kept-views.ts';
 import {
   figuresToldIn,
@@ -31,7 +33,7 @@ import type { Wording } from './model/reword.ts';
 import { wordsOfFinding } from './model/settling.ts';
 import { currentTaskViews, taskViews } from './model/task-views.ts';
 import { transcriptViews } from './model/transcripts.ts';
-import type { ProjectInfo } from './model/views.ts';
+import type { MemoView, ProjectInfo } from './model/views.ts';
 import { whereView } from './model/where-view.ts';
 import { originalPath } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
@@ -49,7 +51,7 @@ import type {
 import { checkOriginals } from './project-check.ts';
 import { countLeft } from './speech/microphone/recordings-folder.ts';
 import { createStore, openStore, type ProjectStore } from './store/store.ts';
-import { MemoTaking } from './taking.ts';
+import { type MemoReading, MemoTaking } from './taking.ts';
 import { lastByHand, setByHandWith } from './undo.ts';
 import { whyUnwritten } from './unwritten.ts';
 import { VERSION } from './version.ts';
@@ -155,6 +157,15 @@ function cannotMake(folder: string, error: unknown): Problem {
     kept: 'nothing was changed',
     next: 'choose another folder with --project, or see its rights',
     cause: error,
+  });
+}
+
+function notesWouldMove(memoId: string, ids: readonly string[]): Problem {
+  return new Problem(`cannot read ${memoId} again: ${ids.join(', ')} would be another note`, {
+    code: 'notes-would-move',
+    exitCode: EXIT.usage,
+    kept: 'the memo was left as it was read',
+    next: 'undo what was done to that note first, or leave the memo out: then the words hold for later memos',
   });
 }
 
@@ -328,6 +339,41 @@ class Project implements ProjectApi {
 
   reword(memoId: string, wording: Wording) {
     return this.#taking.reword(memoId, wording);
+  }
+
+  async correctWords(correction: WordCorrection, memoId?: string): Promise<Result<MemoView | undefined>> {
+    const event = { kind: 'words-learned', at: now(), ...correction } as const;
+    if (memoId === undefined) {
+      this.#store.append([event]);
+      return { ok: true, value: undefined };
+    }
+    const reading = await this.#taking.readAgain(memoId, correction);
+    const moved = this.#movedNotes(memoId, reading);
+    if (moved.length > 0) return { ok: false, problem: notesWouldMove(memoId, moved) };
+    this.#store.append([{ ...event, memoId, reading }]);
+    return { ok: true, value: this.memo(memoId) };
+  }
+
+  /** Notes of a memo that a person has spoken of and that would be others in another reading. */
+  #movedNotes(memoId: string, reading: MemoReading): readonly string[] {
+    const named = idsNamedByHand(this.#store.handLog(), memoId);
+    if (named.size === 0) return [];
+    const quotes = (notes: MemoNotes) =>
+      new Map(
+        Object.values(keepNotes(memoId, notes, undefined)).flatMap(
+          (list: readonly { readonly id: string; readonly quote: string }[]) =>
+            list.map(({ id, quote }) => [id, quote] as const),
+        ),
+      );
+    const [before, after] = [
+      quotes(this.#store.rows.get('memos', memoId)?.notes ?? NO_NOTES),
+      quotes(reading.notes),
+    ];
+    return [...named].filter((id) => before.get(id) !== after.get(id));
+  }
+
+  corrections() {
+    return correctionsIn(this.#store.handLog());
   }
 
   withdraw(id: string): string | undefined {

@@ -8,10 +8,11 @@ import { trueTime } from './device-clock.ts';
 import { loadHearing } from './hearing.ts';
 import { localInstant, now, withOffset } from './instant.ts';
 import { whatIsKnown } from './known.ts';
-import type { MemoNotes } from './language/notes.ts';
+import type { WordCorrection } from './language/notes.ts';
 import type { LookAhead } from './listening/what-is-new.ts';
+import { correctionsIn } from './model/corrections.ts';
 import { deviceOf, deviceViews } from './model/devices.ts';
-import type { NewEvent, SpokenText } from './model/events.ts';
+import type { NewEvent, NotesRead, SpokenText } from './model/events.ts';
 import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
 import { notesAfter, reworded, type Wording } from './model/reword.ts';
@@ -38,6 +39,9 @@ const TEXT_ENDINGS = new Set(['.txt', '.md']);
 
 /** Goes with every reading, so that a later reader can tell which memos an older one read. */
 const READER = `reader ${VERSION}`;
+
+/** As the log keeps it. */
+export type MemoReading = Pick<NotesRead, 'notes' | 'repairs' | 'reader'>;
 
 type Watch = Pick<TakeOptions, 'onProgress' | 'signal' | 'engine'>;
 
@@ -195,7 +199,7 @@ export class MemoTaking {
     const { text: before } = memo ?? {};
     if (!memo?.notes || before === undefined) throw notReadYet(memoId);
     const said = reworded({ text: before, utterances: memo.utterances }, wording);
-    const read = await this.#read(said.text, memo.recordedAt);
+    const read = await this.#read(wordsOf({ ...memo, text: said.text }));
     const { span, words } = wording;
     const was = before.slice(span.start, span.end);
     this.#store.append((rows) => {
@@ -206,12 +210,14 @@ export class MemoTaking {
         memoId,
         { text: before, notes: current.notes, ids: current.noteIds },
         wording,
-        read,
+        read.notes,
       );
       const { text, utterances } = said;
       const version = current.version === undefined ? {} : { version: current.version };
-      const whole = { ...version, text, ...(utterances ? { utterances } : {}), notes };
-      return [{ kind: 'words-corrected', at: now(), memoId, was, now: words, ...whole, reader: READER }];
+      const { repairs, reader } = read;
+      const more = { ...(utterances ? { utterances } : {}), ...(repairs ? { repairs } : {}) };
+      const whole = { ...version, text, ...more, notes, reader };
+      return [{ kind: 'words-corrected', at: now(), memoId, was, now: words, ...whole }];
     });
     return this.#taken(memoId);
   }
@@ -222,14 +228,14 @@ export class MemoTaking {
    */
   async lookAhead(talk: readonly Utterance[], recordedAt: string): Promise<LookAhead> {
     const text = talk.map((utterance) => utterance.text).join(' ');
-    const notes = await this.#read(text, recordedAt);
+    const reading = await this.#read({ text, recordedAt, isHeard: true });
     const at = now();
     const memoId = `m${this.#store.memoCount() + 1}`;
     const source: MemoSource = { name: 'the talk so far', kind: 'recording', sha256: '', bytes: 0 };
     const events: readonly NewEvent[] = [
       { kind: 'recording-kept', at, memoId, source, file: '', recordedAt, recordedAtFrom: 'given' },
       { kind: 'transcript-made', at, memoId, transcript: { text, utterances: talk } },
-      { kind: 'notes-read', at, memoId, notes, reader: READER },
+      { kind: 'notes-read', at, memoId, ...reading },
     ];
     return this.#store.lookAhead(events, (rows) => ({
       figures: memoView(rows, memoId)?.notes.figures ?? [],
@@ -288,8 +294,8 @@ export class MemoTaking {
       text = transcript.text;
     }
     watch.onProgress?.({ stage: 'reading', fraction: 0 });
-    const notes = await this.#read(text, memo.recordedAt);
-    const event: NewEvent = { kind: 'notes-read', at: now(), memoId: memo.id, notes, reader: READER };
+    const reading = await this.#read(wordsOf({ ...memo, text }));
+    const event: NewEvent = { kind: 'notes-read', at: now(), memoId: memo.id, ...reading };
     // Another taker may have read it meanwhile: a memo is read once.
     this.#store.append((rows) => (rows.get('memos', memo.id)?.notes ? [] : [event]));
   }
@@ -341,7 +347,7 @@ export class MemoTaking {
       }
       const transcript = await this.#hear(memo, watch);
       watch.onProgress?.({ stage: 'reading', fraction: 0 });
-      const notes = await this.#read(transcript.text, memo.recordedAt);
+      const reading = await this.#read(wordsOf({ ...memo, text: transcript.text }));
       let version = 0;
       this.#store.append((rows) => {
         version = rows.where('hearings', 'memoId', memoId).length + 2;
@@ -350,7 +356,7 @@ export class MemoTaking {
           rows.get('choices', memoId)?.by === 'person' || rows.get('memos', memoId)?.isReworded;
         const heard: NewEvent = {
           ...{ kind: 'heard-again', at: now(), memoId, version },
-          ...{ transcript, notes, reader: READER },
+          ...{ transcript, ...reading },
         };
         if (isChosen) return [heard];
         return [heard, { kind: 'transcript-chosen', at: now(), memoId, version, by: 'newest' }];
@@ -367,11 +373,24 @@ export class MemoTaking {
     return { transcript, already, memo, findings: findingViews(this.#store.rows, { memoId }) };
   }
 
-  async #read(text: string, recordedAt: string): Promise<MemoNotes> {
+  /** Reads a memo that was taken, with what the person says now of its words. Nothing is written. */
+  readAgain(memoId: string, correction: WordCorrection): Promise<MemoReading> {
+    return this.#read(wordsOf(this.#row(memoId)), [correction]);
+  }
+
+  async #read(
+    { text, recordedAt, isHeard }: Words,
+    saidNow: readonly WordCorrection[] = [],
+  ): Promise<MemoReading> {
     const { readMemo } = await import('./language/pipeline.ts');
     const { units, region } = projectInfo(this.#store.rows);
     const place = region ? { region } : {};
-    return readMemo(text, { units, ...place, recordedAt, ...whatIsKnown(this.#store.rows, text) }).notes;
+    const heard = isHeard
+      ? { isHeard, corrections: [...correctionsIn(this.#store.handLog()), ...saidNow] }
+      : {};
+    const known = whatIsKnown(this.#store.rows, text);
+    const { notes, repairs } = readMemo(text, { units, ...place, recordedAt, ...known, ...heard });
+    return { notes, ...(repairs ? { repairs } : {}), reader: READER };
   }
 
   #taken(memoId: string): Taken {
@@ -404,6 +423,22 @@ function notRecorded(memo: MemoRow): Problem {
     next: 'see which memos are recordings with: hearwright memos',
   });
 }
+/** A memo's words, and whether a recogniser wrote them. */
+interface Words {
+  readonly text: string;
+  readonly recordedAt: string;
+  readonly isHeard: boolean;
+}
+
+const wordsOf = ({
+  text = '',
+  recordedAt,
+  source,
+}: Pick<MemoRow, 'text' | 'recordedAt' | 'source'>): Words => ({
+  text,
+  recordedAt,
+  isHeard: source.kind === 'recording',
+});
 
 function spokenText({ utterances, dropped, engine }: NonNullable<TakeOptions['heard']>): SpokenText {
   return {

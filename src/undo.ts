@@ -33,6 +33,10 @@ function wordsFor(event: ProjectEvent): string {
       return `the word on ${event.noteIds.length} notes`;
     case 'words-corrected':
       return `"${event.now}" for "${event.was}" in memo ${event.memoId.slice(1)}`;
+    case 'words-learned':
+      return event.heard === event.means
+        ? `"${event.heard}" as heard right`
+        : `"${event.heard}" as "${event.means}"`;
     case 'items-merged':
       return `"${event.from}" as another name of "${event.into}"`;
     case 'items-split':

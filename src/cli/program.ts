@@ -18,6 +18,7 @@ import { figuresCommand } from './commands/figures.ts';
 import { findingsCommand } from './commands/findings.ts';
 import { handsCommand } from './commands/hands.ts';
 import { hearCommand } from './commands/hear.ts';
+import { heardCommand } from './commands/heard.ts';
 import { importCommand } from './commands/import.ts';
 import { initCommand } from './commands/init.ts';
 import { journalCommand } from './commands/journal.ts';
@@ -80,6 +81,7 @@ const COMMANDS = [
   settleCommand,
   noteCommand,
   wordsCommand,
+  heardCommand,
   setCommand,
   toleranceCommand,
   mergeCommand,

@@ -82,6 +82,12 @@ const byKind = {
   'note-amended': { noteId: noteId(), fields: record(string(), unknown()) },
   'note-rejected': { noteId: noteId() },
   'notes-accepted': { noteIds: array(noteId()) },
+  'words-learned': {
+    heard: string(),
+    means: string(),
+    memoId: optional(memoId()),
+    reading: optional(looseObject({ notes: record(string(), notes()), reader: string() })),
+  },
   'words-corrected': {
     memoId: memoId(),
     version: optional(count()),

@@ -385,8 +385,26 @@ export interface TraceStep {
   readonly unit?: UnitName;
 }
 
+/** A stretch of the memo that was read as other words than those written, because a recogniser misheard it. */
+export interface HeardRepair extends Span {
+  /** Verbatim substring of the memo's text; the memo keeps it. */
+  readonly quote: string;
+  /** What it was read as. */
+  readonly means: string;
+  readonly why: string;
+}
+
+/** A person's word on what a recogniser writes: `means` is what was said. The same words mean that they were right. */
+export interface WordCorrection {
+  /** As heard, in lower case. */
+  readonly heard: string;
+  readonly means: string;
+}
+
 export interface Reading {
   readonly notes: MemoNotes;
+  /** What was read otherwise than it stands, in order; absent when nothing was. */
+  readonly repairs?: readonly HeardRepair[];
   readonly trace: readonly TraceStep[];
 }
 
@@ -423,6 +441,10 @@ export interface ReadContext {
   readonly knownFigures?: readonly KnownFigure[];
   /** Limits that stand. Helps only to hear that a figure of this memo is told as breaking one. */
   readonly knownLimits?: readonly KnownLimit[];
+  /** The words come from a recogniser and not from a keyboard: words of the trade may have been misheard. */
+  readonly isHeard?: boolean;
+  /** What the person said of words that were misheard before; later ones win. Used on heard words only. */
+  readonly corrections?: readonly WordCorrection[];
   /** Also trace the rules that fit the same words and came later in the order. Slower; changes no note. */
   readonly explain?: boolean;
 }

@@ -5,6 +5,7 @@ import { withClearOpenings } from './clear-openings.ts';
 import { withPieces } from './each-of-many.ts';
 import { findRepairs } from './heard/find-repairs.ts';
 import { mendText } from './heard/mended-text.ts';
+import { withNumberDoubts } from './heard/number-doubts.ts';
 import { placeBack } from './heard/place-back.ts';
 import { readItems } from './items/assign-items.ts';
 import { withoutClockTimes } from './kept/clocks.ts';
@@ -33,14 +34,14 @@ import { tokenise } from './tokens.ts';
  */
 export function readMemo(text: string, context: ReadContext): Reading {
   const sequences = escapeSequences(text);
-  if (sequences.length === 0) return readTalk(text, context);
+  if (sequences.length === 0) return readHeard(text, context);
   // A window title or a colour that was copied along with the words was not said.
   const shown = mendText(
     text,
     sequences.map((span) => ({ ...span, means: '' })),
   );
-  const { notes, trace } = placeBack(readTalk(shown.text, context), text, shown, []);
-  return { notes, trace: [...sequences.map(droppedSequence), ...trace] };
+  const reading = placeBack(readHeard(shown.text, context), text, shown, []);
+  return { ...reading, trace: [...sequences.map(droppedSequence), ...reading.trace] };
 }
 
 const droppedSequence = (span: Span): TraceStep => ({
@@ -51,13 +52,28 @@ const droppedSequence = (span: Span): TraceStep => ({
   why: 'a terminal takes orders from these characters: they are no words',
 });
 
+/** What a recogniser gave leaves some numbers in doubt. */
+function readHeard(text: string, context: ReadContext): Reading {
+  const reading = readTalk(text, context);
+  return context.isHeard ? { ...reading, notes: withNumberDoubts(reading.notes) } : reading;
+}
+
 function readTalk(text: string, context: ReadContext): Reading {
   if (isNoTalk(text)) return nothingIn(text);
   // What was misheard is put right first: a unit or a thing under another word misleads every stage after.
   const repairs = findRepairs(text, context);
   if (repairs.length === 0) return readWords(text, context);
   const mended = mendText(text, repairs);
-  return placeBack(readWords(mended.text, context), text, mended, repairs);
+  return {
+    ...placeBack(readWords(mended.text, context), text, mended, repairs),
+    repairs: repairs.map(({ start, end, means, why }) => ({
+      start,
+      end,
+      quote: text.slice(start, end),
+      means,
+      why,
+    })),
+  };
 }
 
 function readWords(text: string, context: ReadContext): Reading {

@@ -2,7 +2,15 @@
  * The project's log: what happened, in order, never changed or deleted. Everything else is rebuilt from it.
  * Undo is an event too: it takes an earlier one out of the replay and both stay in the log.
  */
-import type { Attribute, HouseUnits, MemoNotes, Quantity, SpokenInput } from '../language/notes.ts';
+import type {
+  Attribute,
+  HeardRepair,
+  HouseUnits,
+  MemoNotes,
+  Quantity,
+  SpokenInput,
+  WordCorrection,
+} from '../language/notes.ts';
 import type { NumberedNotes } from './keep-notes.ts';
 import type { RecordByHand } from './kept/record-rows.ts';
 import type {
@@ -61,6 +69,8 @@ export interface NotesRead extends EventBase {
   readonly kind: 'notes-read';
   readonly memoId: string;
   readonly notes: MemoNotes;
+  /** What was read otherwise than it was written down. */
+  readonly repairs?: readonly HeardRepair[];
   /** Version of the reader that made them. */
   readonly reader: string;
 }
@@ -73,6 +83,7 @@ export interface HeardAgain extends EventBase {
   readonly version: number;
   readonly transcript: SpokenText;
   readonly notes: MemoNotes;
+  readonly repairs?: readonly HeardRepair[];
   readonly reader: string;
 }
 
@@ -83,6 +94,16 @@ export interface TranscriptChosen extends EventBase {
   readonly version: number;
   /** A person's own choice is not changed by a newer transcript. */
   readonly by: 'person' | 'newest';
+}
+
+/**
+ * A person said what heard words are, or that they were right: that holds for every memo heard after. With a memo, that
+ * one was read again.
+ */
+export interface WordsLearned extends EventBase, WordCorrection {
+  readonly kind: 'words-learned';
+  readonly memoId?: string;
+  readonly reading?: Pick<NotesRead, 'notes' | 'repairs' | 'reader'>;
 }
 
 /** A person agreed with a note. */
@@ -120,6 +141,7 @@ export interface WordsCorrected extends EventBase {
   readonly now: string;
   readonly text: string;
   readonly utterances?: readonly Utterance[];
+  readonly repairs?: readonly HeardRepair[];
   readonly notes: NumberedNotes;
   /** Version of the reader that read the sentence again. */
   readonly reader: string;
@@ -291,6 +313,7 @@ export type ProjectEvent =
   | NotesRead
   | HeardAgain
   | TranscriptChosen
+  | WordsLearned
   | NoteAccepted
   | NoteAmended
   | NoteRejected

@@ -101,6 +101,9 @@ function memoOf(memo: MemoView, findings: readonly FindingView[], closed: Readon
           })),
         }
       : {}),
+    ...(memo.repairs
+      ? { repairs: memo.repairs.map(({ id, quote, means, why }) => ({ id, quote, means, why })) }
+      : {}),
     ...notesObject(memo, closed),
     conflicts: findings
       .filter((finding) => finding.memoId === memo.id && CONFLICTS.has(finding.kind))

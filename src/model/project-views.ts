@@ -79,10 +79,19 @@ function viewOfMemo(rows: ProjectRows, memo: MemoRow, findings: readonly Finding
     text: memo.text ?? '',
     notes: keepNotes(memo.id, memo.notes ?? NO_NOTES, memo.utterances, reviewsOf(rows, memo), memo.noteIds),
     ...(memo.utterances ? { utterances: memo.utterances } : {}),
+    ...repairsOf(memo),
     ...(memo.isReworded ? { isReworded: true } : {}),
     ...(memo.engine === undefined ? {} : { heard: heardBy(rows, memo, memo.engine) }),
     ...(memo.dropped ? { droppedSpeech: memo.dropped } : {}),
   };
+}
+
+/** What was read otherwise than it was heard. Heard anew by another recogniser, the memo may hold other words. */
+function repairsOf({ id, text = '', repairs = [] }: MemoRow): Pick<MemoView, 'repairs'> {
+  const found = repairs
+    .map((one, at) => ({ ...one, id: `${id}.h${at + 1}` }))
+    .filter(({ start, end, quote }) => text.slice(start, end) === quote);
+  return found.length > 0 ? { repairs: found } : {};
 }
 
 function summaryOf(memo: MemoRow, findings: readonly FindingRow[]): MemoSummary {

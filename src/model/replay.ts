@@ -1,3 +1,4 @@
+import type { Span } from '../language/notes.ts';
 import type { NewEvent, NotesRead, ProjectEvent, SpokenText } from './events.ts';
 import type { NoteReview } from './keep-notes.ts';
 import { idsOfTranscripts, keepNotes } from './keep-notes.ts';
@@ -14,6 +15,7 @@ const REACHING_BACK: ReadonlySet<ProjectEvent['kind']> = new Set([
   'note-rejected',
   'notes-accepted',
   'words-corrected',
+  'words-learned',
   'items-merged',
   'items-split',
   'transcript-chosen',
@@ -29,6 +31,7 @@ const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
   'note-rejected',
   'notes-accepted',
   'words-corrected',
+  'words-learned',
   'items-merged',
   'items-split',
   'figure-set',
@@ -56,6 +59,8 @@ const UNDOABLE: ReadonlySet<ProjectEvent['kind']> = new Set([
  * what is known of the note: a day's forty notes are gone through without building the model forty times.
  */
 export function reachesBack(rows: ProjectRows, event: ProjectEvent): boolean {
+  // Learned for what is heard later: nothing that was read comes out another way.
+  if (event.kind === 'words-learned') return event.reading !== undefined;
   if (event.kind === 'note-accepted') return rows.get('reviews', event.noteId) !== undefined;
   if (event.kind === 'heard-again') return rows.get('choices', event.memoId)?.version === event.version;
   if (event.kind === 'notes-accepted')
@@ -101,6 +106,12 @@ export function foundations(events: readonly ProjectEvent[]): readonly ModelChan
         rows.set(`name ${id}`, { table: 'names', row: { id, name, ...into } });
         break;
       }
+      case 'words-learned':
+        if (event.memoId !== undefined && event.reading !== undefined) {
+          const row = { id: event.memoId, review: 'amended', fields: { ...event.reading } } as const;
+          rows.set(`note ${event.memoId}`, { table: 'reviews', row });
+        }
+        break;
       case 'note-accepted':
       case 'note-amended':
       case 'note-rejected': {
@@ -125,10 +136,13 @@ export function foundations(events: readonly ProjectEvent[]): readonly ModelChan
           rows.set(`note ${id}`, { table: 'reviews', row: { id, review: 'accepted' } });
         break;
       case 'words-corrected': {
-        const { memoId, version, text, utterances, notes } = event;
+        const { memoId, version, text, utterances, notes, repairs } = event;
         const id = hearingId(memoId, version ?? 1);
-        const row = { id, text, ...(utterances ? { utterances } : {}), notes };
+        const more = { ...(utterances ? { utterances } : {}), ...(repairs ? { repairs } : {}) };
+        const row = { id, text, ...more, notes };
         rows.set(`words ${id}`, { table: 'rewordings', row });
+        // It was made on what was read again before it, and holds that.
+        rows.delete(`note ${memoId}`);
         break;
       }
     }
@@ -210,6 +224,7 @@ export function changesOf(
     case 'note-amended':
     case 'note-rejected':
     case 'notes-accepted':
+    case 'words-learned':
     case 'words-corrected':
     case 'items-merged':
     case 'items-split':
@@ -244,19 +259,27 @@ function heardAs(rows: ProjectRows, memo: MemoRow, first: SpokenText): MemoRow {
   return { ...heard, text, ...(utterances ? { utterances } : {}), isReworded: true, first };
 }
 
-function readAs(rows: ProjectRows, memo: MemoRow, { notes, reader }: NotesRead): MemoRow {
-  const said = rewordingOf(rows, memo);
+function readAs(rows: ProjectRows, memo: MemoRow, event: NotesRead): MemoRow {
   const chosen = chosenHearing(rows, memo.id);
-  if (!chosen) return { ...memo, notes: said?.notes ?? notes, reader };
+  const read = { ...(chosen ?? event), ...rewordingOf(rows, memo) };
+  const { notes, repairs } = { ...read, ...readAgainOf(rows, memo) };
+  const { reader } = chosen ?? event;
+  const whole = { ...memo, notes, ...(repairs ? { repairs } : {}), reader };
+  if (!chosen) return whole;
   const hearings = rows.where('hearings', 'memoId', memo.id);
   const before = hearings.filter(({ version }) => version < chosen.version);
-  const transcripts = [notes, ...before.map((hearing) => hearing.notes), chosen.notes];
-  return {
-    ...memo,
-    notes: said?.notes ?? chosen.notes,
-    reader: chosen.reader,
-    noteIds: idsOfTranscripts(memo.id, transcripts),
-  };
+  const transcripts = [event.notes, ...before.map((hearing) => hearing.notes), notes];
+  return { ...whole, noteIds: idsOfTranscripts(memo.id, transcripts) };
+}
+
+type Reading = Pick<NotesRead, 'notes' | 'repairs' | 'reader'>;
+
+/** A memo as it was read again when a person put its words right, where it still holds these words. */
+function readAgainOf(rows: ProjectRows, { id, text = '' }: MemoRow): Reading | undefined {
+  const again = rows.get('reviews', id)?.fields as Reading | undefined;
+  const lists = Object.values(again?.notes ?? {}) as readonly (readonly { quote: string; span: Span }[])[];
+  const isOfText = lists.flat().every(({ quote, span }) => text.slice(span.start, span.end) === quote);
+  return isOfText ? again : undefined;
 }
 
 function withMemo(

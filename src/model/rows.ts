@@ -8,6 +8,7 @@ import type {
   Dimension,
   EachOfMany,
   FigureState,
+  HeardRepair,
   MemoNotes,
   Quantity,
   SizeKind,
@@ -55,6 +56,8 @@ export interface MemoRow {
   readonly notes?: NumberedNotes;
   /** A person put its words right; what was heard at first stands in the log. */
   readonly isReworded?: true;
+  /** What was read otherwise than it was written down. */
+  readonly repairs?: readonly HeardRepair[];
   readonly reader?: string;
   /** Which transcript this is, where it is not the first. */
   readonly version?: number;
@@ -81,6 +84,7 @@ export interface HearingRow {
   readonly at: string;
   readonly transcript: SpokenText;
   readonly notes: MemoNotes;
+  readonly repairs?: readonly HeardRepair[];
   readonly reader: string;
 }
 
@@ -112,6 +116,7 @@ export interface RewordingRow {
   readonly id: string;
   readonly text: string;
   readonly utterances?: readonly Utterance[];
+  readonly repairs?: readonly HeardRepair[];
   readonly notes: NumberedNotes;
 }
 

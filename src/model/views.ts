@@ -10,6 +10,7 @@ import type {
   EachOfMany,
   FigureNote,
   FigureState,
+  HeardRepair,
   HouseUnits,
   MemoNotes,
   Quantity,
@@ -125,6 +126,8 @@ export interface MemoView extends MemoSummary {
   readonly isReworded?: true;
   /** What heard it, which transcript that is, and of how many. */
   readonly heard?: { readonly engine: string; readonly version: number; readonly of: number };
+  /** Words that were read as others than those written down, each with its id (`m3.h1`). */
+  readonly repairs?: readonly (HeardRepair & { readonly id: string })[];
   /** Recogniser output that was dropped for want of speech, with its time. */
   readonly droppedSpeech?: readonly DroppedSpeech[];
 }

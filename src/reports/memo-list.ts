@@ -10,6 +10,7 @@ import type {
 } from '../language/notes.ts';
 import type { MemoSummary, MemoView } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
+import { repairsText } from './heard-text.ts';
 import { deliveryWords } from './kept-words.ts';
 import { boundedText } from './quantity-text.ts';
 import { clipTime, clock, counted, duration, memoName } from './source-text.ts';
@@ -160,5 +161,7 @@ export function memoText(memo: MemoView): string {
     why,
   ]);
   const left = dropped.length > 0 ? `\nLeft out for want of speech:\n${textTable(dropped)}` : '';
-  return `${memoLine(memo)}\n${by}\n${notesText(memo.notes)}${left}`;
+  const repairs = repairsText(memo);
+  const otherwise = repairs === '' ? '' : `\nRead otherwise than it was heard:\n${repairs}`;
+  return `${memoLine(memo)}\n${by}\n${notesText(memo.notes)}${otherwise}${left}`;
 }

@@ -53,6 +53,8 @@ function firstReached(db: Database, event: ProjectEvent): number | undefined {
     case 'transcript-chosen':
     case 'words-corrected':
       return seqIn('SELECT since AS seq FROM memos WHERE key = ?', event.memoId);
+    case 'words-learned':
+      return seqIn('SELECT since AS seq FROM memos WHERE key = ?', event.memoId ?? '');
     case 'items-merged':
       return seqIn('SELECT seq FROM asked WHERE key = ?', nameKey(event.from));
     case 'items-split':

@@ -5,7 +5,7 @@ import { changesNow, reachesBack } from '../model/replay.ts';
 import type { MemoRow, ProjectRows } from '../model/rows.ts';
 import { absentOriginals, noteAbsent, notePresent } from './absent-originals.ts';
 import { copyDatabase, type StoreCopy } from './copy.ts';
-import { appendToLog, readLog } from './log.ts';
+import { appendToLog, readHandLog, readLog } from './log.ts';
 import { asProblem, createDatabase, openDatabase } from './open.ts';
 import { puttingInto, rebuild } from './rebuild.ts';
 import { reproject } from './reproject.ts';
@@ -144,6 +144,11 @@ export class ProjectStore {
 
   log(): readonly ProjectEvent[] {
     return this.#guarded(() => readLog(this.#db));
+  }
+
+  /** Of the log only what people did by hand. */
+  handLog(): readonly ProjectEvent[] {
+    return this.#guarded(() => readHandLog(this.#db));
   }
 
   /** Place of the last event in the log. */

@@ -142,6 +142,18 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     2,
   ],
   [
+    'heard-words-off',
+    [...IN, 'heard', 'play them', '--is', 'ply', '--right'],
+    'heard takes words, or the id of a repair, with either --is or --right\n  next   for example: hearwright heard "play them" --is ply, or: hearwright heard m3.h1 --right',
+    2,
+  ],
+  [
+    'repair-unknown',
+    [...IN, 'heard', 'm1.h9', '--right'],
+    'no words of memo 1 were read otherwise under the id "m1.h9"\n  next   see the ids with: hearwright heard 1',
+    2,
+  ],
+  [
     'note-unknown',
     [...IN, 'note', 'm9.f1', 'reject'],
     'no note has the id "m9.f1"\n  next   see the ids of memo 3 with: hearwright memos 3',

@@ -275,8 +275,8 @@ describe('files that cannot be taken', () => {
       async (file) => {
         const path = file();
         // A bare file states no length: it is reckoned from the size.
-      const facts = await probe(path);
-      expect(facts.ok && facts.value.durationSeconds).toBeCloseTo(2, 0);
+        const facts = await probe(path);
+        expect(facts.ok && facts.value.durationSeconds).toBeCloseTo(2, 0);
         const { samples, end } = await decoded(path);
         expect(Math.abs(samples.length - 2 * SAMPLE_RATE)).toBeLessThanOrEqual(0.02 * SAMPLE_RATE);
         expect(end.endsEarly).toBe(false);

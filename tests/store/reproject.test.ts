@@ -167,6 +167,14 @@ const DOINGS: Readonly<Record<string, Doing>> = {
     const memoId = pick(hearings, a)?.memoId ?? pick(store.rows.all('memos'), a)?.id;
     return memoId ? [{ kind: 'transcript-chosen', at: AT, memoId, version: 1 + (b % 3), by: 'person' }] : [];
   },
+  readAgain: (store, a, b) => {
+    const memo = pick(store.rows.all('memos'), a);
+    if (!memo?.notes) return [];
+    const notes = { ...memo.notes, figures: memo.notes.figures.slice(b % 3) };
+    const reading = { notes, reader: `reader ${b}` };
+    return [{ kind: 'words-learned', at: AT, heard: 'play', means: 'ply', memoId: memo.id, reading }];
+  },
+  learn: () => [{ kind: 'words-learned', at: AT, heard: 'sales', means: 'sills' }],
   undo: (store, a) => {
     const undoable = store.log().filter(isUndoable);
     // Mostly the latest: an undo of an undo is among them.

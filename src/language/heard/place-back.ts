@@ -22,7 +22,11 @@ export function placeBack(
     Object.entries(reading.notes).map(([kind, list]) => [kind, (list as readonly Note[]).map(note)]),
   ) as unknown as MemoNotes;
   const steps = reading.trace.map((step) => ({ ...step, span: mended.original(step.span) }));
-  return { notes, trace: [...repairs.map(stepOf), ...steps] };
+  const placed = reading.repairs?.map((repair) => {
+    const span = mended.original(repair);
+    return { ...repair, ...span, quote: text.slice(span.start, span.end) };
+  });
+  return { notes, ...(placed ? { repairs: placed } : {}), trace: [...repairs.map(stepOf), ...steps] };
 }
 
 function stepOf({ start, end, means, rule, why }: Repair): TraceStep {

@@ -375,3 +375,8 @@ function everydayKind(noun: string): ReadonlySet<NounKind> {
 
 /** How many nouns and phrases the list holds. */
 export const tradeNounCount = kinds.size;
+
+/** The nouns and phrases of one kind, in the singular. */
+export function nounsOf(kind: NounKind): readonly string[] {
+  return [...kinds].filter(([, of]) => of.has(kind)).map(([noun]) => noun);
+}

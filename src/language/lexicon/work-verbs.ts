@@ -178,3 +178,13 @@ export const workThird = (word: string): string | undefined => lookUp(thirdForms
 
 /** How many verbs the table holds. */
 export const workVerbCount = baseForms.size;
+
+/** The verbs in their base form. */
+export const WORK_BASES: readonly string[] = [...baseForms.keys()];
+
+const formsByBase = new Map<string, Set<string>>();
+for (const forms of [baseForms, pastForms, participles, ingForms, thirdForms])
+  for (const [form, base] of forms) formsByBase.set(base, (formsByBase.get(base) ?? new Set()).add(form));
+
+/** Every form of a verb that stands in the table, given in its base form. */
+export const formsOfVerb = (base: string): readonly string[] => [...(formsByBase.get(base) ?? [])];

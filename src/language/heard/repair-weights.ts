@@ -1,0 +1,31 @@
+/** Weights of what speaks for and against a repair. Written by scripts/fit-repair.ts; do not edit by hand. */
+import type { Feature } from './weigh-candidate.ts';
+
+export const REPAIR_WEIGHTS: Readonly<Record<Feature, number>> = {
+  bias: -0.88,
+  distance: -0.7,
+  'same sound': 1.39,
+  neighbours: 0.32,
+  'heard unlikely': -0.1,
+  seen: 0.76,
+  'seen always': 0.89,
+  'project knows it': 1.94,
+  'project knows the heard': -2.71,
+  'said elsewhere': 0.56,
+  'heard elsewhere': 0.19,
+  'makes a phrase': 2.97,
+  'heard makes a phrase': -3.6,
+  'heard is of the trade': -0.75,
+  'heard is no word': 0.44,
+  'heard is common': -0.19,
+  'meant is common': -0.1,
+  'meant never said': -0.93,
+  'two for one': -0.98,
+  'one for two': 0.71,
+  short: -0.32,
+  'only the ending': -0.42,
+  'distance of a word': -0.56,
+  'begins alike': -0.05,
+  'ends alike': -0.03,
+  nearest: 0.76,
+};

@@ -1,0 +1,128 @@
+/** What speaks for and against reading heard words as others that sound like them. */
+import { singular } from '../lexicon/trade-nouns.ts';
+import { tradeWords } from '../lexicon/trade-words.ts';
+import { timesHeardAs } from './heard-as-table.ts';
+import { isKnownWord } from './known-words.ts';
+import { logChanceAfter, timesSaid } from './neighbours.ts';
+import type { Heard } from './repair.ts';
+import { soundsOf } from './sounds.ts';
+import { countedAs, STOP } from './word-classes.ts';
+
+/** What the words of a memo are weighed in. */
+export interface HeardScene {
+  readonly words: readonly Heard[];
+  /** How often each word stands in the memo, by its singular. */
+  readonly times: ReadonlyMap<string, number>;
+  /** Words of the project's own things. */
+  readonly known: ReadonlySet<string>;
+}
+
+/** Heard words `from` to `to` (end exclusive), and what they may be instead. */
+export interface Candidate {
+  readonly from: number;
+  readonly to: number;
+  readonly means: string;
+  readonly distance: number;
+  /** Whether nothing else that the heard words may be sounds more like them. */
+  readonly isNearest: boolean;
+}
+
+export const FEATURES = [
+  'bias',
+  'distance',
+  'same sound',
+  'neighbours',
+  'heard unlikely',
+  'seen',
+  'seen always',
+  'project knows it',
+  'project knows the heard',
+  'said elsewhere',
+  'heard elsewhere',
+  'makes a phrase',
+  'heard makes a phrase',
+  'heard is of the trade',
+  'heard is no word',
+  'heard is common',
+  'meant is common',
+  'meant never said',
+  'two for one',
+  'one for two',
+  'short',
+  'only the ending',
+  'distance of a word',
+  'begins alike',
+  'ends alike',
+  'nearest',
+] as const;
+export type Feature = (typeof FEATURES)[number];
+
+const stemOf = (word: string) => singular(word.replace(/'s$/, ''));
+const baseOf = (word: string) => stemOf(word).replace(/(?:ing|ed|er|e|s)$/, '');
+
+/** Features of one candidate, in the order of `FEATURES`. */
+export function weigh(
+  scene: HeardScene,
+  { from, to, means, distance, isNearest }: Candidate,
+): readonly number[] {
+  const { words, times, known } = scene;
+  const heard = words.slice(from, to).map(({ lower }) => lower);
+  const meant = means.split(' ');
+  const left = words[from]?.opens ? STOP : countedAs(words[from - 1]?.lower ?? STOP);
+  const next = words[to];
+  const right = next === undefined || next.opens ? undefined : countedAs(next.lower);
+  const heardChance = chanceOf(left, heard.map(countedAs), right);
+  const meantChance = chanceOf(left, meant.map(countedAs), right);
+  const heardSaid = Math.min(...heard.map((word) => timesSaid(countedAs(word))));
+  const meantSaid = Math.min(...meant.map((word) => timesSaid(countedAs(word))));
+  const isTrade = heard.length === 1 ? tradeWords().has(heard[0] as string) : false;
+  const noWord = heard.length === 1 && !isKnownWord((heard[0] as string).replace(/'s$/, ''));
+  const seen = timesHeardAs(heard.join(' '), means);
+  const elsewhere = (list: readonly string[], own: number) =>
+    Math.max(0, Math.min(...list.map((word) => times.get(stemOf(word)) ?? 0)) - own);
+  const last = meant.at(-1) as string;
+  const [heardSounds, meantSounds] = [soundsOf(heard.join('')), soundsOf(means)];
+  return [
+    1,
+    distance * 10,
+    distance < 0.02 ? 1 : 0,
+    Math.max(-8, Math.min(14, meantChance - heardChance)),
+    Math.max(0, -heardChance / (heard.length + (right === undefined ? 0 : 1)) - 8),
+    Math.log2(1 + seen.times),
+    seen.share,
+    meant.every((word) => known.has(stemOf(word))) ? 1 : 0,
+    heard.every((word) => known.has(stemOf(word))) ? 1 : 0,
+    Math.log2(1 + elsewhere(meant, 0)),
+    Math.log2(1 + elsewhere(heard, 1)),
+    makesPhrase(left, meant[0] as string) || makesPhrase(last, right) ? 1 : 0,
+    makesPhrase(left, heard[0] as string) || makesPhrase(heard.at(-1) as string, right) ? 1 : 0,
+    isTrade ? 1 : 0,
+    noWord ? 1 : 0,
+    Math.log2(1 + heardSaid),
+    Math.log2(1 + meantSaid),
+    meantSaid === 0 ? 1 : 0,
+    heard.length > meant.length ? 1 : 0,
+    heard.length < meant.length ? 1 : 0,
+    means.length <= 4 ? 1 : 0,
+    heard.length === 1 && baseOf(heard[0] as string) === baseOf(means) ? 1 : 0,
+    noWord ? 0 : distance * 10,
+    heardSounds[0] === meantSounds[0] ? 1 : 0,
+    heardSounds.at(-1) === meantSounds.at(-1) ? 1 : 0,
+    isNearest ? 1 : 0,
+  ];
+}
+
+function makesPhrase(first: string, second: string | undefined): boolean {
+  return second !== undefined && first.length > 2 && tradeWords().has(`${first} ${second}`);
+}
+
+/** Logarithm of the chance of these words between their neighbours. */
+function chanceOf(left: string, words: readonly string[], right: string | undefined): number {
+  let sum = 0;
+  let last = left;
+  for (const word of words) {
+    sum += logChanceAfter(last, word);
+    last = word;
+  }
+  return right === undefined ? sum : sum + logChanceAfter(last, right);
+}
