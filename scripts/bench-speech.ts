@@ -1,9 +1,11 @@
 /**
- * Measures hearing on the built command: word and number errors by voice, speed and peak memory.
- * Needs Debian's flite, festival with festvox-us-slt-hts, espeak-ng and ffmpeg; what is absent is named and left out.
- * Usage: npm run build && npm run bench:speech -- [--speed] [--processor]
- * With --speed no voice is compared; with --processor the promise is held to the processor's time, of both processes and
- * all their threads: on a busy machine the clock tells how busy it is.
+ * Measures hearing: words, numbers and notes by voice and noise, before and after repair; speed and peak memory of the
+ * built command. Needs Debian's flite, festival with festvox-us-slt-hts and festvox-kdlpc16k, espeak-ng and ffmpeg; what
+ * is absent is named and left out.
+ * Usage: npm run build && npm run bench:speech -- [--words | --samples | --speed] [--corpus FOLDER] [--stories N]
+ * [--memos N] [--heard] [--processor]. What was heard is kept in the system's temporary folder: only the first run takes
+ * hours. With --processor the promise of speed is held to the processor's time, of both processes and all their threads:
+ * on a busy machine the clock tells how busy it is.
  */
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -12,6 +14,8 @@ import { join } from 'node:path';
 import { foldSpeech, numbersIn } from '../tests/kit/fold-speech.ts';
 import { sumErrors, type WordErrors, wordErrors } from '../tests/kit/word-error-rate.ts';
 import { atMost, type Promised, tellPromises } from './bench/promises.ts';
+import { measureWords } from './hearing/bench-words.ts';
+import { speak, VOICES, type Voice, whyNoVoice } from './hearing/voices.ts';
 
 const root = join(import.meta.dirname, '..');
 const work = mkdtempSync(join(tmpdir(), 'bench-speech-'));
@@ -79,28 +83,15 @@ function soundSeconds(file: string): number {
   return Number(execFileSync('ffprobe', args).toString());
 }
 
-type Voice = readonly [name: string, program: string, args: (text: string, out: string) => string[]];
-
-const VOICES: readonly Voice[] = [
-  ...['rms', 'slt', 'awb', 'kal16'].map(
-    (voice): Voice => [`flite ${voice}`, 'flite', (text, out) => ['-voice', voice, '-f', text, '-o', out]],
-  ),
-  [
-    'festival slt-hts',
-    'text2wave',
-    (text, out) => ['-eval', '(voice_cmu_us_slt_arctic_hts)', text, '-o', out],
-  ],
-  ['espeak-ng en-gb', 'espeak-ng', (text, out) => ['-v', 'en-gb', '-s', '150', '-f', text, '-w', out]],
-];
-
-async function voiceErrors([name, program, args]: Voice): Promise<void> {
-  if (spawnSync('which', [program]).status !== 0)
-    return console.log(`${name.padEnd(22)} skipped: no ${program}`);
+async function voiceErrors(voice: Voice): Promise<void> {
+  const { name } = voice;
+  const why = whyNoVoice(voice);
+  if (why) return console.log(`${name.padEnd(22)} skipped: ${why}`);
   const words: WordErrors[] = [];
   const numbers: WordErrors[] = [];
   for (const text of texts.slice(0, 4)) {
     const out = join(work, 'voice.wav');
-    execFileSync(program, args(text, out), { stdio: 'ignore' });
+    speak(voice, text, out);
     addErrors(readFileSync(text, 'utf8'), (await take(out)).text, words, numbers);
   }
   report(name, words, numbers);
@@ -194,18 +185,33 @@ function reportSpeed(name: string, run: Run): void {
   console.log(`${name.padEnd(22)} ${clock}, processor ${perSecond(run.processorSeconds)}, ${memory}`);
 }
 
-const speedOnly = process.argv.includes('--speed');
+const after = (name: string) => {
+  const at = process.argv.indexOf(name);
+  return at < 0 ? undefined : process.argv[at + 1];
+};
+const parts = ['--words', '--samples', '--speed'].filter((part) => process.argv.includes(part));
+const isAsked = (part: string) => parts.length === 0 || parts.includes(part);
+const corpus = after('--corpus');
 try {
-  if (!speedOnly) {
+  if (isAsked('--words'))
+    await measureWords({
+      ...(corpus === undefined ? {} : { corpus }),
+      stories: Number(after('--stories') ?? 2),
+      memos: Number(after('--memos') ?? 6),
+      heardOnly: process.argv.includes('--heard'),
+    });
+  if (isAsked('--samples')) {
     for (const voice of VOICES) await voiceErrors(voice);
     await publicErrors();
   }
-  if (spawnSync('which', ['ffmpeg']).status === 0 && spawnSync('which', ['flite']).status === 0) {
+  if (!isAsked('--speed')) console.log('speed: not asked for');
+  else if (spawnSync('which', ['ffmpeg']).status === 0 && spawnSync('which', ['flite']).status === 0) {
     await speed('8 min of talk', 1);
     await speed('a long recording', 4);
+    await speed('two hours of talk', 16);
     await quietSpeed(60);
     tellPromises(promised);
-  } else console.log('speed                  skipped: needs flite and ffmpeg');
+  } else console.log('speed: skipped, needs flite and ffmpeg');
 } finally {
   rmSync(work, { recursive: true, force: true });
 }

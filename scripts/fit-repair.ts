@@ -8,8 +8,9 @@ import { candidatesIn } from '../src/language/heard/heard-candidates.ts';
 import { mendText } from '../src/language/heard/mended-text.ts';
 import { heardWords } from '../src/language/heard/repair.ts';
 import { SoundIndex, tradeBySound } from '../src/language/heard/sound-index.ts';
-import { chosen, sceneOf } from '../src/language/heard/trade-by-sound.ts';
+import { chosen, isBorneOut, isOfWords, type Needed, sceneOf } from '../src/language/heard/trade-by-sound.ts';
 import { type Candidate, FEATURES, weigh } from '../src/language/heard/weigh-candidate.ts';
+import { singular } from '../src/language/lexicon/trade-nouns.ts';
 import { addToTally, align, emptyTally, plainWord, type RepairTally, wordsApart } from './hearing/aligned.ts';
 import { HearingCache, textOf } from './hearing/heard-talk.ts';
 import { storiesToSpeak } from './hearing/texts.ts';
@@ -18,6 +19,7 @@ import { VOICES } from './hearing/voices.ts';
 interface Case {
   readonly features: readonly number[];
   readonly isRight: boolean;
+  readonly isWord: boolean;
   /** The heard words are wrong as they stand: to read them otherwise makes no right word wrong. */
   readonly isWrongAnyway: boolean;
   readonly told: string;
@@ -60,7 +62,9 @@ function casesOf(story: string, said: string, heard: string, knownItems: readonl
       ...candidate.means.split(' ').map(plainWord),
       ...spoken.slice(candidate.to, last),
     ];
-    const gain = wordsApart(region, window) - wordsApart(region, mended);
+    // One and many of a thing name the same thing.
+    const stems = (list: readonly string[]) => list.map(singular);
+    const gain = wordsApart(stems(region), stems(window)) - wordsApart(stems(region), stems(mended));
     const isWrongAnyway = spoken
       .slice(candidate.from, candidate.to)
       .some((word, at) => reference[saidBeside[candidate.from + at] as number] !== word);
@@ -78,12 +82,13 @@ function casesOf(story: string, said: string, heard: string, knownItems: readonl
       candidate,
       case: {
         features: weigh(scene, candidate),
+        isWord: isOfWords(words, candidate),
         isRight:
           gain > 0 &&
           candidate.means
             .split(' ')
             .map(plainWord)
-            .every((word) => region.includes(word)),
+            .every((word) => region.some((other) => singular(other) === singular(word))),
         isWrongAnyway,
         told,
       },
@@ -175,16 +180,19 @@ const score = (weights: readonly number[], features: readonly number[]) =>
 function apply(
   memo: Memo,
   weights: readonly number[],
-  threshold: number,
+  needed: Needed,
   tally: RepairTally,
   tell: boolean,
 ): void {
-  const scored = memo.candidates.map(({ candidate, case: one }) => ({
-    candidate,
-    odds: score(weights, one.features),
-    one,
-  }));
-  const picked = chosen(scored, threshold);
+  const scored = memo.candidates
+    .filter(({ case: one }) => isBorneOut(one.features, one.isWord))
+    .map(({ candidate, case: one }) => ({
+      candidate,
+      odds: score(weights, one.features),
+      isWord: one.isWord,
+      one,
+    }));
+  const picked = chosen(scored, needed);
   const words = heardWords(memo.heard);
   const repairs = picked.map(({ candidate }) => ({
     start: words[candidate.from]?.start ?? 0,
@@ -212,18 +220,19 @@ if (args.includes('--check')) {
   const byStory = stories.map((left) => {
     return { left, weights: fitChoice(choicesOf(memos.filter(({ story }) => story !== left))) };
   });
-  for (const threshold of [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9]) {
-    const tally = emptyTally();
-    for (const memo of memos)
-      apply(
-        memo,
-        byStory.find(({ left }) => left === memo.story)?.weights ?? [],
-        threshold,
-        tally,
-        verbose && threshold === 0.6,
-      );
-    tell(`threshold ${threshold}`, tally);
-  }
+  for (const least of [0.25, 0.35, 0.45, 0.55])
+    for (const mostHeardWord of [0.05, 0.1, 0.2, 0.3]) {
+      const tally = emptyTally();
+      for (const memo of memos)
+        apply(
+          memo,
+          byStory.find(({ left }) => left === memo.story)?.weights ?? [],
+          { least, mostHeard: 0.25, mostHeardWord },
+          tally,
+          verbose && least === 0.35 && mostHeardWord === 0.1,
+        );
+      tell(`at least ${least}, a heard word at most ${mostHeardWord}`, tally);
+    }
 }
 const weights = fitChoice(choicesOf(memos));
 if (args.includes('--odds')) {

@@ -1,5 +1,5 @@
 // Speaks stories and hears them, into the cache: npx tsx scripts/hearing/hear-stories.ts [--corpus FOLDER] [--voices WORDS]
-// [--aside] [--noise NOISE:DECIBELS] [--first N]
+// [--aside] [--noise NOISE:DECIBELS] [--first N] [--memos N]
 import { HearingCache } from './heard-talk.ts';
 import type { Noise } from './noise.ts';
 import { storiesToSpeak } from './texts.ts';
@@ -19,7 +19,7 @@ for (const voice of VOICES.filter(({ name }) => !wanted || wanted.includes(name)
   let sound = 0;
   let hearing = 0;
   for (const story of stories) {
-    for (const memo of story.memos) {
+    for (const memo of story.memos.slice(0, Number(after('--memos') ?? 99))) {
       const { soundSeconds, hearingSeconds } = await cache.hear(memo.text, voice, level);
       sound += soundSeconds;
       hearing += hearingSeconds;

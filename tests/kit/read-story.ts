@@ -13,6 +13,11 @@ export function readStory(story: Story): StoryReading {
   return tell(story, (memo, before) => readOne(story, memo, before));
 }
 
+/** As `readStory`, for memos whose text was written by a recogniser. */
+export function readHeardStory(story: Story): StoryReading {
+  return tell(story, (memo, before) => readOne(story, memo, before, true));
+}
+
 /**
  * Tells a story by its gold notes, so that reconciling is scored apart from reading. What the gold does not hold
  * (cues of change, states, formulas, limits) is taken from the reader where it read the same figure.
@@ -29,8 +34,14 @@ interface Before {
 }
 
 /** Reads one memo with what the memos before it left: it settles short names and tells what is done. */
-function readOne(story: Story, memo: GoldMemo, { known, knownLimits, openTasks }: Before): MemoNotes {
+function readOne(
+  story: Story,
+  memo: GoldMemo,
+  { known, knownLimits, openTasks }: Before,
+  isHeard = false,
+): MemoNotes {
   return readMemo(memo.text, {
+    ...(isHeard ? { isHeard } : {}),
     units: story.units,
     ...(story.region ? { region: story.region } : {}),
     recordedAt: memo.recordedAt,

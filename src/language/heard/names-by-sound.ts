@@ -1,5 +1,6 @@
 import { isTradeNoun, singular } from '../lexicon/trade-nouns.ts';
 import type { ReadContext } from '../notes.ts';
+import { NUMBER_WORDS } from '../statements/vocabulary.ts';
 import { MISHEARD, type Misheard } from './misheard-words.ts';
 import type { Heard, RepairRule } from './repair.ts';
 
@@ -13,7 +14,8 @@ export const namesBySound: RepairRule = (words, context) => {
   const said = namedThings(words, context);
   return words.flatMap((word, at) => {
     const found = MISHEARD.get(word.lower);
-    if (!found || !isLikely(found, words[at - 1], said)) return [];
+    if (!found || !isLikely(found, words.slice(Math.max(0, at - 2), at), said, context.isHeard === true))
+      return [];
     const { meant, isWord } = found;
     const why = isWord
       ? `sounds like "${meant}", which the talk is about`
@@ -24,12 +26,20 @@ export const namesBySound: RepairRule = (words, context) => {
 
 const SORT = /^(?:mil|mill|mills|mm|inch|thick|birch|marine|exterior|hardwood|softwood)$/;
 
+/** Straight after "eighteen mil" a recogniser's "play" is ply, also where nothing else speaks of ply. */
+const isThickness = (before: readonly Heard[]) =>
+  before.length === 2 &&
+  /^(?:mil|mill|mills|mm)$/.test(before[1]?.lower ?? '') &&
+  (NUMBER_WORDS.has(before[0]?.lower ?? '') || /^\d/.test(before[0]?.lower ?? ''));
+
 function isLikely(
   { meant, isWord, afterSort }: Misheard,
-  before: Heard | undefined,
+  before: readonly Heard[],
   said: ReadonlySet<string>,
+  isHeard: boolean,
 ) {
-  if (afterSort && !SORT.test(before?.lower ?? '')) return false;
+  if (afterSort && !SORT.test(before.at(-1)?.lower ?? '')) return false;
+  if (afterSort && isHeard && isThickness(before)) return true;
   return !isWord || said.has(singular(meant));
 }
 

@@ -2,18 +2,21 @@ import { singular } from '../lexicon/trade-nouns.ts';
 import { tradeWords } from '../lexicon/trade-words.ts';
 import type { ReadContext } from '../notes.ts';
 import { candidatesIn } from './heard-candidates.ts';
+import { isKnownWord } from './known-words.ts';
 import type { Heard, RepairRule } from './repair.ts';
 import { REPAIR_WEIGHTS } from './repair-weights.ts';
 import { SoundIndex, tradeBySound } from './sound-index.ts';
 import { type Candidate, FEATURES, type HeardScene, weigh } from './weigh-candidate.ts';
 
-/** Chance from which on a repair is made: set so that a right word is seldom changed. */
-const ENOUGH = 0.55;
+/** Set so that a right word is seldom changed: at most once in a thousand words, on talk that was not learned from. */
+const NEEDED: Needed = { least: 0.35, mostHeard: 0.25, mostHeardWord: 0.08 };
 
 export interface Scored {
   readonly candidate: Candidate;
   /** Logarithm of the odds that the candidate was said and not what was heard. */
   readonly odds: number;
+  /** Whether what was heard is words. */
+  readonly isWord: boolean;
 }
 
 /**
@@ -25,11 +28,19 @@ export const tradeWordsBySound: RepairRule = (words, context) => {
   if (!context.isHeard) return [];
   const scene = sceneOf(words, context);
   const weights = FEATURES.map((name) => REPAIR_WEIGHTS[name] ?? 0);
-  const scored = candidatesIn(words, tradeBySound(), ownWords(context)).map((candidate) => ({
-    candidate,
-    odds: weigh(scene, candidate).reduce((sum, value, k) => sum + value * (weights[k] as number), 0),
-  }));
-  return chosen(scored, ENOUGH).map(({ candidate: { from, to, means } }) => {
+  const scored = candidatesIn(words, tradeBySound(), ownWords(context)).flatMap((candidate) => {
+    const features = weigh(scene, candidate);
+    const isWord = isOfWords(words, candidate);
+    if (!isBorneOut(features, isWord)) return [];
+    return [
+      {
+        candidate,
+        isWord,
+        odds: features.reduce((sum, value, k) => sum + value * (weights[k] as number), 0),
+      },
+    ];
+  });
+  return chosen(scored, NEEDED).map(({ candidate: { from, to, means } }) => {
     const [first, last] = [words[from] as Heard, words[to - 1] as Heard];
     return {
       start: first.start,
@@ -40,18 +51,63 @@ export const tradeWordsBySound: RepairRule = (words, context) => {
   });
 };
 
+/** Whether the heard words that a candidate stands for are words, two always. */
+export const isOfWords = (words: readonly Heard[], { from, to }: Candidate): boolean =>
+  to - from > 1 || isKnownWord((words[from] as Heard).lower.replace(/'s$/, ''));
+
+const EVIDENCE = (['project knows it', 'said elsewhere', 'makes a phrase'] as const).map((name) =>
+  FEATURES.indexOf(name),
+);
+const NEIGHBOURS = FEATURES.indexOf('neighbours');
+/** So much likelier must the neighbours make a word, as a logarithm, that nothing else in the talk speaks for. */
+const MUCH_LIKELIER = 5;
+
 /**
- * The likeliest candidates whose chance reaches the threshold, no two on one word. The chance is that of the candidate
- * among all that the same words may be, what was heard included.
+ * Whether something else than the sound speaks for a word in place of another: "a pain in the back" is no pane because
+ * the two sound alike.
  */
-export function chosen<S extends Scored>(scored: readonly S[], threshold: number): readonly S[] {
+export function isBorneOut(features: readonly number[], isWord: boolean): boolean {
+  return (
+    !isWord || EVIDENCE.some((k) => (features[k] ?? 0) > 0) || (features[NEIGHBOURS] ?? 0) >= MUCH_LIKELIER
+  );
+}
+
+/** What must hold of a repair. */
+export interface Needed {
+  /** Least chance of what is read instead, one and many of a thing taken together. */
+  readonly least: number;
+  /** Greatest chance of what was heard, where that is no word. */
+  readonly mostHeard: number;
+  /** The same where it is one: a word is only replaced when the other is much likelier in its place. */
+  readonly mostHeardWord: number;
+}
+
+/**
+ * The likeliest candidates that reach what is needed, no two on one word. The chance is that of the candidate among all
+ * that the same words may be, what was heard included.
+ */
+export function chosen<S extends Scored>(
+  scored: readonly S[],
+  { least, mostHeard, mostHeardWord }: Needed,
+): readonly S[] {
   const all = new Map<number, number>();
+  const byStem = new Map<string, number>();
   const placeOf = ({ candidate: { from, to } }: S) => from * 4 + (to - from);
-  for (const one of scored) all.set(placeOf(one), (all.get(placeOf(one)) ?? 1) + Math.exp(one.odds));
+  const stemOf = (one: S) => `${placeOf(one)} ${singular(one.candidate.means.replace(/'s$/, ''))}`;
+  for (const one of scored) {
+    const odds = Math.exp(one.odds);
+    all.set(placeOf(one), (all.get(placeOf(one)) ?? 1) + odds);
+    byStem.set(stemOf(one), (byStem.get(stemOf(one)) ?? 0) + odds);
+  }
   const likely = scored
-    .map((one) => ({ one, chance: Math.exp(one.odds) / (all.get(placeOf(one)) as number) }))
-    .filter(({ chance }) => chance >= threshold)
-    .sort((a, b) => b.chance - a.chance);
+    .map((one) => {
+      const sum = all.get(placeOf(one)) as number;
+      return { one, chance: (byStem.get(stemOf(one)) as number) / sum, ofHeard: 1 / sum };
+    })
+    .filter(
+      ({ one, chance, ofHeard }) => chance >= least && ofHeard <= (one.isWord ? mostHeardWord : mostHeard),
+    )
+    .sort((a, b) => b.chance - a.chance || b.one.odds - a.one.odds);
   const taken = new Set<number>();
   const picked: S[] = [];
   for (const { one } of likely) {

@@ -77,7 +77,8 @@ export function weigh(
   const meantSaid = Math.min(...meant.map((word) => timesSaid(countedAs(word))));
   const isTrade = heard.length === 1 ? tradeWords().has(heard[0] as string) : false;
   const noWord = heard.length === 1 && !isKnownWord((heard[0] as string).replace(/'s$/, ''));
-  const seen = timesHeardAs(heard.join(' '), means);
+  // "Beech" was heard for "beach" too: of two words of the trade what was seen tells nothing.
+  const seen = isTrade ? { times: 0, share: 0 } : timesHeardAs(heard.join(' '), means);
   const elsewhere = (list: readonly string[], own: number) =>
     Math.max(0, Math.min(...list.map((word) => times.get(stemOf(word)) ?? 0)) - own);
   const last = meant.at(-1) as string;

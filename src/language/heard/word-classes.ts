@@ -36,8 +36,21 @@ const CLOSED: ReadonlySet<string> = new Set(
   watts degree degrees percent hour hours day days week weeks long wide high deep thick across`.split(/\s+/),
 );
 
+/** Classes that were asked for, so that a memo asks once for each of its words; emptied before it grows. */
+const asked = new Map<string, string>();
+const MOST_ASKED = 20_000;
+
 /** Class of a word as the counts know it; words that hold sentences together are a class each. */
 export function classOf(word: string): string {
+  const known = asked.get(word);
+  if (known !== undefined) return known;
+  const found = findClass(word);
+  if (asked.size >= MOST_ASKED) asked.clear();
+  asked.set(word, found);
+  return found;
+}
+
+function findClass(word: string): string {
   if (word === NUMBER || word === STOP || CLOSED.has(word)) return word;
   const [kind] = kindsOf([word]);
   if (kind !== undefined && kind !== 'abstract' && kind !== 'person' && kind !== 'time')
