@@ -41,6 +41,7 @@ await build({
     cli: 'src/cli/main.ts',
     'screen-worker': 'src/cli/screen-worker.ts',
     'recogniser-child': 'src/speech/recogniser-child.ts',
+    'voice-child': 'src/speech/voice-child.ts',
     'microphone-child': 'src/speech/microphone-child.ts',
   },
   outdir: 'dist',

@@ -31,6 +31,13 @@ import type { Problem, Result } from './problem.ts';
 import type { SoundLevel } from './speech/microphone/level.ts';
 import type { KnownDevice } from './speech/microphone/open-microphone.ts';
 import type { TakeProgress, Transcript } from './speech/transcript.ts';
+import type { WatchOptions } from './watching/folder-watch.ts';
+
+/** A stretch of a recording, in seconds from its beginning. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
 
 export interface TakeOptions {
   /** ISO 8601 of the recording. Without it: the container's creation time, else the file's modification time. */
@@ -39,6 +46,8 @@ export interface TakeOptions {
   readonly signal?: AbortSignal;
   /** The name that the memo goes by, instead of the file's own. */
   readonly name?: string;
+  /** Stretches that hold no talk, in seconds: what a voice of ours said there. They are heard as silence. */
+  readonly silences?: readonly Stretch[];
   /** What was heard already, while the recording was made: it is not heard again. */
   readonly heard?: Pick<Transcript, 'engine' | 'utterances' | 'dropped'>;
   /** Name or path of the engine that hears it; without it the default one. */
@@ -89,6 +98,10 @@ export type ListenEvent =
       readonly soFar: MemoView['notes']['figures'];
       readonly open: readonly FindingView[];
     }
+  /** These words are read aloud; what is heard meanwhile is not taken for talk. */
+  | { readonly kind: 'read-back'; readonly words: string }
+  /** Nothing can be read aloud; the recording goes on. */
+  | { readonly kind: 'not-read-back'; readonly problem: Problem }
   /** Words are not heard at once; the recording goes on and is heard afterwards. */
   | { readonly kind: 'not-heard'; readonly reason: string }
   | { readonly kind: 'stopped'; readonly seconds: number }
@@ -101,6 +114,8 @@ export interface ListenOptions {
   readonly device?: string;
   /** Ends by itself after so much sound. */
   readonly seconds?: number;
+  /** Each figure is read aloud when it is heard, with what it clashes with. */
+  readonly readBack?: boolean;
   readonly onEvent: (event: ListenEvent) => void;
 }
 
@@ -117,6 +132,8 @@ export interface Listened {
 export interface OpenListening {
   /** Stops recording. What was recorded is then taken in. */
   stop(): void;
+  /** From now on figures are read aloud, or are not. */
+  readBack(isOn: boolean): void;
   readonly finished: Promise<Listened>;
 }
 
@@ -193,6 +210,11 @@ export interface ProjectApi {
   takeMany(files: readonly string[], options?: TakeManyOptions): AsyncIterable<TakenFile>;
   /** Hears and reads memos that were kept but not finished, and recordings that were cut off (a kill, a crash). */
   resume(options?: Pick<TakeOptions, 'onProgress' | 'signal' | 'engine'>): Promise<readonly Result<Taken>[]>;
+  /**
+   * Gives the path of each file that is in a folder or comes into it, once it is whole, until the signal. Throws a Problem
+   * when there is no such folder.
+   */
+  watch(folder: string, options: WatchOptions): Promise<AsyncIterable<string>>;
   /** Records from a microphone until it is stopped. The problem says why no microphone could be opened. */
   listen(options: ListenOptions): Promise<Result<OpenListening>>;
   microphones(): Promise<readonly KnownDevice[]>;
@@ -215,6 +237,11 @@ export interface ProjectApi {
     memoId: string,
     options: Pick<TakeOptions, 'engine' | 'onProgress' | 'signal'>,
   ): Promise<Result<HeardMemo>>;
+  /**
+   * Plays a stretch of a memo's recording, to its end or until the signal; what hinders it is a problem. Resolves when it
+   * has sounded.
+   */
+  playClip(memoId: string, stretch: Stretch, signal?: AbortSignal): Promise<Result<null>>;
   /** Pictures a second of a memo's kept original; nothing where it has no picture. */
   framesPerSecond(memoId: string): Promise<number | undefined>;
   findings(filter?: {

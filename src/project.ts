@@ -45,6 +45,7 @@ import type {
   ProjectApi,
   ProjectCheck,
   SettleChoice,
+  Stretch,
   Taken,
   TakeOptions,
 } from './project-api.ts';
@@ -55,6 +56,7 @@ import { type MemoReading, MemoTaking } from './taking.ts';
 import { lastByHand, setByHandWith } from './undo.ts';
 import { whyUnwritten } from './unwritten.ts';
 import { VERSION } from './version.ts';
+import type { WatchOptions } from './watching/folder-watch.ts';
 
 function isFolder(path: string): boolean {
   try {
@@ -91,6 +93,14 @@ export async function openNearestProject(folder: string | undefined): Promise<Pr
   }
   refuseLinks(found);
   return new Project(found, openStore(databaseOf(found)));
+}
+
+function noSoundKept(memoId: string): Problem {
+  return new Problem(`memo ${memoId.slice(1)} holds no sound: it was taken as text`, {
+    code: 'sound-missing',
+    exitCode: EXIT.partly,
+    next: 'its words stand in: hearwright memos',
+  });
 }
 
 export interface NewProjectOptions {
@@ -215,6 +225,9 @@ class Project implements ProjectApi {
     };
     return { ok: true, value: new Listening(project, { ...options, microphone: opened.value }) };
   }
+  async watch(folder: string, options: WatchOptions): Promise<AsyncIterable<string>> {
+    return (await import('./watching/folder-watch.ts')).filesInto(folder, options);
+  }
   async microphones() {
     return (await import('./speech/microphone/open-microphone.ts')).microphones();
   }
@@ -241,6 +254,17 @@ class Project implements ProjectApi {
   }
   hearAgain(memoId: string, options: Parameters<ProjectApi['hearAgain']>[1]) {
     return this.#taking.hearAgain(memoId, options);
+  }
+  async playClip(memoId: string, stretch: Stretch, signal?: AbortSignal): Promise<Result<null>> {
+    const memo = this.#store.rows.get('memos', memoId);
+    if (memo?.source.kind !== 'recording') return { ok: false, problem: noSoundKept(memoId) };
+    const { playClip } = await import('./speech/voice/play-clip.ts');
+    try {
+      return await playClip(originalPath(this.#home, memo), stretch, signal);
+    } catch (error) {
+      if (error instanceof Problem) return { ok: false, problem: error };
+      throw error;
+    }
   }
   async framesPerSecond(memoId: string): Promise<number | undefined> {
     const memo = this.#store.rows.get('memos', memoId);

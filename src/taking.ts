@@ -43,7 +43,7 @@ const READER = `reader ${VERSION}`;
 /** As the log keeps it. */
 export type MemoReading = Pick<NotesRead, 'notes' | 'repairs' | 'reader'>;
 
-type Watch = Pick<TakeOptions, 'onProgress' | 'signal' | 'engine'>;
+type Watch = Pick<TakeOptions, 'onProgress' | 'signal' | 'engine' | 'silences'>;
 
 /** A file that may be taken: what it is, and when it was recorded. */
 interface Candidate {

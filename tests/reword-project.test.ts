@@ -69,6 +69,13 @@ test('a memo that is not there has no words to put right', async () => {
   await expect(reword).rejects.toMatchObject({ code: 'memo-not-read', exitCode: 2 });
 });
 
+test('a memo that was taken as text has no clip to play', async () => {
+  expect(await project.playClip('m1', { from: 0, to: 1 })).toMatchObject({
+    ok: false,
+    problem: { code: 'sound-missing', exitCode: 3, message: 'memo 1 holds no sound: it was taken as text' },
+  });
+});
+
 test('of two who put words of one memo right at once, the second is told', async () => {
   const other = await openNearestProject(folder);
   const [first, second] = await Promise.allSettled([

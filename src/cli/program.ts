@@ -31,6 +31,7 @@ import { nextCommand } from './commands/next.ts';
 import { noteCommand } from './commands/note.ts';
 import { ordersCommand } from './commands/orders.ts';
 import { pagesCommand } from './commands/pages.ts';
+import { playCommand } from './commands/play.ts';
 import { readCommand } from './commands/read.ts';
 import { reopenCommand } from './commands/reopen.ts';
 import { restoreCommand } from './commands/restore.ts';
@@ -80,6 +81,7 @@ const COMMANDS = [
   findingsCommand,
   settleCommand,
   noteCommand,
+  playCommand,
   wordsCommand,
   heardCommand,
   setCommand,

@@ -3,9 +3,10 @@ import { rmSync } from 'node:fs';
 import { localInstant } from '../instant.ts';
 import type { Utterance } from '../model/views.ts';
 import { EXIT, Problem, type Result } from '../problem.ts';
-import type { ListenEvent, Listened, Taken, TakeOptions } from '../project-api.ts';
+import type { ListenEvent, Listened, Stretch, Taken, TakeOptions } from '../project-api.ts';
 import { replaceFile } from '../replacing.ts';
 import { clipTime } from '../reports/source-text.ts';
+import { spokenWords } from '../reports/spoken-words.ts';
 import {
   ENGINE_NAME,
   type LiveListeners,
@@ -19,6 +20,7 @@ import { microphoneLost, recordingUnwritten } from '../speech/microphone/microph
 import { RecordingFile } from '../speech/microphone/recording-file.ts';
 import { newRecording, SILENT_ENDING } from '../speech/microphone/recordings-folder.ts';
 import { SAMPLE_RATE } from '../speech/recogniser/sample-rate.ts';
+import { openVoice, type Voice, type VoiceListeners } from '../speech/voice/voice.ts';
 import { HeardTalk } from './heard-talk.ts';
 import { type LookAhead, NOTHING_TOLD, type Told, whatIsNew } from './what-is-new.ts';
 
@@ -36,6 +38,10 @@ export interface ListeningSetup {
   readonly onEvent: (event: ListenEvent) => void;
   /** Ends by itself after so much sound. */
   readonly seconds?: number;
+  /** Figures are read aloud from the beginning. */
+  readonly readBack?: boolean;
+  /** Another one than the bundled voice. */
+  readonly openVoice?: (listeners: VoiceListeners) => Voice;
   /** Another one than the bundled recogniser. */
   readonly startRecogniser?: (listeners: LiveListeners) => LiveRecogniser;
 }
@@ -68,6 +74,11 @@ const WARMING_UP: readonly Utterance[] = [
   { startSeconds: 0, endSeconds: 1, text: 'The bench top is 900 millimetres high, so cut the legs at 860.' },
 ];
 
+/** Sound that is on its way through the microphone, and what the room gives back, when the voice has ended. */
+const TAIL_SECONDS = 0.4;
+/** Of figures that come at once the last are read aloud: more would keep one waiting. */
+const MOST_READ = 2;
+
 export class Listening {
   readonly #project: ListeningProject;
   readonly #setup: ListeningSetup;
@@ -86,11 +97,18 @@ export class Listening {
   #lookAgain = false;
   #taking: Promise<void> = Promise.resolve();
   #silentRest: Listened['silentRest'];
+  #voice: Voice | undefined;
+  #readsBack: boolean;
+  /** Since which sample the voice sounds; undefined while it is still. */
+  #speakingFrom: number | undefined;
+  /** Where the voice sounded, in samples of the whole recording. */
+  readonly #spoken: { readonly from: number; readonly to: number }[] = [];
   readonly finished: Promise<Listened>;
 
   constructor(project: ListeningProject, setup: ListeningSetup) {
     this.#project = project;
     this.#setup = setup;
+    this.#readsBack = setup.readBack ?? false;
     this.#recogniser = (setup.startRecogniser ?? startLiveRecogniser)({
       onEarly: (heard) => {
         this.#talk.addEarly(heard);
@@ -114,6 +132,14 @@ export class Listening {
     this.#setup.microphone.stop();
   }
 
+  /** From now on figures are read aloud, or are not. */
+  readBack(isOn: boolean): void {
+    this.#readsBack = isOn;
+    if (isOn) return;
+    this.#voice?.close();
+    this.#voice = undefined;
+  }
+
   async #run(): Promise<Listened> {
     // Whatever is read first takes longest: something is read before the first word is spoken.
     void this.#project.lookAhead(WARMING_UP, localInstant(new Date(this.#begun))).catch(() => {});
@@ -129,6 +155,7 @@ export class Listening {
       this.#setup.microphone.stop();
       this.#fail(recordingUnwritten(error, this.#kept));
     }
+    this.readBack(false);
     this.#setup.onEvent({ kind: 'stopped', seconds: this.#seconds });
     this.#isHeard = (await this.#recogniser.end()) && this.#isHeard;
     await this.#looking;
@@ -161,8 +188,10 @@ export class Listening {
     for await (const piece of this.#setup.microphone.sound) {
       const sound = piece.subarray(0, Math.max(0, most - this.#samples));
       await this.#part?.file.append(sound);
+      const isSpoken = this.#isSpokenAt(this.#samples);
       this.#samples += sound.length;
-      this.#recogniser.write(sound);
+      // What the voice says is no talk: the file keeps it, the recogniser hears silence in its place.
+      this.#recogniser.write(isSpoken ? new Int16Array(sound.length) : sound);
       this.#setup.onEvent({
         kind: 'level',
         seconds: this.#seconds,
@@ -172,6 +201,39 @@ export class Listening {
       if (this.#cutAt !== undefined) await this.#cut(this.#cutAt);
       if (this.#samples >= most) return this.stop();
     }
+  }
+
+  /** Reads aloud what was just heard, and minds where that sounds. */
+  #readAloud(words: string): void {
+    if (!this.#readsBack || words === '') return;
+    this.#voice ??= (this.#setup.openVoice ?? openVoice)({
+      onSpeaking: () => {
+        this.#speakingFrom = this.#samples;
+      },
+      onSilent: () => {
+        const from = this.#speakingFrom;
+        if (from !== undefined) this.#spoken.push({ from, to: this.#samples + TAIL_SECONDS * SAMPLE_RATE });
+        this.#speakingFrom = undefined;
+      },
+      onLost: (problem) => {
+        this.#readsBack = false;
+        this.#setup.onEvent({ kind: 'not-read-back', problem });
+      },
+    });
+    this.#setup.onEvent({ kind: 'read-back', words });
+    this.#voice.say(words);
+  }
+
+  /** Whether the voice sounds at this sample, or has just sounded. */
+  #isSpokenAt(sample: number): boolean {
+    return this.#speakingFrom !== undefined || (this.#spoken.at(-1)?.to ?? -1) >= sample;
+  }
+
+  /** Where the voice sounded in a part, in seconds of its own. */
+  #silencesOf({ from }: Part): readonly Stretch[] {
+    return this.#spoken
+      .filter(({ to }) => to > from)
+      .map((one) => ({ from: (one.from - from) / SAMPLE_RATE, to: (one.to - from) / SAMPLE_RATE }));
   }
 
   async #newPart(from: number): Promise<Part> {
@@ -242,9 +304,11 @@ export class Listening {
 
   async #take(part: Part, heard: TakeOptions['heard'] | undefined): Promise<void> {
     const { onEvent } = this.#setup;
+    const silences = this.#silencesOf(part);
     const result = await this.#project.take(part.file.path, {
       name: part.name,
-      ...(heard ? { heard } : {}),
+      // Heard from the file, the voice is silenced there as well.
+      ...(heard ? { heard } : silences.length > 0 ? { silences } : {}),
       onProgress: (progress) => onEvent({ kind: 'progress', name: part.name, progress }),
     });
     if (!result.ok) return this.#fail(result.problem);
@@ -281,6 +345,7 @@ export class Listening {
         soFar: ahead.figures,
         open: ahead.findings.filter(({ status }) => status === 'open'),
       });
+      this.#readAloud(spokenWords(figures.slice(-MOST_READ), findings));
     }
   }
 }

@@ -7,6 +7,8 @@ export interface HearOptions {
   readonly onProgress?: (progress: TakeProgress) => void;
   /** Stops the work; the answer is then a problem with the code `cancelled`. */
   readonly signal?: AbortSignal;
+  /** Stretches that are heard as silence, in seconds. */
+  readonly silences?: readonly { readonly from: number; readonly to: number }[];
   /** Takes what the engine itself says, line by line; without it those lines are swallowed. */
   readonly onEngineLine?: (line: string) => void;
   /** Names that the project has for its things, latest first, for engines that can be told what to expect. */

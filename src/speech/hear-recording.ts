@@ -12,6 +12,7 @@ import { ENGINE_NAME } from './model-folder.ts';
 import type { Heard } from './recogniser/listener.ts';
 import type { RecogniserSetup } from './recogniser/messages.ts';
 import { type RecogniserProcess, startRecogniser } from './recogniser/recogniser-process.ts';
+import { silencing } from './silencing.ts';
 import { startTally } from './take-tally.ts';
 
 export function engineOf(source: EngineSource): Engine {
@@ -58,7 +59,8 @@ async function hear(
   const stop = () => child.stop();
   options.signal?.addEventListener('abort', stop);
   try {
-    const end = await feed(child, decodeRecording(file, recording, options.signal));
+    const sound = decodeRecording(file, recording, options.signal);
+    const end = await feed(child, silencing(sound, options.silences ?? []));
     const { failure } = await child.finished;
     if (options.signal?.aborted) return { ok: false, problem: cancelled(file) };
     if (failure) return { ok: false, problem: crashed(file, engine, failure) };

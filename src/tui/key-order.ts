@@ -39,7 +39,15 @@ const MOVES: ReadonlySet<Intent> = new Set(['up', 'down', 'page-up', 'page-down'
 function leadsElsewhere(intent: Intent): boolean {
   return intent.startsWith('see-') || ELSEWHERE.has(intent);
 }
-const ELSEWHERE: ReadonlySet<Intent> = new Set(['back', 'take', 'record', 'cancel', 'find', 'leave']);
+const ELSEWHERE: ReadonlySet<Intent> = new Set([
+  'back',
+  'take',
+  'record',
+  'read-back',
+  'cancel',
+  'find',
+  'leave',
+]);
 
 /** Whether a key has to wait for what is under way. */
 export function hasToWait(state: ScreenState, key: KeyPress, { readings, writings }: UnderWay): boolean {

@@ -22,9 +22,9 @@ export function pressesOf(input: string, key: Key, isTyping: boolean): readonly 
   const name = nameOf(input, key);
   if (name) return [{ text: '', name }];
   if (key.ctrl || key.meta) return [];
-  const path = isTyping ? undefined : droppedFile(input);
-  // A file that is dropped on a terminal comes as its path: it is offered for taking in, not read as keys.
-  if (path !== undefined) return [{ text: 't' }, { text: path }];
+  const paths = isTyping ? [] : droppedFiles(input);
+  // Files that are dropped on a terminal come as their paths: they are offered for taking in, not read as keys.
+  if (paths.length > 0) return [{ text: 't' }, { text: paths.join('\n') }];
   return [...graphemes.segment(input)].flatMap(({ segment }): KeyPress[] => {
     const control = CONTROLS[segment];
     if (control) return [{ text: '', name: control }];
@@ -53,6 +53,20 @@ function nameOf(input: string, key: Key): KeyPress['name'] {
 }
 
 const PATH_START = /^(?:'|")?(?:file:\/\/|~?\/|\.{1,2}\/|[A-Za-z]:\\)./;
+
+/** A word as a shell would read it: in quotes, or with a backslash before what parts words. */
+const SHELL_WORD = /'[^']*'|"[^"]*"|(?:\\.|[^\s\\])+/g;
+
+/** The paths in what a terminal pastes for dropped files; none for anything else. */
+export function droppedFiles(pasted: string): readonly string[] {
+  const lines = pasted.split(/[\r\n]+/).filter((line) => line.trim() !== '');
+  const words = lines.flatMap((line) => line.match(SHELL_WORD) ?? []);
+  const several = words.map(droppedFile);
+  if (words.length > 1 && several.every((path) => path !== undefined)) return several as string[];
+  const [only, ...others] = lines;
+  const path = only === undefined || others.length > 0 ? undefined : droppedFile(only);
+  return path === undefined ? [] : [path];
+}
 
 /** The path in what a terminal pastes for a dropped file; undefined for anything else. */
 export function droppedFile(pasted: string): string | undefined {

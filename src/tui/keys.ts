@@ -13,6 +13,8 @@ export type Intent =
   | 'take'
   | 'record'
   | 'see-bench'
+  | 'read-back'
+  | 'play'
   | 'cancel'
   | 'see-memos'
   | 'see-clashes'
@@ -129,6 +131,7 @@ export const KEYS: readonly KeyBinding[] = [
     brief: 'misheard',
     views: ['heard'],
   },
+  { key: 'p', shown: 'p', intent: 'play', words: 'play where it was said', brief: 'play', views: ['heard'] },
   {
     key: 'y',
     shown: 'y',
@@ -267,8 +270,23 @@ export const KEYS: readonly KeyBinding[] = [
     brief: 'recording',
     views: 'all',
   },
-  { key: 't', shown: 't', intent: 'take', words: 'take a file in', brief: 'take', views: 'all' },
-  { key: 'x', shown: 'x', intent: 'cancel', words: 'stop taking in', views: 'all' },
+  {
+    key: 'g',
+    shown: 'g',
+    intent: 'read-back',
+    words: 'read figures aloud as they are heard, or not',
+    brief: 'aloud',
+    views: 'all',
+  },
+  {
+    key: 't',
+    shown: 't',
+    intent: 'take',
+    words: 'take a file in, or watch a folder',
+    brief: 'take',
+    views: 'all',
+  },
+  { key: 'x', shown: 'x', intent: 'cancel', words: 'stop taking in, or watching', views: 'all' },
   { key: 'm', shown: 'm', intent: 'see-memos', words: 'memos', views: 'all' },
   { key: 'c', shown: 'c', intent: 'see-clashes', words: 'clashes', views: 'all' },
   { key: 'f', shown: 'f', intent: 'see-figures', words: 'figures', views: 'all' },

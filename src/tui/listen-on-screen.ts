@@ -6,8 +6,10 @@ const LEVEL_EVERY_MS = 200;
 
 export interface ScreenListening {
   /** Opens the microphone; resolves when the recording is over and taken in. Does nothing while one runs. */
-  start(): Promise<void>;
+  start(readBack: boolean): Promise<void>;
   stop(): void;
+  /** Figures are read aloud from now on, or are not. */
+  readBack(isOn: boolean): void;
   /** Stops, and waits until everything is taken in. */
   settle(): Promise<void>;
 }
@@ -27,10 +29,13 @@ export function screenListening(
   let open: OpenListening | undefined;
   let running: Promise<void> | undefined;
   let isStopped = false;
+  let readsBack = false;
 
   async function run(): Promise<void> {
     let lastLevel = 0;
+    const asked = readsBack;
     const opened = await project.listen({
+      ...(asked ? { readBack: true } : {}),
       onEvent(event) {
         if (event.kind === 'level') {
           if (performance.now() - lastLevel < LEVEL_EVERY_MS) return;
@@ -43,6 +48,8 @@ export function screenListening(
     if (!opened.ok) return onOver(opened.problem);
     open = opened.value;
     if (isStopped) open.stop();
+    // It may have been turned on or off while the microphone was being opened.
+    if (readsBack !== asked) open.readBack(readsBack);
     await open.finished;
     onOver();
   }
@@ -52,8 +59,9 @@ export function screenListening(
     open?.stop();
   };
   return {
-    start() {
+    start(readBack) {
       isStopped = false;
+      readsBack = readBack;
       running ??= run()
         .catch(onOver)
         .finally(() => {
@@ -63,6 +71,10 @@ export function screenListening(
       return running;
     },
     stop,
+    readBack(isOn) {
+      readsBack = isOn;
+      open?.readBack(isOn);
+    },
     async settle() {
       stop();
       await running;

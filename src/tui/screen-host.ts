@@ -2,10 +2,12 @@
  * Does for the screen what its reducer asks for, on an open project, and tells what came of it as events. It runs beside
  * the screen, in a thread of its own, so that keys are answered whatever a reading or a writing takes.
  */
+import { statSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
 import { Problem } from '../problem.ts';
 import type { HandChange, ListenEvent, ProjectApi, Taken } from '../project-api.ts';
 import { daysBetween } from '../reports/source-text.ts';
+import { isToldOf } from '../watching/told-of.ts';
 import { dayPages } from './day-pages.ts';
 import { screenListening } from './listen-on-screen.ts';
 import type {
@@ -73,6 +75,8 @@ export class ScreenHost {
   readonly #setup: HostSetup;
   readonly #recording: ReturnType<typeof screenListening>;
   #taking: AbortController | undefined;
+  #playing: AbortController | undefined;
+  #watching: AbortController | undefined;
   #isLeaving = false;
 
   constructor(setup: HostSetup) {
@@ -169,13 +173,22 @@ export class ScreenHost {
         break;
       }
       case 'take':
-        void this.#take(effect.file);
+        void this.#take(effect.file, effect.isFound ?? false);
+        break;
+      case 'unwatch':
+        this.#watching?.abort();
         break;
       case 'cancel':
         this.#taking?.abort();
         break;
       case 'record':
-        void this.#recording.start();
+        void this.#recording.start(effect.readBack);
+        break;
+      case 'read-back':
+        this.#recording.readBack(effect.isOn);
+        break;
+      case 'play':
+        void this.#play(effect);
         break;
       case 'stop-recording':
         this.#recording.stop();
@@ -212,25 +225,76 @@ export class ScreenHost {
     emit({ kind: 'book', book: { figures } });
   }
 
-  async #take(file: string): Promise<void> {
+  /** A second time, while it sounds, ends it. */
+  async #play({ memoId, stretch }: Extract<Effect, { do: 'play' }>): Promise<void> {
     const { project, emit } = this.#setup;
+    if (this.#playing) {
+      this.#playing.abort();
+      return;
+    }
+    this.#playing = new AbortController();
+    try {
+      const played = await project.playClip(memoId, stretch, this.#playing.signal);
+      if (!played.ok) emit({ kind: 'refused', lines: problemLines(played.problem) });
+    } catch (error) {
+      emit({ kind: 'refused', lines: troubleLines(error) });
+    }
+    this.#playing = undefined;
+  }
+
+  async #take(file: string, isFound: boolean): Promise<void> {
+    const { project, emit } = this.#setup;
+    if (!isFound && isFolder(file)) {
+      emit({ kind: 'taken' });
+      await this.#watch(file);
+      return;
+    }
     this.#taking = new AbortController();
     try {
       const result = await project.take(file, {
         onProgress: (progress) => emit({ kind: 'progress', progress }),
         signal: this.#taking.signal,
       });
-      if (result.ok) emit({ kind: 'taken', lines: takenLines(result.value) });
-      else emit({ kind: 'failed', lines: problemLines(result.problem) });
+      if (result.ok) {
+        // At every start the folder still holds what was taken before.
+        const isOld = isFound && result.value.already;
+        emit({ kind: 'taken', ...(isOld ? {} : { lines: takenLines(result.value) }) });
+      } else {
+        const isSaid = !isFound || isToldOf(file, result.problem);
+        emit({ kind: 'failed', ...(isSaid ? { lines: problemLines(result.problem) } : {}) });
+      }
     } catch (error) {
       emit({ kind: 'failed', lines: troubleLines(error) });
     }
     this.#orTellWhy(() => this.#emitData());
   }
 
+  /** Offers the files of a folder as they come, until it is stopped or another one is watched. */
+  async #watch(folder: string): Promise<void> {
+    const { project, emit } = this.#setup;
+    this.#watching?.abort();
+    const watching = new AbortController();
+    this.#watching = watching;
+    const name = basename(folder) || folder;
+    try {
+      const onGone = (isGone: boolean) =>
+        emit({ kind: 'watching', folder, lines: [isGone ? `${name} is gone` : `${name} is back`] });
+      const files = await project.watch(folder, { signal: watching.signal, onGone });
+      emit({ kind: 'watching', folder, lines: [`what comes into ${name} is taken in`] });
+      for await (const file of files) emit({ kind: 'found', file });
+    } catch (error) {
+      emit({ kind: 'refused', lines: troubleLines(error) });
+    }
+    if (this.#watching !== watching) return;
+    this.#watching = undefined;
+    emit({ kind: 'watching', lines: [`${name} is not watched any more`] });
+  }
+
   #leave(): void {
     const { emit } = this.#setup;
     this.#taking?.abort();
+    this.#playing?.abort();
+    this.#watching?.abort();
     // A second time it does not wait: what was recorded is found again by the next call.
     if (this.#isLeaving) {
       emit({ kind: 'gone' });
@@ -239,6 +303,10 @@ export class ScreenHost {
     this.#isLeaving = true;
     void this.#recording.settle().then(() => emit({ kind: 'gone' }));
   }
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }
 
 /** What to say where a task could not be put before another: what it needs comes first all the same. */
@@ -263,7 +331,8 @@ const takenLines = ({ memoId, already, findings }: Taken) => {
 /** What an event of the recording has to say beside what the bench shows. */
 function benchLines(event: ListenEvent): { readonly lines?: readonly string[] } {
   if (event.kind === 'taken') return { lines: takenLines(event.taken) };
-  if (event.kind === 'failed') return { lines: problemLines(event.problem) };
+  if (event.kind === 'failed' || event.kind === 'not-read-back')
+    return { lines: problemLines(event.problem) };
   return event.kind === 'not-heard'
     ? { lines: [`words are heard only after the recording: ${event.reason}`] }
     : {};

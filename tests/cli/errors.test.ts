@@ -160,6 +160,12 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
     2,
   ],
   [
+    'note-unknown',
+    [...IN, 'play', 'm9.f1'],
+    'no note has the id "m9.f1"\n  next   see the ids of memo 3 with: hearwright memos 3',
+    2,
+  ],
+  [
     'words-not-found',
     [...IN, 'words', '1', 'no such words', 'others'],
     'the words "no such words" are not in memo 1\n  kept   nothing was changed\n  next   take them as they stand there, with the words around them',

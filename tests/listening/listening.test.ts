@@ -198,3 +198,68 @@ test('a folder that may not be written to is a problem, and the microphone is le
   expect(problems).toMatchObject([{ code: 'recording-unwritten', exitCode: 3 }]);
   expect(isStopped).toBe(true);
 });
+
+const FIGURE = MEMO.notes.figures[0];
+
+/** A recording of twelve seconds in which a figure is heard at the fourth, and the voice sounds until the eighth. */
+async function readAloud(isWhole: boolean) {
+  const recogniser = standIn(isWhole);
+  const heardSound: number[] = [];
+  const spoken: string[] = [];
+  let silent = () => {};
+  const taking = {
+    ...project(),
+    lookAhead: async (talk: readonly { readonly text: string }[]) =>
+      talk.some(({ text }) => text === 'The beam.') && FIGURE
+        ? { figures: [FIGURE], findings: [] }
+        : { figures: [], findings: [] },
+  };
+  async function* sound() {
+    for (let second = 1; second <= 12; second++) {
+      yield new Int16Array(RATE).fill(second);
+      if (second === 4) recogniser.listeners?.onEarly(said(1, 3, 'The beam.'));
+      if (second === 8) silent();
+      // What was heard is read between two pieces of sound.
+      await new Promise((done) => setTimeout(done, 20));
+    }
+  }
+  const listening = new Listening(taking, {
+    microphone: {
+      name: 'bench',
+      sound: sound(),
+      ended: Promise.resolve({ kind: 'stopped' }),
+      stop: () => {},
+    },
+    onEvent: () => {},
+    readBack: true,
+    startRecogniser(listeners) {
+      const live = recogniser.start(listeners);
+      return { ...live, write: (piece) => heardSound.push(piece[0] ?? -1) };
+    },
+    openVoice: ({ onSpeaking, onSilent }) => {
+      silent = onSilent;
+      return {
+        say(words) {
+          spoken.push(words);
+          onSpeaking();
+        },
+        close: () => {},
+      };
+    },
+  });
+  await listening.finished;
+  return { spoken, heardSound, options: taking.told[0]?.options };
+}
+
+test('a figure is read aloud once, and what the voice says is not heard as talk', async () => {
+  const { spoken, heardSound, options } = await readAloud(true);
+  expect(spoken).toEqual(['hoist beam length, 2150 millimetres.']);
+  // From the fifth second to the eighth, and a little longer: the room gives it back.
+  expect(heardSound).toEqual([1, 2, 3, 4, 0, 0, 0, 0, 0, 10, 11, 12]);
+  expect(options).not.toHaveProperty('silences');
+});
+
+test('heard from the file afterwards, the voice is silenced there as well', async () => {
+  const { options } = await readAloud(false);
+  expect(options).toMatchObject({ silences: [{ from: 4, to: 8.4 }] });
+});

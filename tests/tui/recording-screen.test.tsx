@@ -27,7 +27,14 @@ function atTheBench(refused?: Problem) {
       const finished = new Promise<void>((done) => {
         end = done;
       });
-      return { ok: true, value: { stop: () => told.push('stop'), finished } };
+      return {
+        ok: true,
+        value: {
+          stop: () => told.push('stop'),
+          readBack: (isOn: boolean) => told.push(`aloud ${isOn}`),
+          finished,
+        },
+      };
     },
   } as unknown as ProjectApi;
   return { project, told, say: (event: ListenEvent) => say(event), end: () => end() };

@@ -14,6 +14,7 @@ interface Options {
   readonly list?: boolean;
   readonly for?: number;
   readonly json?: boolean;
+  readonly aloud?: boolean;
 }
 
 /** `listen`: records from a microphone, shows what is heard as it is said, and takes it in. */
@@ -23,6 +24,7 @@ export function listenCommand(): Command {
     .option('--device <name>', 'the microphone, as --list names it; without it the default one')
     .option('--list', 'list the microphones')
     .option('--for <seconds>', 'stop after so many seconds', (value) => secondsValue('--for', value))
+    .option('--aloud', 'read each figure back by voice, and what it clashes with')
     .option('--json', 'print JSON, an object a line as things happen')
     .action((options: Options, command: Command) => {
       if (options.list) return listMicrophones(options.json ?? false);
@@ -48,6 +50,7 @@ async function listen(project: ProjectApi, options: Options): Promise<void> {
   const opened = await project.listen({
     ...(options.device === undefined ? {} : { device: options.device }),
     ...(options.for === undefined ? {} : { seconds: options.for }),
+    ...(options.aloud ? { readBack: true } : {}),
     onEvent: show,
   });
   if (!opened.ok) throw opened.problem;
@@ -87,6 +90,7 @@ function jsonEvents(): (event: ListenEvent) => void {
       case 'level':
       case 'progress':
         return;
+      case 'not-read-back':
       case 'failed': {
         const { code, message, kept, next } = event.problem;
         printProblem(event.problem);
@@ -128,6 +132,10 @@ async function textEvents(line: TerminalLine): Promise<(event: ListenEvent) => v
           print(clash.status === 'open' ? `\n${findingText(said)}\n` : `  ${findingLine(said)}`);
         }
         return;
+      case 'read-back':
+        return;
+      case 'not-read-back':
+        return printProblem(event.problem);
       case 'not-heard':
         return tell(`Words are heard only after the recording: ${event.reason}.`);
       case 'stopped':

@@ -2,24 +2,12 @@ import { basename } from 'node:path';
 import { Command } from 'commander';
 import type { Problem } from '../../problem.ts';
 import type { ProjectApi, Taken } from '../../project-api.ts';
+import { isToldOf } from '../../watching/told-of.ts';
 import { interruptSignal } from '../interrupt.ts';
 import { print, printJsonLine, tell } from '../print.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
 import { finishKeptFirst } from './resume.ts';
-
-/** What is said of pictures and papers that lie beside memos. They are passed over without a word. */
-const NO_MEMO: ReadonlySet<string> = new Set([
-  'not-media',
-  'file-text',
-  'no-audio',
-  'sound-empty',
-  'sound-damaged',
-  'codec-unknown',
-  'file-cut-off',
-]);
-/** Endings that promise a memo: one that cannot be taken is told. */
-const MEMO_ENDING = /\.(?:txt|md|wav|mp3|m4a|aac|flac|ogg|oga|opus|mp4|mov|mkv|webm|amr|3gp|wma|aiff?)$/i;
 
 /** `watch`: takes in what comes into a folder, once it is whole, until it is stopped. */
 export function watchCommand(): Command {
@@ -63,10 +51,6 @@ async function watchFolder(project: ProjectApi, folder: string, json: boolean): 
   }
   line.clear();
   tell('Stopped watching.');
-}
-
-function isToldOf(file: string, { code }: Problem): boolean {
-  return MEMO_ENDING.test(file) || !NO_MEMO.has(code);
 }
 
 function printTakenJson(file: string, taken: Taken): void {

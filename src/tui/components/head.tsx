@@ -46,6 +46,9 @@ export function Head({ state }: { readonly state: ScreenState }) {
       <Line text={`${closed(cutLine(plainText(data.projectName), room))}  ${counts}`} bold />
       {recording === undefined ? null : <Line text={recording} bold />}
       {job ? <Line text={headOfJobs(job, waiting.length)} /> : null}
+      {!job && state.watched !== undefined ? (
+        <Line dimColor text={`watching ${plainText(state.watched)}, x stops`} />
+      ) : null}
     </Box>
   );
 }

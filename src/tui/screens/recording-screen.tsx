@@ -20,6 +20,7 @@ export function RecordingScreen({ state, height, columns }: ScreenProps) {
       <Latest bench={bench} height={height} columns={columns} />
       <Clashes bench={bench} />
       <Before bench={bench} />
+      {bench.readBack === undefined ? null : <Line dimColor text={`aloud: ${plainText(bench.readBack)}`} />}
       {bench.words === '' ? null : <Line dimColor text={`heard: ${plainText(bench.words)}`} />}
     </Box>
   );

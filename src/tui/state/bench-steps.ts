@@ -16,9 +16,19 @@ export function record(state: ScreenState): Step {
     default:
       return {
         state: { ...state, view: 'bench', viewBefore: state.view, bench: OPENING, message: undefined },
-        effects: [{ do: 'record' }],
+        effects: [{ do: 'record', readBack: state.readsBack }],
       };
   }
+}
+
+/** Figures are read aloud as they are heard, or are not; said so, because nothing sounds before the next one. */
+export function turnReadBack(state: ScreenState): Step {
+  const isOn = !state.readsBack;
+  const line = isOn ? 'figures are read aloud as they are heard' : 'nothing is read aloud any more';
+  return {
+    state: { ...state, readsBack: isOn, message: { tone: 'good', lines: [line] } },
+    effects: [{ do: 'read-back', isOn }],
+  };
 }
 
 /** `lines` is what the event has to say; of a trouble it is shown as one. */
@@ -28,8 +38,9 @@ export function withBench(
   lines: readonly string[] | undefined,
 ): ScreenState {
   const bench = benchAfter(state.bench ?? OPENING, event);
+  const readsBack = event.kind === 'not-read-back' ? false : state.readsBack;
   if (!lines) return { ...state, bench, ...elsewhere(state, event) };
-  return { ...state, bench, message: { tone: event.kind === 'taken' ? 'good' : 'bad', lines } };
+  return { ...state, bench, readsBack, message: { tone: event.kind === 'taken' ? 'good' : 'bad', lines } };
 }
 
 /** Who looks at something else while recording sees it in a line. */

@@ -22,6 +22,8 @@ export interface Bench {
   readonly figures: readonly Figure[];
   /** Clashes of this recording that nobody settled, newest first. */
   readonly clashes: readonly FindingView[];
+  /** What was last read aloud. */
+  readonly readBack?: string;
   /** Of the part that is being taken in. */
   readonly progress?: TakeProgress | undefined;
 }
@@ -65,6 +67,9 @@ export function benchAfter(bench: Bench, event: ListenEvent): Bench {
       return { ...bench, progress: event.progress };
     case 'taken':
       return { ...bench, progress: undefined };
+    case 'read-back':
+      return { ...bench, readBack: event.words };
+    case 'not-read-back':
     case 'not-heard':
     case 'failed':
       return bench;

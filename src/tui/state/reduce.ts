@@ -2,17 +2,17 @@
 import type { MemoView, TaskView } from '../../model/views.ts';
 import { kindOfEffect } from '../key-order.ts';
 import { type Intent, intentOf } from '../keys.ts';
-import { benchOver, record, withBench } from './bench-steps.ts';
+import { benchOver, record, turnReadBack, withBench } from './bench-steps.ts';
 import { figureLines } from './figure-lines.ts';
 import { foundFigures, isSamePlace, placeOfFigure } from './figure-rows.ts';
-import { acceptSure, judge, turnMemo, turnUnsure } from './review-steps.ts';
+import { acceptSure, judge, play, turnMemo, turnUnsure } from './review-steps.ts';
 import { listLength, shownNotes } from './rows.ts';
 import { ruleLines } from './rule-lines.ts';
 import type { Effect, KeyPress, ScreenEvent, ScreenState, Step, Typing, View } from './screen-state.ts';
 import { chosenProblem, chosenTask, shownTasks, taskLines } from './task-rows.ts';
 import { askNote } from './typed-note.ts';
 import { askJoin, askSet, standApart } from './typed-thing.ts';
-import { openFigure, typeKey } from './typing.ts';
+import { openFigure, queued, takeOf, typeKey } from './typing.ts';
 
 const PAGE = 10;
 const stay = (state: ScreenState): Step => ({ state, effects: [] });
@@ -57,9 +57,13 @@ function next(state: ScreenState, event: ScreenEvent): Step {
         jobs: state.jobs.map((job, index) => (index === 0 ? { ...job, progress: event.progress } : job)),
       });
     case 'taken':
-      return nextJob({ ...state, message: { tone: 'good', lines: event.lines } });
+      return nextJob(saying(state, 'good', event.lines));
     case 'failed':
-      return nextJob({ ...state, message: { tone: 'bad', lines: event.lines } });
+      return nextJob(saying(state, 'bad', event.lines));
+    case 'watching':
+      return stay({ ...saying(state, 'good', event.lines), watched: event.folder });
+    case 'found':
+      return queued(state, [{ file: event.file, isFound: true }]);
     case 'settled':
       return stay({ ...state, message: { tone: 'good', lines: event.lines } });
     case 'refused':
@@ -87,6 +91,12 @@ function next(state: ScreenState, event: ScreenEvent): Step {
   }
 }
 
+const saying = (
+  state: ScreenState,
+  tone: 'good' | 'bad',
+  lines: readonly string[] | undefined,
+): ScreenState => (lines ? { ...state, message: { tone, lines } } : state);
+
 /** The mark stays in a memo that is shown already, unless its rows are those of another one. */
 function withMemo(state: ScreenState, memo: MemoView): ScreenState {
   if (state.view === 'heard' && state.memo?.id === memo.id) return clamp({ ...state, memo });
@@ -105,7 +115,7 @@ function nextJob(state: ScreenState): Step {
   const [, ...waiting] = state.jobs;
   const [first] = waiting;
   const without = { ...state, jobs: waiting };
-  return first ? doing(without, { do: 'take', file: first.file }) : stay(without);
+  return first ? doing(without, takeOf(first)) : stay(without);
 }
 
 /** What is looked at is read anew, because it may have changed. */
@@ -175,6 +185,10 @@ function act(state: ScreenState, intent: Intent): Step {
       return ask(state, 'file');
     case 'record':
       return record(state);
+    case 'read-back':
+      return turnReadBack(state);
+    case 'play':
+      return play(state);
     case 'see-bench':
       return see(state, 'bench');
     case 'find':
@@ -184,7 +198,7 @@ function act(state: ScreenState, intent: Intent): Step {
     case 'add-wait':
       return isOpen(chosenTask(state)) ? ask(state, 'wait') : stay(state);
     case 'cancel':
-      return state.jobs.length > 0 ? doing(state, { do: 'cancel' }) : stay(state);
+      return cancel(state);
     case 'see-memos':
       return see(state, 'memos');
     case 'see-clashes':
@@ -266,6 +280,12 @@ function act(state: ScreenState, intent: Intent): Step {
     case 'leave':
       return doing(state, { do: 'leave' });
   }
+}
+
+/** The file that is on its way first; when there is none, the watching of a folder. */
+function cancel(state: ScreenState): Step {
+  if (state.jobs.length > 0) return doing(state, { do: 'cancel' });
+  return state.watched === undefined ? stay(state) : doing(state, { do: 'unwatch' });
 }
 
 function settle(state: ScreenState, choice: 'keep-old' | 'take-new' | 'both-right'): Step {

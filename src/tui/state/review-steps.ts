@@ -40,6 +40,23 @@ export function acceptSure(state: ScreenState): Step {
   return { state: next, effects: [{ do: 'by-hand', change: { kind: 'notes-accepted', noteIds }, line }] };
 }
 
+/** Plays where the marked note was said. */
+export function play(state: ScreenState): Step {
+  const line = chosenNote(state);
+  const { memo } = state;
+  if (!line || !memo) return stay(state);
+  const { startSeconds: from, endSeconds: to } = line.note;
+  if (from === undefined || to === undefined)
+    return stay({
+      ...state,
+      message: { tone: 'bad', lines: ['this memo was taken as text: nothing can be played'] },
+    });
+  return {
+    state: { ...state, message: undefined },
+    effects: [{ do: 'play', memoId: memo.id, stretch: { from, to } }],
+  };
+}
+
 /** All notes, or the unsure ones alone. */
 export function turnUnsure(state: ScreenState): Step {
   const next = { ...state, unsureAlone: !state.unsureAlone, message: undefined };

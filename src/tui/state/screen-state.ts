@@ -13,7 +13,7 @@ import type {
   TaskView,
   WhereView,
 } from '../../model/views.ts';
-import type { HandChange, ListenEvent, SettleChoice } from '../../project-api.ts';
+import type { HandChange, ListenEvent, SettleChoice, Stretch } from '../../project-api.ts';
 import type { TakeProgress } from '../../speech/transcript.ts';
 import type { UnderWay } from '../key-order.ts';
 import type { Bench } from './bench.ts';
@@ -109,6 +109,8 @@ export interface Typing {
 /** A file on its way in. */
 export interface Job {
   readonly file: string;
+  /** It came into the watched folder: nobody asked for this one file. */
+  readonly isFound?: true;
   readonly progress?: TakeProgress;
 }
 
@@ -146,8 +148,12 @@ export interface ScreenState {
   readonly typing?: Typing | undefined;
   /** First is being worked on, the rest wait. */
   readonly jobs: readonly Job[];
+  /** The folder whose files are taken in as they come. */
+  readonly watched?: string | undefined;
   /** The recording that runs, or the last one; undefined before the first. */
   readonly bench?: Bench | undefined;
+  /** Figures are read aloud as they are heard. */
+  readonly readsBack: boolean;
   /** What was asked for and is not there yet. */
   readonly underWay: UnderWay;
   /** One line about what just happened. */
@@ -181,8 +187,13 @@ export type ScreenEvent =
   | { readonly kind: 'data'; readonly data: ScreenData }
   | { readonly kind: 'memo'; readonly memo: MemoView }
   | { readonly kind: 'progress'; readonly progress: TakeProgress }
-  | { readonly kind: 'taken'; readonly lines: readonly string[] }
-  | { readonly kind: 'failed'; readonly lines: readonly string[] }
+  /** Without lines there is nothing to say of it: a picture beside the memos, or what was taken before. */
+  | { readonly kind: 'taken'; readonly lines?: readonly string[] }
+  | { readonly kind: 'failed'; readonly lines?: readonly string[] }
+  /** A folder is watched, or none any more. */
+  | { readonly kind: 'watching'; readonly folder?: string; readonly lines?: readonly string[] }
+  /** A file has come into the watched folder. */
+  | { readonly kind: 'found'; readonly file: string }
   | { readonly kind: 'settled'; readonly lines: readonly string[] }
   | { readonly kind: 'refused'; readonly lines: readonly string[] }
   | { readonly kind: 'book'; readonly book: FigureBook }
@@ -207,7 +218,9 @@ export type ScreenEvent =
 /** What the shell around the reducer has to do. */
 export type Effect =
   | { readonly do: 'open-memo'; readonly id: string }
-  | { readonly do: 'take'; readonly file: string }
+  /** A folder is watched. */
+  | { readonly do: 'take'; readonly file: string; readonly isFound?: true }
+  | { readonly do: 'unwatch' }
   | { readonly do: 'cancel' }
   | { readonly do: 'settle'; readonly id: string; readonly choice: SettleChoice; readonly value?: Quantity }
   | { readonly do: 'read-data' }
@@ -228,7 +241,10 @@ export type Effect =
   /** Puts words of a memo right. */
   | { readonly do: 'reword'; readonly memoId: string; readonly wording: Wording }
   | { readonly do: 'write'; readonly pages: readonly DayPage[] }
-  | { readonly do: 'record' }
+  | { readonly do: 'record'; readonly readBack: boolean }
+  | { readonly do: 'read-back'; readonly isOn: boolean }
+  /** Plays where a note was said; a second time while it sounds, ends it. */
+  | { readonly do: 'play'; readonly memoId: string; readonly stretch: Stretch }
   | { readonly do: 'stop-recording' }
   | { readonly do: 'leave' };
 
@@ -262,6 +278,7 @@ export function openingState(data: ScreenData, where?: WhereView): ScreenState {
     find: '',
     page: 0,
     jobs: [],
+    readsBack: false,
     underWay: { readings: 0, writings: 0 },
   };
 }

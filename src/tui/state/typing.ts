@@ -1,6 +1,6 @@
 /** What a typed line does: a file to take in, words to find, a task, its date, what it waits for. */
 import { foundFigures, placeOfFigure } from './figure-rows.ts';
-import type { KeyPress, ScreenState, Step, Typing } from './screen-state.ts';
+import type { Effect, Job, KeyPress, ScreenState, Step, Typing } from './screen-state.ts';
 import { chosenTask } from './task-rows.ts';
 import { lineAfter } from './typed-line.ts';
 import { finishNote } from './typed-note.ts';
@@ -49,7 +49,11 @@ function finish(state: ScreenState, typing: Typing): Step {
   if (text === '') return stay(state);
   switch (what) {
     case 'file':
-      return queue(state, text);
+      // Several are dropped at once: each stands in a line.
+      return queued(
+        { ...state, message: undefined },
+        text.split('\n').map((file) => ({ file })),
+      );
     case 'task': {
       const change = { kind: 'task-added', gist: text } as const;
       return { state, effects: [{ do: 'by-hand', change, line: `added: ${text}` }] };
@@ -71,11 +75,18 @@ function finish(state: ScreenState, typing: Typing): Step {
   }
 }
 
-/** A file is taken in at once, or behind the ones that are on their way. */
-function queue(state: ScreenState, file: string): Step {
-  const queued = { ...state, jobs: [...state.jobs, { file }], message: undefined };
-  return { state: queued, effects: state.jobs.length === 0 ? [{ do: 'take', file }] : [] };
+/** Files are taken in at once, or behind the ones that are on their way. */
+export function queued(state: ScreenState, jobs: readonly Job[]): Step {
+  const next = { ...state, jobs: [...state.jobs, ...jobs] };
+  const [first] = jobs;
+  return { state: next, effects: state.jobs.length === 0 && first ? [takeOf(first)] : [] };
 }
+
+export const takeOf = ({ file, isFound }: Job): Effect => ({
+  do: 'take',
+  file,
+  ...(isFound ? { isFound } : {}),
+});
 
 /** Shows the chosen figure at length; nothing where none is chosen. */
 export function openFigure(state: ScreenState): Step {

