@@ -1,6 +1,6 @@
 import type { Key } from 'ink';
 import { expect, test } from 'vitest';
-import { droppedFile, pressesOf } from '../../src/tui/key-presses.ts';
+import { droppedFile, droppedFiles, pressesOf } from '../../src/tui/key-presses.ts';
 
 const NO_KEY = {} as Key;
 const shown = (input: string, isTyping = false) =>
@@ -35,4 +35,19 @@ test.each([
   ['/a\r/b', undefined],
 ])('%j dropped is the file %j', (pasted, file) => {
   expect(droppedFile(pasted)).toBe(file);
+});
+
+test.each([
+  ["'/barn/a b.m4a' '/barn/c.txt' ", ['/barn/a b.m4a', '/barn/c.txt']],
+  ['/barn/a\\ b.m4a /barn/c.txt', ['/barn/a b.m4a', '/barn/c.txt']],
+  ['/barn/a.m4a\r/barn/b.m4a', ['/barn/a.m4a', '/barn/b.m4a']],
+  ['/barn/a b.m4a', ['/barn/a b.m4a']],
+  ['/barn/a.m4a and more', ['/barn/a.m4a and more']],
+  ['words alone', []],
+])('%j dropped are the files %j', (pasted, files) => {
+  expect(droppedFiles(pasted)).toEqual(files);
+});
+
+test('the cursor of a typed line is moved by keys of its own', () => {
+  expect(shown('\u0001\u0005\u0015', true)).toEqual(['home', 'end', 'clear']);
 });

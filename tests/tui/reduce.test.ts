@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import type { FigurePlace } from '../../src/model/figure-around.ts';
+import { hasToWait } from '../../src/tui/key-order.ts';
 import { figureLines } from '../../src/tui/state/figure-lines.ts';
 import { foundFigures } from '../../src/tui/state/figure-rows.ts';
 import { reduce } from '../../src/tui/state/reduce.ts';
+import { shownNotes } from '../../src/tui/state/rows.ts';
 import { type KeyPress, openingState, type ScreenState } from '../../src/tui/state/screen-state.ts';
 import { chosenTask } from '../../src/tui/state/task-rows.ts';
 import { AROUND, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, TASKS } from '../kit/views.ts';
@@ -328,4 +330,129 @@ test('- takes out what is no task, or no snag', () => {
     { do: 'withdraw', id: 'm1.t1', line: 'taken out: Oil the hoist beam' },
   ]);
   expect(after(withSnag, named('page-down'), typed('-')).effects).toMatchObject([{ id: 'm2.p1' }]);
+});
+
+/** A memo whose figure clashes, and whose two statements nothing speaks against. */
+const HEARD_MEMO = { ...MEMO, id: 'm2' };
+const HEARD_FINDING = {
+  ...FINDING,
+  memoId: 'm2',
+  now: {
+    ...FINDING.now,
+    value: 2150,
+    source: { memoId: 'm2', recordedAt: MEMO.recordedAt, quote: '2150 long' },
+  },
+};
+const heard = reduce(openingState({ ...data, findings: [HEARD_FINDING] }), {
+  kind: 'memo',
+  memo: HEARD_MEMO,
+}).state;
+
+test('a agrees with all sure notes at once and leaves the unsure ones alone, with why', () => {
+  const step = after(heard, typed('a'));
+  expect(step.effects).toMatchObject([
+    { do: 'by-hand', change: { kind: 'notes-accepted', noteIds: ['m1.d1', 'm1.t1'] } },
+  ]);
+  expect(step.state.unsureAlone).toBe(true);
+  expect(shownNotes(step.state)).toMatchObject([
+    { id: 'm1.f1', state: 'UNSURE', why: [expect.stringMatching(/^clashes with/)] },
+  ]);
+});
+
+test.each([
+  ['1', 'note-accepted'],
+  ['-', 'note-rejected'],
+])('%s says of the marked note %s, and the mark goes on', (key, kind) => {
+  const step = after(heard, typed(key));
+  expect(step.effects).toMatchObject([{ do: 'by-hand', change: { kind, noteId: 'm1.f1' } }]);
+  expect(step.state.chosen.heard).toBe(1);
+});
+
+test('e opens the note as a line; put right there it is amended', () => {
+  const line = after(heard, typed('e')).state;
+  expect(line.typing).toMatchObject({ what: 'amend', text: 'hoist beam length = 2150 mm' });
+  const step = after(line, named('clear'), typed('ridge beam width = at most 3 1/2 in'), named('enter'));
+  expect(step.effects).toMatchObject([
+    {
+      change: {
+        kind: 'note-amended',
+        fields: { item: 'ridge beam', attribute: 'width', value: 3.5, unit: 'in', bound: 'at-most' },
+      },
+    },
+  ]);
+  const wrong = after(line, named('clear'), typed('ridge beam'), named('enter'));
+  expect(wrong.effects).toEqual([]);
+  expect(wrong.state).toMatchObject({ typing: { text: 'ridge beam' }, message: { tone: 'bad' } });
+});
+
+test('y makes a note one of another kind, by the beginning of its word', () => {
+  const step = after(heard, named('down'), named('down'), typed('y'), typed('sn'), named('enter'));
+  expect(step.effects).toMatchObject([
+    { change: { noteId: 'm1.t1', fields: { kind: 'problem', gist: 'Oil the hoist beam' } } },
+  ]);
+  expect(after(heard, typed('y'), typed('d'), named('enter')).state.message?.tone).toBe('bad');
+});
+
+test('h opens the sentence; only the words that changed are put right', () => {
+  const line = after(heard, typed('h')).state;
+  expect(line.typing).toMatchObject({ what: 'reword', text: 'The hoist beam is 2150 long.' });
+  const step = after(line, named('clear'), typed('The hoist bean is 2150 long.'), named('enter'));
+  expect(step.effects).toEqual([
+    { do: 'reword', memoId: 'm2', wording: { span: { start: 10, end: 14 }, words: 'bean' } },
+  ]);
+  expect(after(line, named('enter')).effects).toEqual([]);
+});
+
+test('the cursor moves in a typed line', () => {
+  const line = after(heard, typed('e'), named('left'), named('left'), named('left'), typed('.5')).state;
+  expect(line.typing?.text).toBe('hoist beam length = 2150.5 mm');
+  expect(after(line, named('home'), typed('x'), named('end'), named('erase')).state.typing?.text).toBe(
+    'xhoist beam length = 2150.5 m',
+  );
+});
+
+test('a thing is joined with another, or stands apart', () => {
+  expect(after(heard, typed('j'), typed('ridge beam'), named('enter')).effects).toMatchObject([
+    { change: { kind: 'items-merged', from: 'hoist beam', into: 'ridge beam' } },
+  ]);
+  expect(after(heard, typed('o')).effects).toMatchObject([
+    { change: { kind: 'items-split', name: 'hoist beam' } },
+  ]);
+});
+
+test('of a clash neither size may be right: 4 asks for it', () => {
+  const step = after(opened, typed('c'), typed('4'), typed('2130 mm'), named('enter'));
+  expect(step.effects).toEqual([
+    { do: 'settle', id: 'm2.k1', choice: 'correct', value: { value: 2130, unit: 'mm' } },
+  ]);
+});
+
+test('several dropped files wait in a row; a watched folder adds what comes, without a word of what is no memo', () => {
+  const step = after(opened, typed('t'), typed('/barn/a.m4a\n/barn/b.m4a'), named('enter'));
+  expect(step.state.jobs).toEqual([{ file: '/barn/a.m4a' }, { file: '/barn/b.m4a' }]);
+  expect(step.effects).toEqual([{ do: 'take', file: '/barn/a.m4a' }]);
+  const found = reduce(opened, { kind: 'found', file: '/sync/c.jpg' });
+  expect(found.effects).toEqual([{ do: 'take', file: '/sync/c.jpg', isFound: true }]);
+  expect(reduce(found.state, { kind: 'failed' }).state).toEqual(opened);
+  const watched = reduce(opened, { kind: 'watching', folder: '/sync' }).state;
+  expect(after(watched, typed('x')).effects).toEqual([{ do: 'unwatch' }]);
+});
+
+test('keys that come ahead of what they are meant for wait; those that lead elsewhere do not', () => {
+  const tasks = after(opened, typed('w')).state;
+  expect(tasks.underWay).toEqual({ readings: 1, writings: 0 });
+  const waits = (state: ScreenState, key: KeyPress) => hasToWait(state, key, state.underWay);
+  expect([waits(tasks, typed('1')), waits(tasks, named('down')), waits(tasks, typed('c'))]).toEqual([
+    true,
+    false,
+    false,
+  ]);
+  const there = reduce(tasks, { kind: 'performed', effect: 'read-tasks' }).state;
+  expect(waits(there, typed('1'))).toBe(false);
+  const closing = after(reduce(there, { kind: 'tasks', tasks: TASKS }).state, typed('1')).state;
+  expect([
+    waits(closing, named('down')),
+    waits(closing, typed('q')),
+    waits(closing, named('interrupt')),
+  ]).toEqual([true, false, false]);
 });

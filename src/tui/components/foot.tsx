@@ -22,7 +22,7 @@ const HERE: Partial<Record<View, Intent>> = {
 };
 
 const ASKED: Readonly<Record<Typing['what'], readonly [question: string, keys: string]>> = {
-  file: ['file to take in, or folder to watch', 'Enter takes it, Esc leaves it'],
+  file: ['file to take in', 'Enter takes it, Esc leaves it'],
   find: ['find', 'Enter opens the marked one, Esc shows all'],
   task: ['to do', 'Enter adds it, Esc leaves it'],
   wait: ['it waits for', 'Enter notes it, Esc leaves it'],
@@ -63,6 +63,7 @@ export function keyLines(state: ScreenState, columns: number, rows: number): rea
     (binding) =>
       !binding.isQuiet &&
       binding.key !== '?' &&
+      !(binding.intent === 'read-back' && state.view !== 'bench') &&
       binding.intent !== HERE[state.view] &&
       !(binding.intent === 'cancel' && state.jobs.length === 0 && state.watched === undefined) &&
       !(binding.intent === 'see-bench' && !isRunning(state.bench)),
