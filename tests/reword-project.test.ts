@@ -16,7 +16,7 @@ beforeEach(async () => {
   project = await openNearestProject(folder);
   writeFileSync(join(folder, 'a.txt'), TALK);
   await project.take(join(folder, 'a.txt'), { at: '2026-03-09T18:00:00Z' });
-});
+}, 60_000);
 afterEach(() => {
   project.close();
   rmSync(folder, { recursive: true, force: true });

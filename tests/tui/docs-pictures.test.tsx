@@ -36,7 +36,7 @@ beforeAll(async () => {
     const taken = await project.take(join(folder, name), { at });
     expect(taken.ok).toBe(true);
   }
-});
+}, 60_000);
 afterAll(() => {
   project.close();
   rmSync(folder, { recursive: true, force: true });
