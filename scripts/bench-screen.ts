@@ -29,8 +29,7 @@ const ROUNDS = 3;
 
 /** What is pressed, in order: each key finds the screen as the one before left it. */
 const KEYS: readonly (readonly [what: string, bytes: string])[] = [
-  ['the memos', 'm'],
-  ['  one down', KEY_BYTES.down],
+  ['the memos: one down', KEY_BYTES.down],
   ['  a page down', KEY_BYTES.pageDown],
   ['  open a memo', KEY_BYTES.enter],
   ['  the next note', KEY_BYTES.down],

@@ -37,7 +37,8 @@ function Detail({ finding, height }: { readonly finding: FindingView; readonly h
   return (
     <Box flexDirection="column" height={height} overflowY="hidden">
       <Line bold text={head ?? ''} />
-      {lines.map((line) => (
+      {/* Each takes a row at least: what hangs on a dear clash may be hundreds of lines. */}
+      {lines.slice(0, height).map((line) => (
         <Paragraph key={line} text={line} />
       ))}
     </Box>
