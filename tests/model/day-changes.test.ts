@@ -20,7 +20,7 @@ test('what was said before is confirmed or changed, and the rest is new', () => 
       'old' in change ? change.old.value : undefined,
     ]),
   ).toEqual([
-    ['confirmed', '900 high', undefined],
+    ['confirmed', '900 high', 900],
     ['changed', '320 deep', 300],
     ['new', '40 thick', undefined],
   ]);
