@@ -34,7 +34,8 @@ export const SPOILINGS: readonly Spoiling[] = [
       const spoilt = copyOf(bytes);
       for (let times = 1 + Math.floor(chance() * 3); times > 0; times--) {
         const at = Math.min(placeNearAnEnd(bytes, chance), Math.max(0, bytes.length - 8));
-        spoilt.fill(chance() < 0.5 ? 0xff : 0x7f, at, at + (chance() < 0.5 ? 4 : 8));
+        const end = Math.min(bytes.length, at + (chance() < 0.5 ? 4 : 8));
+        spoilt.fill(chance() < 0.5 ? 0xff : 0x7f, at, end);
       }
       return spoilt;
     },
@@ -43,7 +44,7 @@ export const SPOILINGS: readonly Spoiling[] = [
     name: 'a stretch of noughts',
     spoil: (bytes, chance) => {
       const at = place(bytes, chance);
-      return copyOf(bytes).fill(0, at, at + Math.floor(chance() * 3000));
+      return copyOf(bytes).fill(0, at, Math.min(bytes.length, at + Math.floor(chance() * 3000)));
     },
   },
   {
