@@ -1,5 +1,7 @@
 /** Which open task a `done` note closes: by the things they share, the way of doing, and how rare the words are. */
 import { actionsOf } from './actions.ts';
+import { type Match, type Sign, signsOf } from './closing-signs.ts';
+import { CLOSING_WEIGHTS, LOUD } from './closing-weights.ts';
 import { AROUND, type Described, describe, describeDeed, PLACED, QUOTE, type Weights } from './described.ts';
 import { answersGate, type GateWords, gateWords } from './gate-words.ts';
 import { wordsOf } from './names.ts';
@@ -19,7 +21,13 @@ export function holdersOf(open: readonly Described[]): ReadonlyMap<string, numbe
 
 /** How well a deed answers a task: about 1 or more is a match. Rare words among the open tasks count for more. */
 export function answers(deed: Described, task: Described, holders: ReadonlyMap<string, number>): number {
-  if (areRivalWords(deed.words, task.words) || goOtherWays(deed.goes, task.goes)) return 0;
+  const match = matchOf(deed, task, holders);
+  return match ? scoreOf(match, deed, task) : 0;
+}
+
+/** What the words of a deed and of a task have in common; undefined where they name different ones of a pair. */
+function matchOf(deed: Described, task: Described, holders: ReadonlyMap<string, number>): Match | undefined {
+  if (areRivalWords(deed.words, task.words) || goOtherWays(deed.goes, task.goes)) return undefined;
   let things = 0;
   let nearby = 0;
   let acts = 0;
@@ -40,11 +48,20 @@ export function answers(deed: Described, task: Described, holders: ReadonlyMap<s
   }
   const sameRank = sharesRank(deed.words, task.words);
   if (sameRank && things + nearby + acts > 0) things += SAME_RANK;
+  const common = [...deed.actions].filter((action) => task.actions.has(action)).length;
+  const got = isGot(deed, task);
+  const clash = common === 0 && !got && deed.actions.size > 0 && task.actions.size > 0;
+  return { things, nearby, acts, isAnchored, sameRank, common, clash, isGot: got };
+}
+
+function scoreOf(
+  { things, nearby, acts, isAnchored, sameRank, common, clash }: Match,
+  deed: Described,
+  task: Described,
+): number {
   if (things + nearby === 0 && acts < 0.55) return 0;
   // Both name their things, and none of them is the same: words of the talk around, or the way of doing, are no tie.
   if (!isAnchored && !sameRank && deed.things.size > 0 && task.things.size > 0) return 0;
-  const common = [...deed.actions].filter((action) => task.actions.has(action)).length;
-  const clash = common === 0 && !isGot(deed, task) && deed.actions.size > 0 && task.actions.size > 0;
   // Other work: what the talk around shares says little then.
   return clash ? things + nearby / 2 + acts - 0.45 : things + nearby + acts + (common > 0 ? 0.45 : 0);
 }
@@ -184,28 +201,14 @@ export function closedBy(
 export function allClosedBy(
   deeds: readonly Deed[],
   tasks: readonly TaskRow[],
+  today?: string,
 ): readonly (readonly TaskRow[])[] {
-  const described = tasks.map(describeTask);
-  const holders = holdersOf(described);
-  const getting = holdersOf(described.filter(isGetting));
-  const waits = tasks.map((task) => task.waitsFor.map(gateWords));
-  const pairs = deeds.flatMap((deed, at) => {
-    const told = describeDeed(deed.gist, deed.quote, deed.around);
-    const said = gateWords(`${deed.gist} ${deed.quote}`);
-    const partly = isPartly(deed.quote) || isAllBut(deed);
-    return tasks.flatMap((task, index) => {
-      if (partly && !BEGINS.test(task.quote)) return [];
-      if (deed.goods && !isDoneByGoods(deed, described[index] as Described)) return [];
-      const score = answers(told, described[index] as Described, deed.goods ? getting : holders);
-      // "The bench has had its oil" ends the waiting of "fix the vice once the bench is oiled", and not that task.
-      const gates =
-        (waits[index] as readonly GateWords[]).some((wait) => answersGate(said, wait)) && score < SURE;
-      return score >= CLOSES && !gates ? [{ at, index, score }] : [];
-    });
-  });
+  const pairs = [...pairsOf(deeds, tasks, today)].filter(
+    ({ score, signs }) => score >= CLOSES || (signs !== undefined && weigh(signs) >= LOUD),
+  );
   // What a person says is done comes before what follows from goods that came.
   const isGoods = ({ at }: { readonly at: number }) => (deeds[at]?.goods ? 1 : 0);
-  pairs.sort((a, b) => isGoods(a) - isGoods(b) || b.score - a.score || a.at - b.at || b.index - a.index);
+  pairs.sort((a, b) => isGoods(a) - isGoods(b) || rateOf(b) - rateOf(a) || a.at - b.at || b.index - a.index);
   const closed = new Map<number, TaskRow>();
   const taken = new Set<number>();
   for (const { at, index } of pairs) {
@@ -226,6 +229,107 @@ export function allClosedBy(
     return first ? [first, ...(more.get(at) ?? [])] : [];
   });
 }
+
+/** A deed and an open task that may be ended by it. */
+export interface Pair {
+  /** Numbers of the deed and of the task. */
+  readonly at: number;
+  readonly index: number;
+  readonly score: number;
+  /** What speaks for it; none where goods came or are on order. */
+  readonly signs?: readonly Sign[];
+}
+
+/** Every deed with every open task that shares something with it and that it may end. `today`: the memo's day. */
+export function pairsOf(deeds: readonly Deed[], tasks: readonly TaskRow[], today?: string): readonly Pair[] {
+  const described = tasks.map(describeTask);
+  const holders = holdersOf(described);
+  const getting = holdersOf(described.filter(isGetting));
+  const waits = tasks.map((task) => task.waitsFor.map(gateWords));
+  const matched = deeds.flatMap((deed, at) => {
+    const told = describeDeed(deed.gist, deed.quote, deed.around);
+    const said = gateWords(`${deed.gist} ${deed.quote}`);
+    const partly = isPartly(deed.quote) || isAllBut(deed);
+    return tasks.flatMap((task, index) => {
+      const asked = described[index] as Described;
+      if (partly && !BEGINS.test(task.quote)) return [];
+      if (deed.goods && !isDoneByGoods(deed, asked)) return [];
+      const match = matchOf(told, asked, deed.goods ? getting : holders);
+      if (!match || match.things + match.nearby + match.acts === 0) return [];
+      const score = scoreOf(match, told, asked);
+      // "The bench has had its oil" ends the waiting of "fix the vice once the bench is oiled", and not that task.
+      const gates =
+        (waits[index] as readonly GateWords[]).some((wait) => answersGate(said, wait)) && score < SURE;
+      return gates ? [] : [{ at, index, score, match, told, deed, asked, task }];
+    });
+  });
+  const best = (key: 'at' | 'index') => {
+    const most = new Map<number, number>();
+    for (const pair of matched) most.set(pair[key], Math.max(most.get(pair[key]) ?? 0, strength(pair.match)));
+    return most;
+  };
+  const [ofDeed, ofTask] = [best('at'), best('index')];
+  return matched.map(({ at, index, score, match, told, deed, asked, task }): Pair => {
+    if (deed.goods || isBarred(told, asked, match)) return { at, index, score };
+    const shared = [...told.named].filter((stem) => asked.named.has(stem));
+    const counts = shared.map((stem) => described.filter(({ named }) => named.has(stem)).length);
+    const standing = {
+      ofDeed: strength(match) / (ofDeed.get(at) || 1),
+      ofTask: strength(match) / (ofTask.get(index) || 1),
+      sharers: counts.length === 0 ? 0 : Math.min(...counts),
+      asked: tasks.length,
+      waits: task.waitsFor.length > 0,
+      days: today === undefined ? 0 : Math.max(0, daysApart(task.source.recordedAt, today)),
+      isDue: today === undefined || task.due === undefined ? undefined : task.due <= today.slice(0, 10),
+    };
+    const signs = signsOf({ ...told, gist: deed.gist }, { ...asked, gist: task.gist }, match, standing);
+    return { at, index, score, signs };
+  });
+}
+
+/** What shares words enough comes first; behind it what the other signs speak for. */
+const rateOf = ({ score, signs }: Pair): number =>
+  score >= CLOSES || signs === undefined ? SHARED + score : weigh(signs);
+const SHARED = 100;
+
+/** What no other sign outweighs: such a deed is of another thing, or of another stage of the work. */
+function isBarred(deed: Described, task: Described, match: Match): boolean {
+  const { isAnchored, sameRank, things, acts, clash } = match;
+  // Both name their things, none of them is the same, and only the talk around has words of both.
+  if (!isAnchored && !sameRank && things + acts === 0 && deed.things.size > 0 && task.things.size > 0)
+    return true;
+  // "The sink's in" is not told of the sink hole.
+  const shared = [...deed.named].filter((stem) => task.named.has(stem));
+  if (
+    shared.length > 0 &&
+    shared.every((stem) => deed.telling.has(stem) !== task.telling.has(stem)) &&
+    match.common === 0
+  )
+    return true;
+  // What was glued is not sanded yet.
+  return clash && [...deed.actions, ...task.actions].every((way) => STAGES.has(way));
+}
+/** Ways of doing that follow each other on one thing. */
+const STAGES: ReadonlySet<string> = new Set([
+  'cut',
+  'drill',
+  'join',
+  'fit',
+  'coat',
+  'clean',
+  'dig',
+  'fill',
+  'measure',
+]);
+
+const strength = ({ things, nearby, acts, common, clash }: Match): number =>
+  things + nearby / 2 + acts + (common > 0 ? 0.45 : clash ? -0.2 : 0) || 0;
+
+const daysApart = (from: string, to: string): number =>
+  (Date.parse(to.slice(0, 10)) - Date.parse(from.slice(0, 10))) / 86_400_000;
+
+const weigh = (signs: readonly Sign[]): number =>
+  signs.reduce((sum, [name, size]) => sum + (CLOSING_WEIGHTS[name] ?? 0) * size, 0);
 
 /**
  * Whether a deed ends a task that the same memo told before it. More is asked than of a task of another day, since a memo

@@ -13,6 +13,7 @@ import { type Arriving, accept, claimOf, putClaim, standingOf } from './claims.t
 import { counterpartOf } from './counterpart.ts';
 import { type Cue, cueOf, isToldMade } from './cues.ts';
 import { actsOn, sourced } from './finding.ts';
+import { likeliestChange } from './likeliest-change.ts';
 import { likenessOf } from './likeness.ts';
 import { breachOf, fileLimit, isLimiting } from './limits.ts';
 import { itemFor } from './naming.ts';
@@ -27,19 +28,25 @@ import type { Working } from './working.ts';
 
 /** Files one figure: names its item, holds it against what stands, and says what clashed. */
 export function fileFigure(work: Working, note: Kept<FigureNote>): ClaimRow {
-  const place = work.place(note.span);
-  const item = itemFor(work.draft, note.item, work.recent);
-  work.recent.push(item.id);
-  const isInDecision = work.memo.notes.decisions.some(
-    (decision) => decision.span.start < note.span.end && decision.span.end > note.span.start,
-  );
-  const arriving: Arriving = { note, item, place, cue: cueOf(note, place, isInDecision) };
+  const arriving = arrivingOf(work, note);
+  const { place } = arriving;
   if (isSeries(note, place.clause)) return fileReading(work, arriving);
   if (isOrElse(note.quote, place)) return fileAside(work, arriving, 'what does under a condition');
   if (isLimiting(note)) return fileLimit(work, arriving);
   if (isDeviation(note.quote, place)) return fileAside(work, arriving, 'by how much it is out');
   if (isTried(note, place)) return fileAside(work, arriving, 'what it did while it was tried');
   return fileClaim(work, arriving);
+}
+
+/** A figure with the thing that its name stands for, its place in the talk, and the words of change around it. */
+export function arrivingOf(work: Working, note: Kept<FigureNote>): Arriving {
+  const place = work.place(note.span);
+  const item = itemFor(work.draft, note.item, work.recent);
+  work.recent.push(item.id);
+  const isInDecision = work.memo.notes.decisions.some(
+    (decision) => decision.span.start < note.span.end && decision.span.end > note.span.start,
+  );
+  return { note, item, place, cue: cueOf(note, place, isInDecision) };
 }
 
 /** Kept as said; it takes no other figure's place. */
@@ -76,7 +83,9 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
     (row) => isSaidTogether(work, row, note, place, arriving.cue),
     sideBeside(work, note),
   );
-  const near = standing ? meantInstead(work, arriving, standing) : nearCounterpart(work, arriving);
+  const near = standing
+    ? meantInstead(work, arriving, standing)
+    : (nearCounterpart(work, arriving) ?? likeliestChange(work, arriving));
   if (near) {
     const tolerance = toleranceBetween(near.row, note, work.settings.tolerances, work.settings.region);
     return contradict(work, { ...arriving, item: near.item }, near.row, tolerance);

@@ -84,6 +84,21 @@ function withWordsOf(open: TaskRow, said: TaskRow): TaskRow {
   };
 }
 
+/** What a memo tells as done, and the goods that came or are coming. */
+export function deedsOf(
+  work: Working,
+  notes: readonly Kept<DoneNote>[],
+  arrivals: readonly Kept<ArrivalNote>[],
+): readonly Deed[] {
+  return [
+    ...notes.map(({ gist, quote, span }) => ({ gist, quote, around: sentenceAt(work, span) })),
+    ...arrivals.map(({ item, quote, received }) => {
+      const goods = received ? ('received' as const) : ('expected' as const);
+      return { gist: item, quote, around: '', goods };
+    }),
+  ];
+}
+
 /**
  * Closes the tasks that the memo's deeds answer, and gives them back. Call before the memo's own tasks are opened.
  * Goods that came or are coming close the task of getting them.
@@ -93,17 +108,11 @@ export function closeTasks(
   notes: readonly Kept<DoneNote>[],
   arrivals: readonly Kept<ArrivalNote>[],
 ): readonly TaskRow[] {
-  const deeds: readonly Deed[] = [
-    ...notes.map(({ gist, quote, span }) => ({ gist, quote, around: sentenceAt(work, span) })),
-    ...arrivals.map(({ item, quote, received }) => {
-      const goods = received ? ('received' as const) : ('expected' as const);
-      return { gist: item, quote, around: '', goods };
-    }),
-  ];
+  const deeds = deedsOf(work, notes, arrivals);
   if (deeds.length === 0) return [];
   const stems = tellingStems(...deeds.flatMap(({ gist, quote, around }) => [gist, quote, around]));
   const open = work.draft.openTasksSharing(stems);
-  return allClosedBy(deeds, open).flatMap((tasks, at) => {
+  return allClosedBy(deeds, open, work.memo.recordedAt).flatMap((tasks, at) => {
     const note = at < notes.length ? notes[at] : arrivals[at - notes.length];
     const [first] = tasks;
     if (!first || !note) return [];

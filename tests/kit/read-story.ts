@@ -52,7 +52,22 @@ function readOne(
   }).notes;
 }
 
-function tell(story: Story, notesOf: (memo: GoldMemo, before: Before) => MemoNotes): StoryReading {
+/** What is done before and after each memo of a story, with the project as it is then. */
+interface Listener {
+  readonly before: (project: MemoryProject, memo: GoldMemo, notes: MemoNotes) => void;
+  readonly after: (project: MemoryProject, memo: GoldMemo) => void;
+}
+
+/** Tells a story as it would be dictated, and lets somebody look in between. */
+export function tellStory(story: Story, listener: Listener): void {
+  tell(story, (memo, before) => readOne(story, memo, before), listener);
+}
+
+function tell(
+  story: Story,
+  notesOf: (memo: GoldMemo, before: Before) => MemoNotes,
+  listener?: Listener,
+): StoryReading {
   const project = new MemoryProject();
   const known: KnownFigure[] = [];
   const at = story.memos[0]?.recordedAt ?? '2026-01-01T00:00:00Z';
@@ -64,6 +79,7 @@ function tell(story: Story, notesOf: (memo: GoldMemo, before: Before) => MemoNot
       .filter((task) => task.status !== 'done')
       .map((task) => task.gist);
     const notes = notesOf(memo, { known: [...known], knownLimits: limitsKnown(project.rows), openTasks });
+    listener?.before(project, memo, notes);
     for (const { item, attribute, value, unit, limit } of notes.figures)
       if (!limit?.about) known.push({ item, attribute, value, unit });
     const source = { name: `${memoId}.txt`, kind: 'text', sha256: memoId, bytes: text.length } as const;
@@ -80,6 +96,7 @@ function tell(story: Story, notesOf: (memo: GoldMemo, before: Before) => MemoNot
       { kind: 'transcript-made', at: recordedAt, memoId, transcript: { text } },
       { kind: 'notes-read', at: recordedAt, memoId, notes, reader: 'test' },
     ]);
+    listener?.after(project, memo);
   }
   return readingOf(story, project);
 }
