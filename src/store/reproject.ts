@@ -20,7 +20,9 @@ export function reproject(db: Database, rows: SqliteRows, event: ProjectEvent): 
   if (!meant) return;
   const before = effectOfReview(rows, meant);
   rows.begin(0);
-  if (event.kind !== 'undone') for (const change of foundations([event])) rows.put(change);
+  // Words put right take the place of what was read again before.
+  const onlyAdds = event.kind !== 'undone' && event.kind !== 'words-corrected';
+  if (onlyAdds) for (const change of foundations([event])) rows.put(change);
   else if (foundations([meant]).length > 0) putFoundationsAnew(db, rows);
   if (before !== undefined && before === effectOfReview(rows, meant)) return;
   const from = firstReached(db, meant);
