@@ -264,12 +264,12 @@ const fullWhileWriting: Hardship = {
 };
 
 const fewHandles: Hardship = {
-  name: 'few file handles (ulimit -n from 12 to 40)',
+  name: 'few file handles (ulimit -n from 40 to 110)',
   async bear(folder) {
     const scene = begin(folder);
     writeFileSync(join(folder, 'a.txt'), 'The hatch is 610 wide.');
     let done = 0;
-    const limits = [12, 16, 18, 20, 21, 22, 23, 24, 25, 26, 28, 30, 34, 40];
+    const limits = [40, 46, 50, 54, 58, 60, 62, 64, 66, 68, 72, 80, 90, 110];
     for (const limit of limits) {
       writeFileSync(join(folder, `b-${limit}.txt`), `The sill is ${limit} high.`);
       const { status } = spawnSync(
