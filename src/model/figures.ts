@@ -83,9 +83,7 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
     (row) => isSaidTogether(work, row, note, place, arriving.cue),
     sideBeside(work, note),
   );
-  const near = standing
-    ? meantInstead(work, arriving, standing)
-    : (nearCounterpart(work, arriving) ?? likeliestChange(work, arriving));
+  const near = likelyOther(work, arriving, standing);
   if (near) {
     const tolerance = toleranceBetween(near.row, note, work.settings.tolerances, work.settings.region);
     return contradict(work, { ...arriving, item: near.item }, near.row, tolerance);
@@ -107,6 +105,14 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
     return confirm(work, arriving, standing, tolerance);
   }
   return contradict(work, arriving, standing, tolerance);
+}
+
+/** The figure of another name that this one takes the place of. What a person put right is of the thing they said. */
+function likelyOther(work: Working, arriving: Arriving, standing: StandingRow | undefined) {
+  if (arriving.note.review === 'amended') return undefined;
+  return standing
+    ? meantInstead(work, arriving, standing)
+    : (nearCounterpart(work, arriving) ?? likeliestChange(work, arriving));
 }
 
 /** "It's going up to about 940": what is said to change does not agree, however roughly it is said. */

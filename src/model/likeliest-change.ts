@@ -41,11 +41,21 @@ export function likelyChanges(work: Working, arriving: Arriving): readonly Likel
       if (size <= 0 || other <= 0 || Math.max(size / other, other / size) > FURTHEST) return [];
       if (agree(note, row, toleranceBetween(row, note, tolerances, region), region) === true) return [];
       const signs = signsOfChange(work, arriving, row, item, around);
-      return signs.some(([name]) => BARS.has(name)) && !signs.some(([name]) => name === 'replaced')
-        ? []
-        : [{ row, item, signs }];
+      const has = (name: string) => signs.some(([sign]) => sign === name);
+      if (has('replaced')) return [{ row, item, signs }];
+      const isBarred = signs.some(([name]) => BARS.has(name));
+      return isBarred || !mayBeMeant(arriving, item, has) ? [] : [{ row, item, signs }];
     }),
   );
+}
+
+/**
+ * Whether a figure said of one name may be of another thing: the names share a word, the old value is told beside it, or
+ * its name was only guessed. A like value alone makes no change: a compressor is not the hatch that it goes through.
+ */
+function mayBeMeant({ note, item: own }: Arriving, item: ItemRow, has: (sign: string) => boolean): boolean {
+  if (own.id === item.id || has('name shared') || has('old value near')) return true;
+  return (note.assumed?.includes('item') ?? false) && (has('name in the sentence') || has('name before'));
 }
 
 /** The one that the signs speak for loudest, where they are loud enough. */
