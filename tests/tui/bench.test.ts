@@ -144,7 +144,7 @@ describe('keys', () => {
     const finishing = told(recording, { kind: 'stopped', seconds: 3 });
     expect(press(finishing, 'r').effects).toEqual([]);
     const over = reduce(finishing, { kind: 'bench-over' }).state;
-    expect(press(over, 'r').effects).toEqual([{ do: 'record' }]);
+    expect(press(over, 'r').effects).toEqual([{ do: 'record', readBack: false }]);
   });
 
   test('v leads back to the bench', () => {

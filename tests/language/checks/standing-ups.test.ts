@@ -12,7 +12,7 @@ test.each([
   ],
   [
     "We've got to tip the cupboard upright under a 96 inch ceiling, it's 24 inches deep.",
-    'depth=cupboard depth; ceiling=96 in; height=cupboard height',
+    'depth=cupboard depth; ceiling=ceiling height; height=cupboard height',
   ],
   [
     "The locker will have to be stood upright once it's inside and the headroom is 1830.",
