@@ -60,6 +60,8 @@ function mayBeMeant({ note, item: own }: Arriving, item: ItemRow, has: (sign: st
 
 /** The one that the signs speak for loudest, where they are loud enough. */
 export function likeliestChange(work: Working, arriving: Arriving): LikelyChange | undefined {
+  // A person has said what it is of.
+  if (arriving.note.review === 'amended') return undefined;
   const rated = likelyChanges(work, arriving)
     .map((one) => ({ one, sum: weighChange(one.signs) }))
     .sort((a, b) => b.sum - a.sum);
