@@ -2,16 +2,16 @@
  * What speaks for a figure being the new size of something told before, and what against it. Each sign has a name and
  * a size; what it weighs stands in `change-weights.ts`.
  */
-import type { Attribute } from '../language/notes.ts';
+import type { Attribute, FigureNote, Quantity, Span } from '../language/notes.ts';
 import type { Arriving } from './claims.ts';
 import type { Sign } from './closing-signs.ts';
-import { actsOn } from './finding.ts';
 import { likenessOf } from './likeness.ts';
 import { setsApart, shapeOf, wordsOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
 import { stemOf } from './stems.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import { exactQuantity } from './units.ts';
+import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
 
 /** The stems of the talk around a figure, by how near they are. */
@@ -28,7 +28,7 @@ const stemsIn = (text: string): ReadonlySet<string> => new Set(wordsOf(text).map
 const whole = new WeakMap<Working, ReadonlySet<string>>();
 
 /** What is said around a figure. */
-export function aroundOf(work: Working, { place }: Arriving): Around {
+function aroundOf(work: Working, { place }: Arriving): Around {
   const further = [place.index - 2, place.index - 3].map((at) => work.sentences[at]?.text ?? '');
   const memo = whole.get(work) ?? stemsIn(work.memo.text);
   whole.set(work, memo);
@@ -61,92 +61,139 @@ function ratioSign(ratio: number | undefined): string {
   return 'ratio far';
 }
 
-/** The signs of one figure against one that stands. */
-export function signsOfChange(
+/** A list of signs that leaves out what is not there. */
+class Signs {
+  readonly list: Sign[] = [];
+  put(name: string, size: number | boolean = 1): void {
+    const value = Number(size);
+    if (value !== 0) this.list.push([name, value]);
+  }
+}
+
+/** What is the same whatever figure an arriving one is held against, found once for each. */
+export interface Held {
+  readonly around: Around;
+  readonly signs: readonly Sign[];
+  /** Size in its base unit. */
+  readonly size: number;
+  /** Other figures of the same dimension, told within two sentences. */
+  readonly near: readonly FigureNote[];
+}
+
+/** Looks once at an arriving figure and at the talk around it. */
+export function heldOf(work: Working, arriving: Arriving): Held {
+  const { note, cue, place } = arriving;
+  const { notes } = work.memo;
+  const signs = new Signs();
+  signs.put('any');
+  signs.put(`word ${cue.change ?? 'none'}`);
+  signs.put('word plain', Math.min(cue.weight, 6) / 3);
+  signs.put('word of the reader', note.change !== undefined);
+  signs.put('needed', cue.isNeeded);
+  signs.put('restated', cue.isRestated);
+  signs.put('of length', note.dimension === 'length');
+  signs.put(`now ${note.state ?? 'untold'}`);
+  signs.put('about', note.bound === 'about');
+  const isIn = (list: readonly { readonly span: Span }[]) =>
+    list.some(({ span }) => span.start < note.span.end && span.end > note.span.start);
+  signs.put('in a choice', isIn(notes.decisions));
+  signs.put('in a snag', isIn(notes.problems));
+  signs.put('in a deed', isIn(notes.done));
+  signs.put('in an arrival', isIn(notes.arrivals));
+  signs.put('in a task', isIn(notes.tasks));
+  signs.put('own thing known', work.draft.standingOf(arriving.item.id).length > 0);
+  const near = notes.figures.filter(
+    (other) =>
+      other.id !== note.id &&
+      other.dimension === note.dimension &&
+      Math.abs(work.place(other.span).index - place.index) <= 2,
+  );
+  const size = exactQuantity(note, work.settings.region)?.base.valueOf() ?? 0;
+  return { around: aroundOf(work, arriving), signs: signs.list, size, near };
+}
+
+/** How many times one figure is the other; undefined where they do not compare. */
+export function ratioOf(
   work: Working,
+  { note }: Arriving,
+  row: StandingRow,
+  size: number,
+): number | undefined {
+  const [x, y] =
+    row.unit === note.unit
+      ? [row.value, note.value]
+      : [exactQuantity(row, work.settings.region)?.base.valueOf() ?? 0, size];
+  return x > 0 && y > 0 ? Math.max(x / y, y / x) : undefined;
+}
+
+/** The signs of one figure against one that stands, as far as names and sizes go. */
+export function signsOfNames(
   arriving: Arriving,
   row: StandingRow,
   item: ItemRow,
-  around: Around,
+  { around }: Held,
+  ratio: number | undefined,
 ): readonly Sign[] {
-  const { note, cue, place } = arriving;
-  const { region } = work.settings;
-  const signs: Sign[] = [['any', 1]];
-  const put = (name: string, size: number | boolean = 1) => {
-    const value = Number(size);
-    if (value !== 0) signs.push([name, value]);
-  };
+  const { note } = arriving;
+  const signs = new Signs();
   const isOwn = arriving.item.id === row.itemId;
-  put('own thing', isOwn);
-  put(`word ${cue.change ?? 'none'}`);
-  put('word plain', Math.min(cue.weight, 6) / 3);
-  put('word of the reader', note.change !== undefined);
-  put('needed', cue.isNeeded);
-  put('restated', cue.isRestated);
+  signs.put('own thing', isOwn);
   const [a, b] = [shapeOf(note.item), shapeOf(item.name)];
   const moreA = a.stems.filter((stem) => !b.stems.includes(stem));
   const moreB = b.stems.filter((stem) => !a.stems.includes(stem));
-  put('same head', a.head === b.head);
-  put('head within', a.head !== b.head && b.stems.includes(a.head));
-  put('head beside', a.head !== b.head && a.stems.includes(b.head));
-  put('set apart', moreA.some(setsApart) && moreB.some(setsApart));
-  put('name shared', share(b.stems, new Set(a.stems)));
-  put('name in the sentence', share(b.stems, around.sentence));
-  put('name before', share(b.stems, around.before));
-  put('name further up', share(b.stems, around.further));
-  put('name behind', share(b.stems, around.after));
-  put('name in the memo', share(b.stems, around.memo));
-  put('head in the sentence', around.sentence.has(b.head));
-  put('head before', around.before.has(b.head) && !around.sentence.has(b.head));
-  put('name unsaid', moreA.length > 0 && share(a.stems, around.sentence) === 0);
+  signs.put('same head', a.head === b.head);
+  signs.put('head within', a.head !== b.head && b.stems.includes(a.head));
+  signs.put('head beside', a.head !== b.head && a.stems.includes(b.head));
+  signs.put('set apart', moreA.some(setsApart) && moreB.some(setsApart));
+  signs.put('name shared', share(b.stems, new Set(a.stems)));
+  signs.put('name in the sentence', share(b.stems, around.sentence));
+  signs.put('name before', share(b.stems, around.before));
+  signs.put('name further up', share(b.stems, around.further));
+  signs.put('name behind', share(b.stems, around.after));
+  signs.put('name in the memo', share(b.stems, around.memo));
+  signs.put('head in the sentence', around.sentence.has(b.head));
+  signs.put('head before', around.before.has(b.head) && !around.sentence.has(b.head));
+  signs.put('name unsaid', moreA.length > 0 && share(a.stems, around.sentence) === 0);
   const measure = attributeSign(row.attribute, note.attribute);
-  put(measure);
-  put(`${measure}, guessed`, note.assumed?.includes('attribute') ?? false);
-  put('other measure told', measure === 'other measure' && !note.assumed?.includes('attribute'));
-  put(`${measure}, own thing`, isOwn);
-  const [x, y] = [exactQuantity(row, region)?.base.valueOf(), exactQuantity(note, region)?.base.valueOf()];
-  const ratio = x && y && x > 0 && y > 0 ? Math.max(x / y, y / x) : undefined;
-  put(ratioSign(ratio));
-  put('same unit', row.unit === note.unit);
-  put('of length', note.dimension === 'length');
-  const likeness = likenessOf(row, note, region);
-  put('alike', likeness?.weight ?? 0);
-  put('alike, own thing', isOwn ? (likeness?.weight ?? 0) : 0);
-  put('alike, no word', cue.change === undefined ? (likeness?.weight ?? 0) : 0);
-  const tolerance = toleranceBetween(row, note, work.settings.tolerances, region);
-  const agrees = (value: { readonly value: number; readonly unit: string }) =>
-    agree(value, row, tolerance, region) === true;
-  put('replaced', note.replaces !== undefined && agrees(note.replaces));
-  put('another replaced', note.replaces !== undefined && !agrees(note.replaces));
-  const again = work.memo.notes.figures.find(
-    (other) =>
-      other.id !== note.id &&
-      other.id !== row.claimId &&
-      other.dimension === note.dimension &&
-      Math.abs(work.place(other.span).index - place.index) <= 2 &&
-      agrees(other),
-  );
-  put('old value near', again !== undefined);
-  put('old value near, before', again !== undefined && again.span.start < note.span.start);
-  put(`was ${row.state ?? 'untold'}`);
-  put(`now ${note.state ?? 'untold'}`);
-  put('derived', work.draft.formula(row.slot) !== undefined);
-  put('acted on', actsOn(work.draft, item.name).length > 0);
-  put('in doubt', row.status === 'in-doubt');
-  put('about', note.bound === 'about');
-  const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
+  const isGuess = note.assumed?.includes('attribute') ?? false;
+  signs.put(measure);
+  signs.put(`${measure}, guessed`, isGuess);
+  signs.put('other measure told', measure === 'other measure' && !isGuess);
+  signs.put(`${measure}, own thing`, isOwn);
+  signs.put(ratioSign(ratio));
+  signs.put('same unit', row.unit === note.unit);
+  signs.put(`was ${row.state ?? 'untold'}`);
+  signs.put('in doubt', row.status === 'in-doubt');
+  signs.put('worked out', row.claimId === undefined);
+  return signs.list;
+}
+
+/** The other signs of the pair, which cost more to find. */
+export function signsOfTalk(
+  work: Working,
+  arriving: Arriving,
+  row: StandingRow,
+  { near }: Held,
+): readonly Sign[] {
+  const { note, cue } = arriving;
+  const { region } = work.settings;
+  const signs = new Signs();
+  const alike = likenessOf(row, note, region)?.weight ?? 0;
+  signs.put('alike', alike);
+  signs.put('alike, own thing', arriving.item.id === row.itemId ? alike : 0);
+  signs.put('alike, no word', cue.change === undefined ? alike : 0);
+  const isAsked = note.replaces !== undefined || near.length > 0;
+  const tolerance = isAsked && toleranceBetween(row, note, work.settings.tolerances, region);
+  const agrees = (value: Quantity) => tolerance !== false && agree(value, row, tolerance, region) === true;
+  signs.put('replaced', note.replaces !== undefined && agrees(note.replaces));
+  signs.put('another replaced', note.replaces !== undefined && !agrees(note.replaces));
+  const again = near.find((other) => (other as Kept<FigureNote>).id !== row.claimId && agrees(other));
+  signs.put('old value near', again !== undefined);
+  signs.put('old value near, before', again !== undefined && again.span.start < note.span.start);
+  signs.put('derived', work.draft.formula(row.slot) !== undefined);
   const rivals = work.draft
     .standingOf(row.itemId)
     .filter((other) => other.slot !== row.slot && other.dimension === row.dimension).length;
-  put('rivals of the thing', Math.min(rivals, 4));
-  put('worked out', claim === undefined);
-  const isIn = (list: readonly { readonly span: { readonly start: number; readonly end: number } }[]) =>
-    list.some(({ span }) => span.start < note.span.end && span.end > note.span.start);
-  put('in a choice', isIn(work.memo.notes.decisions));
-  put('in a snag', isIn(work.memo.notes.problems));
-  put('in a deed', isIn(work.memo.notes.done));
-  put('in an arrival', isIn(work.memo.notes.arrivals));
-  put('in a task', isIn(work.memo.notes.tasks));
-  put('own thing known', work.draft.standingOf(arriving.item.id).length > 0);
-  return signs;
+  signs.put('rivals of the thing', Math.min(rivals, 4));
+  return signs.list;
 }

@@ -1,12 +1,12 @@
 /** Finds the figure that an arriving one most likely takes the place of, by what speaks for each. */
-import { aroundOf, signsOfChange } from './change-signs.ts';
+import { heldOf, ratioOf, signsOfNames, signsOfTalk } from './change-signs.ts';
 import { CHANGE_WEIGHTS, LOUD_CHANGE } from './change-weights.ts';
 import type { Arriving } from './claims.ts';
 import type { Sign } from './closing-signs.ts';
 import { LIMIT_MARK } from './counterpart.ts';
+import { shapeOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
-import { exactQuantity } from './units.ts';
 import type { Working } from './working.ts';
 
 /** Things that are looked at for one figure: those whose names share most words with the talk around it. */
@@ -23,27 +23,46 @@ export interface LikelyChange {
   readonly signs: readonly Sign[];
 }
 
-/** Every figure of an earlier memo that an arriving one may take the place of, each with what speaks for it. */
-export function likelyChanges(work: Working, arriving: Arriving): readonly LikelyChange[] {
+/**
+ * Every figure of an earlier memo that an arriving one may take the place of, each with what speaks for it. With `least`
+ * those are left out that cannot come to so much.
+ */
+export function likelyChanges(work: Working, arriving: Arriving, least?: number): readonly LikelyChange[] {
   const { note } = arriving;
   const { tolerances, region } = work.settings;
-  const around = aroundOf(work, arriving);
-  const talk = [...new Set([...around.sentence, ...around.before, ...around.further])];
-  const items = new Map(work.draft.itemsNear(talk, MOST_ITEMS).map((item) => [item.id, item]));
+  const held = heldOf(work, arriving);
+  if (held.size <= 0) return [];
+  const { sentence, before, further } = held.around;
+  const talk = new Set([...sentence, ...before, ...further]);
+  const isNamed = ({ name }: ItemRow) => {
+    const { head, stems } = shapeOf(name);
+    return talk.has(head) || stems.filter((stem) => talk.has(stem)).length * 2 >= stems.length;
+  };
+  const items = new Map(
+    work.draft
+      .itemsNear([...talk], MOST_ITEMS)
+      .filter(isNamed)
+      .map((item) => [item.id, item]),
+  );
   items.set(arriving.item.id, arriving.item);
-  const size = exactQuantity(note, region)?.base.valueOf() ?? 0;
+  const ofNote = weighChange(held.signs);
   return [...items.values()].flatMap((item) =>
     work.draft.standingOf(item.id).flatMap((row): readonly LikelyChange[] => {
       if (row.dimension !== note.dimension || row.slot.includes(LIMIT_MARK) || row.status === 'series')
         return [];
+      const ratio = ratioOf(work, arriving, row, held.size);
+      if (ratio === undefined || ratio > FURTHEST) return [];
+      const ofNames = signsOfNames(arriving, row, item, held, ratio);
+      const isBarred = ofNames.some(([name]) => BARS.has(name));
+      if (isBarred && note.replaces === undefined) return [];
+      const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near);
+      if (least !== undefined && ofNote + weighChange(ofNames) + most < least) return [];
       if (!isOfEarlierMemo(work, row)) return [];
-      const other = exactQuantity(row, region)?.base.valueOf() ?? 0;
-      if (size <= 0 || other <= 0 || Math.max(size / other, other / size) > FURTHEST) return [];
-      if (agree(note, row, toleranceBetween(row, note, tolerances, region), region) === true) return [];
-      const signs = signsOfChange(work, arriving, row, item, around);
+      const tolerance = ratio < NO_TOLERANCE && toleranceBetween(row, note, tolerances, region);
+      if (tolerance && agree(note, row, tolerance, region) === true) return [];
+      const signs = [...held.signs, ...ofNames, ...signsOfTalk(work, arriving, row, held)];
       const has = (name: string) => signs.some(([sign]) => sign === name);
       if (has('replaced')) return [{ row, item, signs }];
-      const isBarred = signs.some(([name]) => BARS.has(name));
       return isBarred || !mayBeMeant(arriving, item, has) ? [] : [{ row, item, signs }];
     }),
   );
@@ -60,9 +79,7 @@ function mayBeMeant({ note, item: own }: Arriving, item: ItemRow, has: (sign: st
 
 /** The one that the signs speak for loudest, where they are loud enough. */
 export function likeliestChange(work: Working, arriving: Arriving): LikelyChange | undefined {
-  // A person has said what it is of.
-  if (arriving.note.review === 'amended') return undefined;
-  const rated = likelyChanges(work, arriving)
+  const rated = likelyChanges(work, arriving, LOUD_CHANGE)
     .map((one) => ({ one, sum: weighChange(one.signs) }))
     .sort((a, b) => b.sum - a.sum);
   const [best] = rated;
@@ -77,3 +94,18 @@ function isOfEarlierMemo(work: Working, row: StandingRow): boolean {
   const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
   return claim === undefined || claim.memoId !== work.memo.id;
 }
+
+/** The most that the signs of the talk can come to. */
+function mostOfTalk({ note, cue }: Arriving, isOwn: boolean, near: readonly unknown[]): number {
+  const names = [
+    'alike',
+    ...(isOwn ? ['alike, own thing'] : []),
+    ...(cue.change === undefined ? ['alike, no word'] : []),
+    ...(note.replaces ? ['replaced'] : []),
+    ...(near.length > 0 ? ['old value near', 'old value near, before'] : []),
+  ];
+  return names.reduce((sum, name) => sum + Math.max(0, CHANGE_WEIGHTS[name] ?? 0), 0);
+}
+
+/** No tolerance lets so much pass. */
+const NO_TOLERANCE = 1.5;
