@@ -27,6 +27,17 @@ export interface Around {
 const stemsIn = (text: string): ReadonlySet<string> => new Set(wordsOf(text).map(stemOf));
 const whole = new WeakMap<Working, ReadonlySet<string>>();
 
+const placed = new WeakMap<Working, ReadonlyMap<FigureNote, number>>();
+
+/** The number of the sentence that each figure of the memo stands in. */
+function sentencesOfFigures(work: Working): ReadonlyMap<FigureNote, number> {
+  const known = placed.get(work);
+  if (known) return known;
+  const found = new Map(work.memo.notes.figures.map((note) => [note, work.place(note.span).index]));
+  placed.set(work, found);
+  return found;
+}
+
 /** What is said around a figure. */
 function aroundOf(work: Working, { place }: Arriving): Around {
   const further = [place.index - 2, place.index - 3].map((at) => work.sentences[at]?.text ?? '');
@@ -102,11 +113,12 @@ export function heldOf(work: Working, arriving: Arriving): Held {
   signs.put('in an arrival', isIn(notes.arrivals));
   signs.put('in a task', isIn(notes.tasks));
   signs.put('own thing known', work.draft.standingOf(arriving.item.id).length > 0);
+  const sentences = sentencesOfFigures(work);
   const near = notes.figures.filter(
     (other) =>
       other.id !== note.id &&
       other.dimension === note.dimension &&
-      Math.abs(work.place(other.span).index - place.index) <= 2,
+      Math.abs((sentences.get(other) ?? 0) - place.index) <= 2,
   );
   const size = exactQuantity(note, work.settings.region)?.base.valueOf() ?? 0;
   return { around: aroundOf(work, arriving), signs: signs.list, size, near };
@@ -126,18 +138,11 @@ export function ratioOf(
   return x > 0 && y > 0 ? Math.max(x / y, y / x) : undefined;
 }
 
-/** The signs of one figure against one that stands, as far as names and sizes go. */
-export function signsOfNames(
-  arriving: Arriving,
-  row: StandingRow,
-  item: ItemRow,
-  { around }: Held,
-  ratio: number | undefined,
-): readonly Sign[] {
+/** The signs of one figure against a thing, as far as its name goes. */
+export function signsOfName(arriving: Arriving, item: ItemRow, { around }: Held): readonly Sign[] {
   const { note } = arriving;
   const signs = new Signs();
-  const isOwn = arriving.item.id === row.itemId;
-  signs.put('own thing', isOwn);
+  signs.put('own thing', arriving.item.id === item.id);
   const [a, b] = [shapeOf(note.item), shapeOf(item.name)];
   const moreA = a.stems.filter((stem) => !b.stems.includes(stem));
   const moreB = b.stems.filter((stem) => !a.stems.includes(stem));
@@ -154,6 +159,17 @@ export function signsOfNames(
   signs.put('head in the sentence', around.sentence.has(b.head));
   signs.put('head before', around.before.has(b.head) && !around.sentence.has(b.head));
   signs.put('name unsaid', moreA.length > 0 && share(a.stems, around.sentence) === 0);
+  return signs.list;
+}
+
+/** The signs of one figure against one that stands, as far as measure and size go. */
+export function signsOfSize(
+  { note, item }: Arriving,
+  row: StandingRow,
+  ratio: number | undefined,
+): readonly Sign[] {
+  const signs = new Signs();
+  const isOwn = item.id === row.itemId;
   const measure = attributeSign(row.attribute, note.attribute);
   const isGuess = note.assumed?.includes('attribute') ?? false;
   signs.put(measure);
@@ -173,6 +189,7 @@ export function signsOfTalk(
   work: Working,
   arriving: Arriving,
   row: StandingRow,
+  rivals: number,
   { near }: Held,
 ): readonly Sign[] {
   const { note, cue } = arriving;
@@ -191,9 +208,6 @@ export function signsOfTalk(
   signs.put('old value near', again !== undefined);
   signs.put('old value near, before', again !== undefined && again.span.start < note.span.start);
   signs.put('derived', work.draft.formula(row.slot) !== undefined);
-  const rivals = work.draft
-    .standingOf(row.itemId)
-    .filter((other) => other.slot !== row.slot && other.dimension === row.dimension).length;
   signs.put('rivals of the thing', Math.min(rivals, 4));
   return signs.list;
 }

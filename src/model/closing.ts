@@ -269,10 +269,11 @@ export function pairsOf(deeds: readonly Deed[], tasks: readonly TaskRow[], today
     return most;
   };
   const [ofDeed, ofTask] = [best('at'), best('index')];
+  const namers = namersOf(described);
   return matched.map(({ at, index, score, match, told, deed, asked, task }): Pair => {
     if (deed.goods || isBarred(told, asked, match)) return { at, index, score };
     const shared = [...told.named].filter((stem) => asked.named.has(stem));
-    const counts = shared.map((stem) => described.filter(({ named }) => named.has(stem)).length);
+    const counts = shared.map((stem) => namers.get(stem) ?? 0);
     const standing = {
       ofDeed: strength(match) / (ofDeed.get(at) || 1),
       ofTask: strength(match) / (ofTask.get(index) || 1),
@@ -285,6 +286,13 @@ export function pairsOf(deeds: readonly Deed[], tasks: readonly TaskRow[], today
     const signs = signsOf({ ...told, gist: deed.gist }, { ...asked, gist: task.gist }, match, standing);
     return { at, index, score, signs };
   });
+}
+
+/** How many tasks name each thing. */
+function namersOf(described: readonly Described[]): ReadonlyMap<string, number> {
+  const namers = new Map<string, number>();
+  for (const { named } of described) for (const stem of named) namers.set(stem, (namers.get(stem) ?? 0) + 1);
+  return namers;
 }
 
 /** What shares words enough comes first; behind it what the other signs speak for. */

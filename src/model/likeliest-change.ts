@@ -1,5 +1,5 @@
 /** Finds the figure that an arriving one most likely takes the place of, by what speaks for each. */
-import { heldOf, ratioOf, signsOfNames, signsOfTalk } from './change-signs.ts';
+import { heldOf, ratioOf, signsOfName, signsOfSize, signsOfTalk } from './change-signs.ts';
 import { CHANGE_WEIGHTS, LOUD_CHANGE } from './change-weights.ts';
 import type { Arriving } from './claims.ts';
 import type { Sign } from './closing-signs.ts';
@@ -10,7 +10,7 @@ import { agree, toleranceBetween } from './tolerance.ts';
 import type { Working } from './working.ts';
 
 /** Things that are looked at for one figure: those whose names share most words with the talk around it. */
-const MOST_ITEMS = 24;
+const MOST_ITEMS = 6;
 /** Figures further apart are of two things, unless the unit or a nought went wrong. */
 const FURTHEST = 1100;
 
@@ -46,26 +46,34 @@ export function likelyChanges(work: Working, arriving: Arriving, least?: number)
   );
   items.set(arriving.item.id, arriving.item);
   const ofNote = weighChange(held.signs);
-  return [...items.values()].flatMap((item) =>
-    work.draft.standingOf(item.id).flatMap((row): readonly LikelyChange[] => {
-      if (row.dimension !== note.dimension || row.slot.includes(LIMIT_MARK) || row.status === 'series')
-        return [];
+  return [...items.values()].flatMap((item) => {
+    const ofName = signsOfName(arriving, item, held);
+    const known = ofNote + weighChange(ofName);
+    const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near);
+    if (least !== undefined && known + most + MOST_OF_SIZE < least) return [];
+    // Told nothing of an old value, most names are ruled out before their figures are looked up.
+    const mayBeOld = note.replaces !== undefined || held.near.length > 0;
+    const hasName = (name: string) => ofName.some(([sign]) => sign === name);
+    if (!mayBeOld && !mayBeMeant(arriving, item, hasName)) return [];
+    const rows = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === note.dimension);
+    return rows.flatMap((row): readonly LikelyChange[] => {
+      if (row.slot.includes(LIMIT_MARK) || row.status === 'series') return [];
       const ratio = ratioOf(work, arriving, row, held.size);
       if (ratio === undefined || ratio > FURTHEST) return [];
-      const ofNames = signsOfNames(arriving, row, item, held, ratio);
-      const isBarred = ofNames.some(([name]) => BARS.has(name));
+      const ofSize = signsOfSize(arriving, row, ratio);
+      const isBarred = [...ofName, ...ofSize].some(([name]) => BARS.has(name));
       if (isBarred && note.replaces === undefined) return [];
-      const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near);
-      if (least !== undefined && ofNote + weighChange(ofNames) + most < least) return [];
+      if (least !== undefined && known + weighChange(ofSize) + most < least) return [];
       if (!isOfEarlierMemo(work, row)) return [];
       const tolerance = ratio < NO_TOLERANCE && toleranceBetween(row, note, tolerances, region);
       if (tolerance && agree(note, row, tolerance, region) === true) return [];
-      const signs = [...held.signs, ...ofNames, ...signsOfTalk(work, arriving, row, held)];
+      const ofTalk = signsOfTalk(work, arriving, row, rows.length - 1, held);
+      const signs = [...held.signs, ...ofName, ...ofSize, ...ofTalk];
       const has = (name: string) => signs.some(([sign]) => sign === name);
       if (has('replaced')) return [{ row, item, signs }];
       return isBarred || !mayBeMeant(arriving, item, has) ? [] : [{ row, item, signs }];
-    }),
-  );
+    });
+  });
 }
 
 /**
@@ -109,3 +117,8 @@ function mostOfTalk({ note, cue }: Arriving, isOwn: boolean, near: readonly unkn
 
 /** No tolerance lets so much pass. */
 const NO_TOLERANCE = 1.5;
+
+/** The most that measure and size can come to: the likest measure and ratio, and what else may be. */
+const MOST_OF_SIZE = Object.entries(CHANGE_WEIGHTS)
+  .filter(([name]) => /measure|^ratio|^same unit$|^was |^in doubt$/.test(name))
+  .reduce((sum, [, weight]) => sum + Math.max(0, weight), 0);
