@@ -1,41 +1,37 @@
 /** Takes memos in: the original is kept first, then heard, then read and worked into the model. */
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { stat } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
-import { basename, extname, join } from 'node:path';
-import { trueTime } from './device-clock.ts';
+import { join } from 'node:path';
+import { type Candidate, examine } from './examine-file.ts';
 import { loadHearing } from './hearing.ts';
-import { localInstant, now, withOffset } from './instant.ts';
+import { now } from './instant.ts';
 import { whatIsKnown } from './known.ts';
 import type { WordCorrection } from './language/notes.ts';
 import type { LookAhead } from './listening/what-is-new.ts';
 import { correctionsIn } from './model/corrections.ts';
-import { deviceOf, deviceViews } from './model/devices.ts';
+import { deviceViews } from './model/devices.ts';
 import type { NewEvent, NotesRead, SpokenText } from './model/events.ts';
 import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
 import { notesAfter, reworded, type Wording } from './model/reword.ts';
 import type { MemoRow, ProjectRows } from './model/rows.ts';
 import { transcriptViews } from './model/transcripts.ts';
-import type {
-  ClockPutRight,
-  DeviceClock,
-  DeviceView,
-  MemoSource,
-  MemoSummary,
-  Utterance,
-} from './model/views.ts';
+import type { MemoSource, Utterance } from './model/views.ts';
 import { hashFile, type KeptOriginal, keepOriginal, originalPath } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type { HeardMemo, TakeManyOptions, Taken, TakenFile, TakeOptions } from './project-api.ts';
 import { leftRecordings } from './speech/microphone/recordings-folder.ts';
-import type { MediaFacts } from './speech/transcript.ts';
 import type { ProjectStore } from './store/store.ts';
-import { decodeText, readProblem, refuseLongText } from './text-file.ts';
+import {
+  changedMeanwhile,
+  keptButNotHeard,
+  notReadYet,
+  notRecorded,
+  standsAsItWas,
+} from './taking-problems.ts';
+import { decodeText, readProblem } from './text-file.ts';
 import { VERSION } from './version.ts';
-
-const TEXT_ENDINGS = new Set(['.txt', '.md']);
 
 /** Goes with every reading, so that a later reader can tell which memos an older one read. */
 const READER = `reader ${VERSION}`;
@@ -44,16 +40,6 @@ const READER = `reader ${VERSION}`;
 export type MemoReading = Pick<NotesRead, 'notes' | 'repairs' | 'reader'>;
 
 type Watch = Pick<TakeOptions, 'onProgress' | 'signal' | 'engine' | 'silences'>;
-
-/** A file that may be taken: what it is, and when it was recorded. */
-interface Candidate {
-  readonly name: string;
-  readonly kind: MemoSource['kind'];
-  readonly media?: MediaFacts;
-  readonly recordedAt: string;
-  readonly recordedAtFrom: MemoSummary['recordedAtFrom'];
-  readonly putRight?: ClockPutRight;
-}
 
 interface KeptFile {
   readonly memo: MemoRow;
@@ -416,13 +402,6 @@ function namesOfThings(rows: ProjectRows): readonly string[] {
     .flatMap((item) => [item.name, ...item.aliases]);
 }
 
-function notRecorded(memo: MemoRow): Problem {
-  return new Problem(`memo ${memo.id.slice(1)} was written: there is nothing to hear`, {
-    code: 'memo-not-recorded',
-    exitCode: EXIT.usage,
-    next: 'see which memos are recordings with: hearwright memos',
-  });
-}
 /** A memo's words, and whether a recogniser wrote them. */
 interface Words {
   readonly text: string;
@@ -447,127 +426,6 @@ function spokenText({ utterances, dropped, engine }: NonNullable<TakeOptions['he
     utterances,
     ...(dropped.length > 0 ? { dropped } : {}),
   };
-}
-
-/** What the file is and when it was recorded; throws a Problem when it is no memo. */
-async function examine(
-  file: string,
-  { at, name = basename(file), device }: Pick<TakeOptions, 'at' | 'name' | 'device'>,
-  devices: readonly DeviceView[],
-): Promise<Candidate> {
-  const named = device === undefined ? undefined : deviceNamed(devices, device);
-  const facts = await stat(file).catch((error) => {
-    throw readProblem(error, file);
-  });
-  if (!facts.isFile()) throw readProblem(Object.assign(new Error('it is no file'), { code: 'EISDIR' }), file);
-  const given =
-    at === undefined ? undefined : { recordedAt: withOffset(at), recordedAtFrom: 'given' as const };
-  if (TEXT_ENDINGS.has(extname(name).toLowerCase())) {
-    refuseLongText(facts.size, file);
-    decodeText(readText(file), file);
-    return { name, kind: 'text', ...(given ?? fromFile(facts.mtime, undefined)) };
-  }
-  if (facts.size === 0) throw emptyFile(file);
-  const media = await (await loadHearing()).probe(file);
-  if (!media.ok) throw media.problem;
-  const maker = named ?? deviceOf(devices, { fileName: name, ...media.value });
-  return {
-    name,
-    kind: 'recording',
-    media: media.value,
-    ...(given ?? fromContainer(media.value, maker) ?? fromFile(facts.mtime, maker)),
-  };
-}
-
-function readText(file: string): Uint8Array {
-  try {
-    return readFileSync(file);
-  } catch (error) {
-    throw readProblem(error, file);
-  }
-}
-
-function deviceNamed(devices: readonly DeviceView[], wanted: string): DeviceView {
-  const found = devices.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());
-  if (found) return found;
-  throw new Problem(`no device is called "${wanted}"`, {
-    code: 'device-unknown',
-    exitCode: EXIT.usage,
-    next: `tell how its clock goes: hearwright device "${wanted}" --offset +00:00:00`,
-  });
-}
-
-/** The container's own time, put right where its recorder's clock is known. */
-function fromContainer({ createdAt }: MediaFacts, device: DeviceView | undefined) {
-  if (createdAt === undefined || Number.isNaN(Date.parse(createdAt))) return undefined;
-  return { ...timed(createdAt, device), recordedAtFrom: 'container' as const };
-}
-
-/** The file's time: a copy keeps what the recorder's clock said; a file system counts in UTC, whatever that clock did. */
-function fromFile(changed: Date, device: DeviceView | undefined) {
-  const clock = device && { name: device.name, offsetSeconds: device.offsetSeconds };
-  return { ...timed(localInstant(changed), clock), recordedAtFrom: 'file' as const };
-}
-
-function timed(stated: string, device: (DeviceClock & { readonly name: string }) | undefined) {
-  const recordedAt = trueTime(stated, device);
-  if (!device) return { recordedAt };
-  const { name, offsetSeconds, counts } = device;
-  const putRight: ClockPutRight = { device: name, stated, offsetSeconds, ...(counts ? { counts } : {}) };
-  return { recordedAt, putRight };
-}
-
-function emptyFile(file: string): Problem {
-  return new Problem(`cannot take ${file}: it is empty`, {
-    code: 'file-empty',
-    exitCode: EXIT.partly,
-    kept: 'the file was left as it was',
-    next: 'copy it again from the recorder',
-  });
-}
-
-function notReadYet(memoId: string): Problem {
-  return new Problem(`cannot put the words of memo ${memoId.slice(1)} right: nothing was read from it yet`, {
-    code: 'memo-not-read',
-    exitCode: EXIT.usage,
-    kept: 'nothing was changed',
-    next: 'hearwright resume',
-  });
-}
-
-function changedMeanwhile(memoId: string): Problem {
-  return new Problem(`the words of memo ${memoId.slice(1)} were changed by another program meanwhile`, {
-    code: 'memo-changed',
-    exitCode: EXIT.usage,
-    kept: 'what the other program did',
-    next: 'look at the memo again, and put the words right there',
-  });
-}
-
-/** The recording is safe although it was not heard. The recogniser knows it only by its kept name. */
-function keptButNotHeard(problem: Problem, memo: MemoRow): Problem {
-  const { name } = memo.source;
-  const next = problem.code === 'cancelled' ? 'go on with: hearwright resume' : problem.next;
-  return new Problem(problem.message.replaceAll(basename(memo.file), name), {
-    code: problem.code,
-    exitCode: EXIT.partly,
-    kept: `${name} is kept as memo ${memo.id.slice(1)}, not read yet`,
-    next: next?.replaceAll(basename(memo.file), name) ?? 'hearwright resume',
-    cause: problem.cause ?? problem,
-  });
-}
-
-/** Another engine could not hear it: what stands, stands. */
-function standsAsItWas(problem: Problem, memo: MemoRow): Problem {
-  const number = memo.id.slice(1);
-  const next = problem.code === 'cancelled' ? `go on with: hearwright hear ${number}` : problem.next;
-  return new Problem(problem.message.replaceAll(basename(memo.file), memo.source.name), {
-    code: problem.code,
-    exitCode: EXIT.partly,
-    kept: `memo ${number} stands as it was`,
-    ...(next === undefined ? {} : { next: next.replaceAll(basename(memo.file), memo.source.name) }),
-    cause: problem.cause ?? problem,
-  });
 }
 
 /** A Problem about the input becomes a value; one about the project itself is thrown on. */
