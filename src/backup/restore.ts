@@ -1,29 +1,22 @@
 /** Puts a backup back into an empty folder: everything that is in it, or nothing. */
-import {
-  closeSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  rmdirSync,
-  rmSync,
-  statSync,
-  utimesSync,
-} from 'node:fs';
+import { closeSync, fsyncSync, mkdirSync, openSync, rmdirSync, rmSync, utimesSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import type { Database } from 'better-sqlite3';
 import SqliteDatabase from 'better-sqlite3';
+import { makeEmptyFolder } from '../empty-folder.ts';
 import { HOME } from '../find-project.ts';
 import { EXIT, Problem } from '../problem.ts';
 import type { ProjectCheck } from '../project-api.ts';
 import { checkOriginals } from '../project-check.ts';
 import { replaceFile } from '../replacing.ts';
 import { openStore, type ProjectStore } from '../store/store.ts';
-import { sweepBeside, unfinishedName } from '../unfinished.ts';
+import { unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
 import { ContainerFault, type ListedFile, listFiles, takeOut } from './container.ts';
 import { DATABASE_PATH, isOriginal } from './kept-paths.ts';
 import { damagedBackup, openContainer, tooNew } from './open-container.ts';
+
+const OCCUPIED = { doing: 'restore', code: 'restore-occupied' };
 
 /**
  * Puts the project of a backup into `into`, which is made where it is missing and must be empty. Gives back what
@@ -36,7 +29,7 @@ export async function restore(file: string, into: string): Promise<ProjectCheck>
   let isMade = false;
   try {
     const files = inBackup(file, () => listFiles(container));
-    isMade = makeEmpty(folder, into);
+    isMade = makeEmptyFolder(folder, into, OCCUPIED);
     const home = unfinishedName(join(folder, HOME));
     try {
       writeFiles(container, files, home, file);
@@ -53,27 +46,6 @@ export async function restore(file: string, into: string): Promise<ProjectCheck>
   } finally {
     container.close();
   }
-}
-
-/** Makes the folder or sees that it is empty; says whether it was made. */
-function makeEmpty(folder: string, asNamed: string): boolean {
-  const there = statSync(folder, { throwIfNoEntry: false });
-  if (!there) {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
-    return true;
-  }
-  // What a call left there that was killed is no project.
-  if (there.isDirectory()) sweepBeside(join(folder, HOME));
-  if (there.isDirectory() && readdirSync(folder).length === 0) return false;
-  throw new Problem(
-    `cannot restore into ${asNamed}: ${there.isDirectory() ? 'it is not empty' : 'it is no folder'}`,
-    {
-      code: 'restore-occupied',
-      exitCode: EXIT.usage,
-      kept: 'what is there was left as it was',
-      next: 'name a folder that is empty or not there yet',
-    },
-  );
 }
 
 /** Paths are those of `isKeptPath`, and the folder is new: nothing is written beside it. */

@@ -5,23 +5,24 @@ import {
   fsyncSync,
   mkdirSync,
   openSync,
-  readdirSync,
   renameSync,
   rmdirSync,
   rmSync,
-  statSync,
   writeFileSync,
 } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
+import { makeEmptyFolder } from '../empty-folder.ts';
 import { HOME } from '../find-project.ts';
 import type { ProjectEvent, RecordingKept } from '../model/events.ts';
 import { exportDocument } from '../model/export.ts';
 import { EXIT, Problem } from '../problem.ts';
 import { storeFromLog } from '../store/store.ts';
-import { sweepBeside, unfinishedName } from '../unfinished.ts';
+import { unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
 import { DocumentFault, type ReadDocument, readDocument } from './read-document.ts';
+
+const OCCUPIED = { doing: 'import', code: 'import-occupied' };
 
 export interface Imported {
   readonly events: number;
@@ -43,7 +44,7 @@ export function importProject(text: string, name: string, into: string): Importe
   const folder = resolve(into);
   let isMade = false;
   try {
-    isMade = makeEmpty(folder, into);
+    isMade = makeEmptyFolder(folder, into, OCCUPIED);
     const home = unfinishedName(join(folder, HOME));
     try {
       mkdirSync(join(home, 'originals'), { recursive: true, mode: 0o700 });
@@ -57,27 +58,6 @@ export function importProject(text: string, name: string, into: string): Importe
     if (isMade) rmdirSync(folder);
     throw error instanceof Problem ? error : unimported(into, error);
   }
-}
-
-/** Makes the folder or sees that it is empty; says whether it was made. */
-function makeEmpty(folder: string, asNamed: string): boolean {
-  const there = statSync(folder, { throwIfNoEntry: false });
-  if (!there) {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
-    return true;
-  }
-  // What a call left there that was killed is no project.
-  if (there.isDirectory()) sweepBeside(join(folder, HOME));
-  if (there.isDirectory() && readdirSync(folder).length === 0) return false;
-  throw new Problem(
-    `cannot import into ${asNamed}: ${there.isDirectory() ? 'it is not empty' : 'it is no folder'}`,
-    {
-      code: 'import-occupied',
-      exitCode: EXIT.usage,
-      kept: 'what is there was left as it was',
-      next: 'name a folder that is empty or not there yet',
-    },
-  );
 }
 
 function layOut({ log, document }: ReadDocument, home: string, name: string): Imported {
