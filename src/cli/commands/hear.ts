@@ -3,7 +3,6 @@ import { EXIT } from '../../problem.ts';
 import type { ProjectApi } from '../../project-api.ts';
 import { interruptSignal } from '../interrupt.ts';
 import { print, printJson } from '../print.ts';
-import { progressOnTerminal } from '../progress.ts';
 import { withProject } from '../project-of.ts';
 import { printProblem } from '../report-problem.ts';
 import { checkEngine } from './engines.ts';
@@ -29,6 +28,7 @@ export function hearCommand(): Command {
 async function hearMemo(project: ProjectApi, number: string, { engine, json }: HearChoices): Promise<void> {
   const memo = memoOf(project, number);
   await checkEngine(engine);
+  const { progressOnTerminal } = await import('../progress.ts');
   const line = progressOnTerminal();
   const result = await project.hearAgain(memo.id, {
     ...(engine === undefined ? {} : { engine }),

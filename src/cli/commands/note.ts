@@ -1,9 +1,9 @@
 import { Command } from 'commander';
 import { ATTRIBUTES, type Quantity } from '../../language/notes.ts';
-import { KIND_WORDS, kindFields } from '../../model/written-note.ts';
+import { KIND_WORDS, kindFields } from '../../model/note-as-written.ts';
 import { EXIT, Problem } from '../../problem.ts';
 import type { HandChange, ProjectApi } from '../../project-api.ts';
-import { everyNote, type KeptNote } from '../../reports/note-doubts.ts';
+import type { KeptNote } from '../../reports/note-doubts.ts';
 import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
 import { dayValue, knownQuantity, oneOf, quantityValue } from '../values.ts';
@@ -39,7 +39,7 @@ export function noteCommand(): Command {
     .action((id: string, verdict: Verdict, options: Options, command: Command) =>
       withProject(command, async (project) => {
         if (verdict === 'accept' && !id.includes('.')) return acceptSure(project, id);
-        const note = noteOf(project, id);
+        const note = await noteOf(project, id);
         if (!note) throw unknownNote(id);
         project.setByHand(await changeOf(project, note, verdict, options));
         print(`${id}: ${{ accept: 'accepted', reject: 'rejected', amend: 'amended' }[verdict]}.`);
@@ -49,7 +49,7 @@ export function noteCommand(): Command {
 
 /** Agrees with every note of a memo that nothing speaks against. */
 async function acceptSure(project: ProjectApi, number: string): Promise<void> {
-  const { doubtsOf, sureNotes } = await import('../../reports/note-doubts.ts');
+  const { doubtsOf, everyNote, sureNotes } = await import('../../reports/note-doubts.ts');
   const { counted } = await import('../../reports/source-text.ts');
   const memo = memoOf(project, number);
   const findings = project.findings({ memoId: memo.id, status: 'open' });
@@ -60,7 +60,8 @@ async function acceptSure(project: ProjectApi, number: string): Promise<void> {
   print(`${memo.id}: ${counted(noteIds.length, 'note')} accepted, ${unsure} unsure${look}.`);
 }
 
-function noteOf(project: ProjectApi, id: string): KeptNote | undefined {
+async function noteOf(project: ProjectApi, id: string): Promise<KeptNote | undefined> {
+  const { everyNote } = await import('../../reports/note-doubts.ts');
   const memo = project.memo(id.split('.')[0] ?? '');
   return memo && everyNote(memo).find((note) => note.id === id);
 }

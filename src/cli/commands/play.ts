@@ -1,6 +1,5 @@
 import { Command } from 'commander';
 import { EXIT, Problem } from '../../problem.ts';
-import { everyNote } from '../../reports/note-doubts.ts';
 import { interruptSignal } from '../interrupt.ts';
 import { withProject } from '../project-of.ts';
 
@@ -11,6 +10,7 @@ export function playCommand(): Command {
     .argument('<note>', 'its id, as memos shows it: m3.f2')
     .action((id: string, _options: object, command: Command) =>
       withProject(command, async (project) => {
+        const { everyNote } = await import('../../reports/note-doubts.ts');
         const memoId = id.split('.')[0] ?? '';
         const memo = project.memo(memoId);
         const note = memo && everyNote(memo).find((one) => one.id === id);

@@ -1,7 +1,9 @@
 /** What is typed of a note: its right fields, its kind, the words of its sentence. */
+
+import { kindFields, noteAsWritten } from '../../model/note-as-written.ts';
 import { sentencesAround } from '../../model/reword.ts';
 import type { MemoView } from '../../model/views.ts';
-import { kindFields, noteAsWritten, readWrittenNote } from '../../model/written-note.ts';
+import { readWrittenNote } from '../../model/written-note.ts';
 import { oneLine } from '../../reports/words.ts';
 import { chosenNote } from './rows.ts';
 import type { ScreenState, Step, Typing } from './screen-state.ts';
