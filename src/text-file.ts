@@ -63,9 +63,22 @@ const CODES: Readonly<Record<string, string>> = {
   EISDIR: 'file-folder',
 };
 
+/** What Node shows for bytes of a name that are no UTF-8: a file is not to be found by it. */
+const UNREADABLE = '\ufffd';
+
+function namedBeyondUtf8(name: string, verb: Verb, cause: unknown): Problem {
+  return new Problem(`cannot ${verb} ${name}: its name holds bytes that are no UTF-8`, {
+    code: 'file-missing',
+    exitCode: EXIT.partly,
+    next: 'give the file another name, then name that',
+    cause,
+  });
+}
+
 /** Why a file could not be read, as a Problem. */
 export function readProblem(error: unknown, name: string, verb: Verb = 'take'): Problem {
   const code = (error as NodeJS.ErrnoException).code ?? '';
+  if (code === 'ENOENT' && name.includes(UNREADABLE)) return namedBeyondUtf8(name, verb, error);
   return new Problem(`cannot ${verb} ${name}: ${REASONS[code] ?? String((error as Error).message)}`, {
     code: CODES[code] ?? 'file-unreadable',
     exitCode: EXIT.partly,

@@ -7,6 +7,7 @@ const CODES: Readonly<Record<string, string>> = {
   'commander.unknownCommand': 'command-unknown',
   'commander.unknownOption': 'option-unknown',
   'commander.missingArgument': 'argument-missing',
+  'commander.help': 'argument-missing',
   'commander.missingMandatoryOptionValue': 'option-missing',
   'commander.optionMissingArgument': 'option-value-missing',
   'commander.excessArguments': 'arguments-excess',
@@ -16,12 +17,22 @@ const CODES: Readonly<Record<string, string>> = {
 
 /** What commander says, in the shape of the project's own problems. */
 function usageProblem(error: CommanderError): Problem {
+  if (error.code === 'commander.help') return commandNotWhole();
   const [first = '', suggestion] = error.message.replace(/^error: /, '').split('\n');
   const near = /Did you mean (?:one of )?(.+?)\??\)/.exec(suggestion ?? '')?.[1];
   return new Problem(first.replace(/\.$/, '').replace(/'([^']*)'/g, '"$1"'), {
     code: CODES[error.code] ?? 'usage',
     exitCode: EXIT.usage,
     next: near ? `did you mean ${near}?` : 'see: hearwright --help',
+  });
+}
+
+/** Commander shows the help of a command that does nothing by itself, and says no word. */
+function commandNotWhole(): Problem {
+  return new Problem('a word is missing behind the command', {
+    code: 'argument-missing',
+    exitCode: EXIT.usage,
+    next: 'see: hearwright --help',
   });
 }
 
@@ -48,8 +59,6 @@ export function printProblem(problem: Problem): void {
 /** Prints whatever was thrown and returns the exit code that it means. Help and version are no failures. */
 export function reportProblem(error: unknown, verbose: boolean): ExitCode {
   if (error instanceof CommanderError && error.exitCode === 0) return EXIT.done;
-  // Commander's own word for "help was shown because no command was given".
-  if (error instanceof CommanderError && error.code === 'commander.help') return EXIT.usage;
   const problem =
     error instanceof Problem
       ? error

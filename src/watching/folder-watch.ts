@@ -59,7 +59,9 @@ async function lookInto(folder: string): Promise<readonly SeenFile[] | undefined
     .map(async ({ name }): Promise<readonly SeenFile[]> => {
       // It may go between the two questions.
       const facts = await stat(join(folder, name)).catch(() => undefined);
-      return facts ? [{ name, bytes: facts.size, changedAt: facts.mtimeMs }] : [];
+      if (facts) return [{ name, bytes: facts.size, changedAt: facts.mtimeMs }];
+      // Bytes that are no UTF-8 keep it from being found by its name: its size is not to be asked, and whoever takes it tells why.
+      return name.includes('\ufffd') ? [{ name, bytes: 1, changedAt: 0 }] : [];
     });
   return (await Promise.all(seen)).flat();
 }

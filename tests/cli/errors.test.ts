@@ -38,6 +38,7 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
   ['command-unknown', ['jurnal'], 'unknown command "jurnal"\n  next   did you mean journal?', 2],
   ['command-unknown', ['zzz'], 'unknown command "zzz"\n  next   see: hearwright --help', 2],
   ['option-unknown', [...IN, 'tasks', '--jsn'], 'unknown option "--jsn"\n  next   did you mean --json?', 2],
+  ['argument-missing', ['work'], 'a word is missing behind the command\n  next   see: hearwright --help', 2],
   [
     'argument-missing',
     [...IN, 'take'],

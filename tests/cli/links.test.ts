@@ -111,13 +111,15 @@ test('names of memos never become paths', () => {
   expect(memos.map(({ source }) => source.name)).toEqual(['a.txt', ...files]);
 });
 
-test('a name that is no UTF-8 is refused as one that is not there, and nothing is made of it', () => {
+test('a name that is no UTF-8 is refused for that, and nothing is made of it', () => {
   const name = Buffer.from([0x63, 0x61, 0x66, 0xe9, 0x2e, 0x74, 0x78, 0x74]);
   writeFileSync(Buffer.concat([Buffer.from(`${place.folder}/`), name]), 'The rail is 40 thick.');
   const asGiven = Buffer.concat([Buffer.from('take '), name]).toString('latin1');
   const { err, code } = place.shell(`hearwright ${asGiven}`, 'latin1');
   expect(code).toBe(3);
-  expect(err).toMatch(/^hearwright: cannot take caf.\.txt: there is no such file\n/);
+  expect(err).toMatch(
+    /^hearwright: cannot take caf.\.txt: its name holds bytes that are no UTF-8\n {2}next {3}give the file another name, then name that\n/,
+  );
 });
 
 test('what a killed call left is taken away by the next one; what another is at is left alone', () => {

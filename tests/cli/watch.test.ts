@@ -86,6 +86,8 @@ test('what comes into the folder is taken in when it is whole, each content once
   writeFileSync(inPhone('latin.txt'), Buffer.from([0x63, 0x61, 0x66, 0xe9]));
   await watching.until('renamed.txt');
   await watching.until('latin.txt: it is not UTF-8 text');
+  writeFileSync(Buffer.from(inPhone('caf\u00e9.txt'), 'latin1'), 'The rail is 40 thick.');
+  await watching.until('caf\ufffd.txt: its name holds bytes that are no UTF-8');
   expect(await watching.stop()).toBe(0);
   expect(watching.out()).toMatch(/^memo \d {2}grows\.txt {2}6 words: 1 figure$/m);
   expect(
