@@ -176,18 +176,31 @@ function needNumber(any: readonly string[]): number {
 
 /** Rules look at a clause and its neighbours in turn: the last few are kept, and no more, however long the memo. */
 const KEPT = 8;
-const lately: { features: ReadonlySet<string>; met: Uint8Array }[] = [];
+const lately: Met[] = [];
 let next = 0;
+/** The clause that was looked at last: mostly the one that is looked at now. */
+let last: Met = { features: new Set(), met: new Uint8Array(0) };
+
+interface Met {
+  readonly features: ReadonlySet<string>;
+  readonly met: Uint8Array;
+}
 
 /** Which needs a clause meets, by number. A phrase made since the clause was last looked at counts as well. */
 function needsMet(features: ReadonlySet<string>): Uint8Array {
-  for (const kept of lately)
-    if (kept.features === features && kept.met.length === NUMBERS.size) return kept.met;
+  if (last.features === features && last.met.length === NUMBERS.size) return last.met;
+  last =
+    lately.find((kept) => kept.features === features && kept.met.length === NUMBERS.size) ?? meet(features);
+  return last.met;
+}
+
+function meet(features: ReadonlySet<string>): Met {
   const met = new Uint8Array(NUMBERS.size);
   for (const feature of features) for (const number of MEETS.get(feature) ?? NOTHING) met[number] = 1;
-  lately[next] = { features, met };
+  const kept = { features, met };
+  lately[next] = kept;
   next = (next + 1) % KEPT;
-  return met;
+  return kept;
 }
 
 const NOTHING: readonly number[] = [];
