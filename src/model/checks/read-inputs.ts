@@ -3,6 +3,7 @@ import type { Attribute, SpokenInput } from '../../language/notes.ts';
 import { sharesOfFall } from '../falls.ts';
 import { type Formula, readFormula, readsOf, withSlots, writeFormula } from '../formula.ts';
 import { nameOfSlot } from '../formulas.ts';
+import { usualDimension } from '../measures.ts';
 import type { ModelReader } from '../rows.ts';
 import type { Check, CheckInput, Range } from './check.ts';
 import type { FigureRead } from './check-rows.ts';
@@ -15,7 +16,7 @@ import {
   writeInterval,
 } from './interval-words.ts';
 import { type Known, knownOf, rangeOfExpression } from './known-range.ts';
-import { figureIn, figureNamed, type Names, type ReadRow } from './named-figure.ts';
+import { figureIn, figureNamed, itemAndAttribute, type Names, type ReadRow } from './named-figure.ts';
 
 /** One figure of an input, as far as it is known. */
 export interface InputAtHand {
@@ -161,7 +162,9 @@ function readPart(reading: Reading, input: CheckInput, text: string): Part {
     const asked = figureNamed(reading, name, of.kind, of.name);
     // In a call, "run" may be the width that its check asks for, and as well the only size that a run has.
     const only = of === input || asked.kind === 'figure' ? asked : figureNamed(reading, name, of.kind, '');
-    const named = only.kind === 'unsaid' ? asked : only;
+    // "fridge current * 12 V" is a power, and no power was said of the fridge.
+    const other = only.kind === 'unsaid' && of === input ? figureOfItsOwnKind(reading, name) : undefined;
+    const named = other ?? (only.kind === 'unsaid' ? asked : only);
     if (named.kind === 'figure') return named.row.slot;
     waitsFor.push(name);
     unsaid.push(troubleOf(reading, { ...of, name: input.name }, named));
@@ -182,6 +185,14 @@ function readPart(reading: Reading, input: CheckInput, text: string): Part {
   const [trouble] = unsaid;
   if (trouble) return { ...base, pushed: () => undefined, trouble };
   return { ...base, ...worked(reading, input, formula, rows) };
+}
+
+/** The figure that a name with its attribute stands for, whatever the input is one of. */
+function figureOfItsOwnKind(reading: Reading, name: string) {
+  const { attribute } = itemAndAttribute(name);
+  const kind = attribute && usualDimension(attribute);
+  const named = kind && figureNamed(reading, name, kind, '');
+  return named?.kind === 'figure' ? named : undefined;
 }
 
 function worked(
