@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { fractionText } from '../lengths.ts';
-import type { Check, Given, Worked } from './check.ts';
-import { wholeNumber } from './exact-size.ts';
+import type { Check, Given, Range, Worked } from './check.ts';
+import { exactSize, wholeNumber } from './exact-size.ts';
 import { feetAndInches } from './length-in-fractions.ts';
 import { exactRange, maybe } from './ranges.ts';
 
@@ -15,6 +15,12 @@ export const FRACTIONS_TO_MILLIMETRES: Check = {
   formula: '(12 x feet + inches + parts / parts of) x 25.4 mm',
   source: 'international yard and pound agreement, 1959: one inch is 25.4 mm exactly',
   inputs: [
+    {
+      name: 'length',
+      kind: 'length',
+      says: 'the whole of it as one: 5 3/16 in, 4 ft 2 3/8 in, or a figure',
+      optional: true,
+    },
     { name: 'feet', kind: 'ratio', unit: '1', says: 'whole feet', optional: true },
     { name: 'inches', kind: 'ratio', unit: '1', says: 'whole inches', optional: true },
     { name: 'parts', kind: 'ratio', unit: '1', says: 'the 3 of 3/16', optional: true },
@@ -26,6 +32,11 @@ export const FRACTIONS_TO_MILLIMETRES: Check = {
 
 function toMillimetres(given: Given): Worked {
   const said = PIECES.filter((name) => maybe(given, name));
+  const whole = maybe(given, 'length');
+  if (whole && said.length > 0) {
+    return { verdict: 'refused', why: 'a length was given twice: as one, and as feet, inches and parts' };
+  }
+  if (whole) return ofInches(exactSize(whole.mid).div('0.0254'), whole);
   if (said.length === 0) return { verdict: 'missing', why: 'no feet, no inches and no fraction were given' };
   const odd = said.find((name) => pieceOf(given, name) === undefined);
   if (odd) return { verdict: 'refused', why: `${odd} must be a whole number` };
@@ -37,15 +48,24 @@ function toMillimetres(given: Given): Worked {
     .div(partsOf ?? 1)
     .add(inches ?? 0)
     .add(12 * (feet ?? 0));
+  return ofInches(total);
+}
+
+/** The answer for a length in inches, exact. */
+function ofInches(total: Fraction, range?: Range): Worked {
   const metres = total.mul('0.0254').valueOf();
   const long = total.compare(12) < 0 ? '' : ` (${feetAndInches(total)})`;
+  const isWide = range !== undefined && range.low !== range.high;
+  const between = isWide ? `, from ${millimetres(range.low)} to ${millimetres(range.high)} mm` : '';
   return {
     verdict: 'told',
-    why: `${fractionText(total)} in${long} is ${Number(total.mul('25.4').valueOf().toFixed(6))} mm`,
-    results: [{ name: 'length', kind: 'length', range: exactRange(metres), unit: 'mm' }],
+    why: `${fractionText(total)} in${long} is ${Number(total.mul('25.4').valueOf().toFixed(6))} mm${between}`,
+    results: [{ name: 'length', kind: 'length', range: range ?? exactRange(metres), unit: 'mm' }],
     notes: ['exact, not rounded'],
   };
 }
+
+const millimetres = (metres: number): number => Number((metres * 1000).toFixed(6));
 
 function pieceOf(given: Given, name: Piece): number | undefined {
   const range = maybe(given, name);

@@ -1,6 +1,6 @@
 import type Fraction from 'fraction.js';
 import { fractionText, nearest } from '../lengths.ts';
-import type { Check, Given, Result, Say, Worked } from './check.ts';
+import type { Check, Given, Result, Worked } from './check.ts';
 import { exactSize } from './exact-size.ts';
 import { exactRange, one } from './ranges.ts';
 
@@ -23,24 +23,35 @@ export const LENGTH_IN_FRACTIONS: Check = {
 function inFractions(given: Given): Worked {
   const length = one(given, 'length');
   const inches = exactSize(length.mid).div('0.0254');
+  const [low, high] = [length.low, length.high].map((end) => exactSize(end).div('0.0254'));
+  const ends = [low ?? inches, high ?? inches] as const;
   const marks = MARKS.map((mark) => ({ mark, at: nearest(inches, mark) }));
   return {
     verdict: 'told',
-    why: marks.map(({ mark, at }) => sayMark(given.say, mark, at, inches)).join('; '),
-    results: marks.flatMap(({ mark, at }) => resultsOf(mark, at, inches)),
+    why: marks.map(({ mark, at }) => sayMark(mark, at, inches, ends)).join('; '),
+    results: marks.flatMap(({ mark, at }) => resultsOf(mark, at, inches, ends)),
     notes: [
       'worked from the exact length; only the print is rounded',
-      ...(length.low === length.high ? [] : ['the length is a range: this is the figure as said']),
+      ...(length.low === length.high
+        ? []
+        : ['the length is a range: how far off is told of the figure as said']),
     ],
   };
 }
 
-/** `nearest 1/16: 48 1/16 in (4 ft 0 1/16 in), 0.79 mm over`. */
-function sayMark(say: Say, mark: number, at: Fraction, inches: Fraction): string {
-  const off = at.sub(inches).mul(INCH).valueOf();
-  const far = off === 0 ? 'exact' : `${say(Math.abs(off), 'length', 'mm')} ${off < 0 ? 'under' : 'over'}`;
+type Ends = readonly [low: Fraction, high: Fraction];
+
+/** `nearest 1/16: 48 1/16 in (4 ft 0 1/16 in), 0.79 mm over`; a range has the marks of both its ends. */
+function sayMark(mark: number, at: Fraction, inches: Fraction, ends: Ends): string {
+  const off = at.sub(inches).mul('25.4').valueOf();
+  // In hundredths: half a sixteenth is 0.79 mm, and a tenth says of none that it is over or under.
+  const size = Math.abs(off) < 0.005 ? 'less than 0.01' : `${Number(Math.abs(off).toFixed(2))}`;
+  const far = off === 0 ? 'exact' : `${size} mm ${off < 0 ? 'under' : 'over'}`;
+  const [least, most] = ends.map((end) => nearest(end, mark));
+  const between =
+    least && most && !least.equals(most) ? `, from ${fractionText(least)} to ${fractionText(most)} in` : '';
   const feet = at.compare(12) < 0 ? '' : ` (${feetAndInches(at)})`;
-  return `nearest 1/${mark}: ${fractionText(at)} in${feet}, ${far}`;
+  return `nearest 1/${mark}: ${fractionText(at)} in${feet}, ${far}${between}`;
 }
 
 /** `4 ft 0 1/16 in` of inches that are not negative: the nought keeps a sixteenth of an inch from reading as one of a foot. */
@@ -52,8 +63,18 @@ export function feetAndInches(inches: Fraction): string {
 
 const WORDS = { 16: 'sixteenth', 32: 'thirty-second' } as const;
 
-function resultsOf(mark: (typeof MARKS)[number], at: Fraction, inches: Fraction): readonly Result[] {
-  const range = exactRange(at.mul(INCH).valueOf());
+function resultsOf(
+  mark: (typeof MARKS)[number],
+  at: Fraction,
+  inches: Fraction,
+  [low, high]: Ends,
+): readonly Result[] {
+  const metres = (size: Fraction) => size.mul(INCH).valueOf();
+  const range = {
+    low: metres(nearest(low, mark)),
+    mid: metres(at),
+    high: metres(nearest(high, mark)),
+  };
   const off = exactRange(at.sub(inches).mul(INCH).valueOf());
   return [
     { name: `nearest ${WORDS[mark]}`, kind: 'length', range, unit: 'in' },

@@ -101,3 +101,21 @@ test.each([
 ])('%s inches are %s', (inches, said) => {
   expect(feetAndInches(new Fraction(inches))).toBe(said);
 });
+
+test('a length that is a range has the marks of both its ends', () => {
+  const worked = ran(LENGTH_IN_FRACTIONS, { length: '1220 mm ± 2 mm' });
+  const { low, high } = resultOf(worked, 'nearest sixteenth');
+  // Computed: 1218 mm is 47.953 in and 1222 mm is 48.110 in.
+  expect(low / 0.0254).toBeCloseTo(47.9375, 9);
+  expect(high / 0.0254).toBeCloseTo(48.125, 9);
+  expect(worked.why).toContain('from 47 15/16 to 48 1/8 in');
+});
+
+test('a length in inches goes in as one, or in parts, and not as both', () => {
+  // Source: https://dotsnel.com/1-16-inch-to-millimeters/
+  expect(ran(FRACTIONS_TO_MILLIMETRES, { length: '5.1875 in' }).why).toBe('5 3/16 in is 131.7625 mm');
+  expect(ran(FRACTIONS_TO_MILLIMETRES, { length: '5.1875 in', inches: '5' })).toMatchObject({
+    verdict: 'refused',
+    why: 'a length was given twice: as one, and as feet, inches and parts',
+  });
+});
