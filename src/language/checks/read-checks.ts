@@ -6,9 +6,11 @@ import { buildUpIn } from './build-ups.ts';
 import { conduitIn } from './conduits.ts';
 import { dewPointIn } from './dew-points.ts';
 import { fallIn } from './falls-to-keep.ts';
+import { fractionsIn } from './fractions-asked.ts';
 import { gapsIn } from './gaps-around.ts';
 import { fitIntoIn } from './into-spaces.ts';
 import { layerIn } from './layers-to-come.ts';
+import { loadSumIn } from './load-sums.ts';
 import { massLimitIn } from './mass-limits.ts';
 import { productTimesIn } from './product-times.ts';
 import { roundCornerIn } from './round-corners.ts';
@@ -18,6 +20,7 @@ import { standingUpIn } from './standing-ups.ts';
 import { stockCountIn } from './stock-counts.ts';
 import { swingIn } from './swings.ts';
 import { tankWantedIn } from './tank-sizes.ts';
+import { taperIn } from './tapers.ts';
 import { passagesIn } from './through-openings.ts';
 import { voltageDropIn } from './voltage-drops.ts';
 
@@ -39,6 +42,9 @@ const READERS = [
   tankWantedIn,
   voltageDropIn,
   batteryBankIn,
+  loadSumIn,
+  taperIn,
+  fractionsIn,
   conduitIn,
 ] as const;
 

@@ -68,6 +68,12 @@ const TURNS: readonly Turn[] = [
     last: /^voltage drop broken: 0\.369 V lost there and back, 3\.075 % of the voltage, 3 % allowed/,
   },
   {
+    asks: 'The heater pulls 4 amps for five hours and the fridge 3 amps for ten hours, all off the 50 amp hour bank at 12 volts.',
+    first: /^load sum holds: 600 Wh of 600 Wh: 0 Wh left at worst; most: fridge current \* 12 V 360 Wh/,
+    later: 'Actually the heater pulls 5 amps, I read the plate.',
+    last: /^load sum broken: 660 Wh of 600 Wh: 60 Wh over at worst; most: fridge current/,
+  },
+  {
     units: 'us',
     asks: "The stove has to have six inches either side, the stove's 17 inches wide and the recess is 30 inches wide.",
     first: /^clearance holds: 1 in left at worst$/,
@@ -102,6 +108,24 @@ test.each<readonly [HouseUnits, string, RegExp]>([
     'metric',
     'I’ve got to get three cables eight mil across down a 20 mil conduit.',
     /^conduit fill broken: 48 % filled by 3 cables, over the 40 % published for it/,
+  ],
+  ['metric', 'The leg tapers from 60 down to 40 over 700.', /^taper told: 0\.8185° on each side$/],
+  [
+    'metric',
+    'The leg tapers from minus 60 to 40 over 700.',
+    /^taper refused: large end: -60 mm is less than/,
+  ],
+  [
+    'metric',
+    'The shelf’s 905 wide, give me that in sixteenths.',
+    // Computed: 905 mm is 570 sixteenths less 0.125 mm.
+    /^length in fractions told: nearest 1\/16: 35 5\/8 in \(2 ft 11 5\/8 in\), 0\.13 mm under/,
+  ],
+  [
+    'us',
+    'The stile’s five and three sixteenths wide, what is that in millimetres?',
+    // Source: https://dotsnel.com/1-16-inch-to-millimeters/
+    /^fractions to millimetres told: 5 3\/16 in is 131\.7625 mm$/,
   ],
   [
     'metric',
