@@ -269,6 +269,10 @@ const REPORTERS =
 export const isReporter = (phrase: Phrase): boolean =>
   REPORTERS.test(singular(phrase.head)) || REPORTERS.test(phrase.head);
 
+/** What a figure may be printed on, and what has a weight and holds something itself: a roof box is no roof. */
+const HOLDERS = /^(?:box|bucket|tin|packet|bag|pot|can|sheet|screen|clock|laser)$/;
+export const isHolder = (phrase: Phrase): boolean => HOLDERS.test(singular(phrase.head));
+
 /** True when what stands at `verb` tells of what something says: "the book says", "the scale reads". */
 export const tells = (site: Site, verb: number): boolean =>
   /^(?:says|say|said|reads|read|reckons|reckon|shows|showed|claims|insists?|states)$/.test(

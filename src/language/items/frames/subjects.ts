@@ -2,6 +2,7 @@ import { kindsOf, singular } from '../../lexicon/trade-nouns.ts';
 import {
   anchorOf,
   clauseSubject,
+  isHolder,
   isReporter,
   isVerbal,
   namePhrase,
@@ -79,6 +80,7 @@ export const verbSubject: Frame = {
     ['the lathe weighs [430 kg]', 'lathe'],
     ['the legs I cut on Sunday have to be [902]', 'legs'],
     ['the plate on the trailer says [2000 lb]', 'trailer'],
+    ['the roof box weighs [18 kg]', 'roof box'],
     ["The bench is in. The gap behind the bench that's [50 mm]", 'bench gap'],
   ],
   leaves: ['I want [740]'],
@@ -88,7 +90,8 @@ export const verbSubject: Frame = {
     if (anchor.verb === undefined || !subject || isSpeaker(subject)) return undefined;
     if (isReporter(subject) && tells(site, anchor.verb)) return reported(site, subject);
     // "Motor plate's 0.55 kilowatts": the plate tells, the motor has it.
-    if (isReporter(subject) && site.dimension !== 'length' && subject.name.length > 1)
+    const isOwnWeight = isHolder(subject) && (site.dimension === 'mass' || site.dimension === 'volume');
+    if (isReporter(subject) && site.dimension !== 'length' && subject.name.length > 1 && !isOwnWeight)
       return reported(site, subject);
     const found = downTo(site, subject) ?? claimOf(site, subject);
     return found && !subject.pronoun ? { ...found, isNamed: true } : found;
