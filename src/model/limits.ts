@@ -10,6 +10,7 @@ import { likenessOf } from './likeness.ts';
 import { kinship, nameStems, shapeOf, wordsOf } from './names.ts';
 import type { ClaimRow, FindingRow, ItemRow, LimitRow } from './rows.ts';
 import { slotOf } from './rows.ts';
+import { staysOut } from './stays-out.ts';
 import { stemOf } from './stems.ts';
 import { LONGEST, nearWords } from './talk.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
@@ -149,7 +150,7 @@ function breachAmong(
       if (edge === undefined) return [];
       const binding = Math.max(
         bindingOf(limit, edge, arriving, work),
-        isOwned ? ownedBinding(limit, edge, arriving) : 0,
+        isOwned && !needNotPass(limit, arriving) ? ownedBinding(limit, edge, arriving) : 0,
       );
       return [{ limit, edge, binding }];
     })
@@ -349,6 +350,22 @@ const PASSAGES = new Set(
     .map(stemOf),
 );
 
+/** Whether a limit is on all that goes through somewhere, and a thing stays out of the way of it. */
+function needNotPass(limit: LimitRow, { item, place }: Pick<Arriving, 'item' | 'place'>): boolean {
+  if (!isOfPassage(limit) || limit.bound !== 'at-most' || !isForAll(limit)) return false;
+  const talk = `${place.before.slice(-LONGEST)} ${nearWords(place)} ${place.after.slice(0, LONGEST)}`;
+  return staysOut(shapeOf(item.name).head, talk);
+}
+
+const isOfPassage = (limit: LimitRow): boolean =>
+  /\bthrough\b|\b(?:in|comes|come|bring|brought|fits?)\b/i.test(limit.sentence) &&
+  limit.dimension === 'length';
+
+/** Whether a limit is stated for whatever meets it. */
+const isForAll = (limit: LimitRow): boolean =>
+  ANYTHING.test(`${limit.said} ${limit.about}`) ||
+  /\b(?:nothing|anything|any)\b|\bno (?!\w+er\b|more\b|less\b|closer\b)/i.test(limit.source.quote);
+
 /** Words too common to tie a figure to a limit. */
 const WEAK = new Set(
   `i it he she they we you and or but so that this is be have do go get got can will would not no more than over under
@@ -373,9 +390,7 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
   const known = [limit.said, work.draft.item(limit.itemId)?.name ?? ''];
   if (bindsOwn(limit, item) || isAbout(limit, item.name)) return 1;
   if (known.some((name) => isOtherOfKind(item.name, name))) return 0;
-  const through =
-    /\bthrough\b|\b(?:in|comes|come|bring|brought|fits?)\b/i.test(limit.sentence) &&
-    limit.dimension === 'length';
+  const through = isOfPassage(limit);
   const head = shapeOf(item.name).head;
   if (through && limit.bound === 'at-most' && PASSAGES.has(head)) return 0;
   const here = nearWords(place);
@@ -386,10 +401,9 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
   const tied = stemsOf(`${note.item} ${here} ${behind}`);
   const shared = [...stemsOf(scope)].filter((stem) => tied.has(stem));
   evidence += Math.min(0.6, shared.length * 0.3);
-  const isUniversal =
-    ANYTHING.test(`${limit.said} ${limit.about}`) ||
-    /\b(?:nothing|anything|any)\b|\bno (?!\w+er\b|more\b|less\b|closer\b)/i.test(limit.source.quote);
+  const isUniversal = isForAll(limit);
   if (isUniversal) evidence += 0.3;
+  if (needNotPass(limit, { item, place })) return 0;
   const classes = [...stemsOf(`${limit.said} ${limit.about} ${limit.source.quote}`)];
   const isMember = classes.some((name) => CLASSES.get(name)?.has(head));
   if (isMember) evidence += 0.4;

@@ -55,7 +55,7 @@ function overInsertion(scene: CheckScene, line: Line, must: number): Phrase | un
 }
 
 /** What stays where it is. */
-const STAYS = wordSet('floor ceiling wall roof deck ground sole slab hull house');
+export const STAYS = wordSet('floor ceiling wall roof deck ground sole slab hull house');
 
 /** A wardrobe is a space to some and a box to carry here. */
 export const isCarried = (phrase: Phrase): boolean => {

@@ -5,10 +5,10 @@
 import type { Phrase } from '../items/noun-phrases.ts';
 import { wordAt } from '../items/parse.ts';
 import { figuresIn, type Line, type RecordScene, wordAtOffset } from '../kept/scene.ts';
-import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
+import { kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { wordSet } from '../word-table.ts';
-import { carriedBy, UPRIGHT } from './carried-things.ts';
+import { carriedBy, STAYS, UPRIGHT } from './carried-things.ts';
 import { ADVERBS, BRING, GO, MUST, NO_DEMAND } from './demands.ts';
 import { fittingsOf } from './fittings.ts';
 import {
@@ -163,11 +163,19 @@ function sizedThings(scene: CheckScene, ways: readonly string[]): readonly strin
   const counts = new Map<string, number>();
   for (const { item, dimension, limit } of scene.figures) {
     const name = item.toLowerCase();
-    if (dimension === 'length' && !limit && name !== 'unnamed' && !ways.includes(name))
+    if (dimension === 'length' && !limit && name !== 'unnamed' && !ways.includes(name) && mayBeCarried(name))
       counts.set(name, (counts.get(name) ?? 0) + 1);
   }
   return [...counts].filter(([, count]) => count > 1).map(([name]) => name);
 }
+
+/** A garden, a van or a hull that has its sizes is not carried in with the rest. */
+function mayBeCarried(name: string): boolean {
+  const head = singular(name.split(' ').at(-1) ?? '');
+  const kinds = kindsOf(name.split(' '));
+  return UPRIGHT.has(head) || (!STAYS.has(head) && ![...kinds].some((kind) => STAY_KINDS.has(kind)));
+}
+const STAY_KINDS: ReadonlySet<NounKind> = new Set(['vessel', 'space', 'ground', 'region', 'person', 'air']);
 
 /** Clear sizes of an opening: said beside it, else by name, so that the check waits for them. */
 function sizesOf(scene: CheckScene, line: Line, opening: Phrase, until: number): readonly SpokenInput[] {

@@ -73,3 +73,25 @@ test('what has to come in is held to the way in, also when the way is only calle
   ]);
   expect(story.found()).toEqual(['limit: freezer width 620 mm -> 900 mm']);
 });
+
+const DOORWAY = 'Nothing wider than 690 goes through the doorway.';
+test.each([
+  'The lathe is 940 wide.',
+  'The sofa’s 750 wide.',
+  'I have a new panel coming, 720 wide.',
+  'The table’s in the garage, it is 940 wide and it has to come in.',
+])('what has to come in breaks the limit of the doorway: %s', (said) => {
+  expect(new ToldStory().hear(DOORWAY, said).open()).toMatchObject([{ kind: 'limit' }]);
+});
+
+test.each([
+  'The shed is 940 wide.',
+  'The lathe is 940 wide, it lives in the shed.',
+  'The workbench I built in the shed is 750 wide.',
+  'The table’s staying in the garage, it is 940 wide.',
+  'The wardrobe comes flat packed, it’s 900 wide.',
+  'The bed base is 1400 wide, it comes apart.',
+  'The back gate stands outside, it is 1200 wide.',
+])('what need not come in breaks none: %s', (said) => {
+  expect(new ToldStory().hear(DOORWAY, said).open()).toEqual([]);
+});
