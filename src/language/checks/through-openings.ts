@@ -4,11 +4,11 @@
  */
 import type { Phrase } from '../items/noun-phrases.ts';
 import { wordAt } from '../items/parse.ts';
-import { figuresIn, type Line, type RecordScene, wordAtOffset } from '../kept/scene.ts';
+import { figuresIn, type Line, phrasesOf, type RecordScene, wordAtOffset } from '../kept/scene.ts';
 import { kindsOf, type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { wordSet } from '../word-table.ts';
-import { carriedBy, STAYS, UPRIGHT } from './carried-things.ts';
+import { carriedBy, isCarried, STAYS, UPRIGHT } from './carried-things.ts';
 import { ADVERBS, BRING, GO, MUST, NO_DEMAND } from './demands.ts';
 import { fittingsOf } from './fittings.ts';
 import {
@@ -18,6 +18,7 @@ import {
   input,
   nameOf,
   phraseFrom,
+  thingBefore,
   wordOfFigure,
   written,
 } from './spoken-check.ts';
@@ -36,15 +37,62 @@ const NO_WAY = wordSet(
 );
 const RUNS: ReadonlySet<NounKind> = new Set(['cable', 'pipe', 'fastener']);
 
+/** "The only way in for the bed is the companionway": a thing and its way, with no verb of carrying. */
+const ONLY_WAY =
+  / only way (?:in|out|through|down|up|on|aboard|inside)(?: and out)? for (?:\S+ ){1,5}(?:is|'s|'ll be|will be) (?:through |down |by |up |via |out of )?/;
+
 /** The passages that one sentence asks for. */
 export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+  return onlyWayIn(scene, line) ?? demandedIn(scene, line);
+}
+
+function onlyWayIn(scene: CheckScene, line: Line): readonly CheckNote[] | undefined {
+  const found = line.asks ? null : ONLY_WAY.exec(line.words);
+  if (!found || / (?:if|unless|was) /.test(line.words)) return undefined;
+  const way = wordAtOffset(line, found.index + found[0].length);
+  const named = phrasesOf(scene, line);
+  const opening = named.find(({ first }) => first >= way);
+  const thing = named.find((one) => one.last < way && one.first > line.first && isCarried(one));
+  if (!opening || !thing || !isOpening(opening)) return undefined;
+  return passages(scene, line, thing, [opening]);
+}
+
+function demandedIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const found = line.asks ? null : (PASSAGE.exec(line.words) ?? ERRAND.exec(line.words));
   if (!found || NO_DEMAND.test(line.words.slice(0, found.index + 1))) return [];
   const must = wordAtOffset(line, found.index + 1);
   const verb = wordAtOffset(line, found.index + found[0].trimEnd().length - 1);
   const openings = openingsAfter(scene, line, verb);
   const [first] = openings;
-  if (!first) return [];
+  if (!first) {
+    const before = openingMeant(scene, line, must, verb);
+    const thing = before && carriedBy(scene, line, must, verb, before.until);
+    return before && thing ? passages(scene, line, thing, [before.opening]) : [];
+  }
+  const carried = carriedBy(scene, line, must, verb, first.first);
+  return carried ? passages(scene, line, carried, openings) : [];
+}
+
+/** "Through that", "in through there": the opening that was named last. */
+function openingMeant(scene: CheckScene, line: Line, must: number, verb: number) {
+  for (let k = verb + 1; k < line.endWord - 1; k++) {
+    if (!WAY_IN.test(wordAt(scene.parse, k))) continue;
+    if (!/^(?:that|it|there|those|them|this|here)$/.test(wordAt(scene.parse, k + 1))) return undefined;
+    // "Through that hatch" names its own.
+    if ((phraseFrom(scene, k + 1)?.name.length ?? 0) > 0) return undefined;
+    const opening = thingBefore(scene, line, must, isOpening);
+    return opening && { opening, until: k };
+  }
+  return undefined;
+}
+
+/** The passages of what is carried, or of each thing that has its sizes, through all of some openings. */
+function passages(
+  scene: CheckScene,
+  line: Line,
+  carried: Phrase | 'all',
+  openings: readonly Phrase[],
+): readonly CheckNote[] {
   const sizes = openings.flatMap((opening, index) => {
     return sizesOf(scene, line, opening, openings[index + 1]?.first ?? line.endWord);
   });
@@ -56,13 +104,12 @@ export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] 
     const inputs = [...thing, ...sizes, ...fittings];
     return checkNote(scene, line, { check: 'panel through opening', inputs, ...options });
   };
-  const carried = carriedBy(scene, line, must, verb, first.first);
   if (carried === 'all') {
     const ways = openings.map(nameOf).flatMap((name) => [name, `${name} opening`]);
     const things = sizedThings(scene, ways);
     return things.length > 0 ? things.map((name) => note(sidesOf(scene, name), name)) : [note([])];
   }
-  if (!carried || [...carried.kinds].some((kind) => RUNS.has(kind))) return [];
+  if ([...carried.kinds].some((kind) => RUNS.has(kind))) return [];
   const name = sizedName(scene, line, nameOf(carried));
   return [note(sidesOf(scene, name), name)];
 }
@@ -177,16 +224,32 @@ function mayBeCarried(name: string): boolean {
 }
 const STAY_KINDS: ReadonlySet<NounKind> = new Set(['vessel', 'space', 'ground', 'region', 'person', 'air']);
 
-/** Clear sizes of an opening: said beside it, else by name, so that the check waits for them. */
+/** Clear sizes of an opening: said beside it, told of it as a pair, else by name, so that the check waits for them. */
 function sizesOf(scene: CheckScene, line: Line, opening: Phrase, until: number): readonly SpokenInput[] {
   const name = nameOf(opening);
   const said = figuresIn(scene, line).filter((figure) => {
     const at = wordOfFigure(scene, figure);
     return figure.dimension === 'length' && figure.attribute === 'size' && at >= opening.first && at < until;
   });
-  const [width, height] = said.map(written);
+  const [width, height] = (said.length > 0 ? said : pairTold(scene, line, name)).map(written);
   return [
     width === undefined ? input('opening width', `${name} width`) : input('opening width', width, name),
     height === undefined ? input('opening height', `${name} height`) : input('opening height', height, name),
   ];
+}
+
+/** So many sentences on either side may tell how large an opening is. */
+const PAIR_NEAR = 2;
+
+/** "The hatch is 710 by 540": two sizes of the opening, of which nobody said which is which. */
+function pairTold(scene: CheckScene, line: Line, name: string): readonly FigureNote[] {
+  if (attributesOf(scene, name).has('width') || attributesOf(scene, name).has('height')) return [];
+  const near = scene.lines.slice(Math.max(0, line.index - PAIR_NEAR), line.index + PAIR_NEAR + 1);
+  const sizes = near
+    .flatMap((one) => figuresIn(scene, one))
+    .filter(({ item, attribute, dimension, value }) => {
+      const isIts = item.toLowerCase() === name || item.toLowerCase() === `${name} opening`;
+      return isIts && attribute === 'size' && dimension === 'length' && value > 0;
+    });
+  return sizes.length === 2 ? sizes : [];
 }

@@ -157,3 +157,29 @@ test('a thing that is one sheet has the sizes that were told of it', () => {
     'panel through opening: panel length=1850 mm; panel width=kitchen worktop width; thickness=kitchen worktop thickness; opening width=side hatch width; opening height=side hatch height',
   ]);
 });
+
+test.each([
+  [
+    'The bench top has to go through the hatch. The bench top is 2400 by 880 by 27, the hatch is 710 by 540.',
+    'panel length=2400 mm; panel width=880 mm; thickness=27 mm; opening width=710 mm; opening height=540 mm',
+  ],
+  [
+    'The hatch is 600 by 400, so the crate has to be able to go through that. The crate is 550 by 450 by 380.',
+    'panel length=550 mm; panel width=450 mm; thickness=380 mm; opening width=600 mm; opening height=400 mm',
+  ],
+  [
+    'The only way in for the bed is the companionway. The bed’s 1900 by 700 by 120. The companionway’s 640 wide.',
+    'panel length=1900 mm; panel width=700 mm; thickness=120 mm; opening width=companionway width; opening height=companionway height',
+  ],
+])('"%s" asks for the passage with what was told beside it', (said, inputs) => {
+  expect(checksIn(said)).toEqual([`panel through opening: ${inputs}`]);
+});
+
+test.each([
+  'The only way in for us was the hatch.',
+  'We had the crate through that.',
+  'If it has to go through there we will cut it.',
+  'Is the only way in for the bed the hatch?',
+])('"%s" asks for no passage', (said) => {
+  expect(checksIn(said)).toEqual([]);
+});
