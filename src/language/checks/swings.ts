@@ -14,12 +14,12 @@ import {
   checkNote,
   figuresOf,
   input,
-  isThing,
   nameOf,
   thingBefore,
   wordOfFigure,
   written,
 } from './spoken-check.ts';
+import { swingAngles } from './swing-angles.ts';
 
 const TURNS =
   '(?:swings?|swinging|tilts?|tilting|tips?|tipping|folds?|folding|hinges?|hinging|turns?|turning|rotates?|rotating|pivots?|pivoting|opens?|opening|drops?|dropping|lifts?|lifting|flips?|flipping|swivels?|kicks?|kicking|raises?|raised|comes|goes)';
@@ -36,6 +36,13 @@ const KEEPS_CLEAR = [
   ),
   new RegExp(
     ` (?:can't|mustn't|shouldn't|don't|won't|cannot) (?:hit|touch|catch|foul|clip|scrape) (?:\\S+ ){1,6}?(?:when|as|while|once) (?:\\S+ ){1,3}?${TURNS} `,
+  ),
+  // "The motor tilts to 70 degrees and it mustn't hit the transom".
+  new RegExp(
+    ` ${TURNS} (?:\\S+ ){0,10}?(?:and|so|but) (?:it |that |they )?(?:(?:has|have|'s got|got|needs|need|wants|ought) to|must|should) (?:still |just )?(?:clear|miss|keep clear of|stay clear of) `,
+  ),
+  new RegExp(
+    ` ${TURNS} (?:\\S+ ){0,10}?(?:and|so|but) (?:it |that |they )?(?:can't|cannot|mustn't|must not|shouldn't|should not|is not to) (?:hit|touch|catch|foul|clip|scrape) `,
   ),
 ];
 
@@ -54,28 +61,27 @@ const SIDES: readonly (readonly [input: string, heads: ReadonlySet<string>])[] =
 const SWUNG = wordSet(
   'lid door hatch flap bed table leaf seat panel ramp tailgate drawer box motor engine window ladder bunk cover gate top',
 );
+/** The edge that it hangs on stands for its back: what is ahead is away from the hinge. */
 const HINGED =
-  / (?:hinged|hinges|pivots?|pivoted) (?:at|on|along|from|by) (?:the |its |it 's )?(?:back|rear|top|bottom|lower|upper|front|one|inside|outside|port|starboard|left|right|far|near) ?(?:edge|side|end|corner)? /;
+  / (?:hinged|hinges|pivots?|pivoted|hung) (?:at|on|along|from|by|to|off) (?:the |its |it 's |that )?(?:back|rear|top|bottom|lower|upper|front|one|inside|outside|inboard|outboard|port|starboard|left|right|far|near|wall|bulkhead|frame|bench|carcass|cabin|hull|transom) ?(?:edge|side|end|corner)? /;
 const LEVEL =
   / (?:from (?:flat|level|shut|closed|horizontal)|lies flat|lying flat|when (?:it 's )?(?:shut|closed|flat)) /;
+/** They lie level until they are opened. */
+const LIES_LEVEL = wordSet('lid bed table leaf flap seat bunk cover top bonnet');
 /** So many sentences on either side may tell of its sizes and its pivot. */
-const NEAR = 2;
+const NEAR = 3;
 
 /** What one sentence wants to swing clear. */
 export function swingIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   if (line.asks || / (?:if|unless|whether|had) (?!it |they )/.test(line.words)) return [];
   const found = KEEPS_CLEAR.map((way) => way.exec(line.words)).find((one) => one !== null);
   if (!found) return [];
-  const swung = swungThing(scene, line, found.index);
+  const swung = swungThing(scene, line, found.index, found[0].length);
   const kept = swung && keptClearOf(scene, line, swung);
   if (!swung || !kept) return [];
   const name = nameOf(swung);
   const near = scene.lines.slice(Math.max(0, line.index - NEAR), line.index + NEAR + 1);
-  // Nought is an angle too.
-  const angles = near
-    .flatMap((one) => figuresIn(scene, one))
-    .filter(({ dimension }) => dimension === 'angle');
-  const [from, to] = anglesOf(near, angles);
+  const [from, to] = anglesOf(scene, line, near, swung);
   const inputs = [
     input('box length', `${name} ${longOf(scene, name)}`),
     input('box depth', `${name} ${attributesOf(scene, name).has('height') ? 'height' : 'thickness'}`),
@@ -87,19 +93,25 @@ export function swingIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   return [checkNote(scene, line, { check: 'swing clearance', inputs })];
 }
 
-const isSwung = (phrase: Phrase): boolean =>
-  phrase.pronoun === undefined && (isThing(phrase) || SWUNG.has(singular(phrase.head)));
-
-function swungThing(scene: CheckScene, line: Line, offset: number): Phrase | undefined {
-  const at =
-    line.first +
-    line.words
-      .slice(0, offset + 1)
-      .trim()
-      .split(' ')
-      .filter(Boolean).length;
-  const thing = thingBefore(scene, line, at, (phrase) => isSwung(phrase) && phrase.name.length > 0);
-  return thing && SWUNG.has(singular(thing.head)) ? thing : undefined;
+function swungThing(scene: CheckScene, line: Line, offset: number, length: number): Phrase | undefined {
+  const wordsTo = (until: number) => line.words.slice(0, until).trim().split(' ').filter(Boolean).length;
+  const isIt = (phrase: Phrase) =>
+    phrase.pronoun === undefined && phrase.name.length > 0 && SWUNG.has(singular(phrase.head));
+  // "I need the table to fold down": named within the demand.
+  const within = phrasesOf(scene, line).find(
+    (phrase) =>
+      phrase.first >= line.first + wordsTo(offset + 1) &&
+      phrase.first < line.first + wordsTo(offset + length) &&
+      isIt(phrase),
+  );
+  const before = phrasesOf(scene, line).findLast(
+    (phrase) => phrase.last < line.first + wordsTo(offset + 1) && isIt(phrase),
+  );
+  return (
+    before ??
+    (/ (?:it|that|they) /.test(line.words.slice(0, offset + 1)) ? undefined : within) ??
+    thingBefore(scene, line, line.first, isIt)
+  );
 }
 
 interface KeptClear {
@@ -126,43 +138,52 @@ function pivotOf(scene: CheckScene, near: readonly Line[]): readonly SpokenInput
   if (near.some(({ words }) => HINGED.test(words)))
     return [input('pivot from back', '0 mm'), input('pivot from bottom', '0 mm')];
   const told = near.flatMap((one) => figuresIn(scene, one)).filter((figure) => figure.dimension === 'length');
-  const after = (figure: FigureNote) => scene.text.slice(figure.span.end, figure.span.end + 24);
-  const isPivot = (figure: FigureNote) =>
+  // The figure with what stands behind it: its quote may hold "from the back" itself.
+  const words = ({ span }: FigureNote) =>
+    scene.text.slice(span.start, span.end + 28).split(/[,.;](?!\d)| and (?!a )/)[0] ?? '';
+  const isPivot = ({ item, span }: FigureNote) =>
     /\b(?:pivot|hinge|axle|trunnion|pin)\b/i.test(
-      `${figure.item} ${scene.text.slice(Math.max(0, figure.span.start - 40), figure.span.start)}`,
+      `${item} ${scene.text.slice(Math.max(0, span.start - 40), span.start)}`,
     );
-  const back = told.find(
-    (one) =>
-      isPivot(one) &&
-      /^\s*(?:ahead of|forward of|from|off|in from) (?:the |its )?(?:back|rear|end)/i.test(after(one)),
-  );
-  const bottom = told.find(
-    (one) =>
-      isPivot(one) &&
-      one !== back &&
-      /^\s*(?:up|above|off|from) ?(?:from )?(?:the |its )?(?:bottom|base|underside|$|[.,;])/i.test(
-        after(one),
-      ),
-  );
+  const back = told.find((one) => isPivot(one) && FROM_BACK.test(words(one)));
+  const bottom = told.find((one) => isPivot(one) && one !== back && FROM_BOTTOM.test(words(one)));
   return [
     ...(back ? [input('pivot from back', written(back))] : []),
     ...(bottom ? [input('pivot from bottom', written(bottom))] : []),
   ];
 }
 
-/** Where the swing begins and ends, as far as it was said. */
+const FROM_BACK = /\b(?:ahead of|forward of|from|off) (?:the |its )?(?:back|rear|end|hinged? edge)\b/i;
+const FROM_BOTTOM =
+  /\b(?:up|above|off|from)(?: (?:from |off )?(?:the |its )?(?:bottom|base|underside)\b|\s*$)/i;
+
+/** Where the swing begins and ends, as far as it was said: as angles, or in the words of the swing. */
 function anglesOf(
+  scene: CheckScene,
+  line: Line,
   near: readonly Line[],
-  angles: readonly FigureNote[],
+  swung: Phrase,
 ): readonly [from: string | undefined, to: string | undefined] {
-  const [first, second] = angles;
+  // Nought is an angle too.
+  const [first, second] = near
+    .flatMap((one) => figuresIn(scene, one))
+    .filter(({ dimension }) => dimension === 'angle');
+  const said = [line, ...near]
+    .filter(({ words }) => TURNING.test(words))
+    .map(({ start, end }) => swingAngles(scene.text.slice(start, end).replaceAll('’', "'")));
+  const found =
+    said.find(([from, to]) => from !== undefined && to !== undefined) ??
+    said.find(([, to]) => to !== undefined);
+  const begins = near.some(({ words }) => LEVEL.test(words)) || LIES_LEVEL.has(singular(swung.head));
+  const level = begins ? '0 deg' : undefined;
   if (first && second) return [written(first), written(second)];
-  const isLevel = near.some(({ words }) => LEVEL.test(words));
-  const ends =
-    first?.bound === 'between' && first.high !== undefined ? `${first.high} ${first.unit}` : undefined;
-  if (first && ends !== undefined) return [written(first), ends];
-  return [isLevel ? '0 deg' : undefined, first && written(first)];
+  if (first?.bound === 'between' && first.high !== undefined)
+    return [written(first), `${first.high} ${first.unit}`];
+  if (found?.[1] !== undefined)
+    return [found[0] === undefined ? level : `${found[0]} deg`, `${found[1]} deg`];
+  return [level, first && written(first)];
 }
+const TURNING = new RegExp(` (?:${TURNS}|goes) `);
 
 /** How far what it may not touch is from the pivot. Its own height is another figure, and so it goes by a name of its own. */
 function distanceTo(
@@ -175,15 +196,15 @@ function distanceTo(
     .flatMap((one) => figuresOf(scene, one, 'length'))
     .find((figure) => {
       const around = scene.text.slice(Math.max(0, figure.span.start - 50), figure.span.end + 40);
-      return (
-        /\b(?:pivot|hinge)s?\b/i.test(around) &&
-        new RegExp(
-          `\\b(?:above|below|over|under|from|to|off)\\b[^.;]*\\b${of.split(' ').at(-1)}\\b`,
-          'i',
-        ).test(around) &&
-        wordOfFigure(scene, figure) >= 0
-      );
+      return isFromPivot(around, of.split(' ').at(-1) ?? '') && wordOfFigure(scene, figure) >= 0;
     });
   if (told) return input(side, written(told), of);
   return input(side, `${name} hinge to ${of} clearance`);
 }
+
+const TOWARDS = '\\b(?:above|below|over|under|from|to|off|away from|beyond|ahead of|behind)\\b[^.;]*';
+const PIVOT = '\\b(?:pivot|hinge|axle|trunnion)s?\\b';
+
+/** "The hinge is 650 above the floor", "the shelf is 480 above the hinge". */
+const isFromPivot = (words: string, head: string): boolean =>
+  new RegExp(`${PIVOT}[^.;]*${TOWARDS}\\b${head}\\b|\\b${head}\\b[^.;]*${TOWARDS}${PIVOT}`, 'i').test(words);
