@@ -51,12 +51,22 @@ export function nonsense(input: CheckInput, range: Range, say: Say): string | un
     if (low < 0 || (low === 0 && !input.nought))
       return `${said} may be nothing at all: its tolerance is as large as itself`;
   }
+  if (input.isFall && mid > 0 && mid < FLATTEST) {
+    const meant = [10, 100, 1000].map((slip) => mid * slip).filter((share) => share >= LEAST_MEANT);
+    const offers = meant.map((share) => `1 in ${Math.round(1 / share)}`);
+    return `1 in ${Math.round(1 / mid)} is as good as level${offers.length > 0 ? `: ${orList(offers)}?` : ''}`;
+  }
   const most = mostOf(input);
   if (Math.abs(mid) <= most) return undefined;
   const meant = offersFor(mid, most).map(inWords);
   const than = input.most === undefined ? 'anything in a build' : `the ${inWords(most)} that makes sense`;
   return `${said} is more than ${than}${meant.length > 0 ? `: ${orList(meant)}?` : ''}`;
 }
+
+/** Flatter than one in a thousand nothing is laid, and nothing drains. Common practice, no source. */
+const FLATTEST = 1 / 1000;
+/** A fall that somebody may have meant. */
+const LEAST_MEANT = 1 / 500;
 
 /** A point in the wrong place by one or two, and a unit a thousand times too large. */
 const SLIPS = [10, 100, 1000];

@@ -42,7 +42,7 @@ export const ELAPSED: CheckInput = {
   kind: 'time',
   says: 'time gone since it was put on or mixed',
   optional: true,
-  anySign: true,
+  nought: true,
 };
 
 export interface Warmth {
