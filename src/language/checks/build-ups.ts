@@ -4,17 +4,23 @@
  */
 import { figuresIn, type Line } from '../kept/scene.ts';
 import type { CheckNote, FigureNote } from '../notes.ts';
-import { reading } from './figure-names.ts';
+import { reading, wordsAround } from './figure-names.ts';
 import { type CheckScene, checkNote, figuresOf, input, wordOfFigure, written } from './spoken-check.ts';
 
 const TOGETHER =
-  / (?:build ?up|build-up|buildup|sandwich|stack|stack-up|stackup|layers|all of (?:that|it|them)|together|altogether|in total|the lot|all told|make-up|makeup|all up) /;
+  / (?:build ?up|build-up|buildup|sandwich|stack|stack-up|stackup|layers|all of (?:that|it|them)|together|altogether|plus|in total|the lot|all told|make-up|makeup|all up) /;
+/** What there is for it: "I've only got 45", "it has to go in 45". */
+const ROOM_FOR_IT =
+  / (?:only (?:got|have|has)|(?:has|have|'s got|'ve got|got|needs|need) to (?:go|fit|sit|get) (?:in|into|inside|under|within)(?: the| a| that)?) (?:about )?$/;
 const MOST_LAYERS = 12;
 
 /** The layers that one sentence holds against a limit. */
 export function buildUpIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   if (line.asks || !TOGETHER.test(line.words) || / (?:if|unless) /.test(line.words)) return [];
-  const limit = figuresOf(scene, line, 'length').find(({ bound }) => bound === 'at-most');
+  const lengths = figuresOf(scene, line, 'length');
+  const limit =
+    lengths.find(({ bound }) => bound === 'at-most') ??
+    lengths.find((one) => ROOM_FOR_IT.test(wordsAround(scene, line, one)[0]));
   if (!limit) return [];
   const layers = layersOf(scene, line, limit);
   if (layers.length < 2) return [];

@@ -14,11 +14,12 @@ const LAYERS = wordSet(
   'floor flooring sole carpet screed tile tiling vinyl lino linoleum laminate underlay decking parquet matting subfloor board floorboard plank insulation soleboard overlay ply plywood cork rubber',
 );
 
+/** Ply that has to go in through a door, or in the cupboard, is no layer. */
+const IN = 'in(?! (?:through|by|via|between|under|behind|#|a|that|this|there|the (?!floor)))';
 const LAID = 'be (?:laid|put down|fitted|glued down|screwed down|bonded down|poured)';
-const DOWN =
-  '(?:go|come|be put|going|coming) (?:\\S+ )?(?:down|in|on top|on the floor|over (?:it|that|this|the top)|later|after|yet|underfoot|under(?:neath)? (?:it|that|everything))';
+const DOWN = `(?:go|come|be put|going|coming) (?:\\S+ )?(?:down|${IN}|on top|on the floor|over (?:it|that|this|the top)|later|after|yet|underfoot|under(?:neath)? (?:it|that|everything))`;
 const TO_COME = new RegExp(
-  ` (?:(?:has|have|'s got|'ve got|needs|need|yet|still|'s|is|are|'re) (?:still |yet )?to (?:${LAID}|${DOWN})|(?:will|'ll) (?:${LAID}|${DOWN})|(?:is|are|'s|'re) (?:still )?${DOWN}|goes (?:down|on top|over (?:it|that|the top)) (?:later|after|last|next|once|when)|to (?:go|come) (?:down|in|on top|(?:on|over) the (?:floor|sole|deck|slab))(?: yet)?|to come(?= [.,;!])) (?!to )`,
+  ` (?:(?:has|have|'s got|'ve got|needs|need|yet|still|'s|is|are|'re) (?:still |yet )?to (?:${LAID}|${DOWN})|(?:will|'ll) (?:${LAID}|${DOWN})|(?:is|are|'s|'re) (?:still )?${DOWN}|goes (?:down|on top|over (?:it|that|the top)) (?:later|after|last|next|once|when)|to (?:go|come) (?:down|${IN}|on top|(?:on|over) the (?:floor|sole|deck|slab))(?: yet)?|to come(?= [.,;!])) (?!to )`,
 );
 /** "We haven't laid the floor yet", "once the floor's in": the layer stands within. */
 const NOT_YET =
