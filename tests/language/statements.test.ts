@@ -36,6 +36,13 @@ test.each([
   ["The surveyor's Monday, so I've gotta staple the cable by then.", '2026-06-15'],
   ["I can't get to the ridge till Saturday.", '2026-06-13'],
   ['I need to sand the sill.', undefined],
+  ['I have to strip the sash before Friday.', '2026-06-12'],
+  ['The gutter needs doing before the twenty first.', '2026-06-21'],
+  ['The sail needs patching, before the regatta on Saturday.', '2026-06-13'],
+  ["I've got to get the footings poured before the inspector comes on Monday.", '2026-06-15'],
+  ['I need to fit the keel before I paint the hull on Sunday.', undefined],
+  ['I need to leave the clamps on until Friday.', undefined],
+  ['I have to bleed the brakes before the test.', undefined],
 ])('"%s" is due %s', (text, due) => {
   expect(byRulesAlone(text).notes.tasks.map((task) => task.due)).toEqual([due]);
 });

@@ -31,7 +31,7 @@ import { findJobLists, JOB_RULES } from './job-lists.ts';
 import { PROBLEM_RULES } from './problems.ts';
 import { CORRECTION_RULES, PROMISE_RULES } from './promises.ts';
 import { refine } from './refiners.ts';
-import { TASK_RULES } from './tasks.ts';
+import { leadsDay, TASK_RULES } from './tasks.ts';
 import { TASKS_BY_GRAMMAR } from './tasks-by-grammar.ts';
 import { INTENDED_RULES } from './tasks-intended.ts';
 import { PLANNED_RULES } from './tasks-planned.ts';
@@ -254,10 +254,14 @@ function dueOf(each: Draft, scene: Scene): string | undefined {
     ?.day;
 }
 
-/** Scraps after the task belong to it: "make a guard, by Sunday", "props need hiring, tomorrow ideally". */
+/** Scraps after the task belong to it: "make a guard, by Sunday", "props need hiring, tomorrow ideally", "before Friday". */
 function lastClause(each: Draft, scene: Scene): number {
   const next = scene.said[each.to + 1];
   const here = scene.said[each.to];
+  // "Leave it till Friday" names the day that it rests until.
+  const holdsUntil = /^(?:till|until)$/.test(next?.opener ?? '');
+  if (next && here && next.sentence === here.sentence && !holdsUntil && leadsDay(next, scene))
+    return next.index;
   if (
     !next ||
     !here ||
@@ -287,7 +291,7 @@ function expectedOf(each: Draft, scene: Scene): string | undefined {
     const clause = scene.said[k];
     if (!clause) break;
     // Past its own words: only what goes on in the same sentence.
-    const goesOn = !clause.opener || /^(?:till|until|by)$/.test(clause.opener);
+    const goesOn = !clause.opener || /^(?:till|until|by|before)$/.test(clause.opener);
     if (k > each.to && (!goesOn || clause.sentence !== sentence)) break;
     const words = scene.text.slice(clause.start, clause.end);
     const day = findDates(words, scene.dates)[0]?.day ?? findLeadTime(words, scene.dates)?.day;

@@ -45,21 +45,29 @@ export function dayIn(said: Said, scene: Scene): string | undefined {
   return findDates(text, scene.dates).find(({ day }) => day >= recorded)?.day;
 }
 
-/** A day in the next clause, when that is only a scrap ("..., tomorrow ideally"). */
+/** A day in the next clause, when that is only a scrap ("..., tomorrow ideally") or leads a day in. */
 export function dayAfter(said: Said, scene: Scene): string | undefined {
   const next = neighbour(scene, said, 1);
-  // "... before Sunday": a conjunction that only leads a day in.
-  const leadsDay = /^(?:before|by|till|until)$/.test(next?.opener ?? '') && (next?.words.length ?? 9) <= 3;
-  if (
-    !next ||
-    (next.opener && !leadsDay) ||
-    next.words.length > 8 ||
-    has(next.words, 'S') ||
-    has(next.words, 'H')
-  ) {
-    return undefined;
-  }
+  if (!next) return undefined;
+  if (leadsDay(next, scene)) return dayIn(next, scene);
+  if (next.opener || next.words.length > 8 || has(next.words, 'S') || has(next.words, 'H')) return undefined;
   return dayIn(next, scene);
+}
+
+/** So many words may stand behind "before" where a day follows: "before the plasterer comes back on Monday". */
+const LONGEST_LEAD = 7;
+
+/**
+ * "... before Sunday", "... by the tide on Wednesday": the clause only leads in the day by which the clause before it
+ * holds. One that has a job of its own ("before I paint it") names an order of jobs, and no day.
+ */
+export function leadsDay(said: Said, scene: Scene): boolean {
+  return (
+    /^(?:before|by|till|until)$/.test(said.opener) &&
+    said.words.length <= LONGEST_LEAD &&
+    !has(said.words, 'I') &&
+    dayIn(said, scene) !== undefined
+  );
 }
 
 const hasDay = (said: Said, scene: Scene) =>
