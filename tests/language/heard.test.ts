@@ -30,6 +30,32 @@ describe('a unit by its sound', () => {
   ])('"%s" is left alone', (said) => expect(mended(said)).toBe(said));
 });
 
+describe('a size by its sound', () => {
+  test.each([
+    ['the hatch is nine hundred mil white', 'the hatch is nine hundred mil wide'],
+    ['the locker comes out 600 mm white by 450 mm hi', 'the locker comes out 600 mm wide by 450 mm high'],
+    ['the vestibule is 920 white by 2040 hi', 'the vestibule is 920 wide by 2040 high'],
+    ['nothing whiter than 740 gets through the door', 'nothing wider than 740 gets through the door'],
+    ['the boards are 18 mil tick', 'the boards are 18 mil thick'],
+    ['the slot is two inches deaf', 'the slot is two inches deep'],
+    ['the with is about nine hundred mil', 'the width is about nine hundred mil'],
+    ['the hide of the stall is 720 mm', 'the height of the stall is 720 mm'],
+  ])('"%s"', (said, meant) => expect(mended(said)).toBe(meant));
+
+  test.each([
+    'two metres of white rope',
+    'a 50 mm white pipe',
+    '900 mil white boards',
+    'it is 600 mil with the lid on',
+    'hi, it is 40 mil out',
+    'whiter than I wanted',
+    'eighty feet, sick of ladders',
+    'the hide is off the cow',
+    'the death of the old saw cost me 40 pounds',
+    'the boiler will tick at two inches',
+  ])('"%s" is left alone', (said) => expect(mended(said)).toBe(said));
+});
+
 describe('a dialect spelt by ear', () => {
   test.each([
     ['It sits hunner mil aff the deck', 'It sits hundred mil off the deck'],

@@ -4,6 +4,7 @@ import { dialectSpellings } from './dialect-spellings.ts';
 import { lostApostrophes } from './lost-apostrophes.ts';
 import { namesBySound } from './names-by-sound.ts';
 import { type Heard, heardWords, type Repair, type RepairRule } from './repair.ts';
+import { sizeSounds } from './size-sounds.ts';
 import { tradeWordsBySound } from './trade-by-sound.ts';
 import { unitSounds } from './unit-sounds.ts';
 
@@ -11,6 +12,7 @@ import { unitSounds } from './unit-sounds.ts';
 const RULES: readonly (readonly [name: string, rule: RepairRule])[] = [
   ['corrected by the person', correctedByPerson],
   ['a unit by its sound', unitSounds],
+  ['a size by its sound', sizeSounds],
   ['a dialect spelt by ear', dialectSpellings],
   ['a lost apostrophe', lostApostrophes],
   ['a thing by its sound', namesBySound],
