@@ -28,6 +28,7 @@ import { ENDS_OWN, FINISHED_RULES, type OpenWork, openWork } from './finished-ta
 import { readGates } from './gates.ts';
 import { gistOf, isNamed, itemOf, waitOf } from './gist.ts';
 import { findJobLists, JOB_RULES } from './job-lists.ts';
+import { withoutLookalikes } from './not-told.ts';
 import { PROBLEM_RULES } from './problems.ts';
 import { CORRECTION_RULES, PROMISE_RULES } from './promises.ts';
 import { refine } from './refiners.ts';
@@ -83,7 +84,8 @@ export function readStatements(
   const found = draftsIn(scene, figures, context, scores);
   const trace: TraceStep[] = [];
   const kept = refine(found, scene, trace);
-  const drafts = scores ? weigh(scene, found, kept, scores, trace) : kept;
+  const weighed = scores ? weigh(scene, found, kept, scores, trace) : kept;
+  const drafts = withoutLookalikes(weighed, scene, trace);
   for (const each of drafts) {
     trace.push({
       stage: 'statements',

@@ -1,0 +1,130 @@
+/** Ways of speaking whose words are those of a note, and that tell nothing of the kind. */
+import type { TraceStep } from '../notes.ts';
+import { type Draft, neighbour, type Scene, type StatementKind } from './draft.ts';
+import { matches, type Phrase, phrase } from './phrase.ts';
+import type { Said } from './words.ts';
+
+interface Look {
+  readonly kind: StatementKind;
+  readonly why: string;
+  readonly pattern: Phrase;
+  readonly unless?: RegExp;
+}
+
+const BE = "(?: is | 's | are | 're | was | were )";
+const FIGURE = '(?: about | around | at | roughly )* <number>';
+
+const LOOKS: readonly Look[] = [
+  {
+    kind: 'problem',
+    why: 'the fault is denied',
+    pattern: phrase(
+      `${BE} not <adverb>* (?: as bad | cracked | rotten | rotted | rusted | rusty | broken | bent | split | leaking | warped | twisted | damaged | worn | seized | perished | torn | loose | blocked | frozen | punky )`,
+    ),
+    // "It isn't cracked, it's snapped in two", "not leaking there but at the flange"
+    unless: / (?:just|only|but|too)\//,
+  },
+  {
+    kind: 'problem',
+    why: 'it tells a limit',
+    pattern: phrase(
+      '(?: will | does | do | can | must | should ) not (?: take | carry | hold | bear | stand | lift | go | pull ) (?: any )? (?: more | over | above | much more | past ) (?: than )? <number>',
+    ),
+  },
+  {
+    kind: 'problem',
+    why: 'it tells of somebody weighing it up',
+    pattern: phrase(
+      "(?: i | we ) (?: went | go | have gone | 've gone ) (?: back and forth | round and round | to and fro )",
+    ),
+  },
+  {
+    kind: 'done',
+    why: 'it tells how much',
+    pattern: phrase(`${BE} (?: up | down | still | only )+ at ${FIGURE}`),
+  },
+  {
+    kind: 'done',
+    why: 'it tells how a thing is',
+    pattern: phrase('(?: all over the (?: place | shop ) | (?: left | right | cack ) handed )'),
+  },
+  {
+    kind: 'done',
+    why: 'the thing leans; nobody did it',
+    pattern: phrase(
+      `^<lead>* (?! i | we | he | she ) <plain>{1,6} ${BE} <adverb>* (?: leaning | listing | tilting | sinking | bowing | bulging )`,
+    ),
+  },
+  {
+    kind: 'task',
+    why: 'an idiom',
+    pattern: phrase("something (?: 's | has ) (?: got )? to give"),
+  },
+  {
+    kind: 'task',
+    why: 'it tells how much room a thing must have, or the way it must come',
+    pattern: phrase(
+      '^<lead>* (?! i | we ) <plain>{1,8} (?: needs | need | has | have | wants | want | must | ought | got )+ to (?: clear <any>{1,6} by | (?: come | go | fit | get | pass )  (?: in | out | up | down )* (?: through | past | under | between ) )',
+    ),
+  },
+  {
+    kind: 'task',
+    why: 'it tells to what, and the work is another clause',
+    pattern: phrase(
+      "^<lead>* (?: that | which | this ) (?: 's | is ) (?: what | how | where | why ) (?: i | we )",
+    ),
+  },
+  {
+    kind: 'task',
+    why: 'it tells what there is enough for',
+    pattern: phrase(`${BE} (?: not | just | barely | only | hardly )? (?: enough | plenty ) <plain>{0,3} to`),
+  },
+  {
+    kind: 'task',
+    why: 'it had to be done, and was',
+    pattern: phrase('^<lead>* (?: i | we ) (?: <adverb> | then )* had to (?! have | be ) <any>'),
+    unless: / (?:tomorrow|tonight|yet|still)\//,
+  },
+];
+
+/** "I'm going to make a cushion, no I'm not": taken back in the next breath. */
+const TAKEN_BACK = phrase(
+  "^<lead>* (?: i | we ) (?: 'm | 're | am | are | will | 'll | do | did | have | 've ) not $",
+);
+
+/** Drafts that stand; what only sounds like a note is told to the trace. Pure, one look at each draft. */
+export function withoutLookalikes(
+  drafts: readonly Draft[],
+  scene: Scene,
+  trace: TraceStep[],
+): readonly Draft[] {
+  return drafts.filter((each) => {
+    const said = scene.said[each.from];
+    const why = said && (lookOf(each, said) ?? takenBack(each, scene));
+    if (!why) return true;
+    trace.push({
+      stage: 'statements: only sounds like it',
+      rule: each.rule,
+      span: { start: each.start, end: each.end },
+      outcome: 'dropped',
+      why,
+    });
+    return false;
+  });
+}
+
+function lookOf({ kind, from, to, measured }: Draft, said: Said): string | undefined {
+  if (from !== to || measured) return undefined;
+  return LOOKS.find(
+    (look) => look.kind === kind && !look.unless?.test(said.code) && matches(look.pattern, said),
+  )?.why;
+}
+
+function takenBack({ kind, to }: Draft, scene: Scene): string | undefined {
+  if (!/^(?:task|decision|promise|done)$/.test(kind)) return undefined;
+  const said = scene.said[to] as Said;
+  const next = neighbour(scene, said, 1) ?? scene.said[to + 1];
+  return next && next.words.length <= 5 && matches(TAKEN_BACK, next)
+    ? 'the next words take it back'
+    : undefined;
+}
