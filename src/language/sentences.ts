@@ -1,5 +1,6 @@
 import { workBase, workPast } from './lexicon/work-verbs.ts';
 import type { Span } from './notes.ts';
+import { NUMBER_WORDS } from './statements/vocabulary.ts';
 
 /** A stretch of a memo that holds one or more clauses. */
 export interface Sentence extends Span {
@@ -40,7 +41,14 @@ function staysTogether(text: string, at: number): boolean {
   const word = WORD_BEFORE.exec(text.slice(Math.max(0, at - 12), at))?.[1]?.toLowerCase() ?? '';
   if (word === 'no' || word === 'nos' || word === 'nr') return /\d/.test(after);
   if (ABBREVIATIONS.has(word)) return after !== '';
-  return UNIT_ABBREVIATIONS.has(word) && /[\p{Ll}\d]/u.test(after);
+  // "The lintel's in. the bearing is short": without a number before it no unit, but a word of its own.
+  return UNIT_ABBREVIATIONS.has(word) && /[\p{Ll}\d]/u.test(after) && followsNumber(text, at - word.length);
+}
+
+/** Whether a number, in figures or in words, ends at `at` or a space before it. */
+function followsNumber(text: string, at: number): boolean {
+  const before = WORD_BEFORE.exec(text.slice(Math.max(0, at - 16), at).trimEnd())?.[1]?.toLowerCase() ?? '';
+  return /\d$/.test(before) || NUMBER_WORDS.has(before);
 }
 
 /** Offsets where a sentence ends, exclusive, found by punctuation and line breaks. */
@@ -293,12 +301,18 @@ function startsUnmarked(words: readonly RawWord[], from: number, i: number, mark
   // "the ridge is on I dropped a line": a particle after the verb ends its clause.
   const ended = words[i - 2]?.lower ?? '';
   const particle = PARTICLES.has(before.lower) && (hasVerb(ended) || PARTICIPLE.test(ended));
-  if ((LEADS_ON.has(before.lower) && !particle) || hasVerb(before.lower)) return false;
+  if ((LEADS_ON.has(before.lower) && !particle && !pointsAtThat(words, i - 1)) || hasVerb(before.lower))
+    return false;
   // "Once the epoxy kicks I'll trim it": after a time clause the main one may start with no verb known before it.
   if (!marked && leadsMain(words, from) && i - from > 3) return true;
   // "the legs I cut are short": a relative clause has its main verb still to come.
   return words.slice(Math.max(from, i - 30), i).some((each) => hasVerb(each.lower));
 }
+
+/** "Before I do any of that I ...": the word stands for what was named, and leads nothing on. */
+const pointsAtThat = (words: readonly RawWord[], k: number) =>
+  words[k]?.lower === 'that' &&
+  /^(?:of|do|did|done|all|after|with|like|for)$/.test(words[k - 1]?.lower ?? '');
 
 /** "Before it's closed in I ...", "once she's bolted down we ...". */
 const PARTICIPLE = /ed$|^(?:put|cut|shut|built|torn|laid|gone|hung|screwed|set|tied)$/;

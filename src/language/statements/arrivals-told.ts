@@ -283,6 +283,8 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
     "^<lead>* (?: (?: i | we ) (?: 've | have ) | there (?: 's | is | are ) | got ) (?: got )? (?<goods> <any>{1,6}? ) (?: coming | on order | on the way | on its way | on their way | in the post | due | arriving ) (?<rest> <any>{0,4} )$",
     (found) =>
       isGoods(found.part('goods')) &&
+      // "There's a bow in the post": of wood.
+      !/[FfXx]/.test(found.part('goods').at(-1)?.classes ?? '') &&
       !has(found.part('goods'), 'N') &&
       !/^(?:off|out|down|up|in|through|from|to|on|away|loose|along)$/.test(
         found.part('rest')[0]?.lower ?? '',

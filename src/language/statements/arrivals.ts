@@ -154,7 +154,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     'showed up <day>',
     true,
     phrase(
-      '^<lead>* (?: showed up | turned up | arrived | landed | came ) (?: <adverb> | <day> | this <day> )+ $',
+      '^<lead>* (?: showed up | turned up | arrived | landed | came ) (?: <adverb> | <day> | this <day> )+ (?: with (?: the | my | our | a ) <plain>{1,3} | from <plain>{1,4} )? $',
     ),
     () => true,
   ),

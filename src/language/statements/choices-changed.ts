@@ -5,6 +5,36 @@ import { neighbour, type StatementRule } from './draft.ts';
 import { phrase } from './phrase.ts';
 import { has } from './snag.ts';
 
+const WEIGHED = / (?:could|might|or|either|option)\//;
+
+/** What a person comes round to, or settles of what they weighed up. */
+export const CHANGE_OF_MIND_RULES: readonly StatementRule[] = [
+  decision(
+    'I have changed my mind about <thing>',
+    phrase(
+      "(?: i | we ) (?: 've | have | 'd )? <adverb>* (?: changed (?: my | our ) (?: mind | minds ) | had a change of heart | come round | come around | had second thoughts | gone off ) (?: about | on | over | to | with | the | that | those | it | them )",
+    ),
+    (found, said, scene) => {
+      if (has(found.words, 'N')) return false;
+      // "..., they're going to be 175": what it is now is told in the words after.
+      const next = neighbour(scene, said, 1);
+      const tells = next !== undefined && / (?:going|'ll|will|be|want|is|'s|are|'re)\//.test(next.code);
+      return { plain: true, ...(tells ? { to: next.index, end: next.end } : {}) };
+    },
+  ),
+  decision(
+    "let's do <that>",
+    phrase(
+      "^<lead>* (?: let us | i 'll | we 'll | i 'm going to | we 're going to | i think i 'll ) (?: do | go with | go for ) (?: that | it | this | them | those ) (?: then | one | instead | anyway | so )* $",
+    ),
+    (_, said, scene) => {
+      // What it is was weighed up just before: "I could take 20 off the feet".
+      const weighed = scene.said.slice(Math.max(0, said.index - 3), said.index);
+      return weighed.some(({ code: words }) => WEIGHED.test(words)) ? { plain: true } : false;
+    },
+  ),
+];
+
 export const CHANGED_RULES: readonly StatementRule[] = [
   decision(
     'no <thing>, then',

@@ -76,13 +76,10 @@ function announced(said: Said, scene: Scene): Fields {
 export const chosenHere = (
   name: string,
   pattern: Phrase | string,
-  guard: (found: Found, said: Said, scene: Scene) => boolean,
+  guard: (found: Found, said: Said, scene: Scene) => boolean | Fields,
 ): StatementRule =>
-  phraseRule(
-    'decision',
-    name,
-    pattern,
-    (found, said, scene) =>
-      !silent(said, scene) &&
-      guard(found, said, scene) && { ...chosen(said, scene), ...announced(said, scene) },
-  );
+  phraseRule('decision', name, pattern, (found, said, scene) => {
+    const own = !silent(said, scene) && guard(found, said, scene);
+    if (!own) return false;
+    return { ...chosen(said, scene), ...announced(said, scene), ...(own === true ? {} : own) };
+  });

@@ -1,6 +1,6 @@
 import { wordSet } from '../word-table.ts';
 import { CHOICE_RULES } from './choices.ts';
-import { CHANGED_RULES } from './choices-changed.ts';
+import { CHANGE_OF_MIND_RULES, CHANGED_RULES } from './choices-changed.ts';
 import { SHORT_CHOICE_RULES } from './choices-short.ts';
 import { chosen, chosenHere as decision, silent } from './decision-rule.ts';
 import { draft, firstWord, neighbour, type Scene, type StatementRule } from './draft.ts';
@@ -62,6 +62,7 @@ const NO_PHRASE =
   / no\/\w* (?:problem|problems|worries|doubt|wonder|matter|idea|chance|way|rush|need|joy|luck|sorry|one|thanks|leaks?|drips?|signs?|harm|kidding|surprise|excuses?|complaints?|time|hurry|sweat|fuss|drama|dramas|shims?)\//;
 
 export const DECISION_RULES: readonly StatementRule[] = [
+  ...CHANGE_OF_MIND_RULES,
   decision(
     "I've decided",
     "(?: i | we ) (?: 've | have | had )? (?: <adverb> | as good as )* (?: decided | settled on | settled for | settle on | settle for | plumped for | opted | chosen | chose | picked (?! up | out | <any>{1,4} up ) | resolved to | landed on | come down on | come round to | come around to | came round to | gone for | gone with | gone up to | gone down to | gone over to | gone back to | gone off | gone to | went for | went with | went up to | went down to | changed my mind | made up my mind | made my mind up | said yes | said no to | agreed to | agreed on | agreed | ruled out | committed to | switched to | switched over to | swapped to | swapped over to | changed to | changed over to | moved to | stuck with | ended up with | dropped the idea | ditched | binned off | scrapped | abandoned | shelved | backed off on | given up on | talked myself | been talked | let myself be talked | backed down )",

@@ -36,6 +36,8 @@ export interface Draft extends Span {
   readonly cause?: string;
   /** Stands on figures and limits: its words need not speak for it. */
   readonly measured?: boolean;
+  /** Said in so many words, by a rule whose words mean nothing else: not weighed. */
+  readonly plain?: boolean;
 }
 
 /** What the rules may look at beside the clause itself. */
@@ -81,7 +83,9 @@ export function draft(
 
 /** Index of the first word that is no filler ("so, um, yeah"). "Hang on" is one; "hang the door" is work. */
 export function firstWord(said: Said): number {
-  let k = 0;
+  // "Before that I've got to lay the membrane": when, and then the job.
+  const points = /(?:before|after)$/.test(said.opener) && /^(?:that|this)$/.test(said.words[0]?.lower ?? '');
+  let k = points && /^(?:i|we|the)$/.test(said.words[1]?.lower ?? '') ? 1 : 0;
   while (k < said.words.length - 1 && leadsIn(said, k)) k++;
   return k;
 }

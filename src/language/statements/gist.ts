@@ -258,6 +258,10 @@ export function itemOf(draft: Draft, scene: Scene): string {
   const said = draft.item
     ?.replace(/['’](?:s|re|ve|ll|d)$/i, '')
     .replace(/\s+(?:together|as well|too|at last|in the end)$/i, '')
+    // "The slates need to be here", "the limecrete booked", "the other bag for Monday": the goods end before.
+    .replace(/(?<=\S)\s+(?:needs?|wants?|has|have|got|ought|should|must)(?: to)?$/i, '')
+    .replace(/(?<=\S)\s+(?:booked|ordered|promised|lined up)$/i, '')
+    .replace(/(?<=\S)\s+(?:for|on|by|at|to|of|with|in)$/i, '')
     // "The crack kit Friday": the day is when, not what.
     .replace(
       /(?<=\S)\s+(?:(?:on|last|this)\s+)?(?:(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day|yesterday|today)$/i,

@@ -14,6 +14,10 @@ const SHORT_HEADING =
 const STARTS_LIST = phrase(
   "(?: need | have | 've | got | must | ought | 'll | will | 'm | am | going | should ) (?: got | still | just | going | then )* (?: to )? <do>",
 );
+/** "I have to sand the lid ...", "I'll sand it ...", but not "I've sanded it ...". */
+const PLAINLY_TO_COME = phrase(
+  "(?: (?: need | needs | have | has | got | ought | going | want | supposed | meant ) (?: <adverb> )* to | 'll | will | must | should ) (?: <adverb> | then )* (?: <do> | get | find | go | have | make | ring | order )",
+);
 
 const ORDER = '(?<verb> <do> | get | go | find | ask | see | look | sort | have | grab | chase )';
 const IMPERATIVE = phrase(
@@ -123,9 +127,9 @@ export function findJobLists(said: readonly Said[]): ReadonlySet<number> {
 /** Whether a list is open at the clause before: an item of it, or the words that begin one. */
 function goesOn(before: Said | undefined, clause: Said, listed: ReadonlySet<number>): boolean {
   if (!before) return false;
-  return (
-    listed.has(before.index) || (matches(STARTS_LIST, before) && !clause.words[0]?.classes.includes('b'))
-  );
+  if (listed.has(before.index)) return true;
+  // "Put", "cut", "fit" may have happened: they are still to come only where the words before leave no doubt.
+  return matches(clause.words[0]?.classes.includes('b') ? PLAINLY_TO_COME : STARTS_LIST, before);
 }
 
 /** A size, a time or an aside between two items leaves the list open. */

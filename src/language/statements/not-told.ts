@@ -56,6 +56,18 @@ const LOOKS: readonly Look[] = [
     ),
   },
   {
+    kind: 'done',
+    why: 'it is still to come',
+    pattern: phrase(`${BE} <adverb>* (?: delayed | held up )`),
+  },
+  {
+    kind: 'arrival',
+    why: 'it tells how long the goods named before take',
+    pattern: phrase(
+      "^<lead>* (?: they | he | she | it ) (?: said | say | says | reckon | reckons | reckoned | quoted | told me | takes | will be | 'll be | 's ) (?: about | around | maybe | up to | it 's | it 'll be | two to )* (?: a | an | <number> | couple of | few ) <any>{0,3}? (?: day | days | week | weeks | fortnight | month | months ) $",
+    ),
+  },
+  {
     kind: 'task',
     why: 'an idiom',
     pattern: phrase("something (?: 's | has ) (?: got )? to give"),

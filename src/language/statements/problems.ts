@@ -1,5 +1,6 @@
 import { LIMIT_RULES } from './broken-limits.ts';
 import { neighbour, type StatementRule } from './draft.ts';
+import { GAVE_OUT_RULES } from './gave-out.ts';
 import { HARM_RULES } from './harm-done.ts';
 import { MADE_IN_VAIN_RULES } from './made-in-vain.ts';
 import { MISFIT_RULES } from './misfits.ts';
@@ -467,6 +468,7 @@ const FAULT_RULES: readonly StatementRule[] = [
 
 /** Plain faults first: the looser readings of sizes and mishaps come after. */
 export const PROBLEM_RULES: readonly StatementRule[] = [
+  ...GAVE_OUT_RULES,
   ...FAULT_RULES,
   ...MISFIT_RULES,
   ...MISHAP_RULES,

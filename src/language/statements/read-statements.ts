@@ -36,6 +36,7 @@ import { leadsDay, TASK_RULES } from './tasks.ts';
 import { TASKS_BY_GRAMMAR } from './tasks-by-grammar.ts';
 import { INTENDED_RULES } from './tasks-intended.ts';
 import { PLANNED_RULES } from './tasks-planned.ts';
+import { WANTED_RULES } from './things-wanted.ts';
 import { findUnreal } from './unreal.ts';
 import { type Said, wordClauses } from './words.ts';
 
@@ -51,7 +52,14 @@ const RULES: readonly { readonly kind: StatementKind; readonly rules: readonly S
   { kind: 'promise', rules: PROMISE_RULES },
   {
     kind: 'task',
-    rules: [...JOB_RULES, ...TASK_RULES, ...PLANNED_RULES, ...TASKS_BY_GRAMMAR, ...INTENDED_RULES],
+    rules: [
+      ...JOB_RULES,
+      ...TASK_RULES,
+      ...PLANNED_RULES,
+      ...TASKS_BY_GRAMMAR,
+      ...INTENDED_RULES,
+      ...WANTED_RULES,
+    ],
   },
   { kind: 'decision', rules: DECISION_RULES },
   { kind: 'arrival', rules: [...ARRIVAL_RULES, ...ARRIVALS_TOLD] },
@@ -286,6 +294,10 @@ function dayBefore(clause: number, scene: Scene): string | undefined {
   return undefined;
 }
 
+/** "..., and they said three weeks" */
+const TELLS_HOW_LONG =
+  /^(?: \S+\/\w*L\w*)* (?:they|he|she|it)\/\w* (?:said|say|says|reckon|reckons|reckoned|quoted|told|takes|will|'ll|'s)\//;
+
 /** Expected day of a delivery: a day named beside it, else the end of its lead time. */
 function expectedOf(each: Draft, scene: Scene): string | undefined {
   const sentence = scene.said[each.to]?.sentence;
@@ -293,7 +305,8 @@ function expectedOf(each: Draft, scene: Scene): string | undefined {
     const clause = scene.said[k];
     if (!clause) break;
     // Past its own words: only what goes on in the same sentence.
-    const goesOn = !clause.opener || /^(?:till|until|by|before)$/.test(clause.opener);
+    const goesOn =
+      !clause.opener || /^(?:till|until|by|before)$/.test(clause.opener) || TELLS_HOW_LONG.test(clause.code);
     if (k > each.to && (!goesOn || clause.sentence !== sentence)) break;
     const words = scene.text.slice(clause.start, clause.end);
     const day = findDates(words, scene.dates)[0]?.day ?? findLeadTime(words, scene.dates)?.day;

@@ -74,7 +74,7 @@ export function candidatesOf(
   const around: Around = { scene, scores, kept: byClause(kept), found: byClause(found) };
   const candidates: Candidate[] = [];
   for (const draft of kept)
-    if (draft.kind !== 'correction' && !draft.measured)
+    if (draft.kind !== 'correction' && !draft.measured && !draft.plain)
       candidates.push(candidateFor(draft.kind, draft, draft, around));
   const daysOf = new Set(kept.map(({ dayIn }) => dayIn));
   for (const said of scene.said) {
