@@ -134,7 +134,7 @@ function scanPhrase(words: readonly Word[], first: number): Scan {
       last: lastNoun,
       name,
       head,
-      kinds: kindsOfPhrase(name),
+      kinds: isMannerOfSpeaking(words, first, name, determiner) ? ABSTRACT : kindsOfPhrase(name),
       plural: isPlural(head),
       bare: name.length === 1,
       ...(determiner ? { determiner } : {}),
@@ -143,6 +143,21 @@ function scanPhrase(words: readonly Word[], first: number): Scan {
     },
   };
 }
+
+const ABSTRACT: ReadonlySet<NounKind> = new Set(['abstract']);
+
+/** "In that case", "in any case": no case of wood. */
+const isMannerOfSpeaking = (
+  words: readonly Word[],
+  first: number,
+  name: readonly string[],
+  determiner: string | undefined,
+) =>
+  name.length === 1 &&
+  name[0] === 'case' &&
+  ((words[first - 1]?.lower === 'in' && /^(?:|that|this|any|which|either)$/.test(determiner ?? '')) ||
+    words[first + 1]?.lower === 'of' ||
+    words[first + 2]?.lower === 'of');
 
 const NOTHINGS = new Set<NounKind>(['abstract', 'time']);
 

@@ -127,6 +127,16 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   return 'noun';
 }
 
+/** "Some pull 110 grams", "they all want to be 130": of things that were named before. */
+const isDoneByThem = (lower: string, previous: Word | undefined, next: Raw | undefined) =>
+  AMONG_THEM.test(previous?.lower ?? '') &&
+  (next?.lower === '#' || next?.lower === 'to') &&
+  (VERBS.has(lower) || NOUNS_OR_VERBS.has(lower)) &&
+  !/[^s]s$/.test(lower) &&
+  !PREPOSITIONS.has(lower) &&
+  !DIMENSION_WORDS.has(lower);
+const AMONG_THEM = /^(?:some|all|most|others)$/;
+
 const isAdjective = (lower: string) =>
   TELLING_ADJECTIVES.has(lower) || LIGHT_ADJECTIVES.has(lower) || OTHER_ADJECTIVES.has(lower);
 
@@ -188,6 +198,7 @@ export function tagOf(
   if (PRONOUNS.has(lower) && !DETERMINERS.has(lower)) return 'pronoun';
   if (DETERMINERS.has(lower)) return 'determiner';
   if (previous?.tag === 'number' && UNIT_WORDS.has(lower)) return 'unit';
+  if (isDoneByThem(lower, previous, next)) return 'verb';
   if (opensNounPhrase(previous?.tag) && isTradeNoun(lower) && !isAdjective(lower)) return 'noun';
   if (isDimensionWord(lower, previous, next)) return 'dimension';
   if (lower === 'less' || lower === 'minus' || lower === 'plus') return 'preposition';

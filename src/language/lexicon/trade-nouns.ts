@@ -96,7 +96,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     acetone spirit turps meths kerosene paraffin brine refrigerant sewage greywater rainwater`,
   container: `drum-tank churn hopper-bin demijohn carboy vat pail watering-can toolbox locker-box tacklebox chest-box crate-box silo
     tank cistern cylinder boiler bucket sump gearbox bottle jerrycan can tin tub barrel butt
-    reservoir bladder keg crate box locker chest bin bowser trough calorifier bilge holding-tank header-tank
+    reservoir bladder keg crate box locker chest bin bowser trough calorifier bilge holding-tank header-tank case
     carton skip hopper jar gearcase radiator rad pan`,
   electric: `ballast-unit charge-controller splitter dimmer doorbell transducer-cable strip-light ledstrip floodlight headlight taillight wiper horn-button relay-box fuse-holder fuseholder busbar-box
     breaker fuse supply inlet inverter battery bank charger alternator circuit ring main mains socket outlet
@@ -178,7 +178,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     season summer autumn winter christmas easter birthday age century decade date deadline`,
   abstract: `spot job thing bit lot way idea money episode video film promise news confession story list question answer
     problem trouble mess mistake sum sums number numbers figure figures math maths arithmetic word words point reason
-    chance luck fun joke fact truth matter case sort kind type bunch couple pair dozen load loads budget cost price bill grand order delivery quote stuff things everything something
+    chance luck fun joke fact truth matter sort kind type bunch couple pair dozen load loads budget cost price bill grand order delivery quote stuff things everything something
     anything nothing none love heart hand hands finger fingers wrist eye eyes nose mouth forehead mind language help work
     rest shot footage shame pity bother hurry rush patience progress start beginning
     difference change option choice decision sense worth rule rules licence license permit drizzle sunshine coffee beer pie cake biscuit chips fish cricket lesson title calendar

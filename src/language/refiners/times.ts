@@ -87,11 +87,24 @@ const comesAway = (room: Room, at: number): boolean =>
   (/^com(?:es?|ing)$/.test(wordAt(room, at)) &&
     /^(?:out|off|away|down|apart|undone)$/.test(wordAt(room, at + 1)));
 
+/** Behind a verb that only may or will be, with nothing that a day could be the length of. */
+function saysSomeDay(room: Room, amount: Amount): boolean {
+  for (let at = amount.from - 1; at > amount.from - 8; at--) {
+    const word = wordAt(room, at);
+    if (/^(?:for|in|takes?|took|within|after|least|about|only|needs?|wants?)$/.test(word)) return false;
+    if (/^(?:might|may|will|'ll|could|would|'d|should)$/.test(word)) return true;
+  }
+  return false;
+}
+
 function whyCalendar(room: Room, amount: Amount): string | undefined {
   if (/^(?:year|month)$/.test(amount.unit ?? '')) return 'years and months are no working times';
   if (sureProcess(room, amount) || toldOfProcess(room, amount)) return undefined;
   if (CALENDAR_BEFORE.endingAt(room.tokens, amount.from) && !processVerbBehind(room, amount))
     return 'a stretch of the calendar';
+  // "It might be wanted one day": some time or other.
+  if (amount.unit === 'd' && wordAt(room, amount.from) === 'one' && saysSomeDay(room, amount))
+    return 'some day or other';
   if (CALENDAR_AFTER.startingAt(room.tokens, amount.to)) return 'a stretch of the calendar';
   if (ordering(room, amount)) return 'a time of delivery';
   if (wordAt(room, amount.from - 1) === 'for' && !speaksOf(room, 'process', amount.from, amount.to, 12))

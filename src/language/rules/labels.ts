@@ -7,7 +7,7 @@ const skip = (to: number, why: string) => ({ skip: { to, why } });
 
 /** Words that number what follows: "part two", "day thirteen", "number eight". */
 const NUMBERED = new Set(
-  'part parts episode episodes chapter step day phase stage number numbers season series video take week page option plan round lesson junction version mark mk channel gear drawing lot plot model type class grade gauge route attempt lap area zone platform rev revision serial sku bin'.split(
+  'part parts episode episodes chapter step day phase stage number numbers season series video take week page option plan round lesson junction version mark mk channel gear drawing lot plot model type class grade gauge route attempt lap area zone platform rev revision serial sku bin photo photos photograph picture snap image slide sketch receipt invoice ticket tag'.split(
     ' ',
   ),
 );
@@ -27,7 +27,9 @@ const NUMBERED_PLACES = new Set(
 const MARKS = /^(?:code|postcode|pin|serial|reference|ref)$/;
 /** Words that a grade number stands before: "80 grit", "12 gauge". */
 const GRADE =
-  /^(?:grit|gauge|awg|swg|tpi|mesh|denier|ohm|ohms|meg|megs|megohm|megohms|kilohm|kilohms|lumen|lumens|lux|db|decibels|tog|thread|threads|tooth|teeth|series)$/;
+  /^(?:grit|gauge|awg|swg|tpi|mesh|denier|ohm|ohms|meg|megs|megohm|megohms|kilohm|kilohms|lumen|lumens|lux|db|decibel|decibels|tog|thread|threads|tooth|teeth|series)$/;
+/** Of these that cannot be a thing as well. */
+const GRADE_ALONE = /^(?:grit|awg|swg|tpi|ohm|ohms|lumen|lumens|lux|db|decibel|decibels)$/;
 /** Words that make a kind of thing with a small number: "three phase", "two pack". */
 const MADE_OF =
   /^(?:phase|pack|part|stroke|way|wheel|wheeled|storey|story|bed|bedroom|speed|pole|gang|core|ply|pin|wire|piece|man|person|sided|legged|burner|leaf|seater|seat|handed|flute|blade|bladed|berth|pane|sided|star|digit|letter|minded|fold)$/;
@@ -79,6 +81,10 @@ export const grades: AmountRule = {
     if (isStainless(room, at, to)) return skip(to, 'a grade of stainless steel');
     if (GRADE.test(word) && !spacing) return skip(next + 1, `"${word}" makes it a grade`);
     const number = readNumber(room.tokens, at);
+    // "from 62 to 41 decibels": one grade and another.
+    const second = /^(?:to|and|or)$/.test(word) ? readNumber(room.tokens, next + 1)?.to : undefined;
+    if (second !== undefined && GRADE_ALONE.test(wordAt(room, second)))
+      return skip(second + 1, `"${wordAt(room, second)}" makes both a grade`);
     const kind = number && number.value <= 12 && Number.isInteger(number.value) && MADE_OF.test(word);
     return kind ? skip(next + 1, `"${word}" makes it a kind of thing`) : undefined;
   },
