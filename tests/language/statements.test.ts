@@ -55,6 +55,7 @@ test.each([
   ["The lid is primed. I can't hang it till it's dry.", ['lid dry']],
   ["I can't paint the sill until it stops raining.", ['it stops raining']],
   ["I'm going to plate the hole. Can't weld till the tank's out though.", ['tank out']],
+  ["I've not glued the trunk yet as I'm waiting on the leather.", ['leather']],
 ])('"%s" waits for %j', (text, waitsFor) => {
   expect(byRulesAlone(text).notes.tasks.map((task) => task.waitsFor)).toEqual([waitsFor]);
 });

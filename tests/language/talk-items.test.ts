@@ -33,3 +33,13 @@ test.each([
 ])('"%s" does', (text, value, unit) =>
   expect(figuresOf(text)).toContainEqual([expect.any(String), value, unit]),
 );
+
+describe('pieces and their size', () => {
+  test.each([
+    ['I want six 90 mm screws.', 6, 90],
+    ['Cut four 600 mm battens.', 4, 600],
+  ])('"%s"', (text, count, size) => expect(figuresOf(text).map(([, value]) => value)).toEqual([count, size]));
+
+  test('a size that is said in words and figures is one number', () =>
+    expect(figuresOf('The rail is six 90 mm long.')).toEqual([['rail', 690, 'mm']]));
+});

@@ -124,9 +124,29 @@ interface Whole {
   readonly alternatives?: readonly number[];
 }
 
+/** Units of length that pieces are named by. */
+const PIECE_UNIT = /^(?:mm|mils?|cm|m|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?|inch|foot)$/;
+
+/**
+ * "Six 90 mm screws": a recogniser writes small numbers in words and sizes in figures, and pieces follow their size.
+ * "Six 90 mm" alone may be 690.
+ */
+function countsPieces(tokens: readonly Token[], from: number): boolean {
+  const count = DIGIT_WORDS.get(tokens[from]?.word ?? '') ?? 0;
+  const size = tokens[from + 1];
+  if (count < 2 || size?.kind !== 'number' || !/^[1-9]\d{1,3}$/.test(size.text)) return false;
+  if (!PIECE_UNIT.test(tokens[from + 2]?.word ?? '')) return false;
+  return (
+    /^[a-z]{3,}s$/.test(tokens[from + 3]?.word ?? '') &&
+    !/^(?:this|across|plus|less|was|has)$/.test(tokens[from + 3]?.word ?? '')
+  );
+}
+
 function readWhole(tokens: readonly Token[], from: number, decimalComma: boolean): Whole | undefined {
   const token = tokens[from];
   if (token?.kind !== 'number') {
+    if (countsPieces(tokens, from))
+      return { to: from + 1, value: DIGIT_WORDS.get(token?.word ?? '') ?? 0, form: 'words' };
     const spoken = readSpokenWhole(tokens, from);
     return spoken ? { ...spoken, form: 'words' } : undefined;
   }

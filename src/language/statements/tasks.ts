@@ -159,6 +159,21 @@ function isPassage(found: Found): boolean {
   return WHOLE.test(before) && / (?:through|past)\//.test(coded(found.part('object')));
 }
 
+/** "I've not glued it yet as I'm waiting on the leather": what holds the job up is told in the same breath. */
+function waitedFor(said: Said, scene: Scene): Pick<Draft, 'waitsFor' | 'end'> | undefined {
+  const { words } = said;
+  const at = words.findIndex(
+    ({ lower }, k) => lower === 'waiting' && /^(?:on|for)$/.test(words[k + 1]?.lower ?? ''),
+  );
+  const gate = at < 0 ? undefined : words[at + 2];
+  if (!gate) return undefined;
+  let from = at;
+  while (from > 1 && !/^(?:as|because|cos|since|while)$/.test(words[from]?.lower ?? '')) from--;
+  const last = words[from - 1];
+  if (from < 3 || !last) return undefined;
+  return { waitsFor: [scene.text.slice(gate.start, said.end)], end: last.end };
+}
+
 export const TASK_RULES: readonly StatementRule[] = [
   task(
     'need to <do>',
@@ -360,7 +375,10 @@ export const TASK_RULES: readonly StatementRule[] = [
   task(
     "I haven't <participle> <thing> yet",
     "^<lead>* (?: i | we ) (?: <adverb> )* (?: have | 've | did ) (?: still )? not <adverb>* (?: even | actually )* (?<verb> <done> | <do> | touched | started | bought ) (?<object> <any>+ )",
-    (_found, said) => / (?:yet|still)\//.test(said.code) && !/ (?:promised|decided|which)\//.test(said.code),
+    (_found, said, scene) =>
+      / (?:yet|still)\//.test(said.code) &&
+      !/ (?:promised|decided|which)\//.test(said.code) &&
+      (waitedFor(said, scene) ?? true),
   ),
   task(
     'what is left is <thing>',
