@@ -30,10 +30,12 @@ describe('what a thing or the speaker is without', () => {
     ['The top panel needs 6 mil off the back edge.', 'The top panel needs 6 mil off the back edge'],
     ['The blower wants its own fused spur.', 'The blower wants its own fused spur'],
     ['The pump needs a guard over it.', 'The pump needs a guard over it'],
+    ['I need a foot and a half of five eighths hose.', 'I need a foot and a half of five eighths hose'],
   ])('"%s"', (text, quote) => expect(quotes(text, 'tasks')).toEqual([quote]));
 
   test.each([
     'I need forty mil clear.',
+    'I need 40 mil of clearance.',
     'The hearth needs 50 mil of air under it.',
     'The hinge needs a gap round it.',
     'You need two people for that.',
@@ -47,6 +49,10 @@ describe('jobs in one breath', () => {
     [
       "Before that I've got to lay the membrane and put the duct in.",
       ["I've got to lay the membrane", 'put the duct in'],
+    ],
+    [
+      "Before the cap goes up I've to grease the rollers and fit the chain guide.",
+      ["I've to grease the rollers", 'fit the chain guide'],
     ],
     ['Before I do any of that I have to get frame four replaced.', ['I have to get frame four replaced']],
   ])('"%s"', (text, jobs) => {
@@ -89,6 +95,13 @@ describe('goods', () => {
       [['wall plates', true, undefined]],
     ],
     ["There's a bow in the post.", []],
+    ['I got a heater core from the junkyard.', [['heater core', true, undefined]]],
+    ['I got a good price from the yard.', []],
+    ["The windshield gasket's on backorder till the 20th.", [['windshield gasket', false, '2026-06-20']]],
+    [
+      'The brass has to be new. The foundry quoted 640 and said five weeks.',
+      [['brass', false, '2026-07-14']],
+    ],
   ])('"%s"', (text, told) => expect(goods(text)).toEqual(told));
 });
 

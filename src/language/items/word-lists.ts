@@ -89,7 +89,7 @@ export const OTHER_ADJECTIVES =
   smaller larger warmer colder cooler hotter drier wetter oversize oversized undersize average less least fewer few
   many much several enough plenty bent square out-of-square perfect useless useful fine okay available missing rough
   sticky tacky damp dry wet warm cool cloudy sunny foggy rainy icy greasy dusty rusted rotten twisted bowed cupped
-  warped precise approximate nominal critical fat fatter thinner`);
+  warped octagonal hexagonal rectangular circular triangular precise approximate nominal critical fat fatter thinner`);
 
 const VERB_BASES = `add adjust agree align allow anchor answer apply arrive ask attach balance bed bend bleed bolt bond bore borrow
   box brace break bridge bring brush build bump buy call carry carve cast catch change charge check chisel choose chop

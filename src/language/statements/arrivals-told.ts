@@ -278,6 +278,20 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
       !/^(?:to|it|that|him|her)$/.test(found.part('goods')[0]?.lower ?? ''),
   ),
   arrival(
+    'I got <thing> from <place>',
+    'come',
+    "^<lead>* (?: (?: i | we ) (?: 've | have )? )? (?: just | <adverb> )* got (?: me | us | hold of | myself )? (?<goods> (?: a | an | the | some | my | our | two | three | four | <number> ) <plain>{1,5}? ) (?: from | off | at ) (?: the | a | an | my | our | that | some ) (?<place> <any>{1,4} )",
+    (found) =>
+      isGoods(found.part('goods')) &&
+      !/ (?:price|quote|call|letter|answer|lift|look|visit|discount|deal|email|message|text|hand|tip|idea|number|bill|warning|bargain)\//.test(
+        code(found.part('goods')),
+      ) &&
+      !/[FfXxPN]/.test(found.part('goods').at(-1)?.classes ?? '') &&
+      / (?:yard|junkyard|scrapyard|sawmill|mill|shop|store|merchant|merchants|chandler|chandlery|auction|sale|farm|supplier|dealer|dump|tip|breakers|breaker|guy|bloke|fella|neighbour|neighbor|mate|cousin|uncle|market|quarry|foundry|boatyard|reclaim|salvage)\//.test(
+        code(found.part('place')),
+      ),
+  ),
+  arrival(
     'I have <thing> coming',
     'awaited',
     "^<lead>* (?: (?: i | we ) (?: 've | have ) | there (?: 's | is | are ) | got ) (?: got )? (?<goods> <any>{1,6}? ) (?: coming | on order | on the way | on its way | on their way | in the post | due | arriving ) (?<rest> <any>{0,4} )$",

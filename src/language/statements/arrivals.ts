@@ -331,7 +331,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<thing> is held up till <day>',
     false,
     phrase(
-      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | is | are | has | have | 've ) (?: <adverb> | been )* (?: delayed | held up | put back | pushed back | late | pushed to | pushed out to | moved to | slipped to | put off | stuck (?: in | at ) | backordered | on back order )",
+      "^<lead>* (?<subject> <plain>{1,7}? ) (?: 's | is | are | has | have | 've ) (?: <adverb> | been )* (?: delayed | held up | put back | pushed back | late | pushed to | pushed out to | moved to | slipped to | put off | stuck (?: in | at ) | backordered | on back order | on backorder )",
     ),
     (found, said) =>
       isGoods(found) &&
@@ -551,7 +551,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<thing> is on order',
     false,
     phrase(
-      "^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | is | are | 're ) <adverb>* (?: ordered | on order | on back order | back ordered | backordered | on its way | on their way | on the way | in the post | in the mail | on a (?: truck | van | lorry | boat | train | ship | pallet ) | on (?: his | her | their | the | a ) (?: van | truck | lorry | boat | train ) )",
+      "^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | is | are | 're ) <adverb>* (?: ordered | on order | on back order | on backorder | back ordered | backordered | on its way | on their way | on the way | in the post | in the mail | on a (?: truck | van | lorry | boat | train | ship | pallet ) | on (?: his | her | their | the | a ) (?: van | truck | lorry | boat | train ) )",
     ),
     (found) => isGoods(found),
   ),

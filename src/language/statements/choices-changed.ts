@@ -1,11 +1,11 @@
 /** Choices that change what stood: what is left out, swapped, made bigger or smaller. */
 import { code, daily, grounded } from './choice-grounds.ts';
 import { chosenHere as decision } from './decision-rule.ts';
-import { neighbour, type StatementRule } from './draft.ts';
+import { firstWord, neighbour, type StatementRule } from './draft.ts';
 import { phrase } from './phrase.ts';
 import { has } from './snag.ts';
 
-const WEIGHED = / (?:could|might|or|either|option)\//;
+const WEIGHED = / (?:could|might|or|either|option|thinking|tempted)\//;
 
 /** What a person comes round to, or settles of what they weighed up. */
 export const CHANGE_OF_MIND_RULES: readonly StatementRule[] = [
@@ -30,7 +30,12 @@ export const CHANGE_OF_MIND_RULES: readonly StatementRule[] = [
     (_, said, scene) => {
       // What it is was weighed up just before: "I could take 20 off the feet".
       const weighed = scene.said.slice(Math.max(0, said.index - 3), said.index);
-      return weighed.some(({ code: words }) => WEIGHED.test(words)) ? { plain: true } : false;
+      if (!weighed.some(({ code: words }) => WEIGHED.test(words))) return false;
+      const from = weighed.find(({ sentence, words }) => sentence === said.sentence && words.length > 2);
+      return {
+        plain: true,
+        ...(from ? { from: from.index, start: from.words[firstWord(from)]?.start ?? from.start } : {}),
+      };
     },
   ),
 ];

@@ -253,6 +253,9 @@ function textOf(words: readonly Word[], scene: Scene, after: Word | undefined): 
 const ONLY_A_NUMBER =
   /^(?:(?:another|other|others|rest|remaining|remainder|last|first|more|some|a|few|couple|of|them|those|these|the|and|dozen|half|extra|one|ones|new|right|proper|\d[\d,.]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)[\s-]*)+$/i;
 
+/** "640 and said five weeks": words of talk, and no goods. */
+const SAYS = /\b(?:said|says|quoted|reckons?|reckoned)\b/i;
+
 /** What an arrival brings; a pronoun is named by the words before it. */
 export function itemOf(draft: Draft, scene: Scene): string {
   const said = draft.item
@@ -274,7 +277,8 @@ export function itemOf(draft: Draft, scene: Scene): string {
     /^(?:(?:so|and|but|the|a|an|my|our|your|his|her|their|new|well|right|okay|now|oh)\s+)+/i,
     '',
   );
-  if (bare && !NO_THING.test(bare.toLowerCase()) && !ONLY_A_NUMBER.test(bare)) return bare;
+  if (bare && !NO_THING.test(bare.toLowerCase()) && !ONLY_A_NUMBER.test(bare) && !SAYS.test(bare))
+    return bare;
   return (
     (bare && (/^(?:them|those|these|they)$/i.test(bare) || ONLY_A_NUMBER.test(bare))
       ? antecedentOf(draft.from, scene, true)?.text.replace(

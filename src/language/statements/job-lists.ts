@@ -16,7 +16,7 @@ const STARTS_LIST = phrase(
 );
 /** "I have to sand the lid ...", "I'll sand it ...", but not "I've sanded it ...". */
 const PLAINLY_TO_COME = phrase(
-  "(?: (?: need | needs | have | has | got | ought | going | want | supposed | meant ) (?: <adverb> )* to | 'll | will | must | should ) (?: <adverb> | then )* (?: <do> | get | find | go | have | make | ring | order )",
+  "(?: (?: need | needs | have | has | 've | got | ought | going | want | supposed | meant ) (?: <adverb> )* to | 'll | will | must | should ) (?: <adverb> | then )* (?: <do> | get | find | go | have | make | ring | order )",
 );
 
 const ORDER = '(?<verb> <do> | get | go | find | ask | see | look | sort | have | grab | chase )';

@@ -54,11 +54,11 @@ const RULES: readonly { readonly kind: StatementKind; readonly rules: readonly S
     kind: 'task',
     rules: [
       ...JOB_RULES,
+      ...WANTED_RULES,
       ...TASK_RULES,
       ...PLANNED_RULES,
       ...TASKS_BY_GRAMMAR,
       ...INTENDED_RULES,
-      ...WANTED_RULES,
     ],
   },
   { kind: 'decision', rules: DECISION_RULES },

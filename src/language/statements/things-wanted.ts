@@ -38,6 +38,14 @@ export const WANTED_RULES: readonly StatementRule[] = [
     },
   ),
   task(
+    'I need <much> of <thing>',
+    "^<lead>* (?: i | we ) (?: 'll | will | still | also | <adverb> )* (?: need | want ) (?: about | another | at least | maybe )* (?: a | an | <number> )+ (?: and a half | and a quarter )? <unit> (?: and a half | or so )? of (?<object> <plain>{1,6} )",
+    (found) =>
+      !/ (?:time|room|space|clearance|fall|play|gap|overlap|bearing|headroom|air|it|them|that|travel|slack)\//.test(
+        codeOf(found),
+      ),
+  ),
+  task(
     '<thing> needs <much> off',
     `^<lead>* (?<subject> <plain>{1,7}? ) <adverb>* ${WANTS} (?: about | another | maybe | a | <adverb> )* <number> <any>{0,4}? (?: off | out of | shaving off | planing off | taking off | taking out | trimming off ) (?<rest> <any>* )`,
     (found) => subjectOf(found) === 'thing',
