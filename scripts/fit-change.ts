@@ -54,6 +54,6 @@ ${tableOf(fitSigns(cases, PENALTY))}
 };
 
 /** A figure takes the place of another where the signs come to this much. */
-export const LOUD_CHANGE = -0.5;
+export const LOUD_CHANGE = -0.9;
 `,
 );

@@ -9,8 +9,9 @@ import { likenessOf } from './likeness.ts';
 import { setsApart, shapeOf, wordsOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
 import { stemOf } from './stems.ts';
+import type { ToldBefore } from './told-with.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
-import { exactQuantity } from './units.ts';
+import { difference, exactQuantity } from './units.ts';
 import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
 
@@ -150,6 +151,11 @@ export function signsOfName(arriving: Arriving, item: ItemRow, { around }: Held)
   signs.put('head within', a.head !== b.head && b.stems.includes(a.head));
   signs.put('head beside', a.head !== b.head && a.stems.includes(b.head));
   signs.put('set apart', moreA.some(setsApart) && moreB.some(setsApart));
+  // "The stool legs" are no change of the bench legs, nor is the kiln lid one of the kiln shelf.
+  const isTold = !(note.assumed?.includes('item') ?? false) && moreA.length > 0 && moreB.length > 0;
+  const isUnsaid = (stem: string) => !around.sentence.has(stem) && !around.before.has(stem);
+  const isOther = a.head === b.head ? moreB.every(isUnsaid) : isUnsaid(b.head) && !b.stems.includes(a.head);
+  signs.put('another by name', isTold && isOther);
   signs.put('name shared', share(b.stems, new Set(a.stems)));
   signs.put('name in the sentence', share(b.stems, around.sentence));
   signs.put('name before', share(b.stems, around.before));
@@ -210,4 +216,35 @@ export function signsOfTalk(
   signs.put('derived', work.draft.formula(row.slot) !== undefined);
   signs.put('rivals of the thing', Math.min(rivals, 4));
   return signs.list;
+}
+
+/** The signs of the words that the older figure was told with, and of what else there is in its dimension. */
+export function signsOfTold(
+  work: Working,
+  { note, item }: Arriving,
+  row: StandingRow,
+  { alike, few, rows }: ToldBefore,
+): readonly Sign[] {
+  const signs = new Signs();
+  const own = alike.find(({ slot }) => slot === row.slot);
+  signs.put('told alike', Math.min(own?.shared ?? 0, 3) / 3);
+  signs.put('told likest', own?.ofBest === 1);
+  signs.put('told less alike', own ? 1 - own.ofBest : 0);
+  signs.put('told otherwise', own === undefined);
+  const told = new Set(row.told?.split(/[ |]/));
+  signs.put('told with the name', share(shapeOf(note.item).stems, told));
+  signs.put('only one of its dimension', few.length === 1);
+  signs.put('few of its dimension', few.length > 1);
+  const again = rows.find((other) => other.slot !== row.slot && isEqual(work, note, other));
+  signs.put('told of another', again !== undefined && (again.itemId === item.id || isAlike(alike, again)));
+  return signs.list;
+}
+
+const isAlike = (alike: ToldBefore['alike'], { slot }: StandingRow) =>
+  alike.some((one) => one.slot === slot && one.ofBest > 0.5);
+
+function isEqual(work: Working, note: FigureNote, row: StandingRow): boolean {
+  if (row.unit === note.unit) return row.value === note.value;
+  const apart = difference(note, row, work.settings.region);
+  return apart !== undefined && Math.abs(apart) <= Math.abs(note.value) * 1e-4;
 }

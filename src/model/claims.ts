@@ -2,6 +2,7 @@ import type { FigureNote } from '../language/notes.ts';
 import type { Cue } from './cues.ts';
 import type { ClaimRow, ItemRow, Slot, StandingRow } from './rows.ts';
 import type { Place } from './talk.ts';
+import { toldWith } from './told-with.ts';
 import { toleranceBetween } from './tolerance.ts';
 import type { Kept, Tolerance } from './views.ts';
 import type { Working } from './working.ts';
@@ -26,8 +27,14 @@ export function accept(work: Working, claim: ClaimRow, rule: string, tolerance?:
   const also = before?.also === undefined ? {} : { also: before.also };
   work.draft.put({
     table: 'standing',
-    row: { ...standingOf(claim, rule), ...also, tolerance: own },
+    row: { ...standingOf(claim, rule), ...also, tolerance: own, ...toldIn(work, claim) },
   });
+}
+
+/** The words that a claim of this memo is told with. */
+function toldIn(work: Working, claim: ClaimRow): Pick<StandingRow, 'told'> {
+  const note = work.memo.notes.figures.find(({ id }) => id === claim.id);
+  return note ? { told: toldWith(work.place(note.span)) } : {};
 }
 
 export function putClaim(work: Working, claim: ClaimRow): void {

@@ -13,7 +13,7 @@ import { type Arriving, accept, claimOf, putClaim, standingOf } from './claims.t
 import { counterpartOf } from './counterpart.ts';
 import { type Cue, cueOf, isToldMade } from './cues.ts';
 import { actsOn, sourced } from './finding.ts';
-import { likeliestChange } from './likeliest-change.ts';
+import { isOfAnother, likeliestChange } from './likeliest-change.ts';
 import { likenessOf } from './likeness.ts';
 import { breachOf, fileLimit, isLimiting } from './limits.ts';
 import { itemFor } from './naming.ts';
@@ -104,8 +104,14 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
   if (values.some((value) => agree(note, value, tolerance, work.settings.region) === true)) {
     return confirm(work, arriving, standing, tolerance);
   }
+  if (isPartlyGuessed(note) && !sideBeside(work, note) && isOfAnother(work, arriving, standing))
+    return fileAside(work, arriving, 'said of another thing of the same name');
   return contradict(work, arriving, standing, tolerance);
 }
+
+/** Whether the thing or its measure was not told in so many words. */
+const isPartlyGuessed = ({ assumed, review }: Kept<FigureNote>): boolean =>
+  review !== 'amended' && (assumed?.includes('item') || assumed?.includes('attribute')) === true;
 
 /** The figure of another name that this one takes the place of. What a person put right is of the thing they said. */
 function likelyOther(work: Working, arriving: Arriving, standing: StandingRow | undefined) {

@@ -1,11 +1,21 @@
 /** Finds the figure that an arriving one most likely takes the place of, by what speaks for each. */
-import { heldOf, ratioOf, signsOfName, signsOfSize, signsOfTalk } from './change-signs.ts';
+import {
+  type Held,
+  heldOf,
+  ratioOf,
+  signsOfName,
+  signsOfSize,
+  signsOfTalk,
+  signsOfTold,
+} from './change-signs.ts';
 import { CHANGE_WEIGHTS, LOUD_CHANGE } from './change-weights.ts';
 import type { Arriving } from './claims.ts';
 import type { Sign } from './closing-signs.ts';
 import { LIMIT_MARK } from './counterpart.ts';
+import { likenessOf } from './likeness.ts';
 import { shapeOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
+import { type ToldBefore, toldBefore } from './told-with.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import type { Working } from './working.ts';
 
@@ -14,8 +24,11 @@ const MOST_ITEMS = 6;
 /** Figures further apart are of two things, unless the unit or a nought went wrong. */
 const FURTHEST = 1100;
 
-/** What nothing but the old value itself outweighs: the other side of a pair, another measure told in so many words. */
-const BARS: ReadonlySet<string> = new Set(['set apart', 'other measure told']);
+/** What nothing but the old value itself outweighs: the other side of a pair, another thing told by its name, another measure. */
+const BARS: ReadonlySet<string> = new Set(['set apart', 'another by name', 'other measure told']);
+
+/** So much like a slip, a figure told in like words may be of the thing after all, by another name. */
+const STRONG_LIKENESS = 0.8;
 
 export interface LikelyChange {
   readonly row: StandingRow;
@@ -23,58 +36,108 @@ export interface LikelyChange {
   readonly signs: readonly Sign[];
 }
 
+/** An arriving figure with what is the same whatever it is held against. */
+interface Looked {
+  readonly work: Working;
+  readonly arriving: Arriving;
+  readonly held: Held;
+  readonly told: ToldBefore;
+  /** Slots of the figures that were told in like words. */
+  readonly beside: ReadonlySet<string>;
+  /** What the signs of the figure itself come to. */
+  readonly ofNote: number;
+  /** What cannot come to so much is left out. */
+  readonly least?: number;
+}
+
 /**
  * Every figure of an earlier memo that an arriving one may take the place of, each with what speaks for it. With `least`
  * those are left out that cannot come to so much.
  */
 export function likelyChanges(work: Working, arriving: Arriving, least?: number): readonly LikelyChange[] {
-  const { note } = arriving;
-  const { tolerances, region } = work.settings;
   const held = heldOf(work, arriving);
   if (held.size <= 0) return [];
+  const told = toldBefore(work, arriving);
+  const rows = rowsTold(work, told);
+  const beside = new Set(rows.map(({ slot }) => slot));
+  const ofNote = weighChange(held.signs);
+  const looked = { work, arriving, held, told, beside, ofNote, ...(least === undefined ? {} : { least }) };
+  const ids = rows.map(({ itemId }) => itemId);
+  return itemsAround(looked, ids).flatMap((item) => changesOf(looked, item, ids.includes(item.id)));
+}
+
+/** The things that the talk names, the figure's own one, and those of the figures told in like words. */
+function itemsAround({ work, arriving, held }: Looked, told: readonly string[]): readonly ItemRow[] {
   const { sentence, before, further } = held.around;
   const talk = new Set([...sentence, ...before, ...further]);
   const isNamed = ({ name }: ItemRow) => {
     const { head, stems } = shapeOf(name);
     return talk.has(head) || stems.filter((stem) => talk.has(stem)).length * 2 >= stems.length;
   };
-  const items = new Map(
-    work.draft
-      .itemsNear([...talk], MOST_ITEMS)
-      .filter(isNamed)
-      .map((item) => [item.id, item]),
-  );
-  items.set(arriving.item.id, arriving.item);
-  const ofNote = weighChange(held.signs);
-  return [...items.values()].flatMap((item) => {
-    const ofName = signsOfName(arriving, item, held);
-    const known = ofNote + weighChange(ofName);
-    const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near);
-    if (least !== undefined && known + most + MOST_OF_SIZE < least) return [];
-    // Told nothing of an old value, most names are ruled out before their figures are looked up.
-    const mayBeOld = note.replaces !== undefined || held.near.length > 0;
-    const hasName = (name: string) => ofName.some(([sign]) => sign === name);
-    if (!mayBeOld && !mayBeMeant(arriving, item, hasName)) return [];
-    const rows = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === note.dimension);
-    return rows.flatMap((row): readonly LikelyChange[] => {
-      if (row.slot.includes(LIMIT_MARK) || row.status === 'series') return [];
-      const ratio = ratioOf(work, arriving, row, held.size);
-      if (ratio === undefined || ratio > FURTHEST) return [];
-      const ofSize = signsOfSize(arriving, row, ratio);
-      const isBarred = [...ofName, ...ofSize].some(([name]) => BARS.has(name));
-      if (isBarred && note.replaces === undefined) return [];
-      if (least !== undefined && known + weighChange(ofSize) + most < least) return [];
-      if (!isOfEarlierMemo(work, row)) return [];
-      const tolerance = ratio < NO_TOLERANCE && toleranceBetween(row, note, tolerances, region);
-      if (tolerance && agree(note, row, tolerance, region) === true) return [];
-      const ofTalk = signsOfTalk(work, arriving, row, rows.length - 1, held);
-      const signs = [...held.signs, ...ofName, ...ofSize, ...ofTalk];
-      const has = (name: string) => signs.some(([sign]) => sign === name);
-      if (has('replaced')) return [{ row, item, signs }];
-      return isBarred || !mayBeMeant(arriving, item, has) ? [] : [{ row, item, signs }];
-    });
-  });
+  const named = work.draft.itemsNear([...talk], MOST_ITEMS).filter(isNamed);
+  const items = new Map([...named, arriving.item].map((item) => [item.id, item]));
+  for (const id of told) {
+    const item = items.has(id) ? undefined : work.draft.item(id);
+    if (item) items.set(id, item);
+  }
+  return [...items.values()];
 }
+
+/** The figures of one thing that the arriving one may take the place of. */
+function changesOf(looked: Looked, item: ItemRow, isTold: boolean): readonly LikelyChange[] {
+  const { work, arriving, held, least, ofNote } = looked;
+  const { note } = arriving;
+  const ofName = signsOfName(arriving, item, held);
+  const known = ofNote + weighChange(ofName);
+  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near);
+  if (least !== undefined && known + most + MOST_OF_SIZE < least) return [];
+  // Told nothing of an old value, most names are ruled out before their figures are looked up.
+  const mayBeOld = isTold || note.replaces !== undefined || held.near.length > 0;
+  if (!mayBeOld && !mayBeMeant(arriving, item, (name) => ofName.some(([sign]) => sign === name))) return [];
+  const rows = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === note.dimension);
+  return rows.flatMap((row) => changeOf(looked, { row, item, signs: ofName }, rows.length - 1) ?? []);
+}
+
+/** One figure as one that the arriving one may take the place of; `signs` are those of the names. */
+function changeOf(
+  looked: Looked,
+  { row, item, signs: ofName }: LikelyChange,
+  rivals: number,
+): LikelyChange | undefined {
+  const { work, arriving, held, told, beside, least, ofNote } = looked;
+  const { note } = arriving;
+  const { tolerances, region } = work.settings;
+  if (row.slot.includes(LIMIT_MARK) || row.status === 'series') return undefined;
+  const ratio = ratioOf(work, arriving, row, held.size);
+  if (ratio === undefined || ratio > FURTHEST) return undefined;
+  const ofSize = signsOfSize(arriving, row, ratio);
+  const isSlip = () => (likenessOf(row, note, region)?.weight ?? 0) >= STRONG_LIKENESS;
+  const isBarred = [...ofName, ...ofSize].some(
+    ([name]) => BARS.has(name) && !(name === 'another by name' && isSlip()),
+  );
+  if (isBarred && note.replaces === undefined) return undefined;
+  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near);
+  if (least !== undefined && ofNote + weighChange(ofName) + weighChange(ofSize) + most < least)
+    return undefined;
+  if (!isOfEarlierMemo(work, row)) return undefined;
+  const tolerance = ratio < NO_TOLERANCE && toleranceBetween(row, note, tolerances, region);
+  if (tolerance && agree(note, row, tolerance, region) === true) return undefined;
+  const ofTalk = signsOfTalk(work, arriving, row, rivals, held);
+  const signs = [...held.signs, ...ofName, ...ofSize, ...ofTalk, ...signsOfTold(work, arriving, row, told)];
+  const has = (name: string) => signs.some(([sign]) => sign === name);
+  if (has('replaced')) return { row, item, signs };
+  if (isBarred) return undefined;
+  return beside.has(row.slot) || mayBeMeant(arriving, item, has) ? { row, item, signs } : undefined;
+}
+
+/** The figures told in like words, as they stand now. */
+function rowsTold(work: Working, { alike }: ToldBefore): readonly StandingRow[] {
+  return alike
+    .filter(({ shared }) => shared >= LEAST_SHARED)
+    .flatMap(({ slot }) => work.draft.standing(slot) ?? []);
+}
+/** Less than a word that one figure in six was told with is no tie. */
+const LEAST_SHARED = 0.4;
 
 /**
  * Whether a figure said of one name may be of another thing: the names share a word, the old value is told beside it, or
@@ -87,12 +150,29 @@ function mayBeMeant({ note, item: own }: Arriving, item: ItemRow, has: (sign: st
 
 /** The one that the signs speak for loudest, where they are loud enough. */
 export function likeliestChange(work: Working, arriving: Arriving): LikelyChange | undefined {
-  const rated = likelyChanges(work, arriving, LOUD_CHANGE)
+  const [best] = likelyChanges(work, arriving, LOUD_CHANGE)
     .map((one) => ({ one, sum: weighChange(one.signs) }))
     .sort((a, b) => b.sum - a.sum);
-  const [best] = rated;
   return best && best.sum >= LOUD_CHANGE ? best.one : undefined;
 }
+
+/**
+ * Whether a figure that disagrees with one of its own name is of another thing of that name: so little speaks for a
+ * change. What cannot be weighed (a figure of this memo, one that the bars rule out) is left to other rules.
+ */
+export function isOfAnother(work: Working, arriving: Arriving, row: StandingRow): boolean {
+  const held = heldOf(work, arriving);
+  const item = work.draft.item(row.itemId);
+  if (!item || held.size <= 0) return false;
+  const told = toldBefore(work, arriving);
+  const looked = { work, arriving, held, told, beside: new Set<string>(), ofNote: weighChange(held.signs) };
+  const rivals = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === row.dimension);
+  const signs = signsOfName(arriving, item, held);
+  const change = changeOf(looked, { row, item, signs }, rivals.length - 1);
+  return change !== undefined && weighChange(change.signs) < TOO_QUIET;
+}
+/** A figure of the same name is not changed where the signs come to less. */
+const TOO_QUIET = -1;
 
 /** What the signs come to. */
 export const weighChange = (signs: readonly Sign[]): number =>
@@ -103,7 +183,7 @@ function isOfEarlierMemo(work: Working, row: StandingRow): boolean {
   return claim === undefined || claim.memoId !== work.memo.id;
 }
 
-/** The most that the signs of the talk can come to. */
+/** The most that the signs of the talk and of the words told before can come to. */
 function mostOfTalk({ note, cue }: Arriving, isOwn: boolean, near: readonly unknown[]): number {
   const names = [
     'alike',
@@ -112,7 +192,7 @@ function mostOfTalk({ note, cue }: Arriving, isOwn: boolean, near: readonly unkn
     ...(note.replaces ? ['replaced'] : []),
     ...(near.length > 0 ? ['old value near', 'old value near, before'] : []),
   ];
-  return names.reduce((sum, name) => sum + Math.max(0, CHANGE_WEIGHTS[name] ?? 0), 0);
+  return names.reduce((sum, name) => sum + Math.max(0, CHANGE_WEIGHTS[name] ?? 0), MOST_TOLD);
 }
 
 /** No tolerance lets so much pass. */
@@ -121,4 +201,9 @@ const NO_TOLERANCE = 1.5;
 /** The most that measure and size can come to: the likest measure and ratio, and what else may be. */
 const MOST_OF_SIZE = Object.entries(CHANGE_WEIGHTS)
   .filter(([name]) => /measure|^ratio|^same unit$|^was |^in doubt$/.test(name))
+  .reduce((sum, [, weight]) => sum + Math.max(0, weight), 0);
+
+/** The most that the words told before can come to. */
+const MOST_TOLD = Object.entries(CHANGE_WEIGHTS)
+  .filter(([name]) => /^told|dimension/.test(name))
   .reduce((sum, [, weight]) => sum + Math.max(0, weight), 0);

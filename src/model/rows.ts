@@ -179,6 +179,8 @@ export interface StandingRow extends Quantity {
   readonly also?: readonly Quantity[];
   readonly status: 'stands' | 'in-doubt' | 'stale' | 'series';
   readonly rule: string;
+  /** Stems of the talk that it was told in: of its sentence, a bar, and of the sentence before. */
+  readonly told?: string;
 }
 
 export interface LimitRow {
