@@ -16,11 +16,13 @@ import { actsOn, sourced } from './finding.ts';
 import { isOfAnother, likeliestChange } from './likeliest-change.ts';
 import { likenessOf } from './likeness.ts';
 import { breachOf, fileLimit, isLimiting } from './limits.ts';
+import { shapeOf, wordsOf } from './names.ts';
 import { itemFor } from './naming.ts';
 import { meantInstead, nearCounterpart, oldValueWeight } from './near-counterpart.ts';
 import { recompute } from './recompute.ts';
 import type { ClaimRow, FindingRow, Slot, StandingRow } from './rows.ts';
 import { isSeries } from './series.ts';
+import { stemOf } from './stems.ts';
 import type { Place } from './talk.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import type { Kept, Tolerance } from './views.ts';
@@ -299,15 +301,29 @@ function contradict(
   return claim;
 }
 
-/** "The uprights are trimmed, five ninety four": the end of a job that was to change the size is no surprise. */
-function isAltered(work: Working, { note, place }: Arriving, standing: StandingRow): boolean {
+/**
+ * "The uprights are trimmed, five ninety four": the end of a job that was to change the size is no surprise, nor is the
+ * size of a part made anew that follows from others: "there's a new collar, 302".
+ */
+function isAltered(work: Working, arriving: Arriving, standing: StandingRow): boolean {
+  const { note, place } = arriving;
   const likeness = likenessOf(standing, note, work.settings.region);
   if (likeness && likeness.weight >= ALIKE) return false;
+  if (work.draft.formula(standing.slot) && isToldNew(arriving)) return true;
   const deed = work.memo.notes.done.find(
     ({ quote }) => place.sentence.includes(quote) && ALTERS.test(`${quote} ${place.clause}`),
   );
   return deed !== undefined && work.draft.closedNow(deed.id);
 }
+/** "New legs are sawed", "rolled another collar": the thing itself, once more, without a word that it is still to be done. */
+function isToldNew({ item, place, cue, note }: Arriving): boolean {
+  if (cue.isNeeded || note.replaces || note.change) return false;
+  const { head } = shapeOf(item.name);
+  const [, told = ''] = /\b(?:new|another|fresh)((?: [\w'-]+){1,3})/i.exec(place.until) ?? [];
+  return wordsOf(told).some((word) => stemOf(word) === head) && !STILL_TO_DO.test(place.clause);
+}
+const STILL_TO_DO = /\b(?:need|needs|want|wants|will|must|going to|gonna|order|ordered|i'll|to be)\b/i;
+
 /** So much like the old one, it may have been misheard. */
 const ALIKE = 0.8;
 const ALTERS =

@@ -34,3 +34,15 @@ test('a figure said again is not worked out from its own result', () => {
     'stale: frame width 930 mm -> 960 mm',
   ]);
 });
+
+test.each([
+  ['The legs are sawn, 740 millimetres long.', ['stale: legs length 862 mm -> 740 mm']],
+  ['New legs are sawn, 740 millimetres long.', []],
+  ['New legs are needed, they will be 740 millimetres long.', ['stale: legs length 862 mm -> 740 mm']],
+])('a part that follows from others: "%s"', (talk, found) => {
+  const story = new ToldStory()
+    .hear('The bench top is 900 millimetres high and 38 millimetres thick.')
+    .hear('The legs are the bench top less 38 millimetres, so the legs are 862 millimetres long.')
+    .hear(talk);
+  expect(story.found()).toEqual(found);
+});
