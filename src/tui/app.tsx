@@ -23,8 +23,8 @@ export interface ScreenWork {
 interface AppProps {
   readonly opening: ScreenOpening;
   readonly work: ScreenWork;
-  /** Ctrl-Z: gives the terminal back until the shell goes on with the program; then `redraw` draws all anew. */
-  readonly suspend?: (redraw: () => void) => void;
+  /** Ctrl-Z: gives the terminal back until the shell goes on with the program, and calls `back` then. */
+  readonly suspend?: (back: () => void) => void;
 }
 
 export function App({ opening, work, suspend = () => {} }: AppProps) {
@@ -32,7 +32,6 @@ export function App({ opening, work, suspend = () => {} }: AppProps) {
   const current = useRef(state);
   const isLeaving = useRef(false);
   const { exit } = useApp();
-  const { write } = useStdout();
   const size = useSize();
 
   const waiting = useRef<KeyPress[]>([]);
@@ -71,11 +70,8 @@ export function App({ opening, work, suspend = () => {} }: AppProps) {
     return stop;
   }, [send, work]);
 
-  const comeBack = () => {
-    write('');
-    // Others may have written into the project meanwhile.
-    work.perform({ do: 'read-data' });
-  };
+  // Others may have written into the project meanwhile.
+  const comeBack = () => work.perform({ do: 'read-data' });
   /** A key that has to wait, or one behind such a key. */
   const isAhead = (press: KeyPress) =>
     press.name !== 'interrupt' &&

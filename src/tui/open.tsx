@@ -1,12 +1,11 @@
 /** Opens the screen on a terminal and gives the terminal back as it was. */
 import { render } from 'ink';
 import { App, type ScreenWork } from './app.tsx';
+import { FrameOutput } from './frame-output.ts';
 import type { ScreenOpening } from './state/screen-state.ts';
 
 const ENTER_SCREEN = '\u001b[?1049h';
 const LEAVE_SCREEN = '\u001b[?1049l\u001b[?25h';
-/** Cleared, the cursor at its top and out of sight. */
-const EMPTY_SCREEN = '\u001b[2J\u001b[H\u001b[?25l';
 
 /** Shows the project until the person leaves. */
 export async function openScreen(opening: ScreenOpening, work: ScreenWork): Promise<void> {
@@ -15,12 +14,23 @@ export async function openScreen(opening: ScreenOpening, work: ScreenWork): Prom
   // Whatever ends the process, the person's own screen comes back.
   const giveBack = () => stdout.write(LEAVE_SCREEN);
   process.once('exit', giveBack);
+  const output = new FrameOutput(stdout);
+  const suspended = (back: () => void) =>
+    suspend(() => {
+      output.redraw();
+      back();
+    });
   try {
-    const app = render(<App opening={opening} work={work} suspend={suspend} />, {
+    const app = render(<App opening={opening} work={work} suspend={suspended} />, {
+      // Ink asks for no more of it than there is.
+      stdout: output as unknown as NodeJS.WriteStream,
+      // Whole frames are written: what of them is sent to the terminal is worked out behind it.
+      debug: true,
       exitOnCtrlC: false,
       patchConsole: false,
     });
     const stopListening = onEndingSignal((signal) => {
+      output.close();
       app.unmount();
       giveBack();
       process.kill(process.pid, signal);
@@ -28,6 +38,7 @@ export async function openScreen(opening: ScreenOpening, work: ScreenWork): Prom
     await app.waitUntilExit();
     stopListening();
   } finally {
+    output.close();
     process.off('exit', giveBack);
     giveBack();
   }
@@ -48,8 +59,8 @@ function onEndingSignal(end: (signal: NodeJS.Signals) => void): () => void {
   return stop;
 }
 
-/** Stops the process as a shell expects it, with the terminal as it was; draws all anew when it goes on. */
-function suspend(redraw: () => void): void {
+/** Stops the process as a shell expects it, with the terminal as it was; `back` is called when it goes on. */
+function suspend(back: () => void): void {
   const { stdin, stdout } = process;
   // Windows knows no such signal.
   if (process.platform === 'win32') return;
@@ -57,8 +68,8 @@ function suspend(redraw: () => void): void {
   stdin.setRawMode(false);
   process.once('SIGCONT', () => {
     stdin.setRawMode(true);
-    stdout.write(ENTER_SCREEN + EMPTY_SCREEN);
-    redraw();
+    stdout.write(ENTER_SCREEN);
+    back();
   });
   process.kill(0, 'SIGTSTP');
 }

@@ -2,7 +2,7 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { stripVTControlCharacters } from 'node:util';
+import { TerminalCells } from './terminal-cells.ts';
 
 const CLI = join(dirname(fileURLToPath(import.meta.url)), '..', '..', 'dist', 'cli.js');
 
@@ -17,7 +17,7 @@ const LONGEST_MS = 20_000;
 export interface ScriptTerminal {
   /** Types bytes as a keyboard sends them. */
   type(bytes: string): void;
-  /** Waits until this was written since the last keys, and gives what was, without orders to the terminal. */
+  /** Waits until the screen holds this, and gives it. */
   until(words: string): Promise<string>;
   /** All bytes that were written. */
   raw(): string;
@@ -35,19 +35,19 @@ export function openScriptTerminal(folder: string, columns: number, rows: number
     stdio: ['pipe', 'pipe', 'inherit'],
   });
   let written = '';
-  let from = 0;
+  const cells = new TerminalCells();
   child.stdout.setEncoding('utf8').on('data', (text: string) => {
     written += text;
+    cells.write(text);
   });
   return {
     type(bytes) {
-      from = written.length;
       child.stdin.write(bytes);
     },
     async until(words) {
       const end = performance.now() + LONGEST_MS;
       for (;;) {
-        const seen = stripVTControlCharacters(written.slice(from));
+        const seen = cells.rows().join('\n');
         if (seen.includes(words)) return seen;
         if (performance.now() > end) throw new Error(`never saw ${words}:\n${seen}`);
         await new Promise((resolve) => setTimeout(resolve, 50));
