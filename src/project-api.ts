@@ -309,6 +309,11 @@ export interface ProjectApi {
   withdraw(id: string): string | undefined;
   /** Takes back the last thing a person set or settled; says what it was, or nothing when there is none. */
   undo(): string | undefined;
+  /**
+   * Does again what `undo` took back last, as long as nothing else was done by hand since; says what it was, or nothing
+   * when there is none. It is one more event of the log, and `undo` takes it back in turn.
+   */
+  redo(): string | undefined;
   /** Checks the log, the model that follows from it, and the kept originals. Changes nothing. */
   verify(): Promise<ProjectCheck>;
   /**

@@ -53,7 +53,7 @@ import { checkOriginals } from './project-check.ts';
 import { countLeft } from './speech/microphone/recordings-folder.ts';
 import { createStore, openStore, type ProjectStore } from './store/store.ts';
 import { type MemoReading, MemoTaking } from './taking.ts';
-import { lastByHand, setByHandWith } from './undo.ts';
+import { lastByHand, lastTakenBack, setByHandWith } from './undo.ts';
 import { whyUnwritten } from './unwritten.ts';
 import { VERSION } from './version.ts';
 import type { WatchOptions } from './watching/folder-watch.ts';
@@ -417,6 +417,13 @@ class Project implements ProjectApi {
 
   undo(): string | undefined {
     const last = lastByHand(this.#store.log());
+    if (!last) return undefined;
+    this.#store.append([{ kind: 'undone', at: now(), undoes: last.seq }]);
+    return last.words;
+  }
+
+  redo(): string | undefined {
+    const last = lastTakenBack(this.#store.log());
     if (!last) return undefined;
     this.#store.append([{ kind: 'undone', at: now(), undoes: last.seq }]);
     return last.words;

@@ -1,4 +1,4 @@
-/** What undo takes back. */
+/** What undo takes back, and what redo brings back. */
 import type { ProjectEvent } from './model/events.ts';
 import type { RecordByHand } from './model/kept/record-rows.ts';
 import { eventsThatCount, isUndoable } from './model/replay.ts';
@@ -93,4 +93,23 @@ export function setByHandWith(
 ): { readonly seq: number; readonly words: string } | undefined {
   const event = eventsThatCount(log).find((one) => `s${one.seq}` === id && isUndoable(one));
   return event && { seq: event.seq, words: wordsFor(event) };
+}
+
+/**
+ * The last undo that may be taken back, and what it undid. Whatever a person does meanwhile closes the way: what they did
+ * may rest on what is not there any more.
+ */
+export function lastTakenBack(
+  log: readonly ProjectEvent[],
+): { readonly seq: number; readonly words: string } | undefined {
+  const bySeq = new Map(log.map((event) => [event.seq, event]));
+  let undone: { readonly seq: number; readonly words: string }[] = [];
+  for (const event of log) {
+    if (event.kind === 'undone') {
+      const target = bySeq.get(event.undoes);
+      if (target?.kind === 'undone') undone = undone.filter(({ seq }) => seq !== target.seq);
+      else if (target) undone.push({ seq: event.seq, words: wordsFor(target) });
+    } else if (isUndoable(event)) undone = [];
+  }
+  return undone.at(-1);
 }

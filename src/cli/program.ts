@@ -33,6 +33,7 @@ import { ordersCommand } from './commands/orders.ts';
 import { pagesCommand } from './commands/pages.ts';
 import { playCommand } from './commands/play.ts';
 import { readCommand } from './commands/read.ts';
+import { redoCommand } from './commands/redo.ts';
 import { reopenCommand } from './commands/reopen.ts';
 import { restoreCommand } from './commands/restore.ts';
 import { resumeCommand } from './commands/resume.ts';
@@ -96,6 +97,7 @@ const COMMANDS = [
   beforeCommand,
   withdrawCommand,
   undoCommand,
+  redoCommand,
   figuresCommand,
   sheetCommand,
   limitsCommand,

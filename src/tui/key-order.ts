@@ -3,6 +3,7 @@
  * ahead of what they are meant for: those wait, in their order; those that lead elsewhere never do.
  */
 import { type Intent, intentOf } from './keys.ts';
+import { listLength } from './state/rows.ts';
 import type { Effect, KeyPress, ScreenState } from './state/screen-state.ts';
 
 const READINGS: ReadonlySet<Effect['do']> = new Set([
@@ -18,6 +19,7 @@ const WRITINGS: ReadonlySet<Effect['do']> = new Set([
   'settle',
   'withdraw',
   'undo',
+  'redo',
   'by-hand',
   'reword',
   'write',
@@ -56,6 +58,7 @@ export function hasToWait(state: ScreenState, key: KeyPress, { readings, writing
   if (state.typing !== undefined) return key.name === 'enter';
   const intent = intentOf(state.view, key);
   if (intent === undefined || leadsElsewhere(intent)) return false;
-  // A row that is marked is another one once something was written.
-  return MOVES.has(intent) ? writings > 0 : true;
+  if (!MOVES.has(intent)) return true;
+  // A row that is marked is another one once something was written; and in a list that is not there yet none is marked.
+  return writings > 0 || listLength(state) === 0;
 }

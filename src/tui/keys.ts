@@ -49,6 +49,7 @@ export type Intent =
   | 'set-due'
   | 'no-task'
   | 'undo'
+  | 'redo'
   | 'add-task'
   | 'add-wait'
   | 'journal'
@@ -309,6 +310,14 @@ export const KEYS: readonly KeyBinding[] = [
   { key: 'k', shown: 'k', intent: 'see-rules', words: 'limits and checks', brief: 'checks', views: 'all' },
   { key: 'i', shown: 'i', intent: 'see-where', words: 'where was I', views: 'all' },
   { ...UNDO, views: VIEWS.filter((view) => view !== 'heard' && view !== 'clashes' && view !== 'tasks') },
+  {
+    key: 'z',
+    shown: 'z',
+    intent: 'redo',
+    words: 'do again what was undone last',
+    views: 'all',
+    isQuiet: true,
+  },
   { key: 'interrupt', shown: 'Ctrl-C', intent: 'leave', words: 'quit', views: 'all', isQuiet: true },
 ];
 

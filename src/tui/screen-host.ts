@@ -160,6 +160,9 @@ export class ScreenHost {
       case 'undo':
         this.#undo();
         break;
+      case 'redo':
+        this.#redo();
+        break;
       case 'by-hand':
         project.setByHand(effect.change);
         this.#done(placeKept(project, effect.change, now) ?? effect.line);
@@ -200,7 +203,16 @@ export class ScreenHost {
 
   #undo(): void {
     const undone = this.#setup.project.undo();
-    this.#done(undone === undefined ? 'nothing was set by hand: nothing to undo' : `undone: ${undone}`);
+    this.#done(
+      undone === undefined
+        ? 'nothing was set by hand: nothing to undo'
+        : `undone: ${undone} (z does it again)`,
+    );
+  }
+
+  #redo(): void {
+    const done = this.#setup.project.redo();
+    this.#done(done === undefined ? 'nothing was undone last: nothing to do again' : `done again: ${done}`);
   }
 
   /** Says what was done, and gives what the project holds now. */

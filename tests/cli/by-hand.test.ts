@@ -39,6 +39,12 @@ test('a note is rejected, put right, and left as it was by undo', () => {
   expect(place.call(['memos', '2']).out).toContain('(rejected)');
   expect(JSON.parse(place.call(['export']).out).memos[1].figures).toEqual([]);
   expect(place.call(['undo']).out).toBe('Undone: the word on note m2.f1.\n');
+  expect(place.call(['redo']).out).toBe('Done again: the word on note m2.f1.\n');
+  expect(place.call(['redo'])).toMatchObject({
+    code: 0,
+    out: 'Nothing was taken back, or something else was done since: nothing to do again.\n',
+  });
+  place.call(['undo']);
   place.call(['note', 'm2.f1', 'amend', '--item', 'shelf', '--value', '950 mm']);
   expect(place.call(['figures', 'shelf']).out.split('\n')[0]).toBe('shelf height: 950 mm');
   expect(place.call(['note', 'm2.f1', 'accept']).out).toBe('m2.f1: accepted.\n');

@@ -325,11 +325,16 @@ test('a week without talk is no gap', async () => {
   expect(screen.frame()).toContain('\nWhere was I\n');
 });
 
-test('u takes back the last thing done by hand and says what it was, in any view', async () => {
+test('u takes back the last thing done by hand, z does it again; both say what it was, in any view', async () => {
   const done = ['the task "Turn a peg"'];
-  const screen = open(80, 24, standIn({ undo: () => done.pop() }).project);
+  const again = ['the task "Turn a peg"'];
+  const screen = open(80, 24, standIn({ undo: () => done.pop(), redo: () => again.pop() }).project);
   await screen.press('n', 'u');
-  expect(screen.frame()).toContain('undone: the task "Turn a peg"');
+  expect(screen.frame()).toContain('undone: the task "Turn a peg" (z does it again)');
+  await screen.press('z');
+  expect(screen.frame()).toContain('done again: the task "Turn a peg"');
+  await screen.press('z');
+  expect(screen.frame()).toContain('nothing was undone last: nothing to do again');
   await screen.press('m', 'u');
   expect(screen.frame()).toContain('nothing was set by hand: nothing to undo');
 });

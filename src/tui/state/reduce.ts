@@ -263,6 +263,8 @@ function act(state: ScreenState, intent: Intent): Step {
       return noTask(state);
     case 'undo':
       return doing(state, { do: 'undo' });
+    case 'redo':
+      return doing(state, { do: 'redo' });
     case 'earlier-day':
       return turnDay(state, -1);
     case 'later-day':

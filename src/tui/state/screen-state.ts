@@ -236,6 +236,8 @@ export type Effect =
   | { readonly do: 'withdraw'; readonly id: string; readonly line: string }
   /** Takes back the last thing done by hand. */
   | { readonly do: 'undo' }
+  /** Does again what was taken back last. */
+  | { readonly do: 'redo' }
   /** `line` says what was done, once it is. */
   | { readonly do: 'by-hand'; readonly change: HandChange; readonly line: string }
   /** Puts words of a memo right. */
