@@ -48,7 +48,7 @@ test.each([
   ['what was heard', 22, ['m', KEY_BYTES.enter]],
   ['clashes', 24, ['c']],
   ['figures', 15, ['f']],
-  ['one figure', 24, ['f', KEY_BYTES.enter]],
+  ['one figure', 28, ['f', KEY_BYTES.enter]],
   ['tasks', 15, ['w']],
   ['the day', 24, ['d']],
 ] as const)('the picture of "%s" is what the screen shows', async (_name, rows, keys) => {

@@ -201,8 +201,9 @@ test('a figure shows what it comes from, what hangs on it, its history, limits a
   await screen.press('f', KEY_BYTES.enter);
   for (const words of [
     'hangs on it\n  └ brace length: 1075 mm (≈ 42 5/16 in)\n    └ peg length: 75 mm (≈ 2 15/16 in)\n',
-    '  Wed 11 Mar  |o----------|  2115 mm (≈ 83 1/4 in)  doubted',
-    '  Mon 9 Mar   |----------o|  2150 mm (≈ 84 5/8 in)  standing',
+    '  = is let pass, 1 mm either way: 1 of 2 outside',
+    '  Mon 9 Mar  |---------=*| 2150 mm\n  Wed 11 Mar |o--------==| 2115 mm\n',
+    '  Wed 11 Mar  2115 mm (≈ 83 1/4 in)  doubted',
     '  hoist beam length: at most 2160 mm (≈ 85 1/16 in)\n    nothing known breaks it\n',
     'checks\n  BREAKS: clearance (loft, hoist beam)\n    14 mm short at worst',
   ])

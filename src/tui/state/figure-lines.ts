@@ -2,7 +2,6 @@
 import type { CheckView } from '../../model/checks/check-views.ts';
 import type { FigureAround, FigureBranch } from '../../model/figure-around.ts';
 import { nameStems } from '../../model/names.ts';
-import { convert } from '../../model/units.ts';
 import type { ClaimView, FindingView, LimitView, StandingFigure } from '../../model/views.ts';
 import { stateText } from '../../reports/check-words.ts';
 import { inOrder } from '../../reports/checks-text.ts';
@@ -11,6 +10,7 @@ import { boundedText, figureText, ofThing } from '../../reports/quantity-text.ts
 import { placeOf } from '../../reports/source-text.ts';
 import { toleranceText } from '../../reports/tolerance-text.ts';
 import { oneLine } from '../../reports/words.ts';
+import { plotOf } from './figure-plot.ts';
 import { ageOf, bothUnits, doubtOf } from './figure-rows.ts';
 import type { TextLine } from './page-lines.ts';
 import type { ScreenState } from './screen-state.ts';
@@ -38,7 +38,11 @@ export function figureLines(state: ScreenState): readonly TextLine[] {
 
 function section(title: string, lines: readonly string[]): readonly TextLine[] {
   if (lines.length === 0) return [];
-  return [{ text: '' }, { text: title, heading: true }, ...lines.map((text) => ({ text: `  ${text}` }))];
+  return [
+    { text: '' },
+    { text: title, heading: true },
+    ...lines.map((text) => ({ text: text === '' ? '' : `  ${text}` })),
+  ];
 }
 
 function standing(figure: StandingFigure, today: string): readonly TextLine[] {
@@ -70,37 +74,20 @@ function branchLines(branches: readonly FigureBranch[], today: string, before = 
   });
 }
 
-/** Newest first: the value with its place between the least and the greatest, then where it was said. */
+/** The plot, then each value, newest first, with where it was said. */
 function historyLines(figure: StandingFigure, today: string): readonly string[] {
-  const values = figure.history.map((claim) => convert(claim, figure.unit)?.value);
-  const known = values.filter((value) => value !== undefined);
-  const [least, greatest] = [Math.min(...known), Math.max(...known)];
-  return figure.history
-    .map((claim, index) => {
-      const value = values[index];
-      const mark = value === undefined || least === greatest ? '' : markText(value, least, greatest);
-      return claimLines(claim, mark, today);
-    })
-    .reverse()
-    .flat();
+  const plot = plotOf(figure);
+  const drawn = plot ? [...plot.words, '', ...plot.rows, ''] : [];
+  return [...drawn, ...[...figure.history].reverse().flatMap((claim) => claimLines(claim, today))];
 }
 
-/** Marks between the two ends of a plot. */
-const MARKS = 11;
-
-/** `|---o-------|`: where a value lies between the least and the greatest. */
-function markText(value: number, least: number, greatest: number): string {
-  const place = Math.round(((value - least) / (greatest - least)) * (MARKS - 1));
-  return `|${'-'.repeat(place)}o${'-'.repeat(MARKS - 1 - place)}|  `;
-}
-
-function claimLines(claim: ClaimView, mark: string, today: string): readonly string[] {
+function claimLines(claim: ClaimView, today: string): readonly string[] {
   const words = [claim.state ?? '', claim.status].filter(Boolean).join(', ');
   const { source } = claim;
   const when = source ? shortDay(source.recordedAt).padEnd(10) : 'not spoken';
   const quote = source?.quote ? `  "${oneLine(source.quote)}"` : '';
   return [
-    `${when}  ${mark}${figureText(claim, 'mixed')}  ${words}`,
+    `${when}  ${figureText(claim, 'mixed')}  ${words}`,
     ...(source ? [`  ${placeOf(source)}, ${ageOf(claim, today)}${quote}`] : []),
   ];
 }
