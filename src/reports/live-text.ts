@@ -1,6 +1,7 @@
 /** What is heard while somebody speaks, in lines. */
 import type { MemoView } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
+import { otherReadings } from './note-doubts.ts';
 import { boundedText, counterpartText } from './quantity-text.ts';
 import { clipTime } from './source-text.ts';
 import { oneLine } from './words.ts';
@@ -19,6 +20,7 @@ export function bothSystems(figure: Figure): readonly [said: string, other: stri
 export function figureHeardLine(figure: Figure): string {
   const [said, other] = bothSystems(figure);
   const at = figure.startSeconds === undefined ? '' : `${clipTime(figure.startSeconds)}  `;
-  const value = other === undefined ? said : `${said} (${other})`;
+  const both = other === undefined ? said : `${said} (${other})`;
+  const value = [both, otherReadings(figure)].filter(Boolean).join(', ');
   return `${at}${subjectOf(figure)}: ${value}   "${oneLine(figure.quote)}"`;
 }

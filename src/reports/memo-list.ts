@@ -12,6 +12,7 @@ import type { MemoSummary, MemoView } from '../model/views.ts';
 import { subjectOf } from './finding-text.ts';
 import { repairsText } from './heard-text.ts';
 import { deliveryWords } from './kept-words.ts';
+import { otherReadings } from './note-doubts.ts';
 import { boundedText } from './quantity-text.ts';
 import { clipTime, clock, counted, duration, memoName } from './source-text.ts';
 import { textTable } from './text-table.ts';
@@ -100,7 +101,9 @@ export function noteRows(notes: MemoNotes): readonly (readonly [note: Note, word
 }
 
 function figureWords(note: FigureNote): string {
-  return `${subjectOf(note)}: ${boundedText(note)}${note.state ? `, ${note.state}` : ''}`;
+  return [`${subjectOf(note)}: ${boundedText(note)}`, otherReadings(note), note.state]
+    .filter(Boolean)
+    .join(', ');
 }
 
 function decisionWords({ gist, reason }: DecisionNote): string {

@@ -1,5 +1,6 @@
 /** Why a note is to be looked at before it is agreed with. A note without a doubt is one that only repeats its words. */
-import type { Quantity } from '../language/notes.ts';
+import { soundsLikeNumber } from '../language/heard/number-doubts.ts';
+import type { FigureNote, Quantity } from '../language/notes.ts';
 import type { FindingView, MemoView } from '../model/views.ts';
 import { ofThing, quantityText } from './quantity-text.ts';
 import { placeOf } from './source-text.ts';
@@ -48,10 +49,21 @@ function figureDoubts(note: KeptNote, findings: readonly FindingView[]): readonl
     ),
     ...(item.trim() === '' ? ['nobody said what it is of'] : []),
     ...(assumed ?? []).flatMap((field) => FILLED_IN[field] ?? []),
-    ...(alternatives.length > 0
-      ? [`may also mean ${alternatives.map((one) => quantityText(one)).join(' or ')}`]
-      : []),
+    ...alternatives.map((one) =>
+      one.unit === note.unit && one.value === soundsLikeNumber(note.value)
+        ? `sounds like ${quantityText(one)}`
+        : `may also mean ${quantityText(one)}`,
+    ),
   ];
+}
+
+/** Beside the value of a figure: "or 80 mm?". Empty where it has no other reading, or a person has gone over it. */
+export function otherReadings({
+  alternatives = [],
+  review,
+}: Pick<FigureNote, 'alternatives'> & { readonly review?: unknown }): string {
+  if (review !== undefined || alternatives.length === 0) return '';
+  return `or ${alternatives.map((one) => quantityText(one)).join(' or ')}?`;
 }
 
 /**

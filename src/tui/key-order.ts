@@ -8,6 +8,7 @@ import type { Effect, KeyPress, ScreenState } from './state/screen-state.ts';
 
 const READINGS: ReadonlySet<Effect['do']> = new Set([
   'open-memo',
+  'read-transcripts',
   'read-book',
   'read-figure',
   'read-rules',

@@ -30,6 +30,7 @@ export type Intent =
   | 'both-right'
   | 'right-size'
   | 'note-right'
+  | 'other-reading'
   | 'note-wrong'
   | 'accept-sure'
   | 'unsure-alone'
@@ -37,6 +38,8 @@ export type Intent =
   | 'note-kind'
   | 'reword'
   | 'earlier-memo'
+  | 'see-transcripts'
+  | 'choose-transcript'
   | 'later-memo'
   | 'join'
   | 'apart'
@@ -79,6 +82,7 @@ const UNDO = {
   words: 'undo the last change by hand',
   brief: 'undo',
 } as const;
+const UNDONE_OFTEN: readonly View[] = ['heard', 'transcripts', 'clashes', 'tasks'];
 
 export const KEYS: readonly KeyBinding[] = [
   { key: 'enter', shown: 'Enter', intent: 'open', words: 'open', views: ['memos', 'figures'] },
@@ -89,6 +93,15 @@ export const KEYS: readonly KeyBinding[] = [
     intent: 'note-right',
     words: 'it is right',
     brief: 'right',
+    views: ['heard'],
+    isQuiet: true,
+  },
+  {
+    key: '2',
+    shown: '2',
+    intent: 'other-reading',
+    words: 'its other reading is right ("or 80 mm?")',
+    brief: 'the other',
     views: ['heard'],
     isQuiet: true,
   },
@@ -141,6 +154,15 @@ export const KEYS: readonly KeyBinding[] = [
     brief: 'kind',
     views: ['heard'],
   },
+  {
+    key: 'l',
+    shown: 'l',
+    intent: 'see-transcripts',
+    words: 'what each engine heard, and which one counts',
+    brief: 'engines',
+    views: ['heard'],
+  },
+  { key: '1', shown: '1', intent: 'choose-transcript', words: 'let this one count', views: ['transcripts'] },
   {
     key: 'left',
     shown: '←',
@@ -235,7 +257,7 @@ export const KEYS: readonly KeyBinding[] = [
     brief: 'write all',
     views: ['day'],
   },
-  { ...UNDO, views: ['heard', 'clashes', 'tasks'] },
+  { ...UNDO, views: UNDONE_OFTEN },
   {
     key: 'back',
     shown: 'Esc',
@@ -243,6 +265,7 @@ export const KEYS: readonly KeyBinding[] = [
     words: 'back',
     views: [
       'heard',
+      'transcripts',
       'clashes',
       'figures',
       'figure',
@@ -309,7 +332,7 @@ export const KEYS: readonly KeyBinding[] = [
   { key: 'q', shown: 'q', intent: 'leave', words: 'quit', views: 'all' },
   { key: 'k', shown: 'k', intent: 'see-rules', words: 'limits and checks', brief: 'checks', views: 'all' },
   { key: 'i', shown: 'i', intent: 'see-where', words: 'where was I', views: 'all' },
-  { ...UNDO, views: VIEWS.filter((view) => view !== 'heard' && view !== 'clashes' && view !== 'tasks') },
+  { ...UNDO, views: VIEWS.filter((view) => !UNDONE_OFTEN.includes(view)) },
   {
     key: 'z',
     shown: 'z',

@@ -130,6 +130,11 @@ export class ScreenHost {
         if (memo) emit({ kind: 'memo', memo });
         break;
       }
+      case 'read-transcripts': {
+        const { memoId } = effect;
+        emit({ kind: 'transcripts', memoId, transcripts: project.transcripts(memoId) });
+        break;
+      }
       case 'read-book':
         this.#readBook(effect.firstSoon);
         break;

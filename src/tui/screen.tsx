@@ -14,6 +14,7 @@ import { NextScreen } from './screens/next-screen.tsx';
 import { RecordingScreen } from './screens/recording-screen.tsx';
 import { RulesScreen } from './screens/rules-screen.tsx';
 import { TasksScreen } from './screens/tasks-screen.tsx';
+import { TranscriptsScreen } from './screens/transcripts-screen.tsx';
 import { WhereScreen } from './screens/where-screen.tsx';
 import { isRunning } from './state/bench.ts';
 import type { ScreenState, View } from './state/screen-state.ts';
@@ -21,6 +22,7 @@ import type { ScreenState, View } from './state/screen-state.ts';
 const SCREENS = {
   memos: MemosScreen,
   heard: HeardScreen,
+  transcripts: TranscriptsScreen,
   clashes: ClashesScreen,
   figures: FiguresScreen,
   figure: FigureScreen,
@@ -36,6 +38,7 @@ const SCREENS = {
 const TITLES: Readonly<Record<View, string>> = {
   memos: 'Memos',
   heard: 'What was heard',
+  transcripts: 'What each engine heard',
   clashes: 'What clashes',
   figures: 'Figures',
   figure: 'One figure',

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { FigurePlace } from '../../src/model/figure-around.ts';
+import type { MemoView } from '../../src/model/views.ts';
 import { hasToWait } from '../../src/tui/key-order.ts';
 import { figureLines } from '../../src/tui/state/figure-lines.ts';
 import { foundFigures } from '../../src/tui/state/figure-rows.ts';
@@ -7,6 +8,7 @@ import { reduce } from '../../src/tui/state/reduce.ts';
 import { shownNotes } from '../../src/tui/state/rows.ts';
 import { type KeyPress, openingState, type ScreenState } from '../../src/tui/state/screen-state.ts';
 import { chosenTask } from '../../src/tui/state/task-rows.ts';
+import { transcriptRow, transcriptWords } from '../../src/tui/state/transcript-steps.ts';
 import { AROUND, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, TASKS } from '../kit/views.ts';
 
 const data = { projectName: 'Mill loft', memos: [...MEMOS].reverse(), findings: [FINDING], next: NEXT };
@@ -39,6 +41,53 @@ test.each([
   ['3', 'both-right'],
 ])('%s on a clash settles it: %s', (key, choice) => {
   expect(after(opened, typed('c'), typed(key)).effects).toEqual([{ do: 'settle', id: 'm2.k1', choice }]);
+});
+
+test('a memo that comes late does not draw back who went elsewhere meanwhile', () => {
+  const waiting = after(opened, named('enter'), typed('c')).state;
+  expect(reduce(waiting, { kind: 'memo', memo: MEMO }).state.view).toBe('clashes');
+  const left = after(reduce(opened, { kind: 'memo', memo: MEMO }).state, typed('m')).state;
+  expect(reduce(left, { kind: 'memo', memo: MEMO }).state.view).toBe('memos');
+  expect(reduce(after(left, named('enter')).state, { kind: 'memo', memo: MEMO }).state.view).toBe('heard');
+});
+
+test('l shows what each engine heard in a memo, 1 lets the marked one count, Esc goes back to its notes', () => {
+  const heard = (version: number, counts: boolean) => ({
+    version,
+    engine: `engine ${version}`,
+    words: 2,
+    counts,
+    text: `words ${version}`,
+    utterances: [],
+    dropped: [],
+  });
+  const memo = reduce(opened, { kind: 'memo', memo: MEMO }).state;
+  const asked = after(memo, typed('l'));
+  expect(asked.effects).toEqual([{ do: 'read-transcripts', memoId: 'm1' }]);
+  const transcripts = [heard(1, false), heard(2, true)];
+  const told = reduce(asked.state, { kind: 'transcripts', memoId: 'm1', transcripts }).state;
+  expect([told.chosen.transcripts, transcriptWords(told)]).toEqual([1, 'words 2']);
+  expect(transcripts.map(transcriptRow)).toEqual([
+    '  1  engine 1  2 words',
+    '* 2  COUNTS  engine 2  2 words',
+  ]);
+  // It counts already.
+  expect(after(told, typed('1')).effects).toEqual([]);
+  expect(after(told, named('up'), typed('1')).effects).toEqual([
+    {
+      do: 'by-hand',
+      change: { kind: 'transcript-chosen', memoId: 'm1', version: 1, by: 'person' },
+      line: 'transcript 1 counts now, by engine 1',
+    },
+  ]);
+  expect(after(told, named('back'))).toMatchObject({
+    state: { view: 'heard' },
+    effects: [{ do: 'open-memo', id: 'm1' }],
+  });
+  const none = reduce(asked.state, { kind: 'transcripts', memoId: 'm1', transcripts: [] }).state;
+  expect(transcriptWords(none)).toContain('there is no transcript');
+  const other = reduce(asked.state, { kind: 'transcripts', memoId: 'm7', transcripts }).state;
+  expect(other.transcripts).toBeUndefined();
 });
 
 test('settling keys mean nothing in the list of memos', () => {
@@ -383,6 +432,25 @@ test('e opens the note as a line; put right there it is amended', () => {
   const wrong = after(line, named('clear'), typed('ridge beam'), named('enter'));
   expect(wrong.effects).toEqual([]);
   expect(wrong.state).toMatchObject({ typing: { text: 'ridge beam' }, message: { tone: 'bad' } });
+});
+
+test('a number that sounds like another one stands beside it, and 2 takes the other', () => {
+  const [figure] = MEMO.notes.figures;
+  const alternatives = [{ value: 2115, unit: 'mm' }] as const;
+  const notes = { ...MEMO.notes, figures: [{ ...figure, value: 2150, alternatives }] } as MemoView['notes'];
+  const heard = reduce(opened, { kind: 'memo', memo: { ...MEMO, notes } }).state;
+  const [line] = shownNotes(heard);
+  expect(line).toMatchObject({ what: 'hoist beam length 2150 mm or 2115 mm?', state: 'UNSURE' });
+  expect(line?.why).toContain('sounds like 2115 mm');
+  expect(after(heard, typed('2')).effects).toEqual([
+    {
+      do: 'by-hand',
+      change: { kind: 'note-amended', noteId: 'm1.f1', fields: { value: 2115, unit: 'mm' } },
+      line: 'put right: hoist beam length 2115 mm',
+    },
+  ]);
+  // Without another reading there is nothing to take.
+  expect(after(reduce(opened, { kind: 'memo', memo: MEMO }).state, typed('2')).effects).toEqual([]);
 });
 
 test('y makes a note one of another kind, by the beginning of its word', () => {

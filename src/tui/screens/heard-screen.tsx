@@ -3,6 +3,7 @@ import { useContext } from 'react';
 import type { Span } from '../../language/notes.ts';
 import { plainText } from '../../plain-text.ts';
 import { cutLine, cutStart, shortLine, widthOf, wrapped } from '../../reports/columns.ts';
+import { otherReadings } from '../../reports/note-doubts.ts';
 import { Columns, Line, Paragraph } from '../components/line.tsx';
 import { firstShown, Rows } from '../components/rows.tsx';
 import { reviewWords } from '../state/review-steps.ts';
@@ -17,7 +18,7 @@ export function HeardScreen({ state, height, columns }: ScreenProps) {
   const notes = shownNotes(state);
   const chosen = notes[state.chosen.heard];
   const around = chosen ? talkAround(memo.text, chosen.span, columns) : undefined;
-  const why = chosen && chosen.why.length > 0 ? wrapped(`unsure: ${chosen.why.join('; ')}`, columns) : [];
+  const why = chosen && chosen.why.length > 0 ? wrapped(whyUnsure(chosen), columns) : [];
   // Title, gap, why it is unsure, and two lines of talk.
   const listHeight = Math.max(1, height - 4 - Math.min(MOST_WHY, why.length));
   const first = firstShown(state.chosen.heard, notes.length, listHeight);
@@ -45,9 +46,15 @@ export function HeardScreen({ state, height, columns }: ScreenProps) {
   );
 }
 
+/** Why a note is unsure, and the key that takes its other reading where it has one. */
+function whyUnsure({ why, note }: NoteLine): string {
+  const other = note.kind === 'figure' && otherReadings(note) !== '' ? ' (2 takes it)' : '';
+  return `unsure: ${why.join('; ')}${other}`;
+}
+
 /** Lines for why a note is unsure. */
 const MOST_WHY = 2;
-/** Below this the time in the recording is left out. */
+/** Below this the time in the recording is left out, and blanks are spared. */
 const NARROW = 60;
 
 /** How far one has come stands at the right; on a narrow screen the name gives way to it. */
@@ -57,7 +64,9 @@ function headOf(name: string, review: string, columns: number): string {
 }
 
 function noteRow({ at, kind, state, what }: NoteLine, columns: number): string {
-  const time = columns < NARROW || at === '' ? '' : at.padEnd(6);
+  // A figure is known by its value, which must not be what is cut off.
+  if (columns < NARROW) return [kind === 'figure' ? '' : kind, state, what].filter(Boolean).join(' ');
+  const time = at === '' ? '' : at.padEnd(6);
   return `${time}${kind.padEnd(9)} ${state === '' ? '' : `${state}  `}${what}`;
 }
 

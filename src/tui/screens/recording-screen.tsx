@@ -2,6 +2,7 @@ import { Box, Text } from 'ink';
 import { plainText } from '../../plain-text.ts';
 import { findingText } from '../../reports/finding-text.ts';
 import { figureHeardLine } from '../../reports/live-text.ts';
+import { otherReadings } from '../../reports/note-doubts.ts';
 import { Line, Paragraph } from '../components/line.tsx';
 import { type Bench, largeFigure } from '../state/bench.ts';
 import { bigRows } from '../state/big-digits.ts';
@@ -31,6 +32,7 @@ function Latest({ bench, height, columns }: { readonly bench: Bench } & Omit<Scr
   if (!figure)
     return <Line dimColor text={bench.phase === 'over' ? 'No figure was heard.' : 'No figure yet.'} />;
   const { subject, number, rest, other } = largeFigure(figure);
+  const readings = otherReadings(figure);
   const rows = height >= ROOM_FOR_BIG ? bigRows(number, columns - rest.length - 2) : [];
   const value = number === '' ? rest : `${number} ${rest}`;
   return (
@@ -45,6 +47,7 @@ function Latest({ bench, height, columns }: { readonly bench: Bench } & Omit<Scr
       ))}
       {rows.length > 0 ? null : <Line bold text={value} />}
       {other === undefined ? null : <Line bold text={other.startsWith('≈') ? other : `= ${other}`} />}
+      {readings === '' ? null : <Line bold text={readings} />}
     </Box>
   );
 }

@@ -5,11 +5,12 @@ import { type Intent, intentOf } from '../keys.ts';
 import { benchOver, record, turnReadBack, withBench } from './bench-steps.ts';
 import { figureLines } from './figure-lines.ts';
 import { foundFigures, isSamePlace, placeOfFigure } from './figure-rows.ts';
-import { acceptSure, judge, play, turnMemo, turnUnsure } from './review-steps.ts';
+import { acceptSure, judge, play, takeOther, turnMemo, turnUnsure } from './review-steps.ts';
 import { listLength, shownNotes } from './rows.ts';
 import { ruleLines } from './rule-lines.ts';
 import type { Effect, KeyPress, ScreenEvent, ScreenState, Step, Typing, View } from './screen-state.ts';
 import { chosenProblem, chosenTask, shownTasks, taskLines } from './task-rows.ts';
+import { chooseTranscript, withTranscripts } from './transcript-steps.ts';
 import { askNote } from './typed-note.ts';
 import { askJoin, askSet, standApart } from './typed-thing.ts';
 import { openFigure, queued, takeOf, typeKey } from './typing.ts';
@@ -51,6 +52,8 @@ function next(state: ScreenState, event: ScreenEvent): Step {
       return reading(clamp({ ...state, data: event.data }));
     case 'memo':
       return stay(withMemo(state, event.memo));
+    case 'transcripts':
+      return stay(withTranscripts(state, event.memoId, event.transcripts));
     case 'progress':
       return stay({
         ...state,
@@ -99,8 +102,10 @@ const saying = (
 
 /** The mark stays in a memo that is shown already, unless its rows are those of another one. */
 function withMemo(state: ScreenState, memo: MemoView): ScreenState {
-  if (state.view === 'heard' && state.memo?.id === memo.id) return clamp({ ...state, memo });
   const isAnother = state.memo?.id !== memo.id;
+  if (state.view === 'heard' && !isAnother) return clamp({ ...state, memo });
+  // A slow answer does not draw back who went elsewhere meanwhile.
+  if (state.isMemoLeft) return isAnother ? state : { ...state, memo };
   return {
     ...state,
     view: 'heard',
@@ -123,6 +128,8 @@ function reading(state: ScreenState): Step {
   switch (state.view) {
     case 'heard':
       return state.memo ? doing(state, { do: 'open-memo', id: state.memo.id }) : stay(state);
+    case 'transcripts':
+      return state.memo ? doing(state, { do: 'read-transcripts', memoId: state.memo.id }) : stay(state);
     case 'figures':
       return doing(state, { do: 'read-book', firstSoon: state.book === undefined });
     case 'figure':
@@ -227,6 +234,8 @@ function act(state: ScreenState, intent: Intent): Step {
       return askRightSize(state);
     case 'note-right':
       return judge(state, 'accepted');
+    case 'other-reading':
+      return takeOther(state);
     case 'note-wrong':
       return judge(state, 'rejected');
     case 'accept-sure':
@@ -239,6 +248,10 @@ function act(state: ScreenState, intent: Intent): Step {
       return askNote(state, 'kind');
     case 'reword':
       return askNote(state, 'reword');
+    case 'see-transcripts':
+      return state.memo ? see({ ...state, transcripts: undefined }, 'transcripts') : stay(state);
+    case 'choose-transcript':
+      return chooseTranscript(state);
     case 'earlier-memo':
       return turnMemo(state, -1);
     case 'later-memo':
@@ -373,13 +386,14 @@ function ask(state: ScreenState, what: Typing['what']): Step {
 function open(state: ScreenState): Step {
   if (state.view === 'figures') return openFigure(state);
   const memo = state.data.memos[state.chosen.memos];
-  return memo ? doing(state, { do: 'open-memo', id: memo.id }) : stay(state);
+  return memo ? doing({ ...state, isMemoLeft: false }, { do: 'open-memo', id: memo.id }) : stay(state);
 }
 
 /** One step back: to where the keys were asked for, to the list of a figure, to all figures, to the memos. */
 function back(state: ScreenState): Step {
   if (state.view === 'keys') return see(state, state.viewBefore);
   if (state.view === 'figure') return see(state, 'figures');
+  if (state.view === 'transcripts') return see(state, 'heard');
   if (state.view === 'figures' && state.find !== '')
     return stay({ ...state, find: '', chosen: { ...state.chosen, figures: 0 } });
   return see(state, 'memos');
@@ -387,7 +401,8 @@ function back(state: ScreenState): Step {
 
 function see(state: ScreenState, view: View): Step {
   if (view === state.view) return stay(state);
-  return reading({ ...state, view, viewBefore: state.view, message: undefined });
+  const isMemoLeft = view !== 'heard';
+  return reading({ ...state, view, viewBefore: state.view, isMemoLeft, message: undefined });
 }
 
 function move(state: ScreenState, by: number): ScreenState {

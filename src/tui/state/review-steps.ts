@@ -1,5 +1,7 @@
 /** Steps of going over what was heard: note by note, the sure ones at once, the unsure ones alone. */
-import { sureNotes } from '../../reports/note-doubts.ts';
+import { subjectOf } from '../../reports/finding-text.ts';
+import { otherReadings, sureNotes } from '../../reports/note-doubts.ts';
+import { quantityText } from '../../reports/quantity-text.ts';
 import { counted } from '../../reports/source-text.ts';
 import { oneLine } from '../../reports/words.ts';
 import { chosenNote, noteLines, shownNotes } from './rows.ts';
@@ -16,6 +18,20 @@ export function judge(state: ScreenState, verdict: 'accepted' | 'rejected'): Ste
   return {
     state: onward(state),
     effects: [{ do: 'by-hand', change, line: `${said}: ${oneLine(line.what)}` }],
+  };
+}
+
+/** Of a number that may have been another one the other is right: the first that the list names. */
+export function takeOther(state: ScreenState): Step {
+  const line = chosenNote(state);
+  if (line?.note.kind !== 'figure' || otherReadings(line.note) === '') return stay(state);
+  const [other] = line.note.alternatives ?? [];
+  if (!other) return stay(state);
+  const { value, unit } = other;
+  const change = { kind: 'note-amended', noteId: line.id, fields: { value, unit } } as const;
+  return {
+    state: onward(state),
+    effects: [{ do: 'by-hand', change, line: `put right: ${subjectOf(line.note)} ${quantityText(other)}` }],
   };
 }
 

@@ -7,7 +7,7 @@ import { closed, shortLine, widthOf } from '../../reports/columns.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { behindWords, missingWords } from '../../reports/kept-words.ts';
 import { recordWords } from '../../reports/memo-list.ts';
-import { doubtsOf, everyNote, type KeptNote } from '../../reports/note-doubts.ts';
+import { doubtsOf, everyNote, type KeptNote, otherReadings } from '../../reports/note-doubts.ts';
 import { boundedText, ofThing, quantityText } from '../../reports/quantity-text.ts';
 import { clipTime } from '../../reports/source-text.ts';
 import { keysOf } from '../keys.ts';
@@ -63,7 +63,7 @@ export function noteLines(memo: MemoView, findings: readonly FindingView[] = [])
 function wordsOfNote(note: KeptNote): readonly [kind: string, what: string] {
   switch (note.kind) {
     case 'figure':
-      return ['figure', `${subjectOf(note)} ${boundedText(note)}`];
+      return ['figure', [subjectOf(note), boundedText(note), otherReadings(note)].filter(Boolean).join(' ')];
     case 'decision':
       return ['decided', note.gist];
     case 'task':
@@ -166,6 +166,8 @@ export function listLength(state: ScreenState): number {
       return state.data.memos.length;
     case 'heard':
       return shownNotes(state).length;
+    case 'transcripts':
+      return state.transcripts?.length ?? 0;
     case 'clashes':
       return state.data.findings.length;
     case 'figures':

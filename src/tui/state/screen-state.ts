@@ -3,6 +3,7 @@ import type { Quantity } from '../../language/notes.ts';
 import type { CheckView } from '../../model/checks/check-views.ts';
 import type { FigureAround, FigurePlace } from '../../model/figure-around.ts';
 import type { Wording } from '../../model/reword.ts';
+import type { TranscriptView } from '../../model/transcripts.ts';
 import type {
   FindingView,
   LimitView,
@@ -21,6 +22,7 @@ import type { Bench } from './bench.ts';
 export const VIEWS = [
   'memos',
   'heard',
+  'transcripts',
   'clashes',
   'figures',
   'figure',
@@ -123,6 +125,10 @@ export interface ScreenState {
   readonly chosen: Readonly<Record<View, number>>;
   /** The memo under `heard`. */
   readonly memo?: MemoView | undefined;
+  /** The person went elsewhere: a memo that was asked for before is not shown when it comes. */
+  readonly isMemoLeft?: boolean;
+  /** What each engine heard in that memo; undefined until it is read. */
+  readonly transcripts?: readonly TranscriptView[] | undefined;
   /** Of its notes only those that are unsure are listed. */
   readonly unsureAlone: boolean;
   /** Undefined until the figures are first looked at; likewise the tasks and the pages. */
@@ -186,6 +192,7 @@ export type ScreenEvent =
   | { readonly kind: 'key'; readonly key: KeyPress }
   | { readonly kind: 'data'; readonly data: ScreenData }
   | { readonly kind: 'memo'; readonly memo: MemoView }
+  | { readonly kind: 'transcripts'; readonly memoId: string; readonly transcripts: readonly TranscriptView[] }
   | { readonly kind: 'progress'; readonly progress: TakeProgress }
   /** Without lines there is nothing to say of it: a picture beside the memos, or what was taken before. */
   | { readonly kind: 'taken'; readonly lines?: readonly string[] }
@@ -218,6 +225,7 @@ export type ScreenEvent =
 /** What the shell around the reducer has to do. */
 export type Effect =
   | { readonly do: 'open-memo'; readonly id: string }
+  | { readonly do: 'read-transcripts'; readonly memoId: string }
   /** A folder is watched. */
   | { readonly do: 'take'; readonly file: string; readonly isFound?: true }
   | { readonly do: 'unwatch' }
@@ -265,6 +273,7 @@ export function openingState(data: ScreenData, where?: WhereView): ScreenState {
     chosen: {
       memos: 0,
       heard: 0,
+      transcripts: 0,
       clashes: 0,
       figures: 0,
       figure: 0,
