@@ -32,8 +32,22 @@ export function shortLine(text: string, width: number): string {
   return `${(space > cut.length / 2 ? cut.slice(0, space) : cut).trimEnd()}…`;
 }
 
+/** Printable characters of ASCII: one column each, and none joins the one before it. */
+const PLAIN = /^[ -~]*$/;
+/** A line of so many characters for each column is looked at first: to part a long text into characters takes long. */
+const NEAR = 8;
+
 /** The whole characters that fit into so many columns. */
 function firstColumns(line: string, width: number): string {
+  if (width <= 0) return '';
+  if (PLAIN.test(line.slice(0, width + 1))) return line.slice(0, width);
+  const near = line.slice(0, NEAR * width);
+  const end = endOfColumns(near, width);
+  // At its end the last character may be cut.
+  return line.slice(0, end < near.length || near.length === line.length ? end : endOfColumns(line, width));
+}
+
+function endOfColumns(line: string, width: number): number {
   let taken = 0;
   let end = 0;
   for (const { segment, index } of graphemes.segment(line)) {
@@ -41,7 +55,7 @@ function firstColumns(line: string, width: number): string {
     if (taken > width) break;
     end = index + segment.length;
   }
-  return line.slice(0, end);
+  return end;
 }
 
 /** Cut to `width` columns wherever that falls, with an ellipsis where something is left out. */
@@ -69,17 +83,33 @@ export interface WrappedLine {
   readonly start: number;
 }
 
-/** Lines of at most `width` columns, broken between words; a word that is longer is broken where the line ends. */
-export function wrapped(text: string, width: number): readonly WrappedLine[] {
+/**
+ * Lines of at most `width` columns, broken between words; a word that is longer is broken where the line ends. No more
+ * than `most` of them: what hangs on a dear clash is thousands of words, and a screen shows twenty lines.
+ */
+export function wrapped(
+  text: string,
+  width: number,
+  most = Number.POSITIVE_INFINITY,
+): readonly WrappedLine[] {
   const lines: WrappedLine[] = [];
   let start = 0;
-  while (widthOf(text.slice(start)) > width) {
+  while (!fits(text.slice(start), width)) {
+    if (lines.length >= most) return lines;
     const end = breakAfter(text, start, width);
     lines.push({ text: text.slice(start, end).trimEnd(), start });
     start = end + (/^\s*/.exec(text.slice(end))?.[0].length ?? 0);
   }
   const rest = text.slice(start);
   return rest === '' && lines.length > 0 ? lines : [...lines, { text: rest, start }];
+}
+
+/** More characters than these for each column are not measured as a whole: that takes time by their number. */
+const MEASURED_WHOLE = 4;
+
+function fits(text: string, width: number): boolean {
+  if (text.length <= MEASURED_WHOLE * width) return widthOf(text) <= width;
+  return firstColumns(text, width).length === text.length;
 }
 
 /** Where the line that begins at `start` ends. One character at least is in it, however narrow the columns. */
@@ -99,10 +129,14 @@ const HANGS = /^(?: {2}[a-z ]{8} (?=\S)|\s*(?:[-*>] |\d{1,3}[.)] )?)/;
 const MOST_HANG = 1 / 3;
 
 /** Likewise, with what runs on set in to where the words of the first line begin. */
-export function wrappedUnder(text: string, width: number): readonly string[] {
+export function wrappedUnder(
+  text: string,
+  width: number,
+  most = Number.POSITIVE_INFINITY,
+): readonly string[] {
   const head = HANGS.exec(text)?.[0] ?? '';
   const hang = head.length <= width * MOST_HANG ? head.length : 0;
-  return wrapped(text.slice(hang), width - hang).map(
+  return wrapped(text.slice(hang), width - hang, most).map(
     (line, index) => (index === 0 ? text.slice(0, hang) : ' '.repeat(hang)) + line.text,
   );
 }

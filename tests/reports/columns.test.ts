@@ -105,3 +105,11 @@ test.each([
 ])('%j in %i columns hangs as %j', (text, columns, lines) => {
   expect(wrappedUnder(text, columns)).toEqual(lines);
 });
+
+test('of a long text no more lines are made than are asked for, and they are the first ones', () => {
+  const text = 'ordered: glass lens → 12 mm (memo 3, 00:41); 栈板 '.repeat(300);
+  const all = wrapped(text, 40);
+  expect(wrapped(text, 40, 20)).toEqual(all.slice(0, 20));
+  expect(wrappedUnder(text, 40, 20)).toEqual(wrappedUnder(text, 40).slice(0, 20));
+  expect(all.map((line) => line.text.trim()).join(' ') === text.trimEnd()).toBe(true);
+});

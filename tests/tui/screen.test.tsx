@@ -129,6 +129,19 @@ test('a clash shows both quotes, why and what was done on it, and one key settle
   expect(screen.frame()).toContain('Nothing clashes.');
 });
 
+test('of very much that hangs on a clash a part is shown, how much more there is, and what to do next', async () => {
+  const [made] = FINDING.consequences;
+  const consequences = Array.from({ length: 3000 }, (_, index) => ({ ...made, what: `part ${index}` }));
+  const finding = { ...FINDING, consequences } as typeof FINDING;
+  const screen = open(80, 24, standIn({ findings: () => [finding] }).project);
+  await screen.press('c');
+  const frame = screen.frame();
+  const shown = frame.match(/ part \d+/g)?.length ?? 0;
+  expect(shown).toBeGreaterThan(3);
+  expect(frame).toContain(`  on it    and ${3000 - shown} more: hearwright findings`);
+  expect(frame).toContain('next     ');
+});
+
 test('a refused file says what happened, what was kept and what to do', async () => {
   const { Problem } = await import('../../src/problem.ts');
   const problem = new Problem('cannot take loft.m4a: the file ends inside its index', {

@@ -32,7 +32,7 @@ export function Paragraph({ text, height = Number.POSITIVE_INFINITY, ...style }:
   const columns = useContext(Columns);
   return (
     <Box flexDirection="column" flexShrink={0}>
-      {wrappedUnder(text, columns)
+      {wrappedUnder(text, columns, height)
         .slice(0, height)
         .map((line, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: lines have no identity of their own

@@ -16,7 +16,9 @@ export function Lines({ lines, first, height }: LinesProps) {
   const columns = useContext(Columns);
   const shown = lines
     .slice(first, first + height)
-    .flatMap(({ text, heading }) => wrappedUnder(text, columns).map((line) => ({ text: line, heading })))
+    .flatMap(({ text, heading }) =>
+      wrappedUnder(text, columns, height).map((line) => ({ text: line, heading })),
+    )
     .slice(0, height);
   return (
     <Box flexDirection="column" height={height}>

@@ -1,7 +1,9 @@
 import { Box } from 'ink';
+import { useContext } from 'react';
 import type { FindingView } from '../../model/views.ts';
+import { wrappedUnder } from '../../reports/columns.ts';
 import { findingText } from '../../reports/finding-text.ts';
-import { Line, Paragraph } from '../components/line.tsx';
+import { Columns, Line } from '../components/line.tsx';
 import { firstShown, Rows } from '../components/rows.tsx';
 import { findingRow } from '../state/rows.ts';
 import type { ScreenProps } from './screen-props.ts';
@@ -33,14 +35,39 @@ export function ClashesScreen({ state, height }: ScreenProps) {
 
 /** The same words as `hearwright findings` prints. Long quotes run on: they are what the person decides by. */
 function Detail({ finding, height }: { readonly finding: FindingView; readonly height: number }) {
-  const [head, ...lines] = findingText(finding).split('\n');
+  const columns = useContext(Columns);
+  const [head, ...lines] = detailLines(finding, height);
+  const shown: string[] = [];
+  for (const line of lines) {
+    if (shown.length >= height) break;
+    shown.push(...wrappedUnder(line, columns, height - shown.length));
+  }
   return (
     <Box flexDirection="column" height={height} overflowY="hidden">
       <Line bold text={head ?? ''} />
-      {/* Each takes a row at least: what hangs on a dear clash may be hundreds of lines. */}
-      {lines.slice(0, height).map((line) => (
-        <Paragraph key={line} text={line} />
+      {shown.slice(0, Math.max(0, height - 1)).map((line, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: lines have no identity of their own
+        <Line key={index} text={line} />
       ))}
     </Box>
   );
 }
+
+/** Rows for both quotes, how far they differ, why, and what to do next. */
+const OTHER_ROWS = 7;
+
+/**
+ * What hangs on a dear clash may be thousands of things: those that there is room for, how many more there are, and what
+ * to do next stays in sight.
+ */
+function detailLines(finding: FindingView, height: number): readonly string[] {
+  const { consequences } = finding;
+  const most = Math.max(1, height - OTHER_ROWS - 1);
+  if (consequences.length <= most) return findingText(finding).split('\n');
+  const lines = findingText({ ...finding, consequences: consequences.slice(0, most) }).split('\n');
+  const behind = lines.findLastIndex((line) => line.startsWith(ON_IT)) + 1;
+  const more = `${ON_IT}and ${consequences.length - most} more: hearwright findings`;
+  return lines.toSpliced(behind, 0, more);
+}
+
+const ON_IT = '  on it    ';
