@@ -15,6 +15,7 @@ import { rejected } from './rejected.ts';
 import { saidAgain, sameAllowance } from './said-again.ts';
 import { selfRepair } from './self-repair.ts';
 import { settleUnits } from './settle-units.ts';
+import { takenBack } from './taken-back.ts';
 import { times } from './times.ts';
 import { tolerances } from './tolerances.ts';
 import { unreal } from './unreal.ts';
@@ -24,6 +25,7 @@ import { weighUps } from './weigh-ups.ts';
 export const REFINERS: readonly Refiner[] = [
   // First: a repaired value must not lend its unit to a list or end a range.
   selfRepair,
+  takenBack,
   lists,
   ranges,
   pairs,
