@@ -11,6 +11,9 @@ const FRAME_MS = 33;
 /** Until a changed size has gone through the layout: frames of the old size are not shown. */
 const SETTLE_MS = 50;
 
+/** Orders for the colour of text and ground. */
+const COLOURS = /\p{Cc}\[(?:3\d|4\d|9\d|10\d)(?:;\d+)*m/gu;
+
 /** What of a terminal is needed. */
 export interface TerminalOutput {
   readonly columns?: number;
@@ -33,9 +36,13 @@ export class FrameOutput extends EventEmitter {
   #earliest = 0;
   #isClosed = false;
 
-  constructor(terminal: TerminalOutput) {
+  readonly #hasColours: boolean;
+
+  /** Without colours weight and lines stay: everything is told by words as well. */
+  constructor(terminal: TerminalOutput, { hasColours = true } = {}) {
     super();
     this.#terminal = terminal;
+    this.#hasColours = hasColours;
     terminal.on('resize', this.#onResize);
   }
 
@@ -50,7 +57,7 @@ export class FrameOutput extends EventEmitter {
   write(text: string, done?: () => void): boolean {
     // Orders to the cursor are no frames: it stays out of sight until the terminal is given back.
     if (text !== '' && !text.startsWith('\u001b[?')) {
-      this.#frame = text;
+      this.#frame = this.#hasColours ? text : text.replace(COLOURS, '');
       this.#soon();
     }
     if (done) setImmediate(done);

@@ -14,7 +14,7 @@ export async function openScreen(opening: ScreenOpening, work: ScreenWork): Prom
   // Whatever ends the process, the person's own screen comes back.
   const giveBack = () => stdout.write(LEAVE_SCREEN);
   process.once('exit', giveBack);
-  const output = new FrameOutput(stdout);
+  const output = new FrameOutput(stdout, { hasColours: !process.env.NO_COLOR });
   const suspended = (back: () => void) =>
     suspend(() => {
       output.redraw();

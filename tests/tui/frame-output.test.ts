@@ -102,3 +102,10 @@ test('once closed nothing reaches the terminal any more', () => {
   vi.advanceTimersByTime(60);
   expect(terminal.taken()).toBe('');
 });
+
+test('without colours weight stays', () => {
+  const plain = new FrameOutput(terminal, { hasColours: false });
+  plain.write('\u001b[31m\u001b[1mCLASH\u001b[22m\u001b[39m');
+  plain.close();
+  expect(terminal.taken()).toContain('\u001b[1;1H\u001b[1mCLASH\u001b[22m\u001b[?2026l');
+});
