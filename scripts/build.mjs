@@ -5,6 +5,7 @@ import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { mendedPackages } from './mended-packages.mjs';
+import { mergeChunks } from './merge-chunks.mjs';
 
 /** Native parts and packages that find their own files at run time stay outside the bundle. */
 const external = ['better-sqlite3', 'sherpa-onnx-node', 'node-web-audio-api', 'react-devtools-core'];
@@ -35,8 +36,11 @@ function modelPrint() {
   return hash.digest('hex').slice(0, 16);
 }
 
+/** Half the bytes, and V8 reads all of them at every start. Names stay: a stack must tell where it was. */
+const smaller = { minifyWhitespace: true, minifySyntax: true };
+
 rmSync('dist', { recursive: true, force: true });
-await build({
+const { metafile } = await build({
   entryPoints: {
     cli: 'src/cli/main.ts',
     'screen-worker': 'src/cli/screen-worker.ts',
@@ -60,9 +64,8 @@ await build({
   plugins: [withoutDebugger, mendedPackages],
   legalComments: 'none',
   logLevel: 'warning',
-  // Half the bytes, and V8 reads all of them at every start. Names stay: a stack must tell where it was.
-  minifyWhitespace: true,
-  minifySyntax: true,
+  ...smaller,
+  metafile: true,
   // CommonJS packages inside an ES module bundle still ask for `require`. Made once: each making costs a tenth of a
   // millisecond, and a call loads some fifty pieces.
   banner: { js: "import { require } from './require.js';" },
@@ -71,3 +74,11 @@ writeFileSync(
   'dist/require.js',
   "import { createRequire } from 'node:module';\nexport const require = createRequire(import.meta.url);\n",
 );
+
+/** What comes with every call is one file, and what comes with every call that opens a project another. */
+const { outputs } = metafile;
+const projectChunk = Object.keys(outputs).find((path) => outputs[path].entryPoint === 'src/project.ts');
+const options = { format: 'esm', platform: 'node', target: 'node20', external, ...smaller };
+const merging = { folder: 'dist', outputs, options };
+await mergeChunks({ ...merging, start: projectChunk, without: 'dist/cli.js', into: 'with-a-project.js' });
+await mergeChunks({ ...merging, start: 'dist/cli.js', into: 'with-every-call.js' });
