@@ -8,8 +8,8 @@ export interface Holder {
   readonly least: number;
 }
 
-/** Ids of the items that have one word, by the fewest words that a name must share with each. */
-type Holders = Set<string>[];
+/** Numbers of the items that have one word, by the fewest words that a name must share with each. */
+type Holders = Set<number>[];
 
 /** Where items are kept when not all of them are here. */
 export interface ItemShelf {
@@ -25,6 +25,8 @@ export class ItemIndex {
   readonly #rows = new Map<string, ItemRow>();
   readonly #byWord = new Map<string, Holders>();
   readonly #shelf: ItemShelf | undefined;
+  /** For `near`, by the number of the item; nought again behind each call. */
+  #counts = new Uint8Array(1024);
 
   constructor(shelf?: ItemShelf) {
     this.#shelf = shelf;
@@ -51,16 +53,17 @@ export class ItemIndex {
     for (const word of itemStems(row)) {
       const holders = this.#shelf ? this.#byWord.get(word) : this.#holdersOf(word);
       if (!holders) continue;
-      for (const ids of holders) ids.delete(row.id);
+      for (const numbers of holders) numbers.delete(numberOf(row.id));
       hold(holders, holder);
     }
   }
 
   /** Items that have at least one of the words, in order of first mention. */
   sharing(words: readonly string[]): readonly ItemRow[] {
-    const found = new Set<string>();
-    for (const word of words) for (const ids of this.#holdersOf(word)) for (const id of ids) found.add(id);
-    return this.#inOrder(found);
+    const found = new Set<number>();
+    for (const word of words)
+      for (const numbers of this.#holdersOf(word)) for (const number of numbers) found.add(number);
+    return this.#inOrder([...found]);
   }
 
   /**
@@ -70,35 +73,48 @@ export class ItemIndex {
   like(words: readonly string[]): readonly ItemRow[] {
     const lists = words.map((word) => this.#holdersOf(word));
     const most = withoutHoles(words).length;
-    const found = new Set<string>();
+    const found = new Set<number>();
     const deepest = Math.max(0, ...lists.map((list) => list.length));
     for (let least = 0; least < deepest; least++) {
       const needed = Math.max(1, Math.min(most, least));
-      const holders = lists.flatMap((list) => (list[least]?.size ? [list[least] as Set<string>] : []));
+      const holders = lists.flatMap((list) => (list[least]?.size ? [list[least] as Set<number>] : []));
       holders.sort((a, b) => a.size - b.size);
-      for (const ids of holders.slice(0, Math.max(0, holders.length - needed + 1)))
-        for (const id of ids) if (isInAtLeast(holders, id, needed)) found.add(id);
+      for (const numbers of holders.slice(0, Math.max(0, holders.length - needed + 1)))
+        for (const number of numbers) if (isInAtLeast(holders, number, needed)) found.add(number);
     }
-    return this.#inOrder(found);
+    return this.#inOrder([...found]);
   }
 
   /** The items that share most words with these, of equals the latest, in order of first mention. */
   near(words: readonly string[], limit: number): readonly ItemRow[] {
-    const shared = new Map<string, number>();
+    const found: number[] = [];
+    let most = 0;
     for (const word of new Set(words))
-      for (const ids of this.#holdersOf(word))
-        for (const id of ids) shared.set(id, (shared.get(id) ?? 0) + 1);
-    const byCount: string[][] = [];
-    for (const [id, count] of shared) {
-      byCount[count] ??= [];
-      byCount[count].push(id);
-    }
-    const best: string[] = [];
-    for (let count = byCount.length - 1; count > 0 && best.length < limit; count--) {
-      const equals = (byCount[count] ?? []).sort((a, b) => placeOf(b) - placeOf(a));
+      for (const numbers of this.#holdersOf(word))
+        for (const number of numbers) {
+          const count = this.#countUp(number);
+          if (count === 1) found.push(number);
+          if (count > most) most = count;
+        }
+    // Of thousands that share one word few are in the running: those that share less are not even put in order.
+    const best: number[] = [];
+    for (let count = most; count > 0 && best.length < limit; count--) {
+      const equals = found.filter((number) => this.#counts[number] === count).sort((a, b) => b - a);
       best.push(...equals.slice(0, limit - best.length));
     }
+    for (const number of found) this.#counts[number] = 0;
     return this.#inOrder(best);
+  }
+
+  #countUp(number: number): number {
+    if (number >= this.#counts.length) {
+      const counts = new Uint8Array(2 * number);
+      counts.set(this.#counts);
+      this.#counts = counts;
+    }
+    const count = (this.#counts[number] ?? 0) + 1;
+    this.#counts[number] = count;
+    return count;
   }
 
   #holdersOf(word: string): Holders {
@@ -111,21 +127,21 @@ export class ItemIndex {
     return holders;
   }
 
-  #inOrder(ids: Iterable<string>): readonly ItemRow[] {
-    return [...ids].sort((a, b) => placeOf(a) - placeOf(b)).flatMap((id) => this.row(id) ?? []);
+  #inOrder(numbers: number[]): readonly ItemRow[] {
+    return numbers.sort((a, b) => a - b).flatMap((number) => this.row(`i${number}`) ?? []);
   }
 }
 
-/** `i12` comes after `i9`. */
-const placeOf = (id: string) => Number(id.slice(1));
+/** Ids count up: `i12` comes after `i9`. */
+const numberOf = (id: string) => Number(id.slice(1));
 
 function hold(holders: Holders, { id, least }: Holder): void {
   while (holders.length <= least) holders.push(new Set());
-  (holders[least] as Set<string>).add(id);
+  (holders[least] as Set<number>).add(numberOf(id));
 }
 
-function isInAtLeast(sets: readonly ReadonlySet<string>[], id: string, needed: number): boolean {
+function isInAtLeast(sets: readonly ReadonlySet<number>[], item: number, needed: number): boolean {
   let count = 0;
-  for (const ids of sets) if (ids.has(id) && ++count >= needed) return true;
+  for (const numbers of sets) if (numbers.has(item) && ++count >= needed) return true;
   return false;
 }

@@ -44,6 +44,9 @@ interface Looked {
   readonly told: ToldBefore;
   /** Slots of the figures that were told in like words. */
   readonly beside: ReadonlySet<string>;
+  /** Slots of all figures that share words at all, and the things that they are of. */
+  readonly sharing: ReadonlySet<string>;
+  readonly ofSharing: ReadonlySet<string>;
   /** What the signs of the figure itself come to. */
   readonly ofNote: number;
   /** What cannot come to so much is left out. */
@@ -61,9 +64,20 @@ export function likelyChanges(work: Working, arriving: Arriving, least?: number)
   const rows = rowsTold(work, told);
   const beside = new Set(rows.map(({ slot }) => slot));
   const ofNote = weighChange(held.signs);
-  const looked = { work, arriving, held, told, beside, ofNote, ...(least === undefined ? {} : { least }) };
+  const looked = {
+    ...{ work, arriving, held, told, beside, ofNote, ...sharingOf(work, told) },
+    ...(least === undefined ? {} : { least }),
+  };
   const ids = rows.map(({ itemId }) => itemId);
   return itemsAround(looked, ids).flatMap((item) => changesOf(looked, item, ids.includes(item.id)));
+}
+
+function sharingOf(work: Working, { alike }: ToldBefore): Pick<Looked, 'sharing' | 'ofSharing'> {
+  const slots = alike.map(({ slot }) => slot);
+  return {
+    sharing: new Set(slots),
+    ofSharing: new Set(slots.flatMap((slot) => work.draft.standing(slot)?.itemId ?? [])),
+  };
 }
 
 /** The things that the talk names, the figure's own one, and those of the figures told in like words. */
@@ -85,11 +99,12 @@ function itemsAround({ work, arriving, held }: Looked, told: readonly string[]):
 
 /** The figures of one thing that the arriving one may take the place of. */
 function changesOf(looked: Looked, item: ItemRow, isTold: boolean): readonly LikelyChange[] {
-  const { work, arriving, held, least, ofNote } = looked;
+  const { work, arriving, held, told, least, ofNote } = looked;
   const { note } = arriving;
   const ofName = signsOfName(arriving, item, held);
   const known = ofNote + weighChange(ofName);
-  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near);
+  const mostOfTold = looked.ofSharing.has(item.id) ? MOST_TOLD : mostUntold(told);
+  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near) + mostOfTold;
   if (least !== undefined && known + most + MOST_OF_SIZE < least) return [];
   // Told nothing of an old value, most names are ruled out before their figures are looked up.
   const mayBeOld = isTold || note.replaces !== undefined || held.near.length > 0;
@@ -111,14 +126,16 @@ function changeOf(
   const ratio = ratioOf(work, arriving, row, held.size);
   if (ratio === undefined || ratio > FURTHEST) return undefined;
   const ofSize = signsOfSize(arriving, row, ratio);
-  const isSlip = () => (likenessOf(row, note, region)?.weight ?? 0) >= STRONG_LIKENESS;
-  const isBarred = [...ofName, ...ofSize].some(
-    ([name]) => BARS.has(name) && !(name === 'another by name' && isSlip()),
-  );
-  if (isBarred && note.replaces === undefined) return undefined;
-  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near);
+  const bars = [...ofName, ...ofSize].flatMap(([name]) => (BARS.has(name) ? [name] : []));
+  const isBarredAnyhow = bars.some((name) => name !== 'another by name');
+  if (isBarredAnyhow && note.replaces === undefined) return undefined;
+  const mostOfTold = looked.sharing.has(row.slot) ? MOST_TOLD : mostUntold(told);
+  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near) + mostOfTold;
   if (least !== undefined && ofNote + weighChange(ofName) + weighChange(ofSize) + most < least)
     return undefined;
+  const isSlip = () => (likenessOf(row, note, region)?.weight ?? 0) >= STRONG_LIKENESS;
+  const isBarred = isBarredAnyhow || (bars.length > 0 && !isSlip());
+  if (isBarred && note.replaces === undefined) return undefined;
   if (!isOfEarlierMemo(work, row)) return undefined;
   const tolerance = ratio < NO_TOLERANCE && toleranceBetween(row, note, tolerances, region);
   if (tolerance && agree(note, row, tolerance, region) === true) return undefined;
@@ -165,7 +182,10 @@ export function isOfAnother(work: Working, arriving: Arriving, row: StandingRow)
   const item = work.draft.item(row.itemId);
   if (!item || held.size <= 0) return false;
   const told = toldBefore(work, arriving);
-  const looked = { work, arriving, held, told, beside: new Set<string>(), ofNote: weighChange(held.signs) };
+  const looked = {
+    ...{ work, arriving, held, told, beside: new Set<string>(), ofNote: weighChange(held.signs) },
+    ...sharingOf(work, told),
+  };
   const rivals = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === row.dimension);
   const signs = signsOfName(arriving, item, held);
   const change = changeOf(looked, { row, item, signs }, rivals.length - 1);
@@ -183,7 +203,7 @@ function isOfEarlierMemo(work: Working, row: StandingRow): boolean {
   return claim === undefined || claim.memoId !== work.memo.id;
 }
 
-/** The most that the signs of the talk and of the words told before can come to. */
+/** The most that the signs of the talk can come to. */
 function mostOfTalk({ note, cue }: Arriving, isOwn: boolean, near: readonly unknown[]): number {
   const names = [
     'alike',
@@ -192,18 +212,44 @@ function mostOfTalk({ note, cue }: Arriving, isOwn: boolean, near: readonly unkn
     ...(note.replaces ? ['replaced'] : []),
     ...(near.length > 0 ? ['old value near', 'old value near, before'] : []),
   ];
-  return names.reduce((sum, name) => sum + Math.max(0, CHANGE_WEIGHTS[name] ?? 0), MOST_TOLD);
+  return sumOf(names);
+}
+
+/** What these signs come to at most: those that speak against may be absent. */
+const sumOf = (names: readonly string[]): number =>
+  names.reduce((sum, name) => sum + Math.max(0, CHANGE_WEIGHTS[name] ?? 0), 0);
+
+/** The most that the words told before can come to for a figure that shares none of them. */
+function mostUntold({ few }: ToldBefore): number {
+  const ofDimension = few.length === 1 ? 'only one of its dimension' : 'few of its dimension';
+  const sure = ['told otherwise', ...(few.length > 0 ? [ofDimension] : [])];
+  return sure.reduce((sum, name) => sum + (CHANGE_WEIGHTS[name] ?? 0), sumOf(['told with the name']));
 }
 
 /** No tolerance lets so much pass. */
 const NO_TOLERANCE = 1.5;
 
-/** The most that measure and size can come to: the likest measure and ratio, and what else may be. */
-const MOST_OF_SIZE = Object.entries(CHANGE_WEIGHTS)
-  .filter(([name]) => /measure|^ratio|^same unit$|^was |^in doubt$/.test(name))
-  .reduce((sum, [, weight]) => sum + Math.max(0, weight), 0);
+/** The highest of some weights. */
+const highest = (weights: readonly number[]): number => Math.max(...weights);
+
+const weightsOf = (pattern: RegExp): readonly number[] =>
+  Object.entries(CHANGE_WEIGHTS).flatMap(([name, weight]) => (pattern.test(name) ? [weight] : []));
+
+/** The most that measure and size can come to: one measure with what goes with it, one ratio, one state. */
+const MOST_OF_SIZE =
+  highest(
+    ['same measure', 'loose measure', 'like measure', 'other measure'].map(
+      (measure) =>
+        (CHANGE_WEIGHTS[measure] ?? 0) +
+        sumOf([`${measure}, guessed`, `${measure}, own thing`, 'other measure told']),
+    ),
+  ) +
+  highest(weightsOf(/^ratio /)) +
+  highest([0, ...weightsOf(/^was /)]) +
+  sumOf(['same unit', 'in doubt', 'worked out']);
 
 /** The most that the words told before can come to. */
-const MOST_TOLD = Object.entries(CHANGE_WEIGHTS)
-  .filter(([name]) => /^told|dimension/.test(name))
-  .reduce((sum, [, weight]) => sum + Math.max(0, weight), 0);
+const MOST_TOLD = sumOf([
+  ...['told alike', 'told likest', 'told less alike', 'told with the name', 'told of another'],
+  ...['only one of its dimension', 'few of its dimension'],
+]);

@@ -136,7 +136,7 @@ export class MemoryRows implements ProjectRows {
     return this.#standingIn.find(dimension);
   }
   latestIn(dimension: Dimension, limit: number): readonly StandingRow[] {
-    return this.#standingIn.find(dimension).slice(-limit);
+    return this.#standingIn.latest(dimension, limit);
   }
   limitsIn(dimension: Dimension): readonly LimitRow[] {
     return this.#limits.find(dimension);

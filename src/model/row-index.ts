@@ -13,6 +13,8 @@ export class RowIndex<R> {
   readonly #buckets = new Map<string, Set<Entry<R>>>();
   /** Values whose rows are not in order: a row came back that was there before others. */
   readonly #unsorted = new Set<string>();
+  /** The rows of values that were asked for their latest, in order; left out again where a row comes back or goes. */
+  readonly #inOrder = new Map<string, Entry<R>[]>();
 
   constructor(valuesOf: (row: R) => readonly string[]) {
     this.#valuesOf = valuesOf;
@@ -22,7 +24,11 @@ export class RowIndex<R> {
   put(entry: Entry<R>, before: R | undefined): void {
     const values = this.#valuesOf(entry.row);
     const old = before === undefined ? [] : this.#valuesOf(before);
-    for (const value of old) if (!values.includes(value)) this.#buckets.get(value)?.delete(entry);
+    for (const value of old) {
+      if (values.includes(value)) continue;
+      this.#buckets.get(value)?.delete(entry);
+      this.#inOrder.delete(value);
+    }
     for (const value of values) {
       if (old.includes(value)) continue;
       const bucket = this.#buckets.get(value);
@@ -31,12 +37,24 @@ export class RowIndex<R> {
         bucket.add(entry);
         if (before !== undefined) this.#unsorted.add(value);
       }
+      if (before === undefined) this.#inOrder.get(value)?.push(entry);
+      else this.#inOrder.delete(value);
     }
   }
 
   /** Rows that have this value, in order of first writing. */
   find(value: string): readonly R[] {
     return [...this.#sorted(value)].map(({ row }) => row);
+  }
+
+  /** The last `limit` of the rows that have this value, in order of first writing; the others are not gone through. */
+  latest(value: string, limit: number): readonly R[] {
+    let entries = this.#inOrder.get(value);
+    if (!entries) {
+      entries = [...this.#sorted(value)];
+      this.#inOrder.set(value, entries);
+    }
+    return entries.slice(-limit).map(({ row }) => row);
   }
 
   /** Rows that have at least one of these values, in order of first writing. */
@@ -55,6 +73,7 @@ export class RowIndex<R> {
   clear(): void {
     this.#buckets.clear();
     this.#unsorted.clear();
+    this.#inOrder.clear();
   }
 
   #sorted(value: string): ReadonlySet<Entry<R>> {

@@ -29,3 +29,23 @@ test('a row that gave way is found no longer by what it had', () => {
   index.put(one, before);
   expect([index.count('oak'), index.count('elm')]).toEqual([0, 1]);
 });
+
+test('the latest rows of a value are those of any order of asking and putting', () => {
+  const index = new RowIndex<Board>(({ woods }) => woods);
+  const latest = (limit: number) => index.latest('oak', limit).map(({ id }) => id);
+  expect(latest(2)).toEqual([]);
+  const boards = ['a', 'b', 'c', 'd'].map((id, at) => entry(at + 1, { id, woods: ['oak'] }));
+  for (const board of boards.slice(0, 3)) index.put(board, undefined);
+  expect([latest(1), latest(2), latest(9)]).toEqual([['c'], ['b', 'c'], ['a', 'b', 'c']]);
+  index.put(boards[3] as (typeof boards)[0], undefined);
+  expect(latest(2)).toEqual(['c', 'd']);
+  // One goes, and comes back to its old place.
+  const gone = boards[1] as (typeof boards)[0];
+  const [oak, ash] = [gone.row, { id: 'b', woods: ['ash'] }];
+  gone.row = ash;
+  index.put(gone, oak);
+  expect(latest(9)).toEqual(['a', 'c', 'd']);
+  gone.row = oak;
+  index.put(gone, ash);
+  expect(latest(9)).toEqual(['a', 'b', 'c', 'd']);
+});

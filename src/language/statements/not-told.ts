@@ -76,7 +76,7 @@ const LOOKS: readonly Look[] = [
     kind: 'task',
     why: 'it tells how much room a thing must have, or the way it must come',
     pattern: phrase(
-      '^<lead>* (?! i | we ) <plain>{1,8} (?: needs | need | has | have | wants | want | must | ought | got )+ to (?: clear <any>{1,6} by | (?: come | go | fit | get | pass )  (?: in | out | up | down )* (?: through | past | under | between ) )',
+      '^<lead>* (?! i | we ) <plain>{1,8} (?: needs | need | has | have | wants | want | must | ought | got )+ to (?: clear <any>{1,6} by | (?: come | go | fit | get | pass ) (?: in | up | down )* (?: through | past | under | between ) )',
     ),
   },
   {
