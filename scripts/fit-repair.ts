@@ -1,15 +1,33 @@
 // Fits the weights by which heard words are read as others of the same sound, on stories spoken by the learned voices:
-// npx tsx scripts/fit-repair.ts --corpus FOLDER [--check] [--verbose]
+// npx tsx scripts/fit-repair.ts --corpus FOLDER [--sound] [--check] [--verbose]
+// --sound fits those that also weigh what the recogniser told of its doubts.
 // --check leaves each story out in turn and tells what the weights of the others do to it; without it the table is
 // written.
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { candidatesIn } from '../src/language/heard/heard-candidates.ts';
+import { doubtsInText, type HeardDoubt } from '../src/language/heard/heard-doubts.ts';
 import { mendText } from '../src/language/heard/mended-text.ts';
 import { heardWords } from '../src/language/heard/repair.ts';
 import { SoundIndex, tradeBySound } from '../src/language/heard/sound-index.ts';
-import { chosen, isBorneOut, isOfWords, type Needed, sceneOf } from '../src/language/heard/trade-by-sound.ts';
-import { type Candidate, FEATURES, weigh } from '../src/language/heard/weigh-candidate.ts';
+import {
+  chosen,
+  hasEvidence,
+  isBorneOut,
+  isOfWords,
+  NEEDED,
+  NEEDED_WITH_SOUND,
+  type Needed,
+  sceneOf,
+} from '../src/language/heard/trade-by-sound.ts';
+import {
+  type Candidate,
+  doubtsByPlace,
+  SOUND_FEATURES,
+  FEATURES as WORD_FEATURES,
+  weigh,
+  weighWithSound,
+} from '../src/language/heard/weigh-candidate.ts';
 import { singular } from '../src/language/lexicon/trade-nouns.ts';
 import { addToTally, align, emptyTally, plainWord, type RepairTally, wordsApart } from './hearing/aligned.ts';
 import { HearingCache, textOf } from './hearing/heard-talk.ts';
@@ -33,11 +51,22 @@ interface Memo {
 
 const args = process.argv.slice(2);
 const verbose = args.includes('--verbose');
+const withSound = args.includes('--sound');
+const FEATURES: readonly string[] = withSound ? SOUND_FEATURES : WORD_FEATURES;
 const corpus = args[args.indexOf('--corpus') + 1];
 const cache = new HearingCache();
 const NONE = new SoundIndex([]);
 
-function casesOf(story: string, said: string, heard: string, knownItems: readonly string[]): Memo {
+interface HeardMemo {
+  readonly story: string;
+  readonly said: string;
+  readonly heard: string;
+  readonly knownItems: readonly string[];
+  readonly doubts: readonly HeardDoubt[];
+}
+
+function casesOf({ story, said, heard, knownItems, doubts }: HeardMemo): Memo {
+  const byPlace = doubtsByPlace(doubts);
   const words = heardWords(heard);
   const scene = sceneOf(words, { knownItems });
   const reference = heardWords(said).map(({ lower }) => plainWord(lower));
@@ -81,7 +110,7 @@ function casesOf(story: string, said: string, heard: string, knownItems: readonl
     return {
       candidate,
       case: {
-        features: weigh(scene, candidate),
+        features: withSound ? weighWithSound(scene, candidate, byPlace) : weigh(scene, candidate),
         isWord: isOfWords(words, candidate),
         isRight:
           gain > 0 &&
@@ -105,7 +134,16 @@ function memosHeard(): readonly Memo[] {
       const known: string[] = [];
       for (const memo of story.memos) {
         const heard = cache.find(memo.text, voice.name);
-        if (heard) memos.push(casesOf(story.story, memo.text, textOf(heard), [...known]));
+        if (heard)
+          memos.push(
+            casesOf({
+              story: story.story,
+              said: memo.text,
+              heard: textOf(heard),
+              knownItems: [...known],
+              doubts: doubtsInText(heard.utterances) ?? [],
+            }),
+          );
         known.push(...(memo.figures ?? []).map(({ item }) => item));
       }
     }
@@ -185,7 +223,7 @@ function apply(
   tell: boolean,
 ): void {
   const scored = memo.candidates
-    .filter(({ case: one }) => isBorneOut(one.features, one.isWord))
+    .filter(({ case: one }) => (withSound ? hasEvidence : isBorneOut)(one.features, one.isWord))
     .map(({ candidate, case: one }) => ({
       candidate,
       odds: score(weights, one.features),
@@ -220,14 +258,15 @@ if (args.includes('--check')) {
   const byStory = stories.map((left) => {
     return { left, weights: fitChoice(choicesOf(memos.filter(({ story }) => story !== left))) };
   });
-  for (const least of [0.25, 0.35, 0.45, 0.55])
+  const needed = withSound ? NEEDED_WITH_SOUND : NEEDED;
+  for (const least of [0.35, 0.5])
     for (const mostHeardWord of [0.05, 0.1, 0.2, 0.3]) {
       const tally = emptyTally();
       for (const memo of memos)
         apply(
           memo,
           byStory.find(({ left }) => left === memo.story)?.weights ?? [],
-          { least, mostHeard: 0.25, mostHeardWord },
+          { ...needed, least, mostHeardWord },
           tally,
           verbose && least === 0.35 && mostHeardWord === 0.1,
         );
@@ -251,14 +290,24 @@ if (args.includes('--odds')) {
 FEATURES.forEach((name, k) => {
   console.log(name.padEnd(24), weights[k]?.toFixed(3));
 });
-if (!args.includes('--check'))
+if (!args.includes('--check')) {
+  const [file, type, name] = withSound
+    ? (['sound-weights', 'SoundFeature', 'SOUND_WEIGHTS'] as const)
+    : (['repair-weights', 'Feature', 'REPAIR_WEIGHTS'] as const);
+  const what = withSound ? 'a repair where the recogniser told its doubts' : 'a repair';
+  const row = (feature: string, k: number) =>
+    `  ${/\W/.test(feature) ? `'${feature}'` : feature}: ${Number((weights[k] ?? 0).toFixed(2))},`;
   writeFileSync(
-    join(import.meta.dirname, '../src/language/heard/repair-weights.ts'),
-    `/** Weights of what speaks for and against a repair. Written by scripts/fit-repair.ts; do not edit by hand. */
-import type { Feature } from './weigh-candidate.ts';
+    join(import.meta.dirname, `../src/language/heard/${file}.ts`),
+    `/**
+ * Weights of what speaks for and against ${what}. Written by scripts/fit-repair.ts; do not edit by
+ * hand.
+ */
+import type { ${type} } from './weigh-candidate.ts';
 
-export const REPAIR_WEIGHTS: Readonly<Record<Feature, number>> = {
-${FEATURES.map((name, k) => `  ${/\W/.test(name) ? `'${name}'` : name}: ${Number((weights[k] ?? 0).toFixed(2))},`).join('\n')}
+export const ${name}: Readonly<Record<${type}, number>> = {
+${FEATURES.map(row).join('\n')}
 };
 `,
   );
+}

@@ -7,6 +7,7 @@ import { type Candidate, examine } from './examine-file.ts';
 import { loadHearing } from './hearing.ts';
 import { now } from './instant.ts';
 import { whatIsKnown } from './known.ts';
+import { doubtsInText, type HeardDoubt } from './language/heard/heard-doubts.ts';
 import type { WordCorrection } from './language/notes.ts';
 import type { LookAhead } from './listening/what-is-new.ts';
 import { correctionsIn } from './model/corrections.ts';
@@ -14,7 +15,7 @@ import { deviceViews } from './model/devices.ts';
 import type { NewEvent, NotesRead, SpokenText } from './model/events.ts';
 import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
-import { notesAfter, reworded, type Wording } from './model/reword.ts';
+import { notesAfter, reworded, type Said, type Wording } from './model/reword.ts';
 import type { MemoRow, ProjectRows } from './model/rows.ts';
 import { transcriptViews } from './model/transcripts.ts';
 import type { MemoSource, Utterance } from './model/views.ts';
@@ -185,7 +186,7 @@ export class MemoTaking {
     const { text: before } = memo ?? {};
     if (!memo?.notes || before === undefined) throw notReadYet(memoId);
     const said = reworded({ text: before, utterances: memo.utterances }, wording);
-    const read = await this.#read(wordsOf({ ...memo, text: said.text }));
+    const read = await this.#read(wordsOf({ ...memo, ...said }));
     const { span, words } = wording;
     const was = before.slice(span.start, span.end);
     this.#store.append((rows) => {
@@ -214,7 +215,7 @@ export class MemoTaking {
    */
   async lookAhead(talk: readonly Utterance[], recordedAt: string): Promise<LookAhead> {
     const text = talk.map((utterance) => utterance.text).join(' ');
-    const reading = await this.#read({ text, recordedAt, isHeard: true });
+    const reading = await this.#read({ text, recordedAt, isHeard: true, ...doubtsOf(talk) });
     const at = now();
     const memoId = `m${this.#store.memoCount() + 1}`;
     const source: MemoSource = { name: 'the talk so far', kind: 'recording', sha256: '', bytes: 0 };
@@ -271,16 +272,16 @@ export class MemoTaking {
     watch: Watch & Pick<TakeOptions, 'heard'>,
     spoken?: SpokenText,
   ): Promise<void> {
-    let { text } = memo;
+    let { text, utterances } = memo;
     if (text === undefined) {
       const heard = spoken ?? (watch.heard && spokenText(watch.heard));
       const transcript = heard ?? (await this.#hear(memo, watch));
       this.#store.append([{ kind: 'transcript-made', at: now(), memoId: memo.id, transcript }]);
       this.#forgetHeard(memo, watch.engine);
-      text = transcript.text;
+      ({ text, utterances } = transcript);
     }
     watch.onProgress?.({ stage: 'reading', fraction: 0 });
-    const reading = await this.#read(wordsOf({ ...memo, text }));
+    const reading = await this.#read(wordsOf({ ...memo, text, utterances }));
     const event: NewEvent = { kind: 'notes-read', at: now(), memoId: memo.id, ...reading };
     // Another taker may have read it meanwhile: a memo is read once.
     this.#store.append((rows) => (rows.get('memos', memo.id)?.notes ? [] : [event]));
@@ -333,7 +334,7 @@ export class MemoTaking {
       }
       const transcript = await this.#hear(memo, watch);
       watch.onProgress?.({ stage: 'reading', fraction: 0 });
-      const reading = await this.#read(wordsOf({ ...memo, text: transcript.text }));
+      const reading = await this.#read(wordsOf({ ...memo, ...transcript }));
       let version = 0;
       this.#store.append((rows) => {
         version = rows.where('hearings', 'memoId', memoId).length + 2;
@@ -365,14 +366,18 @@ export class MemoTaking {
   }
 
   async #read(
-    { text, recordedAt, isHeard }: Words,
+    { text, recordedAt, isHeard, doubts }: Words,
     saidNow: readonly WordCorrection[] = [],
   ): Promise<MemoReading> {
     const { readMemo } = await import('./language/pipeline.ts');
     const { units, region } = projectInfo(this.#store.rows);
     const place = region ? { region } : {};
     const heard = isHeard
-      ? { isHeard, corrections: [...correctionsIn(this.#store.handLog()), ...saidNow] }
+      ? {
+          isHeard,
+          ...(doubts ? { doubts } : {}),
+          corrections: [...correctionsIn(this.#store.handLog()), ...saidNow],
+        }
       : {};
     const known = whatIsKnown(this.#store.rows, text);
     const { notes, repairs } = readMemo(text, { units, ...place, recordedAt, ...known, ...heard });
@@ -407,17 +412,27 @@ interface Words {
   readonly text: string;
   readonly recordedAt: string;
   readonly isHeard: boolean;
+  /** What the recogniser held to be nearly as likely. */
+  readonly doubts?: readonly HeardDoubt[];
 }
 
 const wordsOf = ({
   text = '',
   recordedAt,
   source,
-}: Pick<MemoRow, 'text' | 'recordedAt' | 'source'>): Words => ({
+  utterances,
+}: Pick<MemoRow, 'recordedAt' | 'source'> & Partial<Said>): Words => ({
   text,
   recordedAt,
   isHeard: source.kind === 'recording',
+  ...doubtsOf(utterances),
 });
+
+/** The doubts of a talk, by their place in its text. */
+function doubtsOf(talk: readonly Utterance[] = []): Pick<Words, 'doubts'> {
+  const doubts = doubtsInText(talk);
+  return doubts ? { doubts } : {};
+}
 
 function spokenText({ utterances, dropped, engine }: NonNullable<TakeOptions['heard']>): SpokenText {
   return {

@@ -4,7 +4,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Story } from '../../tests/kit/story.ts';
-import { HearingCache, hearSound, textOf } from './heard-talk.ts';
+import { type HeardTalk, HearingCache, hearSound, textOf } from './heard-talk.ts';
 import { HearingMeasure } from './measure.ts';
 import { makeNoise, NOISES, type NoiseLevel } from './noise.ts';
 import { storiesToSpeak } from './texts.ts';
@@ -26,10 +26,10 @@ export async function measureWords({ corpus, stories, memos, heardOnly }: WordsA
   const cache = new HearingCache();
   const all = storiesToSpeak(corpus);
   const heardOf = async (story: Story, voice: Voice, noise?: NoiseLevel) => {
-    const texts = new Map<string, string>();
+    const texts = new Map<string, HeardTalk>();
     for (const { text } of story.memos.slice(0, memos)) {
       const heard = heardOnly ? cache.find(text, voice.name, noise) : await cache.hear(text, voice, noise);
-      if (heard) texts.set(text, textOf(heard));
+      if (heard) texts.set(text, heard);
     }
     return texts;
   };

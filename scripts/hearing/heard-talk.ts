@@ -10,7 +10,9 @@ import { join } from 'node:path';
 import type { Utterance } from '../../src/model/views.ts';
 import { checkedModelFiles, type ModelFiles } from '../../src/speech/model-folder.ts';
 import { bundledSetup } from '../../src/speech/moonshine-engine.ts';
-import { Listener } from '../../src/speech/recogniser/listener.ts';
+import { Listener, loadRecogniser } from '../../src/speech/recogniser/listener.ts';
+import type { RecogniserSetup } from '../../src/speech/recogniser/messages.ts';
+import type { SoundRecogniser } from '../../src/speech/recogniser/recognised.ts';
 import { type NoiseLevel, withNoise } from './noise.ts';
 import { speak, type Voice } from './voices.ts';
 
@@ -29,7 +31,7 @@ const STEP = RATE;
 export class HearingCache {
   readonly #folder: string;
 
-  constructor(folder = join(tmpdir(), 'hearwright-heard')) {
+  constructor(folder = join(tmpdir(), 'hearwright-heard-2')) {
     this.#folder = folder;
     mkdirSync(folder, { recursive: true });
   }
@@ -100,28 +102,28 @@ export function readSound(file: string): Float32Array {
 }
 
 let models: ModelFiles | undefined;
+let recogniser: SoundRecogniser | undefined;
 
 /** The files, checked once, and one recogniser for every listener: loading it takes longer than hearing a short talk. */
-async function loadOnce(): Promise<ModelFiles> {
-  if (models) return models;
-  const checked = await checkedModelFiles();
-  if (!checked.ok) throw checked.problem;
-  const { default: sherpa } = await import('sherpa-onnx-node');
-  const Recognizer = sherpa.OfflineRecognizer;
-  let one: InstanceType<typeof Recognizer> | undefined;
-  sherpa.OfflineRecognizer = function shared(config: ConstructorParameters<typeof Recognizer>[0]) {
-    one ??= new Recognizer(config);
-    return one;
-  } as unknown as typeof Recognizer;
-  models = checked.value;
-  return models;
+async function loadOnce(): Promise<{
+  readonly setup: RecogniserSetup;
+  readonly recogniser: SoundRecogniser;
+}> {
+  if (!models) {
+    const checked = await checkedModelFiles();
+    if (!checked.ok) throw checked.problem;
+    models = checked.value;
+  }
+  const setup = bundledSetup(models);
+  recogniser ??= await loadRecogniser(setup);
+  return { setup, recogniser };
 }
 
 /** Hears samples in this process. A listener for each: its voice activity starts afresh, as for a file. */
 export async function hearSound(samples: Float32Array): Promise<HeardTalk> {
-  const files = await loadOnce();
+  const { setup, recogniser } = await loadOnce();
   const started = process.cpuUsage();
-  const listener = await Listener.load(bundledSetup(files));
+  const listener = await Listener.load(setup, recogniser);
   const utterances: Utterance[] = [];
   for (let at = 0; at < samples.length; at += STEP) {
     for await (const told of listener.accept(samples.subarray(at, at + STEP)))

@@ -1,5 +1,6 @@
 /** What was said against what was heard, before and after repair, and the notes of both. */
 
+import { doubtsInText } from '../../src/language/heard/heard-doubts.ts';
 import { mendText } from '../../src/language/heard/mended-text.ts';
 import { readMemo } from '../../src/language/pipeline.ts';
 import { foldSpeech, numbersIn } from '../../tests/kit/fold-speech.ts';
@@ -8,6 +9,7 @@ import { StoryScore } from '../../tests/kit/score-story.ts';
 import type { Story } from '../../tests/kit/story.ts';
 import { sumErrors, type WordErrors, wordErrors } from '../../tests/kit/word-error-rate.ts';
 import { addToTally, emptyTally, heardRight, plainWord, plainWords, type RepairTally } from './aligned.ts';
+import { type HeardTalk, textOf } from './heard-talk.ts';
 
 interface BeforeAndAfter {
   before: WordErrors[];
@@ -25,19 +27,22 @@ export class HearingMeasure {
   #notesOfMemos = 0;
 
   /** One story with what was heard of each of its memos; memos that were not heard are left out. */
-  add(story: Story, heardOf: (text: string) => string | undefined): void {
+  add(story: Story, heardOf: (text: string) => HeardTalk | undefined): void {
     const memos = story.memos.flatMap((memo) => {
-      const heard = heardOf(memo.text);
-      return heard === undefined ? [] : [{ memo, heard }];
+      const talk = heardOf(memo.text);
+      if (talk === undefined) return [];
+      const doubts = doubtsInText(talk.utterances);
+      return [{ memo, heard: textOf(talk), ...(doubts ? { doubts } : {}) }];
     });
     const known: string[] = [];
-    for (const { memo, heard } of memos) {
+    for (const { memo, heard, doubts } of memos) {
       const { notes, repairs = [] } = readMemo(heard, {
         units: story.units,
         ...(story.region ? { region: story.region } : {}),
         recordedAt: memo.recordedAt,
         knownItems: known,
         isHeard: true,
+        ...(doubts ? { doubts } : {}),
       });
       known.push(...notes.figures.map(({ item }) => item));
       this.addText(memo.text, heard, mendText(heard, repairs).text, repairs.length);
@@ -53,7 +58,14 @@ export class HearingMeasure {
     this.#said.add(part, readStory(part));
     this.#heard.add(
       part,
-      readHeardStory({ ...part, memos: memos.map(({ memo, heard }) => ({ ...memo, text: heard })) }),
+      readHeardStory({
+        ...part,
+        memos: memos.map(({ memo, heard, doubts }) => ({
+          ...memo,
+          text: heard,
+          ...(doubts ? { doubts } : {}),
+        })),
+      }),
     );
     this.#notesOfMemos += memos.length;
   }

@@ -3,6 +3,8 @@
  * pipeline makes them, the model reconciles them, the reports print them.
  */
 
+import type { HeardDoubt } from './heard/heard-doubts.ts';
+
 /** Character offsets into the memo's text, end exclusive. `text.slice(start, end)` is the quote. */
 export interface Span {
   readonly start: number;
@@ -443,6 +445,8 @@ export interface ReadContext {
   readonly knownLimits?: readonly KnownLimit[];
   /** The words come from a recogniser and not from a keyboard: words of the trade may have been misheard. */
   readonly isHeard?: boolean;
+  /** What the recogniser held to be nearly as likely, by its place in the text; absent where it did not tell. */
+  readonly doubts?: readonly HeardDoubt[];
   /** What the person said of words that were misheard before; later ones win. Used on heard words only. */
   readonly corrections?: readonly WordCorrection[];
   /** Also trace the rules that fit the same words and came later in the order. Slower; changes no note. */

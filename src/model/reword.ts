@@ -29,8 +29,10 @@ export function reworded({ text, utterances }: Said, { span, words }: Wording): 
   const touched = places.filter(({ start, end }) => start <= span.end && end >= span.start);
   const [first, last] = [touched[0], touched.at(-1)];
   if (!first || !last) return { text: now, utterances };
+  // What the recogniser was unsure of is settled.
+  const { doubts: _, ...spoken } = first.utterance;
   const one: Utterance = {
-    ...first.utterance,
+    ...spoken,
     endSeconds: last.utterance.endSeconds,
     text: now.slice(first.start, last.end + now.length - text.length),
   };

@@ -2,6 +2,7 @@
  * What the project looks like from outside: plain data for the command line, the screen and the pages.
  * Every view is a projection of the event log; none is a source of truth.
  */
+import type { HeardDoubt } from '../language/heard/heard-doubts.ts';
 import type {
   Attribute,
   Bound,
@@ -37,6 +38,8 @@ export interface Utterance {
   readonly text: string;
   /** Each word of the text with its time, where the recogniser gives them. */
   readonly words?: readonly SpokenWord[];
+  /** What the recogniser held to be nearly as likely, by its place in the text; absent where it does not tell. */
+  readonly doubts?: readonly HeardDoubt[];
 }
 
 /** Output of the recogniser that was dropped, with the reason. */

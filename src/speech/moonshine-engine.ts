@@ -10,21 +10,29 @@ const THREADS = 1;
 /** Longer pieces loop, or come back empty. */
 const LONGEST_PIECE_SECONDS = 15;
 
-/** How the recogniser's process is set up with the bundled files. */
-export function bundledSetup({ encoder, decoder, tokens, voiceActivity }: ModelFiles): RecogniserSetup {
+/** How the recogniser's process is set up with the bundled files; `words` are the project's own for its things. */
+export function bundledSetup(
+  { encoder, decoder, tokens, voiceActivity }: ModelFiles,
+  words: readonly string[] = [],
+): RecogniserSetup {
   return {
     voiceActivity,
-    recogniser: { kind: 'sherpa', model: { tokens, moonshine: { encoder, mergedDecoder: decoder } } },
+    recogniser: { kind: 'moonshine', encoder, decoder, tokens, words },
     threads: THREADS,
     longestPieceSeconds: LONGEST_PIECE_SECONDS,
   };
 }
 
+/** The single words of names, each once. */
+const wordsOf = (names: readonly string[] = []): readonly string[] => [
+  ...new Set(names.flatMap((name) => name.toLowerCase().match(/\p{L}{4,}/gu) ?? [])),
+];
+
 export const bundledSource: EngineSource = {
   name: ENGINE_NAME,
-  async prepare() {
+  async prepare({ words }) {
     const files = await checkedModelFiles();
-    return files.ok ? { ok: true, value: bundledSetup(files.value) } : files;
+    return files.ok ? { ok: true, value: bundledSetup(files.value, wordsOf(words)) } : files;
   },
 };
 

@@ -41,7 +41,7 @@ function readOne(
   isHeard = false,
 ): MemoNotes {
   return readMemo(memo.text, {
-    ...(isHeard ? { isHeard } : {}),
+    ...(isHeard ? { isHeard, ...(memo.doubts ? { doubts: memo.doubts } : {}) } : {}),
     units: story.units,
     ...(story.region ? { region: story.region } : {}),
     recordedAt: memo.recordedAt,

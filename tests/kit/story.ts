@@ -2,6 +2,7 @@
  * A story: one build told in dictated memos over several days, with the notes that a careful listener would take.
  * The format is described in docs/stories.md.
  */
+import type { HeardDoubt } from '../../src/language/heard/heard-doubts.ts';
 import type { Attribute, Bound, Dimension, HouseUnits } from '../../src/language/notes.ts';
 import type { FindingKind } from '../../src/model/views.ts';
 
@@ -30,6 +31,8 @@ export interface GoldMemo {
   readonly id: string;
   readonly recordedAt: string;
   readonly text: string;
+  /** What the recogniser was unsure of, where the text is its own. */
+  readonly doubts?: readonly HeardDoubt[];
   readonly figures?: readonly GoldFigure[];
   readonly decisions?: readonly { readonly quote: string; readonly gist: string }[];
   readonly tasks?: readonly {

@@ -106,5 +106,12 @@ function isOneOfThem(meant: string, distance: number, first: Heard, second: Hear
 
 /** One word in two spellings, or one and many of it: nothing was misheard. */
 function isSpelling(heard: string, meant: string): boolean {
-  return singular(heard) === singular(meant) || heard === meant.replaceAll(' ', '');
+  return oneSpelling(singular(heard)) === oneSpelling(singular(meant)) || heard === meant.replaceAll(' ', '');
 }
+
+/** American where the two spellings differ: "fibre", "moulding", "colour". */
+const oneSpelling = (word: string) =>
+  word
+    .replace(/(?<=[bct])re$/, 'er')
+    .replace(/ou(?=ld)/, 'o')
+    .replace(/(?<=[^f])our/, 'or');

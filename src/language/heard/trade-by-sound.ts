@@ -6,10 +6,21 @@ import { isKnownWord } from './known-words.ts';
 import type { Heard, RepairRule } from './repair.ts';
 import { REPAIR_WEIGHTS } from './repair-weights.ts';
 import { SoundIndex, tradeBySound } from './sound-index.ts';
-import { type Candidate, FEATURES, type HeardScene, weigh } from './weigh-candidate.ts';
+import { SOUND_WEIGHTS } from './sound-weights.ts';
+import {
+  type Candidate,
+  doubtsByPlace,
+  FEATURES,
+  type HeardScene,
+  SOUND_FEATURES,
+  weigh,
+  weighWithSound,
+} from './weigh-candidate.ts';
 
 /** Set so that a right word is seldom changed: at most once in a thousand words, on talk that was not learned from. */
-const NEEDED: Needed = { least: 0.35, mostHeard: 0.25, mostHeardWord: 0.08 };
+export const NEEDED: Needed = { least: 0.35, mostHeard: 0.25, mostHeardWord: 0.08 };
+/** The same where the recogniser told its doubts: what it was sure of is no candidate. */
+export const NEEDED_WITH_SOUND: Needed = { least: 0.5, mostHeard: 0.5, mostHeardWord: 0.3 };
 
 export interface Scored {
   readonly candidate: Candidate;
@@ -26,21 +37,15 @@ export interface Scored {
  */
 export const tradeWordsBySound: RepairRule = (words, context) => {
   if (!context.isHeard) return [];
-  const scene = sceneOf(words, context);
-  const weights = FEATURES.map((name) => REPAIR_WEIGHTS[name] ?? 0);
+  const { featuresOf, weights, needed, isLikely } = way(sceneOf(words, context), context);
   const scored = candidatesIn(words, tradeBySound(), ownWords(context)).flatMap((candidate) => {
-    const features = weigh(scene, candidate);
+    const features = featuresOf(candidate);
     const isWord = isOfWords(words, candidate);
-    if (!isBorneOut(features, isWord)) return [];
-    return [
-      {
-        candidate,
-        isWord,
-        odds: features.reduce((sum, value, k) => sum + value * (weights[k] as number), 0),
-      },
-    ];
+    if (!isLikely(features, isWord)) return [];
+    const odds = features.reduce((sum, value, k) => sum + value * (weights[k] as number), 0);
+    return [{ candidate, isWord, odds }];
   });
-  return chosen(scored, NEEDED).map(({ candidate: { from, to, means } }) => {
+  return chosen(scored, needed).map(({ candidate: { from, to, means } }) => {
     const [first, last] = [words[from] as Heard, words[to - 1] as Heard];
     return {
       start: first.start,
@@ -50,6 +55,24 @@ export const tradeWordsBySound: RepairRule = (words, context) => {
     };
   });
 };
+
+/** How candidates are weighed: with the recogniser's own doubts where it told them. */
+function way(scene: HeardScene, { doubts }: ReadContext) {
+  if (!doubts)
+    return {
+      featuresOf: (candidate: Candidate) => weigh(scene, candidate),
+      weights: FEATURES.map((name) => REPAIR_WEIGHTS[name]),
+      needed: NEEDED,
+      isLikely: isBorneOut,
+    };
+  const byPlace = doubtsByPlace(doubts);
+  return {
+    featuresOf: (candidate: Candidate) => weighWithSound(scene, candidate, byPlace),
+    weights: SOUND_FEATURES.map((name) => SOUND_WEIGHTS[name]),
+    needed: NEEDED_WITH_SOUND,
+    isLikely: hasEvidence,
+  };
+}
 
 /** Whether the heard words that a candidate stands for are words, two always. */
 export const isOfWords = (words: readonly Heard[], { from, to }: Candidate): boolean =>
@@ -71,6 +94,12 @@ export function isBorneOut(features: readonly number[], isWord: boolean): boolea
     !isWord || EVIDENCE.some((k) => (features[k] ?? 0) > 0) || (features[NEIGHBOURS] ?? 0) >= MUCH_LIKELIER
   );
 }
+
+const NOT_IN_SOUND = SOUND_FEATURES.indexOf('not in the sound');
+
+/** Whether the sound speaks for a word in place of another, by the features that are weighed with the sound. */
+export const hasEvidence = (features: readonly number[], isWord: boolean): boolean =>
+  !isWord || features[NOT_IN_SOUND] === 0;
 
 /** What must hold of a repair. */
 export interface Needed {

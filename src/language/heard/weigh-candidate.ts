@@ -2,9 +2,11 @@
 import { singular } from '../lexicon/trade-nouns.ts';
 import { tradeWords } from '../lexicon/trade-words.ts';
 import { timesHeardAs } from './heard-as-table.ts';
+import type { HeardDoubt } from './heard-doubts.ts';
 import { isKnownWord } from './known-words.ts';
 import { logChanceAfter, timesSaid } from './neighbours.ts';
 import type { Heard } from './repair.ts';
+import { REPAIR_WEIGHTS } from './repair-weights.ts';
 import { soundsOf } from './sounds.ts';
 import { countedAs, STOP } from './word-classes.ts';
 
@@ -56,6 +58,26 @@ export const FEATURES = [
   'nearest',
 ] as const;
 export type Feature = (typeof FEATURES)[number];
+
+/** What is weighed where the recogniser told its doubts; `words` is what the features above come to. */
+export const SOUND_FEATURES = [
+  'bias',
+  'words',
+  'neighbours',
+  'project knows it',
+  'said elsewhere',
+  'makes a phrase',
+  'heard is of the trade',
+  'heard is no word',
+  'two for one',
+  'not in the sound',
+  'sound',
+  'sound of a word',
+  'likelier than heard',
+  'likeliest in the sound',
+  'heard unsure',
+] as const;
+export type SoundFeature = (typeof SOUND_FEATURES)[number];
 
 const stemOf = (word: string) => singular(word.replace(/'s$/, ''));
 const baseOf = (word: string) => stemOf(word).replace(/(?:ing|ed|er|e|s)$/, '');
@@ -111,6 +133,43 @@ export function weigh(
     heardSounds.at(-1) === meantSounds.at(-1) ? 1 : 0,
     isNearest ? 1 : 0,
   ];
+}
+
+/** Odds below this are none. */
+const LEAST_ODDS = -8;
+/** A recogniser that writes what it holds for less likely than one in fifty is at a loss. */
+const MOST_UNSURE = 4;
+
+/** Features of one candidate with its odds by the sound, in the order of `SOUND_FEATURES`. */
+export function weighWithSound(
+  scene: HeardScene,
+  candidate: Candidate,
+  doubts: ReadonlyMap<number, readonly HeardDoubt[]>,
+): readonly number[] {
+  const features = weigh(scene, candidate);
+  const [first, last] = [scene.words[candidate.from], scene.words[candidate.to - 1]];
+  const doubt = doubts.get(first?.start ?? -1)?.find(({ end }) => end === last?.end);
+  const odds = doubt?.others.find(({ means }) => means === candidate.means)?.odds;
+  const unsure = doubt ? Math.min(MOST_UNSURE, -Math.log(Math.max(doubt.chance, 0.01))) : 0;
+  const shared = SHARED.map((k) => features[k] as number);
+  const words = features.reduce((sum, value, k) => sum + value * (WORD_WEIGHTS[k] as number), 0);
+  const byWords = [1, words, ...shared];
+  if (doubt === undefined || odds === undefined) return [...byWords, 1, 0, 0, 0, 0, unsure];
+  const sound = Math.max(LEAST_ODDS, odds);
+  const isLikeliest = doubt.others.every((other) => other.odds <= odds);
+  const isWord = (features[NO_WORD] as number) === 0;
+  return [...byWords, 0, sound, isWord ? sound : 0, Math.max(0, sound), isLikeliest ? 1 : 0, unsure];
+}
+const NO_WORD = FEATURES.indexOf('heard is no word');
+const WORD_WEIGHTS = FEATURES.map((name) => REPAIR_WEIGHTS[name]);
+/** Features that both sets hold: here they may count for more. */
+const SHARED = SOUND_FEATURES.slice(2, 9).map((name) => FEATURES.indexOf(name as Feature));
+
+/** Doubts by the place where their words begin. */
+export function doubtsByPlace(doubts: readonly HeardDoubt[]): ReadonlyMap<number, readonly HeardDoubt[]> {
+  const byPlace = new Map<number, HeardDoubt[]>();
+  for (const doubt of doubts) byPlace.set(doubt.start, [...(byPlace.get(doubt.start) ?? []), doubt]);
+  return byPlace;
 }
 
 function makesPhrase(first: string, second: string | undefined): boolean {

@@ -1,4 +1,5 @@
 /** Hears one piece of sound, and its halves where the recogniser stumbles. */
+import type { HeardDoubt } from '../../language/heard/heard-doubts.ts';
 import { isLoop, tooFast } from './evidence.ts';
 import { quietestPlace } from './quiet-place.ts';
 import { type Recognised, type TimedWord, tidy } from './recognised.ts';
@@ -11,6 +12,8 @@ export interface HeardPart {
   readonly text: string;
   /** Where the model gives times: in seconds from the piece's beginning. */
   readonly words?: readonly TimedWord[];
+  /** Where the model tells: by their place in the text. */
+  readonly doubts?: readonly HeardDoubt[];
 }
 
 export type Recognise = (samples: Float32Array) => Promise<Recognised>;
@@ -29,12 +32,12 @@ export async function hearPiece(
   offset = 0,
   depth = 0,
 ): Promise<HeardPart[]> {
-  const { text: said, words } = await recognise(samples);
+  const { text: said, words, doubts } = await recognise(samples);
   const text = tidy(said);
   const stumbled = text === '' || tooFast(text, samples.length / SAMPLE_RATE) || isLoop(text);
   if (!stumbled || depth === DEEPEST_HALVING || samples.length < 2 * SHORTEST_HALF) {
     const timed = words ? { words: later(words, offset / SAMPLE_RATE) } : {};
-    return [{ start: offset, end: offset + samples.length, text, ...timed }];
+    return [{ start: offset, end: offset + samples.length, text, ...timed, ...(doubts ? { doubts } : {}) }];
   }
   const cut = quietestPlace(samples, Math.floor(samples.length * 0.3), Math.ceil(samples.length * 0.7));
   const left = await hearPiece(samples.subarray(0, cut), recognise, offset, depth + 1);

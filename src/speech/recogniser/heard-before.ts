@@ -35,7 +35,8 @@ export function openHeardBefore(setup: RecogniserSetup): HeardBefore {
 
 /** What must be the same for a piece to come out the same. */
 function markOf({ recogniser, longestPieceSeconds }: RecogniserSetup): string {
-  const { kind, model } = recogniser;
+  const { kind } = recogniser;
+  const model = kind === 'moonshine' ? recogniser.decoder : recogniser.model;
   return JSON.stringify({ heard: 1, kind, model, longestPieceSeconds });
 }
 

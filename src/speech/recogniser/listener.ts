@@ -5,7 +5,8 @@ import { backgroundLevel, level, whyNoSpeech } from './evidence.ts';
 import { type HeardPart, hearPiece, later } from './hear-piece.ts';
 import { type HeardBefore, openHeardBefore } from './heard-before.ts';
 import type { RecogniserSetup } from './messages.ts';
-import { placeUtterances } from './place-utterances.ts';
+import { loadMoonshine } from './moonshine/moonshine-recogniser.ts';
+import { placeUtterances, withDoubts } from './place-utterances.ts';
 import type { SoundRecogniser } from './recognised.ts';
 import { SAMPLE_RATE } from './sample-rate.ts';
 import { loadSherpaRecogniser } from './sherpa-recogniser.ts';
@@ -67,12 +68,9 @@ export class Listener {
    * Loads the models. The files must have been checked: a damaged one ends the process. A live listener tells each
    * stretch as soon as it ends, and again when it is heard together with its neighbours.
    */
-  static async load(setup: RecogniserSetup): Promise<Listener> {
+  static async load(setup: RecogniserSetup, loaded?: SoundRecogniser): Promise<Listener> {
     const { default: sherpa } = await import('sherpa-onnx-node');
-    const recogniser =
-      setup.recogniser.kind === 'sherpa'
-        ? await loadSherpaRecogniser(setup.recogniser, setup.threads)
-        : whisperRecogniser(setup.recogniser, setup.threads);
+    const recogniser = loaded ?? (await loadRecogniser(setup));
     const vad = new sherpa.Vad(
       {
         sileroVad: {
@@ -185,12 +183,19 @@ export class Listener {
         rise: level(joinedSound(this.#window, stretches)) - background,
       });
       const words = part.words && later(part.words, start / SAMPLE_RATE);
-      const placed = placeUtterances(part.text, stretches, words);
+      const placed = withDoubts(placeUtterances(part.text, stretches, words), part);
       if (why) dropped.push(...placed.map((said) => ({ ...said, why })));
       else utterances.push(...placed);
     }
     return { utterances, dropped };
   }
+}
+
+/** Loads the model of a setup. */
+export async function loadRecogniser({ recogniser, threads }: RecogniserSetup): Promise<SoundRecogniser> {
+  if (recogniser.kind === 'moonshine') return loadMoonshine(recogniser, threads);
+  if (recogniser.kind === 'sherpa') return loadSherpaRecogniser(recogniser, threads);
+  return whisperRecogniser(recogniser, threads);
 }
 
 function isSamePiece(a: Piece, b: Piece): boolean {

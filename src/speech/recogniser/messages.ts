@@ -24,6 +24,16 @@ export interface SherpaSetup {
   readonly model: SherpaModel;
 }
 
+/** The bundled model, which also tells its doubts. */
+export interface MoonshineSetup {
+  readonly kind: 'moonshine';
+  readonly encoder: string;
+  readonly decoder: string;
+  readonly tokens: string;
+  /** The project's own words for its things. */
+  readonly words?: readonly string[];
+}
+
 /** A Whisper model that a whisper.cpp program loads, anew for each piece. */
 export interface WhisperSetup {
   readonly kind: 'whisper-program';
@@ -37,7 +47,7 @@ export interface WhisperSetup {
 export interface RecogniserSetup {
   /** The file that voice activity is found with. */
   readonly voiceActivity: string;
-  readonly recogniser: SherpaSetup | WhisperSetup;
+  readonly recogniser: SherpaSetup | MoonshineSetup | WhisperSetup;
   readonly threads: number;
   /** Stretches of talk are heard together up to this length. */
   readonly longestPieceSeconds: number;

@@ -1,6 +1,6 @@
 /** Gives each sentence of a heard text its time. */
 import type { Utterance } from '../../model/views.ts';
-import type { TimedWord } from './recognised.ts';
+import type { Recognised, TimedWord } from './recognised.ts';
 import { SAMPLE_RATE } from './sample-rate.ts';
 import { type Piece, spoken } from './stretches.ts';
 
@@ -26,6 +26,25 @@ export function placeUtterances(text: string, piece: Piece, words?: readonly Tim
     const utterance = { startSeconds: seconds(from), endSeconds: seconds(border.end), text: sentence };
     from = border.next;
     return utterance;
+  });
+}
+
+/** The same sentences, each with the doubts of its own words, by their place in it. */
+export function withDoubts(
+  sentences: readonly Utterance[],
+  { text, doubts }: Pick<Recognised, 'text' | 'doubts'>,
+): readonly Utterance[] {
+  if (!doubts) return sentences;
+  let from = 0;
+  return sentences.map((sentence) => {
+    const start = text.indexOf(sentence.text, from);
+    const end = start + sentence.text.length;
+    from = Math.max(from, end);
+    const mine = doubts.filter((doubt) => start >= 0 && doubt.start >= start && doubt.end <= end);
+    return {
+      ...sentence,
+      doubts: mine.map((doubt) => ({ ...doubt, start: doubt.start - start, end: doubt.end - start })),
+    };
   });
 }
 

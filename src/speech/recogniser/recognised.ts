@@ -1,4 +1,5 @@
 /** What a recogniser makes of one piece of sound, whatever model is behind it. */
+import type { HeardDoubt } from '../../language/heard/heard-doubts.ts';
 
 /** A word with its place in the piece, in seconds. */
 export interface TimedWord {
@@ -11,6 +12,8 @@ export interface Recognised {
   readonly text: string;
   /** In order; joined by spaces they are the text. Absent where the model gives no times. */
   readonly words?: readonly TimedWord[];
+  /** What the model held to be nearly as likely, by its place in the text; absent where it does not tell. */
+  readonly doubts?: readonly HeardDoubt[];
 }
 
 /** Hears pieces, one at a time. A piece that cannot be heard is an error with the reason. */

@@ -53,7 +53,7 @@ const PATIENCE_MS = 2000;
 
 function stop(child: ChildProcess, { recogniser }: RecogniserSetup): void {
   if (child.exitCode !== null || child.signalCode !== null) return;
-  if (recogniser.kind === 'sherpa') {
+  if (recogniser.kind !== 'whisper-program') {
     child.kill('SIGKILL');
     return;
   }

@@ -1,0 +1,28 @@
+/** Other words that the recogniser held to be nearly as likely as those that it wrote. */
+
+/** What heard words may be instead, by the sound. */
+export interface HeardDoubt {
+  /** Place in the text, in characters. */
+  readonly start: number;
+  readonly end: number;
+  /** How sure the recogniser was of what it wrote: 0 to 1. */
+  readonly chance: number;
+  readonly others: readonly {
+    readonly means: string;
+    /** Natural logarithm of the odds of these words against those written: 0 is as likely, -3 twenty times less. */
+    readonly odds: number;
+  }[];
+}
+
+/** The doubts of sentences, by their place in the text: the sentences joined by single blanks. */
+export function doubtsInText(
+  sentences: readonly { readonly text: string; readonly doubts?: readonly HeardDoubt[] }[],
+): readonly HeardDoubt[] | undefined {
+  if (sentences.every(({ doubts }) => doubts === undefined)) return undefined;
+  let from = 0;
+  return sentences.flatMap(({ text, doubts = [] }) => {
+    const moved = doubts.map((doubt) => ({ ...doubt, start: doubt.start + from, end: doubt.end + from }));
+    from += text.length + 1;
+    return moved;
+  });
+}

@@ -1,0 +1,34 @@
+/** The bundled model as a recogniser that also tells its doubts. Runs in the recogniser's own process. */
+import { readFileSync } from 'node:fs';
+import type { MoonshineSetup } from '../messages.ts';
+import { type SoundRecogniser, tidy } from '../recognised.ts';
+import { loadSherpaRecogniser } from '../sherpa-recogniser.ts';
+import { doubtsIn } from './doubts.ts';
+import { MoonshineModel } from './moonshine-model.ts';
+import { OnnxRuntime } from './onnx-runtime.ts';
+import { WordPieces } from './word-pieces.ts';
+
+/**
+ * Loads the model. Where the runtime library cannot be called directly, sherpa-onnx hears with the same files: the same
+ * words, without doubts.
+ */
+export async function loadMoonshine(setup: MoonshineSetup, threads: number): Promise<SoundRecogniser> {
+  const { tokens, encoder, decoder } = setup;
+  const runtime = await OnnxRuntime.load().catch(() => undefined);
+  if (!runtime)
+    return loadSherpaRecogniser(
+      { kind: 'sherpa', model: { tokens, moonshine: { encoder, mergedDecoder: decoder } } },
+      threads,
+    );
+  const model = new MoonshineModel(runtime, encoder, decoder, threads);
+  const pieces = new WordPieces(readFileSync(tokens, 'utf8'));
+  return {
+    recognise: (samples) =>
+      model.hear(samples, ({ ids }, weighing) => {
+        const written = ids.map((id) => pieces.textOf(id)).join('');
+        const text = tidy(written);
+        const seconds = samples.length / 16_000;
+        return { text, doubts: doubtsIn({ text, ids, seconds }, weighing, pieces, setup.words ?? []) };
+      }),
+  };
+}

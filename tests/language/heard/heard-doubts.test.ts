@@ -1,0 +1,54 @@
+import { expect, test } from 'vitest';
+import { doubtsInText } from '../../../src/language/heard/heard-doubts.ts';
+import { readMemo } from '../../../src/language/pipeline.ts';
+import { reworded } from '../../../src/model/reword.ts';
+
+const text = 'Luckily the winter orders not locked.';
+const winter = (odds: number) => ({
+  start: text.indexOf('winter'),
+  end: text.indexOf('winter') + 6,
+  chance: 0.4,
+  others: [{ means: 'window', odds }],
+});
+const read = (doubts: readonly ReturnType<typeof winter>[], isHeard = true) =>
+  readMemo(text, {
+    units: 'metric',
+    recordedAt: '2026-03-04T09:00:00Z',
+    knownItems: ['kitchen window'],
+    isHeard,
+    doubts,
+  }).repairs?.map(({ quote, means }) => `${quote} > ${means}`) ?? [];
+
+test('what the recogniser held to be as likely is read where the project speaks of it', () => {
+  expect(read([winter(-0.4)])).toEqual(['winter > window']);
+});
+
+test('a word that the recogniser was sure of stays', () => {
+  expect(read([])).toEqual([]);
+});
+
+test('typed words have no doubts', () => {
+  expect(read([winter(-0.4)], false)).toEqual([]);
+});
+
+test('doubts of sentences are placed in the text that they make together', () => {
+  const doubt = { start: 4, end: 8, chance: 0.3, others: [{ means: 'sill', odds: -0.1 }] };
+  const sentences = [
+    { text: 'Bolt it.', doubts: [] },
+    { text: 'The silk is off.', doubts: [doubt] },
+  ];
+  const [moved] = doubtsInText(sentences) ?? [];
+  expect('Bolt it. The silk is off.'.slice(moved?.start, moved?.end)).toBe('silk');
+  expect(doubtsInText([{ text: 'Bolt it.' }])).toBeUndefined();
+});
+
+test('words that a person put right are in doubt no longer', () => {
+  const utterances = [{ startSeconds: 0, endSeconds: 2, text, doubts: [winter(-0.4)] }];
+  const start = text.indexOf('winter');
+  const { utterances: now } = reworded(
+    { text, utterances },
+    { span: { start, end: start + 6 }, words: 'window' },
+  );
+  expect(now?.[0]?.text).toBe('Luckily the window orders not locked.');
+  expect(now?.[0]?.doubts).toBeUndefined();
+});
