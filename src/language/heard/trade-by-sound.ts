@@ -37,41 +37,47 @@ export interface Scored {
  */
 export const tradeWordsBySound: RepairRule = (words, context) => {
   if (!context.isHeard) return [];
-  const { featuresOf, weights, needed, isLikely } = way(sceneOf(words, context), context);
-  const scored = candidatesIn(words, tradeBySound(), ownWords(context)).flatMap((candidate) => {
-    const features = featuresOf(candidate);
-    const isWord = isOfWords(words, candidate);
-    if (!isLikely(features, isWord)) return [];
-    const odds = features.reduce((sum, value, k) => sum + value * (weights[k] as number), 0);
-    return [{ candidate, isWord, odds }];
+  const scene = sceneOf(words, context);
+  const candidates = candidatesIn(words, tradeBySound(), ownWords(context));
+  const taken = new Set<number>();
+  const repairs = waysFor(scene, context).flatMap(({ featuresOf, weights, needed, isLikely }) => {
+    const scored = candidates.flatMap((candidate) => {
+      const features = featuresOf(candidate);
+      const isWord = isOfWords(words, candidate);
+      if (!isLikely(features, isWord)) return [];
+      const odds = features.reduce((sum, value, k) => sum + value * (weights[k] as number), 0);
+      return [{ candidate, isWord, odds }];
+    });
+    const found = chosen(scored, needed)
+      .map(({ candidate }) => candidate)
+      .filter(({ from, to }) => !taken.has(from) && !taken.has(to - 1));
+    for (const { from, to } of found) taken.add(from).add(to - 1);
+    return found;
   });
-  return chosen(scored, needed).map(({ candidate: { from, to, means } }) => {
+  return repairs.map(({ from, to, means }) => {
     const [first, last] = [words[from] as Heard, words[to - 1] as Heard];
-    return {
-      start: first.start,
-      end: last.end,
-      means,
-      why: `sounds like "${means}", which is likelier here`,
-    };
+    const why = `sounds like "${means}", which is likelier here`;
+    return { start: first.start, end: last.end, means, why };
   });
 };
 
-/** How candidates are weighed: with the recogniser's own doubts where it told them. */
-function way(scene: HeardScene, { doubts }: ReadContext) {
-  if (!doubts)
-    return {
-      featuresOf: (candidate: Candidate) => weigh(scene, candidate),
-      weights: FEATURES.map((name) => REPAIR_WEIGHTS[name]),
-      needed: NEEDED,
-      isLikely: isBorneOut,
-    };
+/** How candidates are weighed: with the recogniser's own doubts first where it told them, then by the words alone. */
+function waysFor(scene: HeardScene, { doubts }: ReadContext) {
+  const byWords = {
+    featuresOf: (candidate: Candidate) => weigh(scene, candidate),
+    weights: FEATURES.map((name): number => REPAIR_WEIGHTS[name]),
+    needed: NEEDED,
+    isLikely: isBorneOut,
+  };
+  if (!doubts) return [byWords];
   const byPlace = doubtsByPlace(doubts);
-  return {
+  const bySound = {
     featuresOf: (candidate: Candidate) => weighWithSound(scene, candidate, byPlace),
-    weights: SOUND_FEATURES.map((name) => SOUND_WEIGHTS[name]),
+    weights: SOUND_FEATURES.map((name): number => SOUND_WEIGHTS[name]),
     needed: NEEDED_WITH_SOUND,
     isLikely: hasEvidence,
   };
+  return [bySound, byWords];
 }
 
 /** Whether the heard words that a candidate stands for are words, two always. */
