@@ -144,7 +144,8 @@ function changeOf(
   const has = (name: string) => signs.some(([sign]) => sign === name);
   if (has('replaced')) return { row, item, signs };
   if (isBarred) return undefined;
-  return beside.has(row.slot) || mayBeMeant(arriving, item, has) ? { row, item, signs } : undefined;
+  const isTold = beside.has(row.slot) && !areTwoTold(arriving, has);
+  return isTold || mayBeMeant(arriving, item, has) ? { row, item, signs } : undefined;
 }
 
 /** The figures told in like words, as they stand now. */
@@ -163,6 +164,16 @@ const LEAST_SHARED = 0.4;
 function mayBeMeant({ note, item: own }: Arriving, item: ItemRow, has: (sign: string) => boolean): boolean {
   if (own.id === item.id || has('name shared') || has('old value near')) return true;
   return (note.assumed?.includes('item') ?? false) && (has('name in the sentence') || has('name before'));
+}
+
+/**
+ * Whether both things are told by their names, which share no word: "it has to go through the hatch. The compressor is 720
+ * wide." Like words are of what goes with what then, and not of one thing.
+ */
+function areTwoTold({ note }: Arriving, has: (sign: string) => boolean): boolean {
+  if (note.assumed?.includes('item') || has('own thing')) return false;
+  if (has('name shared') || has('head within') || has('head beside')) return false;
+  return has('name in the sentence') || has('name before');
 }
 
 /** The one that the signs speak for loudest, where they are loud enough. */
