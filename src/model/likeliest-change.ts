@@ -24,9 +24,6 @@ const MOST_ITEMS = 6;
 /** Figures further apart are of two things, unless the unit or a nought went wrong. */
 const FURTHEST = 1100;
 
-/** What nothing but the old value itself outweighs: the other side of a pair, another thing told by its name, another measure. */
-const BARS: ReadonlySet<string> = new Set(['set apart', 'another by name', 'other measure told']);
-
 /** So much like a slip, a figure told in like words may be of the thing after all, by another name. */
 const STRONG_LIKENESS = 0.8;
 
@@ -97,50 +94,76 @@ function itemsAround({ work, arriving, held }: Looked, told: readonly string[]):
   return [...items.values()];
 }
 
-/** The figures of one thing that the arriving one may take the place of. */
-function changesOf(looked: Looked, item: ItemRow, isTold: boolean): readonly LikelyChange[] {
-  const { work, arriving, held, told, least, ofNote } = looked;
-  const { note } = arriving;
-  const ofName = signsOfName(arriving, item, held);
-  const known = ofNote + weighChange(ofName);
-  const mostOfTold = looked.ofSharing.has(item.id) ? MOST_TOLD : mostUntold(told);
-  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near) + mostOfTold;
-  if (least !== undefined && known + most + MOST_OF_SIZE < least) return [];
-  // Told nothing of an old value, most names are ruled out before their figures are looked up.
-  const mayBeOld = isTold || note.replaces !== undefined || held.near.length > 0;
-  if (!mayBeOld && !mayBeMeant(arriving, item, (name) => ofName.some(([sign]) => sign === name))) return [];
-  const rows = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === note.dimension);
-  return rows.flatMap((row) => changeOf(looked, { row, item, signs: ofName }, rows.length - 1) ?? []);
+/** A thing whose figures are looked at, with what its name says, found once for all of them. */
+interface Named {
+  readonly item: ItemRow;
+  readonly signs: readonly Sign[];
+  /** What the signs of the name come to, with those of the arriving figure. */
+  readonly sum: number;
+  /** Another thing of its kind: the front one, not the rear one. */
+  readonly isBarred: boolean;
+  /** Another thing told by its name. */
+  readonly isOther: boolean;
+  /** Its name alone says that it may be meant. */
+  readonly isMeant: boolean;
 }
 
-/** One figure as one that the arriving one may take the place of; `signs` are those of the names. */
-function changeOf(
-  looked: Looked,
-  { row, item, signs: ofName }: LikelyChange,
-  rivals: number,
-): LikelyChange | undefined {
-  const { work, arriving, held, told, beside, least, ofNote } = looked;
+function namedOf({ arriving, held, ofNote }: Looked, item: ItemRow): Named {
+  const signs = signsOfName(arriving, item, held);
+  const names = new Set(signs.map(([name]) => name));
+  return {
+    ...{ item, signs, sum: ofNote + weighChange(signs) },
+    isBarred: names.has('set apart'),
+    isOther: names.has('another by name'),
+    isMeant: mayBeMeant(arriving, item, (name) => names.has(name)),
+  };
+}
+
+/** The figures of one thing that the arriving one may take the place of. */
+function changesOf(looked: Looked, item: ItemRow, isTold: boolean): readonly LikelyChange[] {
+  const { work, arriving, held, told, least } = looked;
   const { note } = arriving;
+  const named = namedOf(looked, item);
+  if (named.isBarred && note.replaces === undefined) return [];
+  const mostOfTold = looked.ofSharing.has(item.id) ? MOST_TOLD : mostUntold(told);
+  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near) + mostOfTold;
+  if (least !== undefined && named.sum + most + MOST_OF_SIZE < least) return [];
+  // Told nothing of an old value, most names are ruled out before their figures are looked up.
+  if (!isTold && !mayBeOld(looked) && !named.isMeant) return [];
+  const rows = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === note.dimension);
+  return rows.flatMap((row) => changeOf(looked, named, row, rows.length - 1) ?? []);
+}
+
+/** Whether an old value may be told with the figure. */
+const mayBeOld = ({ arriving: { note }, held }: Looked): boolean =>
+  note.replaces !== undefined || held.near.length > 0;
+
+/** One figure as one that the arriving one may take the place of. */
+function changeOf(looked: Looked, named: Named, row: StandingRow, rivals: number): LikelyChange | undefined {
+  const { work, arriving, held, told, beside, least } = looked;
+  const { note } = arriving;
+  const { item } = named;
   const { tolerances, region } = work.settings;
   if (row.slot.includes(LIMIT_MARK) || row.status === 'series') return undefined;
+  if (!named.isMeant && !beside.has(row.slot) && !mayBeOld(looked)) return undefined;
   const ratio = ratioOf(work, arriving, row, held.size);
   if (ratio === undefined || ratio > FURTHEST) return undefined;
   const ofSize = signsOfSize(arriving, row, ratio);
-  const bars = [...ofName, ...ofSize].flatMap(([name]) => (BARS.has(name) ? [name] : []));
-  const isBarredAnyhow = bars.some((name) => name !== 'another by name');
+  const isBarredAnyhow = named.isBarred || ofSize.some(([name]) => name === 'other measure told');
   if (isBarredAnyhow && note.replaces === undefined) return undefined;
   const mostOfTold = looked.sharing.has(row.slot) ? MOST_TOLD : mostUntold(told);
   const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near) + mostOfTold;
-  if (least !== undefined && ofNote + weighChange(ofName) + weighChange(ofSize) + most < least)
-    return undefined;
+  if (least !== undefined && named.sum + weighChange(ofSize) + most < least) return undefined;
   const isSlip = () => (likenessOf(row, note, region)?.weight ?? 0) >= STRONG_LIKENESS;
-  const isBarred = isBarredAnyhow || (bars.length > 0 && !isSlip());
+  // Nothing but the old value itself outweighs these.
+  const isBarred = isBarredAnyhow || (named.isOther && !isSlip());
   if (isBarred && note.replaces === undefined) return undefined;
   if (!isOfEarlierMemo(work, row)) return undefined;
   const tolerance = ratio < NO_TOLERANCE && toleranceBetween(row, note, tolerances, region);
   if (tolerance && agree(note, row, tolerance, region) === true) return undefined;
   const ofTalk = signsOfTalk(work, arriving, row, rivals, held);
-  const signs = [...held.signs, ...ofName, ...ofSize, ...ofTalk, ...signsOfTold(work, arriving, row, told)];
+  const ofTold = signsOfTold(work, arriving, row, told);
+  const signs = [...held.signs, ...named.signs, ...ofSize, ...ofTalk, ...ofTold];
   const has = (name: string) => signs.some(([sign]) => sign === name);
   if (has('replaced')) return { row, item, signs };
   if (isBarred) return undefined;
@@ -198,8 +221,7 @@ export function isOfAnother(work: Working, arriving: Arriving, row: StandingRow)
     ...sharingOf(work, told),
   };
   const rivals = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === row.dimension);
-  const signs = signsOfName(arriving, item, held);
-  const change = changeOf(looked, { row, item, signs }, rivals.length - 1);
+  const change = changeOf(looked, namedOf(looked, item), row, rivals.length - 1);
   return change !== undefined && weighChange(change.signs) < TOO_QUIET;
 }
 /** A figure of the same name is not changed where the signs come to less. */
