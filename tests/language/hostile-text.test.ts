@@ -84,3 +84,20 @@ test('a word with a colour in its middle is one word', () => {
   expect(figure).toMatchObject({ item: 'shelf', value: 742 });
   expect(said.slice(figure?.span.start, figure?.span.end)).toBe(figure?.quote);
 });
+
+test.each(['scratch 12 mm ', 'alpha beta ', 'the shelf minus 12 mm '])(
+  'nothing but "%s" is read in linear time, however many figures one thing has',
+  (words) => {
+    const time = (characters: number) => {
+      const text = words.repeat(characters / words.length);
+      const before = process.cpuUsage();
+      readMemo(text, CONTEXT);
+      const { user, system } = process.cpuUsage(before);
+      return user + system;
+    };
+    time(10_000);
+    // Four times the text: quadratic work would take sixteen times as long.
+    expect(time(160_000) / time(40_000)).toBeLessThan(9);
+  },
+  60_000,
+);

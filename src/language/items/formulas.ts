@@ -49,6 +49,8 @@ export class FormulaFinder {
   readonly #discourse: Discourse;
   readonly #figures: readonly PlacedFigure[];
   readonly #known: readonly KnownFigure[];
+  /** Places in the list of the figures that are no part of a sum, in the order of speech; found where a sum asks. */
+  #results: readonly number[] | undefined;
 
   constructor(
     parse: Parse,
@@ -80,7 +82,7 @@ export class FormulaFinder {
     if (sum === undefined) return undefined;
     const last = this.#figures.length - 1;
     // The result is the figure after the sum; parts of it are not.
-    const after = this.#figures.findIndex((other) => other.word > sum && !this.#isOperand(other.word));
+    const after = this.#resultAfter(sum);
     if (word > sum && after !== index) return undefined;
     if (
       word < sum &&
@@ -91,6 +93,22 @@ export class FormulaFinder {
       return undefined;
     if (this.#isOperand(word)) return undefined;
     return this.#formulaAt(sum, index);
+  }
+
+  /** The first figure behind a word that is no part of a sum; -1 where there is none. */
+  #resultAfter(sum: number): number {
+    this.#results ??= this.#figures.flatMap(({ word }, index) =>
+      word >= 0 && !this.#isOperand(word) ? [index] : [],
+    );
+    const results = this.#results;
+    const wordOf = (place: number) => this.#figures[results[place] as number]?.word ?? 0;
+    let [low, high] = [0, results.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (wordOf(middle) > sum) high = middle;
+      else low = middle + 1;
+    }
+    return results[low] ?? -1;
   }
 
   #sentence(word: number): number {

@@ -24,12 +24,15 @@ export const isStuffOnly = (kinds: ReadonlySet<NounKind>): boolean =>
 
 /** First word of the clause that a word stands in. */
 export function clauseStart(parse: Parse, word: number): number {
-  for (let k = word - 1; k >= 0; k--) {
+  const furthest = Math.max(0, word - LONGEST_CLAUSE);
+  for (let k = word - 1; k >= furthest; k--) {
     const tag = tagAt(parse, k);
     if (tag === 'comma' || tag === 'conjunction' || tag === 'stop') return k + 1;
   }
-  return 0;
+  return furthest;
 }
+/** In words. Talk without a pause for longer is a list of numbers, or nothing that a person says. */
+const LONGEST_CLAUSE = 200;
 
 export const MEASURED =
   /\b(?:tape|calipers?|callipers|rule|ruler|stick|laser|gauge|meter|level|square|line|micrometer|feelers?|scales?|counter|tacho|eye|bob) (?:on|across|off|over|along|down|under|to|up|onto|against|through)(?: \w+)?$|\b(?:measured|weighed|taped|gauged|checked|remeasured|re-measured|measuring|weighing)(?: up| out)?$/;

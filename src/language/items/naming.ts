@@ -146,7 +146,6 @@ export function headOf(name: readonly string[]): string {
   return singular((core.at(-1) ?? '').replace(/,$/, ''));
 }
 
-/** Names known before this memo and those given in it so far. */
 /** A value to nine figures with its unit: what two figures of one value share. */
 const valueKey = ({ value, unit }: Quantity): string => `${value.toPrecision(9)} ${unit}`;
 
@@ -156,12 +155,17 @@ function append<T>(lists: Map<string, T[]>, key: string, value: T): void {
   else lists.set(key, [value]);
 }
 
+/** Of one thing the latest figures count: no memo tells more of it, but for one that is nothing but figures. */
+const MOST_OF_ITEM = 64;
+
+/** Names known before this memo and those given in it so far. */
 export class KnownThings {
   readonly #things = new Map<string, KnownThing>();
   #clock = 0;
   readonly #byHead = new Map<string, Set<string>>();
   readonly #byItem = new Map<string, KnownFigure[]>();
-  readonly #byValue = new Map<string, KnownFigure[]>();
+  /** Figures of one value, one for each measure of a thing. */
+  readonly #byValue = new Map<string, Map<string, KnownFigure>>();
 
   constructor(items: readonly string[], figures: readonly KnownFigure[]) {
     for (const item of items) this.say(item);
@@ -171,7 +175,14 @@ export class KnownThings {
   /** Keeps a figure read in this memo, so that saying it again finds its thing. */
   keep(figure: KnownFigure): void {
     append(this.#byItem, figure.item, figure);
-    append(this.#byValue, valueKey(figure), figure);
+    const ofItem = this.#byItem.get(figure.item) as KnownFigure[];
+    if (ofItem.length > MOST_OF_ITEM) ofItem.shift();
+    const key = valueKey(figure);
+    const ofValue = this.#byValue.get(key) ?? new Map<string, KnownFigure>();
+    this.#byValue.set(key, ofValue);
+    // Said again it points to the same thing.
+    const own = `${figure.attribute} ${figure.item}`;
+    if (!ofValue.has(own)) ofValue.set(own, figure);
     this.say(figure.item, figure.attribute);
   }
 
@@ -285,7 +296,7 @@ export class KnownThings {
   /** Known items that have this very figure: settles who "it" is when a standing value is said again. */
   withValue(dimension: Dimension, value: number, unit: string, attribute?: Attribute): ReadonlySet<string> {
     const items = new Set<string>();
-    for (const figure of this.#byValue.get(valueKey({ value, unit })) ?? [])
+    for (const figure of this.#byValue.get(valueKey({ value, unit }))?.values() ?? [])
       if (attribute ? figure.attribute === attribute : isSize(figure.attribute) === (dimension === 'length'))
         items.add(figure.item);
     return items;

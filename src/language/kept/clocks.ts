@@ -2,6 +2,7 @@
  * Reads when a product was mixed, when a coat of it went on, and that a mix is still in use: from then on its pot life,
  * its recoat window and its cure are counted. What is planned, denied, supposed or read off the tin starts no clock.
  */
+import type { Phrase } from '../items/noun-phrases.ts';
 import { phraseAt, wordAt } from '../items/parse.ts';
 import { isProduct, productOfVerb } from '../lexicon/batch-products.ts';
 import type { ClockAct, ClockNote, FigureNote, RecordNote } from '../notes.ts';
@@ -136,11 +137,13 @@ export function productIn(scene: RecordScene, line: Line): string | undefined {
     return nameInWords(scene, phrase)
       .replace(/^[A-Z](?=[a-z])/, (first) => first.toLowerCase())
       .replace(/\s+(?:batch|mix|tin|can|tub|pot|bottle|cartridge)$/i, '');
+  let before: Phrase | undefined;
   for (let k = line.first; k < line.endWord; k++) {
     // "The resin tin": what it holds stands before it.
     const inside = phraseAt(scene.parse, k);
-    const first = inside?.name.slice(0, -1) ?? [];
-    if (inside && first.length > 0 && isProduct(first)) return first.join(' ');
+    const first = inside === before ? [] : (inside?.name.slice(0, -1) ?? []);
+    before = inside;
+    if (first.length > 0 && isProduct(first)) return first.join(' ');
     const verb = productOfVerb(wordAt(scene.parse, k));
     if (verb !== undefined) return verb;
   }
