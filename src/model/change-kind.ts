@@ -31,6 +31,9 @@ const FURTHEST_RATIO = 1.8;
 /** With plain words that it was changed on purpose: a battery of twice the size; lengths twice each other are of two things. */
 const FURTHEST_CHANGE = 2.5;
 const TOLD = 3;
+/** In the figure's own clause and more: one battery made four. */
+const FURTHEST_PLAIN_CHANGE = 5;
+const TOLD_PLAINLY = 5;
 
 const SURVEYED: ReadonlySet<FigureState> = new Set(['measured', 'received', 'made']);
 const PLANNED: ReadonlySet<FigureState> = new Set(['target', 'assumed', 'quoted', 'copied', 'ordered']);
@@ -48,7 +51,8 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
   }
   const isTold =
     cue.change === 'decided' && cue.weight >= TOLD && exactQuantity(now, one.region)?.kind !== 'length';
-  const isFarOff = isFar(was, now, one.region, isTold ? FURTHEST_CHANGE : FURTHEST_RATIO);
+  const furthest = cue.weight >= TOLD_PLAINLY ? FURTHEST_PLAIN_CHANGE : FURTHEST_CHANGE;
+  const isFarOff = isFar(was, now, one.region, isTold ? furthest : FURTHEST_RATIO);
   if (isFarOff && !one.isOldSaid) {
     // Fourteen for forty is no change that anybody makes, whatever words stand around it.
     const isStrong = likeness !== undefined && likeness.weight >= STRONG_LIKENESS;

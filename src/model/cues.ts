@@ -4,7 +4,7 @@ import type { Place } from './talk.ts';
 
 /** A size chosen anew. */
 const DECIDED =
-  /\b(?:chang(?:e|ed|ing) (?:of (?:plan|heart)|my mind|it|that|the|to)|one change|new plan|decid(?:ed|ing)|settl(?:ed|ing) on|plump(?:ed|ing) for|final answer|instead|rather than|(?:i'm|we're|i am|we are|i've|we've|am|are|is|'s|it's|they're) (?:now )?(?:going|gone|making|taking|dropping|raising|lowering|lifting|moving|shifting|stretching|shrinking|widening|narrowing|flipping|switching|swapping|bumping|upping|having|lengthening|shortening|thickening|deepening|upgrading|opting|coming (?:up|down)) ?(?:it|them|that|those|this|the|up|down|to|from|for|with|bigger|smaller|wider|narrower|taller|shorter|longer|a|an)?|gone (?:up|down|for|with|to)|went (?:up|down|for|with|to)|goes (?:up|down) to|bump(?:s|ed|ing) (?:it|that|the|them)?|up(?:ped|ping) (?:it|that|the)|(?:dropped|raised|lowered|moved|switched|swapped|stretched|widened|narrowed|shortened|lengthened|upgraded) (?:it|that|them|the|to|down|up)|bought (?:a|an|another|the) (?:new|bigger|smaller|better|different)|let's (?:go|make|call)|from the .{1,30} to (?:a|an|the) |'?ll (?:go|make it|be) .{0,20}instead|on purpose)\b/i;
+  /\b(?:chang(?:e|ed|ing) (?:of (?:plan|heart)|my mind|it|that|the|to)|one change|new plan|decid(?:ed|ing)|settl(?:ed|ing) on|plump(?:ed|ing) for|final answer|instead|rather than|(?:i'm|we're|i am|we are|i've|we've|am|are|is|'s|it's|they're) (?:now )?(?:going|gone|making|taking|dropping|raising|lowering|lifting|moving|shifting|stretching|shrinking|widening|narrowing|flipping|switching|swapping|bumping|upping|having|lengthening|shortening|thickening|deepening|upgrading|opting|coming (?:up|down)) ?(?:it|them|that|those|this|the|up|down|to|from|for|with|bigger|smaller|wider|narrower|taller|shorter|longer|a|an)?|gone (?:up|down|for|with|to)|went (?:up|down|for|with|to)|goes (?:up|down) to|bump(?:s|ed|ing) (?:it|that|the|them)?|up(?:ped|ping) (?:it|that|the)|(?:dropped|raised|lowered|moved|switched|swapped|stretched|widened|narrowed|shortened|lengthened|upgraded) (?:it|that|them|the|to|down|up)|bought (?:a|an|another|the) (?:new|bigger|smaller|better|different)|(?:made|making|built|building|cut|cutting|set|setting|bored|boring|hung|hanging) (?:it |them |that |the \w+ )?(?:lower|higher|wider|narrower|taller|shorter|longer|deeper|shallower|thicker|thinner|bigger|smaller|closer)|reduc(?:ed|ing) (?:it |them |that |the \w+ )?to|(?:open|clos|spac)(?:ed|ing) (?:it|them|that|her|him|the \w+)(?: up| out)? to|(?:up|down)-?siz(?:ed|ing)|(?:come|comes|came) (?:up|down) from|(?:for|with|to) a (?:bigger|smaller|heavier|lighter|longer|shorter|wider) one|closer,? rather|let's (?:go|make|call)|from the .{1,30} to (?:a|an|the) |'?ll (?:go|make it|be) .{0,20}instead|on purpose)\b/i;
 
 /** A size measured anew, or found to be other than it was said to be. */
 const REMEASURED =
@@ -22,6 +22,10 @@ const RESTATED =
 const MEASURED_AGAIN =
   /\b(?:re-?(?:measur|check|weigh|tap)\w+|(?:measur|check|weigh|tap|siz)\w* .{0,50}?\b(?:again|once more|a second time|twice|properly|over)\b|second (?:measurement|measure|look|reading|go with the tape)|(?:i|we)(?:'d| had|'ve| have)? (?:had|got|read|called|said|wrote|written|measured|marked) (?:it|that|this|them|those) (?:down )?wrong|(?:i was|was|were) wrong|my (?:mistake|bad|error|fault)|misread|mismeasured|misheard myself|(?:the )?(?:first|last) time (?:round|i measured|out)|what i was (?:doing|thinking|looking at|reading) (?:the )?(?:first|last|before)|(?:not sure|no idea|god knows|lord knows) (?:what|how|where) i .{0,30}(?:first|last|before|from))\b/i;
 
+/** Told once more to somebody who asked: "for the lady drawing us up", "for them that's sounding their harbour". */
+const ADDRESSED =
+  /\bfor (?:them|those|whoever|anyone|anybody|everyone|everybody|the record|(?:the|that|our|my) (?:[\w-]+ ){0,2}?(?:lady|ladies|gentleman|gent|fellas?|fellers?|fellow|chaps?|blokes?|boys?|lads?|kids?|girls?|lass|guys?|folks?|people|viewers?|students?|class|commenters?))\b/i;
+
 export interface Cue {
   readonly change: ChangeCue | undefined;
   /** 0 to 6: how plainly it is said. */
@@ -35,7 +39,7 @@ export interface Cue {
 export function cueOf(note: Pick<FigureNote, 'change'>, place: Place, isInDecision: boolean): Cue {
   const isNeeded = NEEDED.test(place.clause);
   const again = MEASURED_AGAIN.test(place.sentence) || MEASURED_AGAIN.test(`${place.before} `);
-  const isRestated = !again && RESTATED.test(place.clause);
+  const isRestated = !again && (RESTATED.test(place.clause) || ADDRESSED.test(place.until));
   if (note.change) return { change: note.change, weight: 6, isNeeded, isRestated };
   const weigh = (words: RegExp) =>
     (words.test(place.clause) ? 3 : words.test(place.until) ? 2 : words.test(place.sentence) ? 1 : 0) +

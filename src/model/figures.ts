@@ -1,4 +1,4 @@
-import type { Bound, FigureNote, Quantity } from '../language/notes.ts';
+import type { Bound, FigureNote, Quantity, Span } from '../language/notes.ts';
 import {
   isAmountOfStuff,
   isDeviation,
@@ -155,9 +155,23 @@ function isSaidTogether(
   const side = work.memo.notes.figures.find(({ id }) => id === row.claimId);
   if (side && BY.test(work.memo.text.slice(side.span.end, note.span.start))) return true;
   if (cue.isNeeded || (cue.change !== undefined && cue.weight >= 3)) return false;
+  if (cue.change === undefined && isToldBefore(work, row, note, place)) return true;
   const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
   if (claim?.memoId !== work.memo.id) return false;
   return place.sentence.includes(claim.source.quote) && place.until.includes(claim.source.quote);
+}
+
+/** "She comes on at thirty and cuts out at fifteen": the thirty of old is told, so that fifteen is the other one. */
+function isToldBefore(work: Working, row: StandingRow, note: Kept<FigureNote>, place: Place): boolean {
+  const { tolerances, region } = work.settings;
+  return work.memo.notes.figures.some(
+    (other) =>
+      other.item === note.item &&
+      other.dimension === note.dimension &&
+      other.span.end <= note.span.start &&
+      work.place(other.span).index === place.index &&
+      agree(other, row, toleranceBetween(row, other, tolerances, region), region) === true,
+  );
 }
 
 /** How much a state says: measured beats assumed. */
@@ -306,15 +320,26 @@ function contradict(
  * size of a part made anew that follows from others: "there's a new collar, 302".
  */
 function isAltered(work: Working, arriving: Arriving, standing: StandingRow): boolean {
-  const { note, place } = arriving;
+  const { note } = arriving;
   const likeness = likenessOf(standing, note, work.settings.region);
   if (likeness && likeness.weight >= ALIKE) return false;
+  // "It isn't 7 foot 1, it's 6 foot 11": the job did not make it so.
+  if (note.replaces || note.change === 'corrected') return false;
   if (work.draft.formula(standing.slot) && isToldNew(arriving)) return true;
   const deed = work.memo.notes.done.find(
-    ({ quote }) => place.sentence.includes(quote) && ALTERS.test(`${quote} ${place.clause}`),
+    ({ quote, span }) => ALTERS.test(quote) && isBesideIn(work.memo.text, span, note.span),
   );
   return deed !== undefined && work.draft.closedNow(deed.id);
 }
+
+/** Whether two notes stand in one clause, or with no more than a few words between them. */
+function isBesideIn(text: string, a: Span, b: Span): boolean {
+  const [first, second] = a.start <= b.start ? [a, b] : [b, a];
+  if (second.start <= first.end) return true;
+  const between = text.slice(first.end, second.start);
+  return between.length <= FEW_WORDS && !/[.!?;]/.test(between);
+}
+const FEW_WORDS = 40;
 /** "New legs are sawed", "rolled another collar": the thing itself, once more, without a word that it is still to be done. */
 function isToldNew({ item, place, cue, note }: Arriving): boolean {
   if (cue.isNeeded || note.replaces || note.change) return false;
@@ -422,8 +447,19 @@ const isAgain = ({ sentence, before }: Place) =>
 function isFurtherUp(work: Working, { note, cue }: Arriving, standing: StandingRow): boolean {
   const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
   if (claim?.memoId !== work.memo.id) return false;
-  return note.change === undefined && !cue.isNeeded && cue.weight < CLAUSE_CUE;
+  if (note.change !== undefined || cue.isNeeded || cue.weight >= CLAUSE_CUE) return false;
+  const older = work.memo.notes.figures.find(({ id }) => id === claim.id);
+  return !(older && isRecalled(work.place(older.span)) && isSoonAfter(work, older, note));
 }
+
+/** "I had drawn the flange at 120": what is told of is what was meant before today. */
+const isRecalled = ({ until }: Place) => RECALLED.test(until);
+const RECALLED =
+  /\b(?:(?:i|we)(?:'d| had|'ve)(?: \w+)? (?:drawn|written|put|noted|planned|specced|sketched|marked|pencilled|penciled|called|figured|said|told you|had)|(?:i|we) (?:wrote|drew|sketched|pencilled|penciled)|(?:i|we) had .{1,40} (?:down (?:as|for|at)|in (?:my|the) (?:notes|book|plan|drawing)|on (?:the|my) (?:plan|drawing|list|sketch)))\b/i;
+
+/** In the next sentence or two. */
+const isSoonAfter = (work: Working, older: FigureNote, note: FigureNote): boolean =>
+  work.place(note.span).index - work.place(older.span).index <= 2;
 /** A word of change in the figure's own clause, and something around it that says the same. */
 const CLAUSE_CUE = 4.5;
 

@@ -13,7 +13,10 @@ interface Toleranced extends Quantity {
   readonly dimension: Dimension;
 }
 
-/** Without a word about tolerance: a millimetre, a quarter of a per cent, whichever is more. Common practice, no source. */
+/**
+ * Without a word about tolerance: a millimetre, a quarter of a per cent, whichever is more; less than a millimetre where
+ * both were told in finer steps. Common practice, no source.
+ */
 const LEAST_MM = 1;
 const LEAST_SHARE = 0.0025;
 /** "About" lets a twentieth pass. Common practice, no source. */
@@ -58,11 +61,21 @@ function spanIn(span: Quantity, unit: string, region?: string): number | undefin
 function precisionOf(older: Toleranced, newer: Toleranced, region?: string): number {
   const share = [older, newer].some((claim) => claim.bound === 'about') ? ABOUT_SHARE : LEAST_SHARE;
   const size = Math.max(Math.abs(newer.value), Math.abs(inUnitOf(older, newer.unit, region)));
-  const least = newer.dimension === 'length' ? (spanIn({ value: LEAST_MM, unit: 'mm' }, newer.unit) ?? 0) : 0;
+  const least = newer.dimension === 'length' ? leastLength(older, newer) : 0;
   const rounding = isCustomary(older.unit) === isCustomary(newer.unit) ? [] : [older, newer].map(roundingOf);
   const steps = rounding.map((step) => spanIn(step, newer.unit, region) ?? 0);
   return Math.max(size * share, least, ...steps, Number.EPSILON);
 }
+
+/** A millimetre, or the coarser one's last place where both were told in thousandths or parts of a millimetre. */
+function leastLength(older: Quantity, newer: Quantity): number {
+  const steps = [older, newer].map(({ value, unit }) =>
+    FINE_UNITS.has(unit) ? (spanIn({ value: Math.min(lastPlace(value), 1), unit }, newer.unit) ?? 0) : LEAST_MM,
+  );
+  const most = spanIn({ value: LEAST_MM, unit: 'mm' }, newer.unit) ?? 0;
+  return Math.min(most, Math.max(...steps));
+}
+const FINE_UNITS: ReadonlySet<string> = new Set(['mm', 'thou']);
 
 function inUnitOf(claim: Toleranced, unit: string, region?: string): number {
   if (claim.unit === unit) return claim.value;
