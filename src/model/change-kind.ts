@@ -34,6 +34,8 @@ const TOLD = 3;
 /** In the figure's own clause and more: one battery made four. */
 const FURTHEST_PLAIN_CHANGE = 5;
 const TOLD_PLAINLY = 5;
+/** Wear, play and run-out: they double and triple where sizes of things do not. */
+const MOST_PLAY_METRES = 0.001;
 
 const SURVEYED: ReadonlySet<FigureState> = new Set(['measured', 'received', 'made']);
 const PLANNED: ReadonlySet<FigureState> = new Set(['target', 'assumed', 'quoted', 'copied', 'ordered']);
@@ -49,8 +51,11 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
   if (likeness && likeness.weight >= LIKENESS && !isPlain && !(cue.isNeeded && one.isMade)) {
     return { kind: 'slip', why: `${likeness.words}, and nothing was said of a change` };
   }
+  const size = exactQuantity(now, one.region);
+  const isPlay = size?.kind === 'length' && size.base.valueOf() < MOST_PLAY_METRES;
   const isTold =
-    cue.change === 'decided' && cue.weight >= TOLD && exactQuantity(now, one.region)?.kind !== 'length';
+    cue.weight >= TOLD &&
+    (isPlay || (cue.change === 'decided' && size !== undefined && size.kind !== 'length'));
   const furthest = cue.weight >= TOLD_PLAINLY ? FURTHEST_PLAIN_CHANGE : FURTHEST_CHANGE;
   const isFarOff = isFar(was, now, one.region, isTold ? furthest : FURTHEST_RATIO);
   if (isFarOff && !one.isOldSaid) {

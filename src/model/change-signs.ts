@@ -6,7 +6,7 @@ import type { Attribute, FigureNote, Quantity, Span } from '../language/notes.ts
 import type { Arriving } from './claims.ts';
 import type { Sign } from './closing-signs.ts';
 import { likenessOf } from './likeness.ts';
-import { setsApart, shapeOf, wordsOf } from './names.ts';
+import { isRoomFor, setsApart, shapeOf, wordsOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
 import { stemOf } from './stems.ts';
 import type { ToldBefore } from './told-with.ts';
@@ -150,7 +150,8 @@ export function signsOfName(arriving: Arriving, item: ItemRow, { around }: Held)
   signs.put('same head', a.head === b.head);
   signs.put('head within', a.head !== b.head && b.stems.includes(a.head));
   signs.put('head beside', a.head !== b.head && a.stems.includes(b.head));
-  signs.put('set apart', moreA.some(setsApart) && moreB.some(setsApart));
+  const isApart = (moreA.some(setsApart) && moreB.some(setsApart)) || isRoomFor(note.item, item.name);
+  signs.put('set apart', isApart);
   // "The stool legs" are no change of the bench legs, nor is the kiln lid one of the kiln shelf.
   const isTold = !(note.assumed?.includes('item') ?? false) && moreA.length > 0 && moreB.length > 0;
   const isUnsaid = (stem: string) => !around.sentence.has(stem) && !around.before.has(stem);

@@ -263,8 +263,12 @@ function contradict(
   if (isOldAgain(work, arriving, standing, tolerance)) return restate(work, arriving, standing);
   const old = oldBehind(work, arriving, standing);
   if (old) return tellOld(work, arriving, standing, tolerance, old);
-  if (isBeside(work, arriving, standing))
-    return fileAside(work, arriving, 'said of more or less than the thing');
+  if (isBeside(work, arriving, standing)) {
+    const aside = fileAside(work, arriving, 'said of more or less than the thing');
+    // What hangs on the hook altogether may be too much for the crane.
+    if (SUMMED.has(note.dimension)) breachOf(work, aside, arriving);
+    return aside;
+  }
   if (isAltered(work, arriving, standing)) {
     const altered = claimOf(work, arriving, standing.slot, 'standing');
     accept(work, altered, 'altered, as was to be done', tolerance);
@@ -356,7 +360,9 @@ const ALTERS =
 
 /** What a figure is told with that makes it no new size: a load, a use of what was ordered, a place. */
 function isBeside(work: Working, { note, item, place, cue }: Arriving, standing: StandingRow): boolean {
-  if (note.replaces || note.change) return false;
+  if (note.replaces) return false;
+  if (isSumOfMore(note, place)) return true;
+  if (note.change) return false;
   if (cue.isNeeded && wasJustSettled(work, standing)) return true;
   if (isAmountOfStuff(item.name, note, standing)) return true;
   if (partThere(place)) return true;
@@ -364,6 +370,11 @@ function isBeside(work: Working, { note, item, place, cue }: Arriving, standing:
   const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
   return claim !== undefined && !isOfMore(claim.source.quote) && cue.weight < TOLD_ANEW;
 }
+/** "I totted up what's going on the hook, shaper, vice, the lot, and it's 268 kilos": worked out, of several together. */
+const isSumOfMore = ({ state, dimension }: Kept<FigureNote>, { until }: Place): boolean =>
+  state === 'calculated' && SUMMED.has(dimension) && isOfMore(until);
+const SUMMED: ReadonlySet<string> = new Set(['mass', 'charge', 'volume', 'current', 'power']);
+
 /** "The bed's going down to twelve hundred. … Must come down to eleven eighty": of the slats, and not of the bed. */
 function wasJustSettled(work: Working, standing: StandingRow): boolean {
   const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);

@@ -17,6 +17,13 @@ const HEAD_ENDS =
 const HOLES = new Set(['opening', 'aperture', 'rough', 'reveal'].map(stemOf));
 const GLAZED = new Set(['window', 'skylight', 'porthole', 'sash', 'light'].map(stemOf));
 
+/** What is made for a thing to go into. */
+const ROOMS = new Set(
+  'opening aperture cavity niche hole recess slot pocket housing bay alcove cutout cut-out cradle tray doorway hatchway'
+    .split(' ')
+    .map(stemOf),
+);
+
 /** Pairs and places that never merge, whatever else two names share. */
 const OPPOSED = new Set(
   `upper lower top bottom port starboard left right front back rear fore aft forward inner outer inside outside
@@ -121,6 +128,14 @@ function isHoleOf(a: NameShape, b: NameShape): boolean {
   if (HOLES.has(a.head) === HOLES.has(b.head)) return false;
   const [hole, window] = HOLES.has(a.head) ? [a, b] : [b, a];
   return GLAZED.has(window.head) && hole.stems.includes(window.head);
+}
+
+/** Whether one is what the other goes into: the fridge cavity and the fridge, but not a window and its opening. */
+export function isRoomFor(one: string, other: string): boolean {
+  const [a, b] = [shapeOf(one), shapeOf(other)];
+  if (ROOMS.has(a.head) === ROOMS.has(b.head) || isHoleOf(a, b)) return false;
+  const [room, thing] = ROOMS.has(a.head) ? [a, b] : [b, a];
+  return room.stems.includes(thing.head);
 }
 
 const without = (from: readonly string[], taken: readonly string[]) =>

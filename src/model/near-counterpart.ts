@@ -7,7 +7,7 @@ import type { Attribute, Quantity } from '../language/notes.ts';
 import type { Arriving } from './claims.ts';
 import { LIMIT_MARK } from './counterpart.ts';
 import { likenessOf } from './likeness.ts';
-import { nameStems, setsApart, shapeOf, wordsOf } from './names.ts';
+import { isRoomFor, nameStems, setsApart, shapeOf, wordsOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
 import { stemOf } from './stems.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
@@ -151,7 +151,7 @@ function nameWeight(saidName: string, known: string, sentence: string, before: s
     from.filter((stem) => !other.includes(stem));
   const [moreA, moreB] = [only(a.stems, b.stems), only(b.stems, a.stems)];
   // "The front legs" are no change of the rear ones.
-  if (moreA.some(setsApart) && moreB.some(setsApart)) return -2;
+  if ((moreA.some(setsApart) && moreB.some(setsApart)) || isRoomFor(saidName, known)) return -2;
   const inSentence = new Set(stemsIn(sentence));
   const inBefore = new Set(stemsIn(before));
   const share = (words: ReadonlySet<string>) =>

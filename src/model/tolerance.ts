@@ -70,7 +70,9 @@ function precisionOf(older: Toleranced, newer: Toleranced, region?: string): num
 /** A millimetre, or the coarser one's last place where both were told in thousandths or parts of a millimetre. */
 function leastLength(older: Quantity, newer: Quantity): number {
   const steps = [older, newer].map(({ value, unit }) =>
-    FINE_UNITS.has(unit) ? (spanIn({ value: Math.min(lastPlace(value), 1), unit }, newer.unit) ?? 0) : LEAST_MM,
+    FINE_UNITS.has(unit)
+      ? (spanIn({ value: Math.min(lastPlace(value), 1), unit }, newer.unit) ?? 0)
+      : LEAST_MM,
   );
   const most = spanIn({ value: LEAST_MM, unit: 'mm' }, newer.unit) ?? 0;
   return Math.min(most, Math.max(...steps));
