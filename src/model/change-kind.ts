@@ -99,7 +99,7 @@ function byState(was: FigureState | undefined, now: FigureState | undefined): Ch
 }
 
 function isFar(was: Quantity, now: Quantity, region?: string, furthest = FURTHEST_RATIO): boolean {
-  const [a, b] = [exactQuantity(was, region)?.base.valueOf(), exactQuantity(now, region)?.base.valueOf()];
+  const [a, b] = [exactQuantity(was, region)?.size, exactQuantity(now, region)?.size];
   if (a === undefined || b === undefined || a <= 0 || b <= 0) return true;
   return Math.max(a / b, b / a) > furthest;
 }

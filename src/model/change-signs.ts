@@ -5,11 +5,10 @@
 import type { Attribute, FigureNote, Quantity, Span } from '../language/notes.ts';
 import type { Arriving } from './claims.ts';
 import type { Sign } from './closing-signs.ts';
-import { likenessOf } from './likeness.ts';
-import { isRoomFor, setsApart, shapeOf, wordsOf } from './names.ts';
+import { isRoomFor, setsApart, shapeOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
-import { stemOf } from './stems.ts';
-import type { ToldBefore } from './told-with.ts';
+import { talkStems } from './talk-stems.ts';
+import { type ToldBefore, wordsToldWith } from './told-with.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import { difference, exactQuantity } from './units.ts';
 import type { Kept } from './views.ts';
@@ -25,7 +24,6 @@ export interface Around {
   readonly memo: ReadonlySet<string>;
 }
 
-const stemsIn = (text: string): ReadonlySet<string> => new Set(wordsOf(text).map(stemOf));
 const whole = new WeakMap<Working, ReadonlySet<string>>();
 
 const placed = new WeakMap<Working, ReadonlyMap<FigureNote, number>>();
@@ -42,19 +40,26 @@ function sentencesOfFigures(work: Working): ReadonlyMap<FigureNote, number> {
 /** What is said around a figure. */
 function aroundOf(work: Working, { place }: Arriving): Around {
   const further = [place.index - 2, place.index - 3].map((at) => work.sentences[at]?.text ?? '');
-  const memo = whole.get(work) ?? stemsIn(work.memo.text);
-  whole.set(work, memo);
+  let memo = whole.get(work);
+  if (!memo) {
+    memo = new Set(work.sentences.flatMap(({ text }) => [...talkStems(text)]));
+    whole.set(work, memo);
+  }
   return {
-    sentence: stemsIn(place.sentence),
-    before: stemsIn(place.before),
-    further: stemsIn(further.join(' ')),
-    after: stemsIn(place.after),
+    sentence: talkStems(place.sentence),
+    before: talkStems(place.before),
+    further: new Set(further.flatMap((text) => [...talkStems(text)])),
+    after: talkStems(place.after),
     memo,
   };
 }
 
-const share = (stems: readonly string[], words: ReadonlySet<string>): number =>
-  stems.length === 0 ? 0 : stems.filter((stem) => words.has(stem)).length / stems.length;
+const share = (stems: readonly string[], words: ReadonlySet<string>): number => {
+  if (stems.length === 0) return 0;
+  let shared = 0;
+  for (const stem of stems) if (words.has(stem)) shared++;
+  return shared / stems.length;
+};
 
 const LOOSE: readonly Attribute[] = ['size', 'other', 'length'];
 const ACROSS: readonly Attribute[] = ['width', 'diameter', 'clearance', 'gap', 'offset'];
@@ -121,7 +126,7 @@ export function heldOf(work: Working, arriving: Arriving): Held {
       other.dimension === note.dimension &&
       Math.abs((sentences.get(other) ?? 0) - place.index) <= 2,
   );
-  const size = exactQuantity(note, work.settings.region)?.base.valueOf() ?? 0;
+  const size = exactQuantity(note, work.settings.region)?.size ?? 0;
   return { around: aroundOf(work, arriving), signs: signs.list, size, near };
 }
 
@@ -135,7 +140,7 @@ export function ratioOf(
   const [x, y] =
     row.unit === note.unit
       ? [row.value, note.value]
-      : [exactQuantity(row, work.settings.region)?.base.valueOf() ?? 0, size];
+      : [exactQuantity(row, work.settings.region)?.size ?? 0, size];
   return x > 0 && y > 0 ? Math.max(x / y, y / x) : undefined;
 }
 
@@ -169,6 +174,10 @@ export function signsOfName(arriving: Arriving, item: ItemRow, { around }: Held)
   return signs.list;
 }
 
+/** Whether a figure was told, in so many words, of another measure than one that stands. */
+export const isOtherMeasure = ({ attribute, assumed }: FigureNote, row: StandingRow): boolean =>
+  attributeSign(row.attribute, attribute) === 'other measure' && !(assumed?.includes('attribute') ?? false);
+
 /** The signs of one figure against one that stands, as far as measure and size go. */
 export function signsOfSize(
   { note, item }: Arriving,
@@ -181,7 +190,7 @@ export function signsOfSize(
   const isGuess = note.assumed?.includes('attribute') ?? false;
   signs.put(measure);
   signs.put(`${measure}, guessed`, isGuess);
-  signs.put('other measure told', measure === 'other measure' && !isGuess);
+  signs.put('other measure told', isOtherMeasure(note, row));
   signs.put(`${measure}, own thing`, isOwn);
   signs.put(ratioSign(ratio));
   signs.put('same unit', row.unit === note.unit);
@@ -191,18 +200,25 @@ export function signsOfSize(
   return signs.list;
 }
 
+/** What is known of a pair before its other signs are looked for. */
+export interface Beside {
+  /** How much the two values are like a slip, 0 to 1. */
+  readonly alike: number;
+  /** Other figures of the thing that the arriving one may take the place of. */
+  readonly rivals: number;
+}
+
 /** The other signs of the pair, which cost more to find. */
 export function signsOfTalk(
   work: Working,
   arriving: Arriving,
   row: StandingRow,
-  rivals: number,
+  { alike, rivals }: Beside,
   { near }: Held,
 ): readonly Sign[] {
   const { note, cue } = arriving;
   const { region } = work.settings;
   const signs = new Signs();
-  const alike = likenessOf(row, note, region)?.weight ?? 0;
   signs.put('alike', alike);
   signs.put('alike, own thing', arriving.item.id === row.itemId ? alike : 0);
   signs.put('alike, no word', cue.change === undefined ? alike : 0);
@@ -224,21 +240,32 @@ export function signsOfTold(
   work: Working,
   { note, item }: Arriving,
   row: StandingRow,
-  { alike, few, rows }: ToldBefore,
+  told: ToldBefore,
 ): readonly Sign[] {
+  const { alike, few } = told;
   const signs = new Signs();
   const own = alike.find(({ slot }) => slot === row.slot);
   signs.put('told alike', Math.min(own?.shared ?? 0, 3) / 3);
   signs.put('told likest', own?.ofBest === 1);
   signs.put('told less alike', own ? 1 - own.ofBest : 0);
   signs.put('told otherwise', own === undefined);
-  const told = new Set(row.told?.split(/[ |]/));
-  signs.put('told with the name', share(shapeOf(note.item).stems, told));
+  signs.put('told with the name', share(shapeOf(note.item).stems, wordsToldWith(row)));
   signs.put('only one of its dimension', few.length === 1);
   signs.put('few of its dimension', few.length > 1);
-  const again = rows.find((other) => other.slot !== row.slot && isEqual(work, note, other));
+  const again = equalOf(work, note, told).find(({ slot }) => slot !== row.slot);
   signs.put('told of another', again !== undefined && (again.itemId === item.id || isAlike(alike, again)));
   return signs.list;
+}
+
+const equals = new WeakMap<ToldBefore, readonly StandingRow[]>();
+
+/** The figures of the dimension that have the value of the arriving one, found once for all that it is held against. */
+function equalOf(work: Working, note: FigureNote, told: ToldBefore): readonly StandingRow[] {
+  const known = equals.get(told);
+  if (known) return known;
+  const found = told.rows.filter((row) => isEqual(work, note, row));
+  equals.set(told, found);
+  return found;
 }
 
 const isAlike = (alike: ToldBefore['alike'], { slot }: StandingRow) =>

@@ -2,6 +2,7 @@
 import {
   type Held,
   heldOf,
+  isOtherMeasure,
   ratioOf,
   signsOfName,
   signsOfSize,
@@ -41,9 +42,8 @@ interface Looked {
   readonly told: ToldBefore;
   /** Slots of the figures that were told in like words. */
   readonly beside: ReadonlySet<string>;
-  /** Slots of all figures that share words at all, and the things that they are of. */
+  /** Slots of all figures that share words at all. */
   readonly sharing: ReadonlySet<string>;
-  readonly ofSharing: ReadonlySet<string>;
   /** What the signs of the figure itself come to. */
   readonly ofNote: number;
   /** What cannot come to so much is left out. */
@@ -62,20 +62,14 @@ export function likelyChanges(work: Working, arriving: Arriving, least?: number)
   const beside = new Set(rows.map(({ slot }) => slot));
   const ofNote = weighChange(held.signs);
   const looked = {
-    ...{ work, arriving, held, told, beside, ofNote, ...sharingOf(work, told) },
+    ...{ work, arriving, held, told, beside, ofNote, sharing: slotsOf(told) },
     ...(least === undefined ? {} : { least }),
   };
   const ids = rows.map(({ itemId }) => itemId);
   return itemsAround(looked, ids).flatMap((item) => changesOf(looked, item, ids.includes(item.id)));
 }
 
-function sharingOf(work: Working, { alike }: ToldBefore): Pick<Looked, 'sharing' | 'ofSharing'> {
-  const slots = alike.map(({ slot }) => slot);
-  return {
-    sharing: new Set(slots),
-    ofSharing: new Set(slots.flatMap((slot) => work.draft.standing(slot)?.itemId ?? [])),
-  };
-}
+const slotsOf = ({ alike }: ToldBefore): ReadonlySet<string> => new Set(alike.map(({ slot }) => slot));
 
 /** The things that the talk names, the figure's own one, and those of the figures told in like words. */
 function itemsAround({ work, arriving, held }: Looked, told: readonly string[]): readonly ItemRow[] {
@@ -121,55 +115,73 @@ function namedOf({ arriving, held, ofNote }: Looked, item: ItemRow): Named {
 
 /** The figures of one thing that the arriving one may take the place of. */
 function changesOf(looked: Looked, item: ItemRow, isTold: boolean): readonly LikelyChange[] {
-  const { work, arriving, held, told, least } = looked;
+  const { work, arriving } = looked;
   const { note } = arriving;
+  const rows = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === note.dimension);
+  // Most figures are ruled out by what they are and how large: what their thing's name says is found for the others.
+  const sized = rows.flatMap((row) => sizedOf(looked, row) ?? []);
+  if (sized.length === 0) return [];
   const named = namedOf(looked, item);
   if (named.isBarred && note.replaces === undefined) return [];
-  const mostOfTold = looked.ofSharing.has(item.id) ? MOST_TOLD : mostUntold(told);
-  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near) + mostOfTold;
-  if (least !== undefined && named.sum + most + MOST_OF_SIZE < least) return [];
-  // Told nothing of an old value, most names are ruled out before their figures are looked up.
+  // Told nothing of an old value, most names are ruled out before their figures are looked at.
   if (!isTold && !mayBeOld(looked) && !named.isMeant) return [];
-  const rows = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === note.dimension);
-  return rows.flatMap((row) => changeOf(looked, named, row, rows.length - 1) ?? []);
+  return sized.flatMap((one) => changeOf(looked, named, one, rows.length - 1) ?? []);
 }
 
 /** Whether an old value may be told with the figure. */
 const mayBeOld = ({ arriving: { note }, held }: Looked): boolean =>
   note.replaces !== undefined || held.near.length > 0;
 
-/** One figure as one that the arriving one may take the place of. */
-function changeOf(looked: Looked, named: Named, row: StandingRow, rivals: number): LikelyChange | undefined {
-  const { work, arriving, held, told, beside, least } = looked;
-  const { note } = arriving;
-  const { item } = named;
-  const { tolerances, region } = work.settings;
+/** A figure that may be held against the arriving one, with what measure and size say. */
+interface Sized {
+  readonly row: StandingRow;
+  readonly ratio: number;
+  readonly signs: readonly Sign[];
+  /** Another measure, told in so many words. */
+  readonly isBarred: boolean;
+}
+
+/** Undefined where the two do not compare, or where measure and size alone rule the figure out. */
+function sizedOf({ work, arriving, held }: Looked, row: StandingRow): Sized | undefined {
   if (row.slot.includes(LIMIT_MARK) || row.status === 'series') return undefined;
-  if (!named.isMeant && !beside.has(row.slot) && !mayBeOld(looked)) return undefined;
+  const isBarred = isOtherMeasure(arriving.note, row);
+  if (isBarred && arriving.note.replaces === undefined) return undefined;
   const ratio = ratioOf(work, arriving, row, held.size);
   if (ratio === undefined || ratio > FURTHEST) return undefined;
-  const ofSize = signsOfSize(arriving, row, ratio);
-  const isBarredAnyhow = named.isBarred || ofSize.some(([name]) => name === 'other measure told');
-  if (isBarredAnyhow && note.replaces === undefined) return undefined;
+  return { row, ratio, signs: signsOfSize(arriving, row, ratio), isBarred };
+}
+
+/** One figure as one that the arriving one may take the place of. What costs more to find is looked for later. */
+function changeOf(looked: Looked, named: Named, sized: Sized, rivals: number): LikelyChange | undefined {
+  const { work, arriving, held, told, beside, least = Number.NEGATIVE_INFINITY } = looked;
+  const { note } = arriving;
+  const { item } = named;
+  const { row, ratio } = sized;
+  const { tolerances, region } = work.settings;
+  if (!named.isMeant && !beside.has(row.slot) && !mayBeOld(looked)) return undefined;
   const mostOfTold = looked.sharing.has(row.slot) ? MOST_TOLD : mostUntold(told);
-  const most = mostOfTalk(arriving, item.id === arriving.item.id, held.near) + mostOfTold;
-  if (least !== undefined && named.sum + weighChange(ofSize) + most < least) return undefined;
-  const isSlip = () => (likenessOf(row, note, region)?.weight ?? 0) >= STRONG_LIKENESS;
+  const isOwn = item.id === arriving.item.id;
+  const mostBesides = named.sum + weighChange(sized.signs) + mostOfTold + SLACK;
+  if (mostBesides + mostOfTalk(arriving, isOwn, held.near, 1) < least) return undefined;
+  const alike = likenessOf(row, note, region)?.weight ?? 0;
+  if (mostBesides + mostOfTalk(arriving, isOwn, held.near, alike) < least) return undefined;
   // Nothing but the old value itself outweighs these.
-  const isBarred = isBarredAnyhow || (named.isOther && !isSlip());
+  const isBarred = named.isBarred || sized.isBarred || (named.isOther && alike < STRONG_LIKENESS);
   if (isBarred && note.replaces === undefined) return undefined;
   if (!isOfEarlierMemo(work, row)) return undefined;
   const tolerance = ratio < NO_TOLERANCE && toleranceBetween(row, note, tolerances, region);
   if (tolerance && agree(note, row, tolerance, region) === true) return undefined;
-  const ofTalk = signsOfTalk(work, arriving, row, rivals, held);
+  const ofTalk = signsOfTalk(work, arriving, row, { alike, rivals }, held);
   const ofTold = signsOfTold(work, arriving, row, told);
-  const signs = [...held.signs, ...named.signs, ...ofSize, ...ofTalk, ...ofTold];
+  const signs = [...held.signs, ...named.signs, ...sized.signs, ...ofTalk, ...ofTold];
   const has = (name: string) => signs.some(([sign]) => sign === name);
   if (has('replaced')) return { row, item, signs };
   if (isBarred) return undefined;
   const isTold = beside.has(row.slot) && !areTwoTold(arriving, has);
   return isTold || mayBeMeant(arriving, item, has) ? { row, item, signs } : undefined;
 }
+/** Sums of the same numbers in another order differ by less. */
+const SLACK = 1e-9;
 
 /** The figures told in like words, as they stand now. */
 function rowsTold(work: Working, { alike }: ToldBefore): readonly StandingRow[] {
@@ -217,11 +229,12 @@ export function isOfAnother(work: Working, arriving: Arriving, row: StandingRow)
   if (!item || held.size <= 0) return false;
   const told = toldBefore(work, arriving);
   const looked = {
-    ...{ work, arriving, held, told, beside: new Set<string>(), ofNote: weighChange(held.signs) },
-    ...sharingOf(work, told),
+    ...{ work, arriving, held, told, beside: new Set<string>() },
+    ...{ ofNote: weighChange(held.signs), sharing: slotsOf(told) },
   };
   const rivals = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === row.dimension);
-  const change = changeOf(looked, namedOf(looked, item), row, rivals.length - 1);
+  const sized = sizedOf(looked, row);
+  const change = sized && changeOf(looked, namedOf(looked, item), sized, rivals.length - 1);
   return change !== undefined && weighChange(change.signs) < TOO_QUIET;
 }
 /** A figure of the same name is not changed where the signs come to less. */
@@ -236,50 +249,45 @@ function isOfEarlierMemo(work: Working, row: StandingRow): boolean {
   return claim === undefined || claim.memoId !== work.memo.id;
 }
 
-/** The most that the signs of the talk can come to. */
-function mostOfTalk({ note, cue }: Arriving, isOwn: boolean, near: readonly unknown[]): number {
-  const names = [
-    'alike',
-    ...(isOwn ? ['alike, own thing'] : []),
-    ...(cue.change === undefined ? ['alike, no word'] : []),
-    ...(note.replaces ? ['replaced'] : []),
-    ...(near.length > 0 ? ['old value near', 'old value near, before'] : []),
-  ];
-  return sumOf(names);
+/** The most that the signs of the talk can come to, where the two values are so much alike. */
+function mostOfTalk(
+  { note, cue }: Arriving,
+  isOwn: boolean,
+  near: readonly unknown[],
+  alike: number,
+): number {
+  return (
+    alike * ((isOwn ? MOST_ALIKE_OWN : MOST_ALIKE) + (cue.change === undefined ? MOST_ALIKE_NO_WORD : 0)) +
+    (note.replaces ? MOST_REPLACED : 0) +
+    (near.length > 0 ? MOST_OLD_NEAR : 0)
+  );
 }
 
 /** What these signs come to at most: those that speak against may be absent. */
 const sumOf = (names: readonly string[]): number =>
   names.reduce((sum, name) => sum + Math.max(0, CHANGE_WEIGHTS[name] ?? 0), 0);
 
+const MOST_ALIKE = sumOf(['alike']);
+const MOST_ALIKE_OWN = sumOf(['alike', 'alike, own thing']);
+const MOST_ALIKE_NO_WORD = sumOf(['alike, no word']);
+const MOST_REPLACED = sumOf(['replaced']);
+const MOST_OLD_NEAR = sumOf(['old value near', 'old value near, before']);
+
 /** The most that the words told before can come to for a figure that shares none of them. */
 function mostUntold({ few }: ToldBefore): number {
-  const ofDimension = few.length === 1 ? 'only one of its dimension' : 'few of its dimension';
-  const sure = ['told otherwise', ...(few.length > 0 ? [ofDimension] : [])];
-  return sure.reduce((sum, name) => sum + (CHANGE_WEIGHTS[name] ?? 0), sumOf(['told with the name']));
+  return few.length === 0 ? MOST_UNTOLD : few.length === 1 ? MOST_UNTOLD_ONLY : MOST_UNTOLD_FEW;
 }
+const untold = (...also: readonly string[]): number =>
+  ['told otherwise', ...also].reduce(
+    (sum, name) => sum + (CHANGE_WEIGHTS[name] ?? 0),
+    sumOf(['told with the name']),
+  );
+const MOST_UNTOLD = untold();
+const MOST_UNTOLD_ONLY = untold('only one of its dimension');
+const MOST_UNTOLD_FEW = untold('few of its dimension');
 
 /** No tolerance lets so much pass. */
 const NO_TOLERANCE = 1.5;
-
-/** The highest of some weights. */
-const highest = (weights: readonly number[]): number => Math.max(...weights);
-
-const weightsOf = (pattern: RegExp): readonly number[] =>
-  Object.entries(CHANGE_WEIGHTS).flatMap(([name, weight]) => (pattern.test(name) ? [weight] : []));
-
-/** The most that measure and size can come to: one measure with what goes with it, one ratio, one state. */
-const MOST_OF_SIZE =
-  highest(
-    ['same measure', 'loose measure', 'like measure', 'other measure'].map(
-      (measure) =>
-        (CHANGE_WEIGHTS[measure] ?? 0) +
-        sumOf([`${measure}, guessed`, `${measure}, own thing`, 'other measure told']),
-    ),
-  ) +
-  highest(weightsOf(/^ratio /)) +
-  highest([0, ...weightsOf(/^was /)]) +
-  sumOf(['same unit', 'in doubt', 'worked out']);
 
 /** The most that the words told before can come to. */
 const MOST_TOLD = sumOf([

@@ -19,11 +19,14 @@ type Test = (was: Quantity, now: Quantity, ratio: number | undefined) => Likenes
 export function likenessOf(was: Quantity, now: Quantity, region?: string): Likeness | undefined {
   const [left, right] = [exactQuantity(was, region), exactQuantity(now, region)];
   if (!left || !right || left.kind !== right.kind) return undefined;
-  const zero = left.base.compare(0) === 0 || right.base.compare(0) === 0;
-  const ratio = zero ? undefined : right.base.div(left.base).valueOf();
-  return TESTS.map((test) => test(was, now, ratio))
-    .filter((found) => found !== undefined)
-    .sort((a, b) => b.weight - a.weight)[0];
+  const ratio = left.size === 0 || right.size === 0 ? undefined : right.size / left.size;
+  let strongest: Likeness | undefined;
+  // Of equals the first one is told.
+  for (const test of TESTS) {
+    const found = test(was, now, ratio);
+    if (found && (!strongest || found.weight > strongest.weight)) strongest = found;
+  }
+  return strongest;
 }
 
 const SMALL =
@@ -67,7 +70,8 @@ const teenOrTy: Test = (was, now) => {
 const lostTeen: Test = (was, now) => {
   if (was.unit !== now.unit) return undefined;
   for (const scale of scales(was.value, now.value)) {
-    const [low, high] = [was.value / scale, now.value / scale].sort((a, b) => a - b) as [number, number];
+    const [a, b] = [was.value / scale, now.value / scale];
+    const [low, high] = a < b ? [a, b] : [b, a];
     if (!Number.isInteger(low) || !Number.isInteger(high)) continue;
     if (low >= 3 && low <= 9 && high === low + 10) {
       return { kind: 'sounds', words: `"${inWords(low)}" and "${inWords(high)}" sound alike`, weight: 0.6 };
@@ -101,6 +105,9 @@ const soundAlike: Test = (was, now) => {
 /** 1102 and 1012: two neighbouring digits changed places. */
 const swappedDigits: Test = (was, now) => {
   if (was.unit !== now.unit) return undefined;
+  // The same digits in another order: such whole numbers are a multiple of nine apart. Rules most pairs out at once.
+  if (Number.isInteger(was.value) && Number.isInteger(now.value) && !isByNine(was.value, now.value))
+    return undefined;
   const [a, b] = [digitsOf(was.value), digitsOf(now.value)];
   if (a.length !== b.length || a.length < 2 || a === b) return undefined;
   const at = [...a].findIndex((digit, index) => digit !== b[index]);
@@ -114,13 +121,15 @@ const swappedDigits: Test = (was, now) => {
   };
 };
 
+const isByNine = (a: number, b: number): boolean => (Math.abs(a) - Math.abs(b)) % 9 === 0;
+
 /** 26 1/4 and 29 1/4: a tape read upside down. */
 const upsideDown: Test = (was, now) => {
   if (was.unit !== now.unit) return undefined;
   const [a, b] = [String(was.value), String(now.value)];
-  if (a.length !== b.length || a === b) return undefined;
+  if (a.length !== b.length || a.length < 2 || a === b || !/[69]/.test(a)) return undefined;
   const differs = [...a].flatMap((digit, index) => (digit === b[index] ? [] : [`${digit}${b[index]}`]));
-  if (differs.length !== 1 || (differs[0] !== '69' && differs[0] !== '96') || a.length < 2) return undefined;
+  if (differs.length !== 1 || (differs[0] !== '69' && differs[0] !== '96')) return undefined;
   return { kind: 'tape', words: 'a tape read upside down shows 6 for 9', weight: 0.6 };
 };
 
@@ -154,10 +163,12 @@ const FACTORS: readonly (readonly [
   [14.5038, 'a factor of 14.5: bar for pounds per square inch', 'unit', 0.6, 'pressure'],
 ];
 const FACTOR_SLACK = 0.003;
+const [LEAST_FACTOR, MOST_FACTOR] = [1.3, 1100];
 
 const factor: Test = (was, _now, ratio) => {
   if (ratio === undefined || ratio <= 0) return undefined;
   const size = ratio > 1 ? ratio : 1 / ratio;
+  if (size < LEAST_FACTOR || size > MOST_FACTOR) return undefined;
   const kind = exactQuantity(was)?.kind;
   const found = FACTORS.find(
     ([value, , , , of]) => Math.abs(size / value - 1) < FACTOR_SLACK && (of === undefined || of === kind),
@@ -165,19 +176,19 @@ const factor: Test = (was, _now, ratio) => {
   return found && { kind: found[2], words: found[1], weight: found[3] };
 };
 
+const MARKS = [
+  [25.4, 'an inch'],
+  [10, '10 mm'],
+  [100, '100 mm'],
+] as const;
+
 /** Exactly an inch, ten or a hundred millimetres off: a tape read at the wrong mark, or burnt an inch and forgot. */
 const wrongMark: Test = (was, now) => {
   const [a, b] = [exactQuantity(was), exactQuantity(now)];
   if (a?.kind !== 'length' || !b) return undefined;
-  const mm = Math.abs(b.base.sub(a.base).valueOf()) * 1000;
-  const size = Math.max(Math.abs(a.base.valueOf()), Math.abs(b.base.valueOf())) * 1000;
-  const mark = (
-    [
-      [25.4, 'an inch'],
-      [10, '10 mm'],
-      [100, '100 mm'],
-    ] as const
-  ).find(([step]) => Math.abs(mm - step) < 0.01 && size > step * 4);
+  const mm = Math.abs(b.size - a.size) * 1000;
+  const size = Math.max(Math.abs(a.size), Math.abs(b.size)) * 1000;
+  const mark = MARKS.find(([step]) => Math.abs(mm - step) < 0.01 && size > step * 4);
   // Said of measurements alone; a size chosen anew is often a round step away.
   return (
     mark && { kind: 'tape', words: `exactly ${mark[1]} apart: a tape read at the wrong mark`, weight: 0.25 }

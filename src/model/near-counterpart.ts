@@ -7,9 +7,9 @@ import type { Attribute, Quantity } from '../language/notes.ts';
 import type { Arriving } from './claims.ts';
 import { LIMIT_MARK } from './counterpart.ts';
 import { likenessOf } from './likeness.ts';
-import { isRoomFor, nameStems, setsApart, shapeOf, wordsOf } from './names.ts';
+import { isRoomFor, nameStems, setsApart, shapeOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
-import { stemOf } from './stems.ts';
+import { talkStems } from './talk-stems.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import { difference, exactQuantity } from './units.ts';
 import type { Working } from './working.ts';
@@ -103,7 +103,7 @@ const MOST_CHANGE = 3;
 const SMALL_CHANGE = 1.12;
 
 function isFurther(a: Quantity, b: Quantity, most: number, region?: string): boolean {
-  const [x, y] = [exactQuantity(a, region)?.base.valueOf(), exactQuantity(b, region)?.base.valueOf()];
+  const [x, y] = [exactQuantity(a, region)?.size, exactQuantity(b, region)?.size];
   return x === undefined || y === undefined || x <= 0 || y <= 0 || Math.max(x / y, y / x) > most;
 }
 
@@ -122,7 +122,7 @@ interface Candidate {
 
 function candidates(work: Working, { note, place }: Arriving): readonly Candidate[] {
   const said = nameStems(note.item);
-  const talk = [...new Set([...said, ...stemsIn(place.sentence), ...stemsIn(place.before)])];
+  const talk = [...new Set([...said, ...talkStems(place.sentence), ...talkStems(place.before)])];
   return work.draft.itemsNear(talk, MOST_ITEMS).flatMap((item) =>
     work.draft
       .standingOf(item.id)
@@ -142,8 +142,6 @@ function agrees(work: Working, note: Arriving['note'], row: StandingRow): boolea
   return agree(note, row, toleranceBetween(row, note, tolerances, region), region) === true;
 }
 
-const stemsIn = (text: string) => wordsOf(text).map(stemOf);
-
 /** How much of a known name is in the said one, else in the sentence, else in the one before. */
 function nameWeight(saidName: string, known: string, sentence: string, before: string): number {
   const [a, b] = [shapeOf(saidName), shapeOf(known)];
@@ -152,8 +150,8 @@ function nameWeight(saidName: string, known: string, sentence: string, before: s
   const [moreA, moreB] = [only(a.stems, b.stems), only(b.stems, a.stems)];
   // "The front legs" are no change of the rear ones.
   if ((moreA.some(setsApart) && moreB.some(setsApart)) || isRoomFor(saidName, known)) return -2;
-  const inSentence = new Set(stemsIn(sentence));
-  const inBefore = new Set(stemsIn(before));
+  const inSentence = talkStems(sentence);
+  const inBefore = talkStems(before);
   const share = (words: ReadonlySet<string>) =>
     b.stems.filter((stem) => words.has(stem)).length / Math.max(1, b.stems.length);
   // The sill board of a window is another thing than the window, however often the talk names both.
@@ -218,7 +216,7 @@ function attributeWeight(known: Attribute, said: Attribute, isAssumed: boolean):
 }
 
 function closeness(was: StandingRow, now: Arriving['note'], region?: string): number {
-  const [a, b] = [exactQuantity(was, region)?.base.valueOf(), exactQuantity(now, region)?.base.valueOf()];
+  const [a, b] = [exactQuantity(was, region)?.size, exactQuantity(now, region)?.size];
   if (a === undefined || b === undefined || a <= 0 || b <= 0) return -2;
   const ratio = Math.max(a / b, b / a);
   if (ratio < 1.04) return 1;

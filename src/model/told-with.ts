@@ -31,15 +31,21 @@ const AMOUNTS: ReadonlySet<string> = new Set(
     .map(stemOf),
 );
 
+/** Texts whose telling stems are kept: a sentence is asked for with each of its figures, and with those behind it. */
+const MOST_KEPT = 2000;
+const kept = new Map<string, readonly string[]>();
+
 /** The stems of a text that tell one thing from another: no fillers, no numbers, no units. */
-const tellingOf = (text: string): readonly string[] => [
-  ...new Set(
-    wordsOf(text)
-      .filter((word) => !/\d/.test(word))
-      .map(stemOf)
-      .filter((stem) => stem.length > 1 && !EMPTY.has(stem) && !AMOUNTS.has(stem)),
-  ),
-];
+function tellingOf(text: string): readonly string[] {
+  const known = kept.get(text);
+  if (known) return known;
+  const words = wordsOf(text).filter((word) => !/\d/.test(word));
+  const isTelling = (stem: string) => stem.length > 1 && !EMPTY.has(stem) && !AMOUNTS.has(stem);
+  const telling = [...new Set(words.map(stemOf).filter(isTelling))];
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(text, telling);
+  return telling;
+}
 
 /** The words that a figure is told with, as a standing figure keeps them: those of its sentence, then of the one before. */
 export function toldWith(place: Pick<Place, 'sentence' | 'until' | 'before'>): string {
@@ -49,10 +55,39 @@ export function toldWith(place: Pick<Place, 'sentence' | 'until' | 'before'>): s
 }
 const MOST_WORDS = 16;
 
+/** The words of a standing figure's own sentence, and of the one before. */
+interface Told {
+  readonly own: readonly string[];
+  readonly before: readonly string[];
+  readonly all: ReadonlySet<string>;
+}
+
+/** Taken apart once for each row: a figure is held against those of many memos. */
+const told = new WeakMap<StandingRow, Told>();
+
+function toldOf(row: StandingRow): Told {
+  const known = told.get(row);
+  if (known) return known;
+  const [own = [], before = []] = row.told?.split('|').map(wordsIn) ?? [];
+  const apart = { own, before, all: new Set([...own, ...before]) };
+  told.set(row, apart);
+  return apart;
+}
+const wordsIn = (words: string): readonly string[] => words.split(' ').filter((word) => word !== '');
+
+/** Every word that a standing figure was told with. */
+export const wordsToldWith = (row: StandingRow): ReadonlySet<string> => toldOf(row).all;
+
 /** Some figures of a dimension by the words they were told with. */
 interface Shelf {
   readonly rows: readonly StandingRow[];
-  readonly byStem: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  readonly byStem: ReadonlyMap<string, readonly Holder[]>;
+}
+
+/** A figure by its place on the shelf, and what one of its words is worth. */
+interface Holder {
+  readonly place: number;
+  readonly worth: number;
 }
 
 /** A figure that was told in like words. */
@@ -92,42 +127,52 @@ function shelfOf(work: Working, dimension: Dimension): Shelf {
   return shelf;
 }
 
-function indexOf(rows: readonly StandingRow[]): Map<string, Map<string, number>> {
-  const byStem = new Map<string, Map<string, number>>();
-  for (const { slot, told } of rows) {
-    const [own = '', before = ''] = told?.split('|') ?? [];
-    for (const [words, worth] of [
-      [before, BESIDE],
-      [own, 1],
-    ] as const) {
-      for (const stem of words.split(' ')) {
-        if (stem === '') continue;
-        const holders = byStem.get(stem) ?? new Map<string, number>();
-        byStem.set(stem, holders.set(slot, worth));
-      }
-    }
-  }
+function indexOf(rows: readonly StandingRow[]): ReadonlyMap<string, readonly Holder[]> {
+  const byStem = new Map<string, Holder[]>();
+  rows.forEach((row, place) => {
+    const { own, before } = toldOf(row);
+    const [beside, plain] = [
+      { place, worth: BESIDE },
+      { place, worth: 1 },
+    ] as const;
+    for (const stem of before) hold(byStem, stem, beside);
+    for (const stem of own) hold(byStem, stem, plain);
+  });
   return byStem;
+}
+
+function hold(byStem: Map<string, Holder[]>, stem: string, holder: Holder): void {
+  const holders = byStem.get(stem);
+  if (holders) holders.push(holder);
+  else byStem.set(stem, [holder]);
 }
 
 /** The figures of earlier memos that were told in words like those around an arriving one. */
 export function toldBefore(work: Working, { note, place }: Arriving): ToldBefore {
   const { rows, byStem } = shelfOf(work, note.dimension);
-  const shared = new Map<string, number>();
-  const [own = '', before = ''] = toldWith(place).split('|');
-  const add = (stems: string, worth: number) => {
-    for (const stem of stems.split(' ')) {
-      const holders = byStem.get(stem);
-      for (const [slot, other] of holders ?? [])
-        shared.set(slot, (shared.get(slot) ?? 0) + (worth * other) / Math.sqrt(holders?.size ?? 1));
+  const [own = [], before = []] = toldWith(place).split('|').map(wordsIn);
+  const shared = new Float64Array(rows.length);
+  const sharing: number[] = [];
+  const add = (stems: readonly string[], worth: number) => {
+    for (const stem of stems) {
+      const holders = byStem.get(stem) ?? [];
+      const rarity = Math.sqrt(holders.length);
+      for (const holder of holders) {
+        const sum = shared[holder.place] ?? 0;
+        if (sum === 0) sharing.push(holder.place);
+        shared[holder.place] = sum + (worth * holder.worth) / rarity;
+      }
     }
   };
   add(own, 1);
   add(before, BESIDE);
-  const ranked = [...shared].sort(([, a], [, b]) => b - a).slice(0, MOST_ALIKE);
-  const most = ranked[0]?.[1] ?? 1;
+  const ranked = sharing
+    .map((at) => ({ slot: rows[at]?.slot ?? '', shared: shared[at] ?? 0 }))
+    .sort((a, b) => b.shared - a.shared)
+    .slice(0, MOST_ALIKE);
+  const most = ranked[0]?.shared ?? 1;
   return {
-    alike: ranked.map(([slot, sum]) => ({ slot, shared: sum, ofBest: sum / most })),
+    alike: ranked.map((one) => ({ ...one, ofBest: one.shared / most })),
     few: rows.length <= FEW ? rows : [],
     rows,
   };

@@ -196,23 +196,29 @@ export interface Exact {
   readonly base: Fraction;
 }
 
+/** An exact quantity with its base value as a plain number, for sums that need not be exact to the last bit. */
+export interface Sized extends Exact {
+  readonly size: number;
+}
+
 /** Exact quantities by unit and value: the same figures are held against each other again and again. */
-const exacts = new Map<UnitKind, Map<number, Exact>>();
+const exacts = new Map<UnitKind, Map<number, Sized>>();
 const MOST_EXACTS = 5000;
 
 /** A quantity in its kind's base unit, exact; undefined for an unknown unit or a value that is no number. */
-export function exactQuantity(quantity: Quantity, region?: string): Exact | undefined {
+export function exactQuantity(quantity: Quantity, region?: string): Sized | undefined {
   const unit = unitKind(quantity.unit, region);
   if (!unit || !Number.isFinite(quantity.value)) return undefined;
   const known = exacts.get(unit)?.get(quantity.value);
   if (known) return known;
   const scaled = exactly(quantity.value).mul(unit.factor);
-  const exact = { kind: unit.kind, base: unit.offset ? scaled.add(unit.offset) : scaled };
+  const base = unit.offset ? scaled.add(unit.offset) : scaled;
+  const exact = { kind: unit.kind, base, size: base.valueOf() };
   if (UNITS.get(quantity.unit) === unit) remember(unit, quantity.value, exact);
   return exact;
 }
 
-function remember(unit: UnitKind, value: number, exact: Exact): void {
+function remember(unit: UnitKind, value: number, exact: Sized): void {
   let byValue = exacts.get(unit);
   if (!byValue) {
     byValue = new Map();
@@ -238,8 +244,11 @@ export function convert(quantity: Quantity, unit: UnitName, region?: string): Qu
 
 /** `a - b` in `a`'s unit; undefined when they do not compare. For temperatures it is a difference in `a`'s degrees. */
 export function difference(a: Quantity, b: Quantity, region?: string): number | undefined {
-  const [left, right] = [exactQuantity(a, region), exactQuantity(b, region)];
   const unit = unitKind(a.unit, region);
+  // Whole numbers of one unit: their plain difference is exact, and most figures are.
+  if (unit && a.unit === b.unit && Number.isSafeInteger(a.value) && Number.isSafeInteger(b.value))
+    return a.value - b.value;
+  const [left, right] = [exactQuantity(a, region), exactQuantity(b, region)];
   if (!left || !right || !unit || left.kind !== right.kind) return undefined;
   return left.base.sub(right.base).div(unit.factor).valueOf();
 }
