@@ -28,7 +28,7 @@ const TO_SIZES =
 /** Stems of what was measured in this sentence and the one before, for an act that points at it. */
 function pointedAt(work: Working, index: number, filed: readonly Filed[]): readonly string[] {
   return filed
-    .filter(({ note }) => index - work.place(note.span).index <= 1)
+    .filter(({ note }) => index - work.sentenceOf(note.span) <= 1)
     .flatMap(({ claim, note }) =>
       wordsOf(`${note.item} ${work.draft.item(claim.itemId)?.name ?? ''}`).map(stemOf),
     );

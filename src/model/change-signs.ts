@@ -32,7 +32,7 @@ const placed = new WeakMap<Working, ReadonlyMap<FigureNote, number>>();
 function sentencesOfFigures(work: Working): ReadonlyMap<FigureNote, number> {
   const known = placed.get(work);
   if (known) return known;
-  const found = new Map(work.memo.notes.figures.map((note) => [note, work.place(note.span).index]));
+  const found = new Map(work.memo.notes.figures.map((note) => [note, work.sentenceOf(note.span)]));
   placed.set(work, found);
   return found;
 }
@@ -74,8 +74,25 @@ function attributeSign(known: Attribute, said: Attribute): string {
 /** How far apart two figures are, as a sign. */
 function ratioSign(ratio: number | undefined): string {
   if (ratio === undefined) return 'ratio unknown';
-  for (const most of [1.02, 1.06, 1.15, 1.3, 1.6, 2.2]) if (ratio < most) return `ratio below ${most}`;
+  for (const [most, name] of RATIOS) if (ratio < most) return name;
   return 'ratio far';
+}
+const RATIOS = [1.02, 1.06, 1.15, 1.3, 1.6, 2.2].map((most) => [most, `ratio below ${most}`] as const);
+
+/** Names of signs that are put together from two: made once, since every figure asks for them. */
+const joined = new Map<string, Map<string, string>>();
+function nameOf(first: string, second: string): string {
+  let names = joined.get(first);
+  if (!names) {
+    names = new Map();
+    joined.set(first, names);
+  }
+  let name = names.get(second);
+  if (name === undefined) {
+    name = `${first}${second}`;
+    names.set(second, name);
+  }
+  return name;
 }
 
 /** A list of signs that leaves out what is not there. */
@@ -103,13 +120,13 @@ export function heldOf(work: Working, arriving: Arriving): Held {
   const { notes } = work.memo;
   const signs = new Signs();
   signs.put('any');
-  signs.put(`word ${cue.change ?? 'none'}`);
+  signs.put(nameOf('word ', cue.change ?? 'none'));
   signs.put('word plain', Math.min(cue.weight, 6) / 3);
   signs.put('word of the reader', note.change !== undefined);
   signs.put('needed', cue.isNeeded);
   signs.put('restated', cue.isRestated);
   signs.put('of length', note.dimension === 'length');
-  signs.put(`now ${note.state ?? 'untold'}`);
+  signs.put(nameOf('now ', note.state ?? 'untold'));
   signs.put('about', note.bound === 'about');
   const isIn = (list: readonly { readonly span: Span }[]) =>
     list.some(({ span }) => span.start < note.span.end && span.end > note.span.start);
@@ -144,17 +161,19 @@ export function ratioOf(
   return x > 0 && y > 0 ? Math.max(x / y, y / x) : undefined;
 }
 
+const without = (stems: readonly string[], taken: readonly string[]): readonly string[] =>
+  stems.filter((stem) => !taken.includes(stem));
+
 /** The signs of one figure against a thing, as far as its name goes. */
 export function signsOfName(arriving: Arriving, item: ItemRow, { around }: Held): readonly Sign[] {
   const { note } = arriving;
   const signs = new Signs();
   signs.put('own thing', arriving.item.id === item.id);
   const [a, b] = [shapeOf(note.item), shapeOf(item.name)];
-  const moreA = a.stems.filter((stem) => !b.stems.includes(stem));
-  const moreB = b.stems.filter((stem) => !a.stems.includes(stem));
   signs.put('same head', a.head === b.head);
   signs.put('head within', a.head !== b.head && b.stems.includes(a.head));
   signs.put('head beside', a.head !== b.head && a.stems.includes(b.head));
+  const [moreA, moreB] = [without(a.stems, b.stems), without(b.stems, a.stems)];
   const isApart = (moreA.some(setsApart) && moreB.some(setsApart)) || isRoomFor(note.item, item.name);
   signs.put('set apart', isApart);
   // "The stool legs" are no change of the bench legs, nor is the kiln lid one of the kiln shelf.
@@ -162,7 +181,7 @@ export function signsOfName(arriving: Arriving, item: ItemRow, { around }: Held)
   const isUnsaid = (stem: string) => !around.sentence.has(stem) && !around.before.has(stem);
   const isOther = a.head === b.head ? moreB.every(isUnsaid) : isUnsaid(b.head) && !b.stems.includes(a.head);
   signs.put('another by name', isTold && isOther);
-  signs.put('name shared', share(b.stems, new Set(a.stems)));
+  signs.put('name shared', (b.stems.length - moreB.length) / Math.max(1, b.stems.length));
   signs.put('name in the sentence', share(b.stems, around.sentence));
   signs.put('name before', share(b.stems, around.before));
   signs.put('name further up', share(b.stems, around.further));
@@ -189,12 +208,12 @@ export function signsOfSize(
   const measure = attributeSign(row.attribute, note.attribute);
   const isGuess = note.assumed?.includes('attribute') ?? false;
   signs.put(measure);
-  signs.put(`${measure}, guessed`, isGuess);
+  signs.put(nameOf(measure, ', guessed'), isGuess);
   signs.put('other measure told', isOtherMeasure(note, row));
-  signs.put(`${measure}, own thing`, isOwn);
+  signs.put(nameOf(measure, ', own thing'), isOwn);
   signs.put(ratioSign(ratio));
   signs.put('same unit', row.unit === note.unit);
-  signs.put(`was ${row.state ?? 'untold'}`);
+  signs.put(nameOf('was ', row.state ?? 'untold'));
   signs.put('in doubt', row.status === 'in-doubt');
   signs.put('worked out', row.claimId === undefined);
   return signs.list;

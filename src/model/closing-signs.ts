@@ -2,7 +2,6 @@
  * What speaks for a deed being the end of an open task, and what against it. Each sign has a name and a size; what it
  * weighs stands in `closing-weights.ts`.
  */
-import { actionsOf } from './actions.ts';
 import type { Described } from './described.ts';
 import { wordsOf } from './names.ts';
 import { stemOf } from './stems.ts';
@@ -47,18 +46,25 @@ const WHOLE = /\b(?:all|every|whole|last|finished|finally|done|at last|complete(
 const DENIED = /\b(?:not|n['’]t|never|no)\b/i;
 
 const capped = (size: number, most: number) => Math.min(size, most);
-const shareOf = (of: ReadonlySet<string>, other: ReadonlySet<string>) =>
-  of.size === 0 ? 0 : [...of].filter((stem) => holds(other, stem)).length / of.size;
-const holds = (set: ReadonlySet<string>, stem: string) =>
-  set.has(stem) || [...set].some((other) => isCompound(stem, other));
+function shareOf(of: ReadonlySet<string>, other: ReadonlySet<string>): number {
+  if (of.size === 0) return 0;
+  let shared = 0;
+  for (const stem of of) if (holds(other, stem)) shared++;
+  return shared / of.size;
+}
+function holds(set: ReadonlySet<string>, stem: string): boolean {
+  if (set.has(stem)) return true;
+  for (const other of set) if (isCompound(stem, other)) return true;
+  return false;
+}
 
-/** The signs of one pair. `deedWords` and `taskWords` are the gists. */
-export function signsOf(
-  deed: Described & { readonly gist: string },
-  task: Described & { readonly gist: string },
-  match: Match,
-  standing: Standing,
-): readonly Sign[] {
+/** A deed or a task as it is held against another, with its gist. */
+export interface Gisted extends Described {
+  readonly gist: string;
+}
+
+/** The signs of one pair. */
+export function signsOf(deed: Gisted, task: Gisted, match: Match, standing: Standing): readonly Sign[] {
   const signs: Sign[] = [['any', 1]];
   const put = (name: string, size: number | boolean) => {
     const value = Number(size);
@@ -114,9 +120,17 @@ export function signsOf(
   return signs;
 }
 
-const thingsIn = ({ gist, named }: Described & { readonly gist: string }) =>
-  wordsOf(gist)
+const thingsOf = new WeakMap<Gisted, readonly string[]>();
+
+/** The things that a gist names, in order; found once for all that it is held against. */
+function thingsIn(told: Gisted): readonly string[] {
+  const known = thingsOf.get(told);
+  if (known) return known;
+  const things = wordsOf(told.gist)
     .map(stemOf)
-    .filter((stem) => named.has(stem) && (actionsOf(stem).size === 0 || named.has(stem)));
-const firstThing = (told: Described & { readonly gist: string }) => thingsIn(told)[0];
-const lastThing = (told: Described & { readonly gist: string }) => thingsIn(told).at(-1);
+    .filter((stem) => told.named.has(stem));
+  thingsOf.set(told, things);
+  return things;
+}
+const firstThing = (told: Gisted) => thingsIn(told)[0];
+const lastThing = (told: Gisted) => thingsIn(told).at(-1);

@@ -1,6 +1,6 @@
 /** Which open task a `done` note closes: by the things they share, the way of doing, and how rare the words are. */
 import { actionsOf } from './actions.ts';
-import { type Match, type Sign, signsOf } from './closing-signs.ts';
+import { type Gisted, type Match, type Sign, signsOf } from './closing-signs.ts';
 import { CLOSING_WEIGHTS, LOUD } from './closing-weights.ts';
 import { AROUND, type Described, describe, describeDeed, PLACED, QUOTE, type Weights } from './described.ts';
 import { answersGate, type GateWords, gateWords } from './gate-words.ts';
@@ -151,15 +151,15 @@ function withoutGate({ quote, waitsFor }: TaskRow): string {
 }
 
 /** A task as far as matching goes: what it waits for is other work, so those words say nothing of it. */
-function describeTask(task: TaskRow): Described {
+function describeTask(task: TaskRow): Gisted {
   const known = describedTasks.get(task);
   if (known) return known;
-  const described = describeAnew(task);
+  const described = { ...describeAnew(task), gist: task.gist };
   describedTasks.set(task, described);
   return described;
 }
 /** A task that stays open is held against the deeds of one memo after another. */
-const describedTasks = new WeakMap<TaskRow, Described>();
+const describedTasks = new WeakMap<TaskRow, Gisted>();
 
 function describeAnew(task: TaskRow): Described {
   const described = describe(task.gist, withoutGate(task), task.around);
@@ -247,11 +247,11 @@ export function pairsOf(deeds: readonly Deed[], tasks: readonly TaskRow[], today
   const getting = holdersOf(described.filter(isGetting));
   const waits = tasks.map((task) => task.waitsFor.map(gateWords));
   const matched = deeds.flatMap((deed, at) => {
-    const told = describeDeed(deed.gist, deed.quote, deed.around);
+    const told = { ...describeDeed(deed.gist, deed.quote, deed.around), gist: deed.gist };
     const said = gateWords(`${deed.gist} ${deed.quote}`);
     const partly = isPartly(deed.quote) || isAllBut(deed);
     return tasks.flatMap((task, index) => {
-      const asked = described[index] as Described;
+      const asked = described[index] as Gisted;
       if (partly && !BEGINS.test(task.quote)) return [];
       if (deed.goods && !isDoneByGoods(deed, asked)) return [];
       const match = matchOf(told, asked, deed.goods ? getting : holders);
@@ -283,7 +283,7 @@ export function pairsOf(deeds: readonly Deed[], tasks: readonly TaskRow[], today
       days: today === undefined ? 0 : Math.max(0, daysApart(task.source.recordedAt, today)),
       isDue: today === undefined || task.due === undefined ? undefined : task.due <= today.slice(0, 10),
     };
-    const signs = signsOf({ ...told, gist: deed.gist }, { ...asked, gist: task.gist }, match, standing);
+    const signs = signsOf(told, asked, match, standing);
     return { at, index, score, signs };
   });
 }

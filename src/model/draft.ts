@@ -3,6 +3,7 @@ import { namesAtLeast } from './acts.ts';
 import { type CheckRow, checkKeys } from './checks/check-rows.ts';
 import { isLike, itemStems } from './items.ts';
 import type { RecordKind, RecordOf } from './kept/record-rows.ts';
+import { isToMeasure } from './measured-tasks.ts';
 import type {
   ActRow,
   ArrivalRow,
@@ -120,6 +121,13 @@ export class Draft implements ModelReader {
       (task) => task.status === 'open' && task.gates !== undefined,
     );
   }
+  measuringTasks(): readonly TaskRow[] {
+    return this.#many(
+      'tasks',
+      this.#base.measuringTasks(),
+      (task) => task.status === 'open' && isToMeasure(task),
+    );
+  }
   openProblems(): readonly ProblemRow[] {
     return this.#many('problems', this.#base.openProblems(), (problem) => problem.status === 'open');
   }
@@ -181,17 +189,16 @@ export class Draft implements ModelReader {
   ): readonly ModelRows[T][] {
     const put = this.#put.get(table) as ReadonlyMap<string, ModelRows[T]> | undefined;
     if (!put) return base;
-    const key = (row: ModelRows[T]) => keyOf({ table, row } as ModelChange);
-    // What is underneath answered already: only changed and added rows are tested.
-    const changed = new Map([...put].map(([id, row]) => [id, answers(row) ? row : undefined]));
     const found: ModelRows[T][] = [];
+    const seen = new Set<string>();
     for (const row of base) {
-      const id = key(row);
-      const now = changed.has(id) ? changed.get(id) : row;
-      changed.delete(id);
-      if (now) found.push(now);
+      const id = keyOf({ table, row } as ModelChange);
+      const changed = put.get(id);
+      if (changed) seen.add(id);
+      // What is underneath answered already: only changed and added rows are tested.
+      if (!changed || answers(changed)) found.push(changed ?? row);
     }
-    for (const row of changed.values()) if (row) found.push(row);
+    for (const [id, row] of put) if (!seen.has(id) && answers(row)) found.push(row);
     return found;
   }
 }

@@ -69,14 +69,14 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
   // "Cut to 860 because the top's forty thick": the sentence goes on with what it was worked out from.
   const goesOn = hasReasonBehind(place);
   const cameFirst = ({ span }: Pick<Filed['note'], 'span'>) =>
-    span.start < note.span.start || (goesOn && work.place(span).index === place.index);
+    span.start < note.span.start || (goesOn && work.sentenceOf(span) === place.index);
   const isAtHand = (row: StandingRow) =>
     !row.slot.includes(LIMIT_MARK) &&
     row.slot !== claim.slot &&
     wasSaidBefore(work, row, cameFirst, filed) &&
     circleOf(work.draft, claim.slot, [row.slot]) === undefined;
   const near = filed.flatMap(({ note: other, claim: part }): Ingredient[] => {
-    const back = place.index - work.place(other.span).index;
+    const back = place.index - work.sentenceOf(other.span);
     const row = work.draft.standing(part.slot);
     if (part === claim || back > SENTENCES_BACK || !cameFirst(other)) return [];
     if (runsOn && note.span.start - other.span.end > LONGEST / 2) return [];

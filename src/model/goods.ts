@@ -3,6 +3,7 @@ import type { ArrivalNote } from '../language/notes.ts';
 import { kinship, wordsOf } from './names.ts';
 import type { ArrivalRow } from './rows.ts';
 import { stemOf } from './stems.ts';
+import { talkStems } from './talk-stems.ts';
 import { telling } from './telling.ts';
 import type { Kept, Source } from './views.ts';
 import type { Working } from './working.ts';
@@ -57,20 +58,34 @@ export function receiveUsed(work: Working): void {
   if (done.length === 0) return;
   const awaited = work.draft.expectedArrivals().filter(({ source }) => source.memoId !== work.memo.id);
   if (awaited.length === 0) return;
+  const heads = new Set(awaited.map((arrival) => goodsIn(arrival).at(-1)));
   for (const note of done) {
+    // Most deeds name nothing that is awaited: they are not taken apart.
+    if (![...talkStems(note.gist)].some((stem) => heads.has(stem))) continue;
     const { ways, name, head } = telling(note.gist, '');
     if (head === undefined || ORDERED.test(note.gist) || [...ways].some((way) => BEFORE_GOODS.has(way)))
       continue;
-    const used = awaited.find(({ id, item }) => {
-      const goods = stemsOf(bareGoods(item));
+    const used = awaited.find((arrival) => {
+      const goods = goodsIn(arrival);
       return (
         goods.at(-1) === head &&
         (name.every((stem) => goods.includes(stem)) || goods.every((stem) => name.includes(stem))) &&
-        work.draft.expectedArrivals().some((one) => one.id === id)
+        work.draft.expectedArrivals().some(({ id }) => id === arrival.id)
       );
     });
     if (used) receive(work, used, work.source(note));
   }
+}
+
+const goods = new WeakMap<ArrivalRow, readonly string[]>();
+
+/** The stems of what is awaited, found once: it may be awaited over hundreds of memos. */
+function goodsIn(arrival: ArrivalRow): readonly string[] {
+  const known = goods.get(arrival);
+  if (known) return known;
+  const found = stemsOf(bareGoods(arrival.item));
+  goods.set(arrival, found);
+  return found;
 }
 
 const stemsOf = (name: string) => wordsOf(name).map(stemOf);

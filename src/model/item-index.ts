@@ -8,8 +8,11 @@ export interface Holder {
   readonly least: number;
 }
 
-/** Numbers of the items that have one word, by the fewest words that a name must share with each. */
-type Holders = Set<number>[];
+/**
+ * Numbers of the items that have one word, by the fewest words that a name must share with each. Lists and no sets: they
+ * are gone through with every figure, and changed only by a new thing or another name of one.
+ */
+type Holders = number[][];
 
 /** Where items are kept when not all of them are here. */
 export interface ItemShelf {
@@ -22,99 +25,112 @@ export interface ItemShelf {
  * looked for among the holders of its rarest words. With a shelf, what is not here is fetched when first asked for.
  */
 export class ItemIndex {
-  readonly #rows = new Map<string, ItemRow>();
+  /** By their numbers. */
+  readonly #rows: (ItemRow | undefined)[] = [];
   readonly #byWord = new Map<string, Holders>();
   readonly #shelf: ItemShelf | undefined;
-  /** For `near`, by the number of the item; nought again behind each call. */
-  #counts = new Uint8Array(1024);
+  /** How many of the words asked for an item has, by its number; nought again behind each call. */
+  #counts = new Uint16Array(1024);
 
   constructor(shelf?: ItemShelf) {
     this.#shelf = shelf;
   }
 
   clear(): void {
-    this.#rows.clear();
+    this.#rows.length = 0;
     this.#byWord.clear();
   }
 
   row(id: string): ItemRow | undefined {
-    let row = this.#rows.get(id);
-    if (!row) {
-      row = this.#shelf?.row(id);
-      if (row) this.#rows.set(id, row);
-    }
+    const number = numberOf(id);
+    const known = this.#rows[number];
+    // What is no item's id may end in a number as well.
+    if (known?.id === id) return known;
+    const row = this.#shelf?.row(id);
+    if (row) this.#rows[number] = row;
     return row;
   }
 
   /** Files an item, or one that got another name, under all of its words. */
   put(row: ItemRow): void {
-    this.#rows.set(row.id, row);
+    const number = numberOf(row.id);
+    // With a shelf, an item that was never asked for may yet be among the holders of a word.
+    const isNew = !this.#shelf && this.#rows[number] === undefined;
+    this.#rows[number] = row;
     const holder = { id: row.id, least: leastShared(row) };
     for (const word of itemStems(row)) {
       const holders = this.#shelf ? this.#byWord.get(word) : this.#holdersOf(word);
       if (!holders) continue;
-      for (const numbers of holders) numbers.delete(numberOf(row.id));
-      hold(holders, holder);
+      if (!isNew) for (const numbers of holders) drop(numbers, number);
+      this.#hold(holders, holder);
     }
   }
 
   /** Items that have at least one of the words, in order of first mention. */
   sharing(words: readonly string[]): readonly ItemRow[] {
-    const found = new Set<number>();
-    for (const word of words)
-      for (const numbers of this.#holdersOf(word)) for (const number of numbers) found.add(number);
-    return this.#inOrder([...found]);
+    const found: number[] = [];
+    for (const word of words) for (const numbers of this.#holdersOf(word)) this.#count(numbers, found);
+    this.#forgetCounts(found);
+    return this.#inOrder(found);
   }
 
   /**
    * Items that a name of these words may stand for: see `isLike`. An item that must share `n` of `m` words is a holder
-   * of one of the `m - n + 1` rarest, so the others are not gone through.
+   * of one of the `m - n + 1` rarest, so those of the others are counted only where they were met before.
    */
   like(words: readonly string[]): readonly ItemRow[] {
     const lists = words.map((word) => this.#holdersOf(word));
     const most = withoutHoles(words).length;
-    const found = new Set<number>();
+    const like: number[] = [];
     const deepest = Math.max(0, ...lists.map((list) => list.length));
     for (let least = 0; least < deepest; least++) {
       const needed = Math.max(1, Math.min(most, least));
-      const holders = lists.flatMap((list) => (list[least]?.size ? [list[least] as Set<number>] : []));
-      holders.sort((a, b) => a.size - b.size);
-      for (const numbers of holders.slice(0, Math.max(0, holders.length - needed + 1)))
-        for (const number of numbers) if (isInAtLeast(holders, number, needed)) found.add(number);
+      const holders = lists.flatMap((list) => (list[least]?.length ? [list[least] as number[]] : []));
+      if (holders.length < needed) continue;
+      holders.sort((a, b) => a.length - b.length);
+      const rarest = holders.length - needed + 1;
+      const met: number[] = [];
+      for (const numbers of holders.slice(0, rarest)) this.#count(numbers, met);
+      for (const numbers of holders.slice(rarest)) this.#countAgain(numbers);
+      for (const number of met) if ((this.#counts[number] ?? 0) >= needed) like.push(number);
+      this.#forgetCounts(met);
     }
-    return this.#inOrder([...found]);
+    return this.#inOrder(like);
   }
 
   /** The items that share most words with these, of equals the latest, in order of first mention. */
   near(words: readonly string[], limit: number): readonly ItemRow[] {
     const found: number[] = [];
-    let most = 0;
     for (const word of new Set(words))
-      for (const numbers of this.#holdersOf(word))
-        for (const number of numbers) {
-          const count = this.#countUp(number);
-          if (count === 1) found.push(number);
-          if (count > most) most = count;
-        }
+      for (const numbers of this.#holdersOf(word)) this.#count(numbers, found);
     // Of thousands that share one word few are in the running: those that share less are not even put in order.
     const best: number[] = [];
-    for (let count = most; count > 0 && best.length < limit; count--) {
+    for (let count = mostOf(found, this.#counts); count > 0 && best.length < limit; count--) {
       const equals = found.filter((number) => this.#counts[number] === count).sort((a, b) => b - a);
       best.push(...equals.slice(0, limit - best.length));
     }
-    for (const number of found) this.#counts[number] = 0;
+    this.#forgetCounts(found);
     return this.#inOrder(best);
   }
 
-  #countUp(number: number): number {
-    if (number >= this.#counts.length) {
-      const counts = new Uint8Array(2 * number);
-      counts.set(this.#counts);
-      this.#counts = counts;
+  /** Counts items up; those that were not counted before are put into `met`. */
+  #count(numbers: readonly number[], met: number[]): void {
+    const counts = this.#counts;
+    for (const number of numbers) {
+      const count = counts[number] ?? 0;
+      if (count === 0) met.push(number);
+      counts[number] = count + 1;
     }
-    const count = (this.#counts[number] ?? 0) + 1;
-    this.#counts[number] = count;
-    return count;
+  }
+
+  /** Counts up those items alone that were counted before. */
+  #countAgain(numbers: readonly number[]): void {
+    const counts = this.#counts;
+    for (const number of numbers) if (counts[number]) counts[number]++;
+  }
+
+  #forgetCounts(numbers: readonly number[]): void {
+    for (const number of numbers) this.#counts[number] = 0;
   }
 
   #holdersOf(word: string): Holders {
@@ -122,26 +138,39 @@ export class ItemIndex {
     if (!holders) {
       holders = [];
       this.#byWord.set(word, holders);
-      for (const holder of this.#shelf?.holders(word) ?? []) hold(holders, holder);
+      for (const holder of this.#shelf?.holders(word) ?? []) this.#hold(holders, holder);
     }
     return holders;
   }
 
+  #hold(holders: Holders, { id, least }: Holder): void {
+    const number = numberOf(id);
+    while (holders.length <= least) holders.push([]);
+    (holders[least] as number[]).push(number);
+    if (number < this.#counts.length) return;
+    const counts = new Uint16Array(2 * number);
+    counts.set(this.#counts);
+    this.#counts = counts;
+  }
+
   #inOrder(numbers: number[]): readonly ItemRow[] {
-    return numbers.sort((a, b) => a - b).flatMap((number) => this.row(`i${number}`) ?? []);
+    return numbers
+      .sort((a, b) => a - b)
+      .flatMap((number) => this.#rows[number] ?? this.row(`i${number}`) ?? []);
   }
 }
 
 /** Ids count up: `i12` comes after `i9`. */
 const numberOf = (id: string) => Number(id.slice(1));
 
-function hold(holders: Holders, { id, least }: Holder): void {
-  while (holders.length <= least) holders.push(new Set());
-  (holders[least] as Set<number>).add(numberOf(id));
+function drop(numbers: number[], number: number): void {
+  // From behind: an item that gets another name is mostly a late one.
+  const at = numbers.lastIndexOf(number);
+  if (at >= 0) numbers.splice(at, 1);
 }
 
-function isInAtLeast(sets: readonly ReadonlySet<number>[], item: number, needed: number): boolean {
-  let count = 0;
-  for (const numbers of sets) if (numbers.has(item) && ++count >= needed) return true;
-  return false;
+function mostOf(numbers: readonly number[], counts: Uint16Array): number {
+  let most = 0;
+  for (const number of numbers) most = Math.max(most, counts[number] ?? 0);
+  return most;
 }

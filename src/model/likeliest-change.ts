@@ -47,24 +47,25 @@ interface Looked {
   /** What the signs of the figure itself come to. */
   readonly ofNote: number;
   /** What cannot come to so much is left out. */
-  readonly least?: number;
+  readonly least: number;
 }
 
 /**
  * Every figure of an earlier memo that an arriving one may take the place of, each with what speaks for it. With `least`
  * those are left out that cannot come to so much.
  */
-export function likelyChanges(work: Working, arriving: Arriving, least?: number): readonly LikelyChange[] {
+export function likelyChanges(
+  work: Working,
+  arriving: Arriving,
+  least = Number.NEGATIVE_INFINITY,
+): readonly LikelyChange[] {
   const held = heldOf(work, arriving);
   if (held.size <= 0) return [];
   const told = toldBefore(work, arriving);
   const rows = rowsTold(work, told);
   const beside = new Set(rows.map(({ slot }) => slot));
   const ofNote = weighChange(held.signs);
-  const looked = {
-    ...{ work, arriving, held, told, beside, ofNote, sharing: slotsOf(told) },
-    ...(least === undefined ? {} : { least }),
-  };
+  const looked = { work, arriving, held, told, beside, ofNote, sharing: slotsOf(told), least };
   const ids = rows.map(({ itemId }) => itemId);
   return itemsAround(looked, ids).flatMap((item) => changesOf(looked, item, ids.includes(item.id)));
 }
@@ -104,12 +105,14 @@ interface Named {
 
 function namedOf({ arriving, held, ofNote }: Looked, item: ItemRow): Named {
   const signs = signsOfName(arriving, item, held);
-  const names = new Set(signs.map(([name]) => name));
+  const has = (name: string) => signs.some(([sign]) => sign === name);
   return {
-    ...{ item, signs, sum: ofNote + weighChange(signs) },
-    isBarred: names.has('set apart'),
-    isOther: names.has('another by name'),
-    isMeant: mayBeMeant(arriving, item, (name) => names.has(name)),
+    item,
+    signs,
+    sum: ofNote + weighChange(signs),
+    isBarred: has('set apart'),
+    isOther: has('another by name'),
+    isMeant: mayBeMeant(arriving, item, has),
   };
 }
 
@@ -119,7 +122,11 @@ function changesOf(looked: Looked, item: ItemRow, isTold: boolean): readonly Lik
   const { note } = arriving;
   const rows = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === note.dimension);
   // Most figures are ruled out by what they are and how large: what their thing's name says is found for the others.
-  const sized = rows.flatMap((row) => sizedOf(looked, row) ?? []);
+  const sized: Sized[] = [];
+  for (const row of rows) {
+    const one = sizedOf(looked, row);
+    if (one) sized.push(one);
+  }
   if (sized.length === 0) return [];
   const named = namedOf(looked, item);
   if (named.isBarred && note.replaces === undefined) return [];
@@ -153,7 +160,7 @@ function sizedOf({ work, arriving, held }: Looked, row: StandingRow): Sized | un
 
 /** One figure as one that the arriving one may take the place of. What costs more to find is looked for later. */
 function changeOf(looked: Looked, named: Named, sized: Sized, rivals: number): LikelyChange | undefined {
-  const { work, arriving, held, told, beside, least = Number.NEGATIVE_INFINITY } = looked;
+  const { work, arriving, held, told, beside, least } = looked;
   const { note } = arriving;
   const { item } = named;
   const { row, ratio } = sized;
@@ -230,7 +237,7 @@ export function isOfAnother(work: Working, arriving: Arriving, row: StandingRow)
   const told = toldBefore(work, arriving);
   const looked = {
     ...{ work, arriving, held, told, beside: new Set<string>() },
-    ...{ ofNote: weighChange(held.signs), sharing: slotsOf(told) },
+    ...{ ofNote: weighChange(held.signs), sharing: slotsOf(told), least: Number.NEGATIVE_INFINITY },
   };
   const rivals = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === row.dimension);
   const sized = sizedOf(looked, row);
@@ -241,8 +248,11 @@ export function isOfAnother(work: Working, arriving: Arriving, row: StandingRow)
 const TOO_QUIET = -1;
 
 /** What the signs come to. */
-export const weighChange = (signs: readonly Sign[]): number =>
-  signs.reduce((sum, [name, size]) => sum + (CHANGE_WEIGHTS[name] ?? 0) * size, 0);
+export function weighChange(signs: readonly Sign[]): number {
+  let sum = 0;
+  for (const [name, size] of signs) sum += (CHANGE_WEIGHTS[name] ?? 0) * size;
+  return sum;
+}
 
 function isOfEarlierMemo(work: Working, row: StandingRow): boolean {
   const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);

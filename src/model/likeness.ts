@@ -13,17 +13,35 @@ export interface Likeness {
   readonly weight: number;
 }
 
-type Test = (was: Quantity, now: Quantity, ratio: number | undefined) => Likeness | undefined;
+type Test = (was: Quantity, now: Quantity, pair: Pair) => Likeness | undefined;
+
+/** Two figures of one kind as plain numbers: most tests are ruled out by these before a digit is looked at. */
+interface Pair {
+  readonly kind: string;
+  /** In the kind's base unit. */
+  readonly was: number;
+  readonly now: number;
+  /** How many times the newer one is the older; undefined where one is nothing. */
+  readonly ratio: number | undefined;
+  /**
+   * Of two whole numbers in one unit what is left of their difference divided by nine, 0 to 8: a digit that moves keeps
+   * its worth there. Undefined of other pairs.
+   */
+  readonly byNine: number | undefined;
+}
 
 /** The strongest likeness of two figures, if they are alike at all. */
 export function likenessOf(was: Quantity, now: Quantity, region?: string): Likeness | undefined {
   const [left, right] = [exactQuantity(was, region), exactQuantity(now, region)];
   if (!left || !right || left.kind !== right.kind) return undefined;
   const ratio = left.size === 0 || right.size === 0 ? undefined : right.size / left.size;
+  const isWhole = was.unit === now.unit && Number.isSafeInteger(was.value) && Number.isSafeInteger(now.value);
+  const byNine = isWhole ? Math.abs(Math.abs(was.value) - Math.abs(now.value)) % 9 : undefined;
+  const pair = { kind: left.kind, was: left.size, now: right.size, ratio, byNine };
   let strongest: Likeness | undefined;
   // Of equals the first one is told.
   for (const test of TESTS) {
-    const found = test(was, now, ratio);
+    const found = test(was, now, pair);
     if (found && (!strongest || found.weight > strongest.weight)) strongest = found;
   }
   return strongest;
@@ -43,8 +61,9 @@ function inWords(value: number): string {
 }
 
 /** 13 and 30, 1400 and 4000 (fourteen hundred, forty hundred): the ending decides, and endings get lost. */
-const teenOrTy: Test = (was, now) => {
-  if (was.unit !== now.unit) return undefined;
+const teenOrTy: Test = (was, now, { byNine = 8 }) => {
+  // 17 of 13 and 30, 26 of 14 and 40: always eight more than nines.
+  if (was.unit !== now.unit || byNine !== 8) return undefined;
   for (const scale of scales(was.value, now.value)) {
     const [a, b] = [was.value / scale, now.value / scale];
     const [low, high] = a < b ? [a, b] : [b, a];
@@ -67,8 +86,8 @@ const teenOrTy: Test = (was, now) => {
 };
 
 /** "fourteen thousand" and "four thousand": a syllable got lost. */
-const lostTeen: Test = (was, now) => {
-  if (was.unit !== now.unit) return undefined;
+const lostTeen: Test = (was, now, { byNine = 1 }) => {
+  if (was.unit !== now.unit || byNine !== 1) return undefined;
   for (const scale of scales(was.value, now.value)) {
     const [a, b] = [was.value / scale, now.value / scale];
     const [low, high] = a < b ? [a, b] : [b, a];
@@ -103,11 +122,9 @@ const soundAlike: Test = (was, now) => {
 };
 
 /** 1102 and 1012: two neighbouring digits changed places. */
-const swappedDigits: Test = (was, now) => {
-  if (was.unit !== now.unit) return undefined;
-  // The same digits in another order: such whole numbers are a multiple of nine apart. Rules most pairs out at once.
-  if (Number.isInteger(was.value) && Number.isInteger(now.value) && !isByNine(was.value, now.value))
-    return undefined;
+const swappedDigits: Test = (was, now, { byNine = 0 }) => {
+  // The same digits in another order are whole nines apart.
+  if (was.unit !== now.unit || byNine !== 0) return undefined;
   const [a, b] = [digitsOf(was.value), digitsOf(now.value)];
   if (a.length !== b.length || a.length < 2 || a === b) return undefined;
   const at = [...a].findIndex((digit, index) => digit !== b[index]);
@@ -121,13 +138,12 @@ const swappedDigits: Test = (was, now) => {
   };
 };
 
-const isByNine = (a: number, b: number): boolean => (Math.abs(a) - Math.abs(b)) % 9 === 0;
-
 /** 26 1/4 and 29 1/4: a tape read upside down. */
-const upsideDown: Test = (was, now) => {
-  if (was.unit !== now.unit) return undefined;
+const upsideDown: Test = (was, now, { byNine = 3 }) => {
+  // 6 for 9 at any place: three, thirty, three hundred apart.
+  if (was.unit !== now.unit || byNine !== 3) return undefined;
   const [a, b] = [String(was.value), String(now.value)];
-  if (a.length !== b.length || a.length < 2 || a === b || !/[69]/.test(a)) return undefined;
+  if (a.length !== b.length || a.length < 2 || a === b) return undefined;
   const differs = [...a].flatMap((digit, index) => (digit === b[index] ? [] : [`${digit}${b[index]}`]));
   if (differs.length !== 1 || (differs[0] !== '69' && differs[0] !== '96')) return undefined;
   return { kind: 'tape', words: 'a tape read upside down shows 6 for 9', weight: 0.6 };
@@ -165,11 +181,10 @@ const FACTORS: readonly (readonly [
 const FACTOR_SLACK = 0.003;
 const [LEAST_FACTOR, MOST_FACTOR] = [1.3, 1100];
 
-const factor: Test = (was, _now, ratio) => {
+const factor: Test = (_was, _now, { kind, ratio }) => {
   if (ratio === undefined || ratio <= 0) return undefined;
   const size = ratio > 1 ? ratio : 1 / ratio;
   if (size < LEAST_FACTOR || size > MOST_FACTOR) return undefined;
-  const kind = exactQuantity(was)?.kind;
   const found = FACTORS.find(
     ([value, , , , of]) => Math.abs(size / value - 1) < FACTOR_SLACK && (of === undefined || of === kind),
   );
@@ -183,11 +198,10 @@ const MARKS = [
 ] as const;
 
 /** Exactly an inch, ten or a hundred millimetres off: a tape read at the wrong mark, or burnt an inch and forgot. */
-const wrongMark: Test = (was, now) => {
-  const [a, b] = [exactQuantity(was), exactQuantity(now)];
-  if (a?.kind !== 'length' || !b) return undefined;
-  const mm = Math.abs(b.size - a.size) * 1000;
-  const size = Math.max(Math.abs(a.size), Math.abs(b.size)) * 1000;
+const wrongMark: Test = (_was, _now, { kind, was, now }) => {
+  if (kind !== 'length') return undefined;
+  const mm = Math.abs(now - was) * 1000;
+  const size = Math.max(Math.abs(was), Math.abs(now)) * 1000;
   const mark = MARKS.find(([step]) => Math.abs(mm - step) < 0.01 && size > step * 4);
   // Said of measurements alone; a size chosen anew is often a round step away.
   return (

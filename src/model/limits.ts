@@ -165,7 +165,7 @@ function isOwnedUp(work: Working, { note, place }: Arriving): boolean {
   if (note.span.end === 0) return false;
   return work.memo.notes.problems.some(({ span }) => {
     if (span.start <= note.span.start && span.end >= note.span.end) return true;
-    return span.start >= note.span.end && work.place(span).index - place.index <= 1;
+    return span.start >= note.span.end && work.sentenceOf(span) - place.index <= 1;
   });
 }
 

@@ -1,5 +1,4 @@
 import type { Dimension } from '../language/notes.ts';
-import { namesAtLeast } from './acts.ts';
 import { type CheckRow, checkKeys } from './checks/check-rows.ts';
 import { ItemIndex } from './item-index.ts';
 import type { RecordKind, RecordOf, RecordRow } from './kept/record-rows.ts';
@@ -156,6 +155,9 @@ export class MemoryRows implements ProjectRows {
   gatedTasks(): readonly TaskRow[] {
     return this.#openTasks.gated();
   }
+  measuringTasks(): readonly TaskRow[] {
+    return this.#openTasks.measuring();
+  }
   openProblems(): readonly ProblemRow[] {
     return this.#problems.find('open');
   }
@@ -167,10 +169,7 @@ export class MemoryRows implements ProjectRows {
   }
   actsNaming(head: string, stems: readonly string[], least: number): readonly ActRow[] {
     const others = stems.filter((stem) => stem !== head);
-    const holders = others.reduce((sum, stem) => sum + this.#acts.count(stem), 0);
-    // Whichever are fewer: the acts that name the thing itself, or those that name what tells it apart.
-    const words = least > 1 && holders < this.#acts.count(head) ? others : [head];
-    return this.#acts.findAny(words).filter((act) => namesAtLeast(act, head, stems, least));
+    return this.#acts.findWith(head, others, others.length < stems.length ? least - 1 : least);
   }
   findingsOn(slot: Slot): readonly FindingRow[] {
     return this.#findings.find(slot);

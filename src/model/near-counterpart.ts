@@ -93,7 +93,7 @@ function oldValueOf(work: Working, { note, cue }: Arriving): Quantity | undefine
       other.span.end <= note.span.start &&
       other.dimension === note.dimension &&
       other.bound === 'exact' &&
-      work.place(note.span).index - work.place(other.span).index <= 1,
+      work.sentenceOf(note.span) - work.sentenceOf(other.span) <= 1,
   );
   return again && !isFurther(again, note, SMALL_CHANGE, region) ? again : undefined;
 }
@@ -199,7 +199,7 @@ export function oldValueWeight(work: Working, { note, place }: Arriving, row: St
   const saidNear = work.memo.notes.figures.some((other) => {
     // The older figure itself, further up in the same talk, is not the old value said once more.
     if (other.id === note.id || other.id === row.claimId || other.dimension !== note.dimension) return false;
-    const back = place.index - work.place(other.span).index;
+    const back = place.index - work.sentenceOf(other.span);
     return back >= -1 && back <= 1 && agrees(work, other, row);
   });
   return saidNear ? 1.5 : 0;

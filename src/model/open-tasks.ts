@@ -1,4 +1,5 @@
 /** The open tasks by the words in them: what a memo says is held only against tasks that share a word with it. */
+import { isToMeasure } from './measured-tasks.ts';
 import { wordsOf } from './names.ts';
 import type { TaskRow } from './rows.ts';
 import { stemOf } from './stems.ts';
@@ -23,6 +24,7 @@ export class OpenTasks {
   readonly #held = new Map<string, Held>();
   readonly #byStem = new Map<string, Set<Held>>();
   readonly #gated = new Set<Held>();
+  readonly #measuring = new Set<Held>();
   readonly #words = new Vocabulary();
   #last = 0;
   #isSorted = true;
@@ -49,6 +51,7 @@ export class OpenTasks {
       }
     }
     if (row.gates) this.#gated.add(held);
+    if (isToMeasure(row)) this.#measuring.add(held);
   }
 
   all(): readonly TaskRow[] {
@@ -74,9 +77,15 @@ export class OpenTasks {
     return [...this.#gated].sort(byOrd).map(({ row }) => row);
   }
 
+  /** Those of measuring something. */
+  measuring(): readonly TaskRow[] {
+    return [...this.#measuring].sort(byOrd).map(({ row }) => row);
+  }
+
   #drop(held: Held): void {
     for (const stem of held.stems) this.#byStem.get(stem)?.delete(held);
     this.#gated.delete(held);
+    this.#measuring.delete(held);
   }
 }
 

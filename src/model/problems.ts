@@ -95,7 +95,7 @@ function isBefore(work: Working, problem: ProblemRow, note: Kept<DoneNote>): boo
   if (problem.source.memoId !== work.memo.id) return true;
   const own = work.memo.notes.problems.find(({ id }) => id === problem.id);
   if (!own || own.span.end > note.span.start) return false;
-  return work.place(note.span).index - work.place(own.span).index <= 1;
+  return work.sentenceOf(note.span) - work.sentenceOf(own.span) <= 1;
 }
 
 /** The work that was told beside a snag, as its remedy, is done. */
@@ -128,7 +128,7 @@ const ERRANDS: ReadonlySet<string> = new Set([
 function solveBeside(work: Working, { words, ends, index }: RightAgain): void {
   const cured = work.draft.solvedProblems().filter(({ solvedById }) => {
     const note = work.memo.notes.done.find(({ id }) => id === solvedById);
-    return note !== undefined && Math.abs(index - work.place(note.span).index) <= NEAR_CURE;
+    return note !== undefined && Math.abs(index - work.sentenceOf(note.span)) <= NEAR_CURE;
   });
   if (cured.length === 0) return;
   for (const problem of work.draft.openProblems()) {
@@ -158,7 +158,7 @@ function solveByState(work: Working, { words, ends, index, start }: RightAgain):
   const over = work.draft.openProblems().filter((problem) => {
     if (!ends(`${problem.gist} ${problem.source.quote}`)) return false;
     const own = work.memo.notes.problems.find(({ id }) => id === problem.id);
-    if (own && (own.span.end > start || index - work.place(own.span).index < 1)) return false;
+    if (own && (own.span.end > start || index - work.sentenceOf(own.span) < 1)) return false;
     return isToldOf(state, problem);
   });
   const [only] = over;
@@ -209,12 +209,14 @@ export function mendedBy(
     readonly span: { readonly start: number; readonly end: number };
   },
 ): string | undefined {
-  const here = work.place(task.span).index;
-  const things = telling(task.gist, '').things;
+  if (work.memo.notes.problems.length === 0) return undefined;
+  const here = work.sentenceOf(task.span);
   const near = work.memo.notes.problems.filter((note) => {
-    const apart = here - work.place(note.span).index;
+    const apart = here - work.sentenceOf(note.span);
     return apart >= 0 && apart <= BESIDE && (apart === 0 || note.span.start < task.span.start);
   });
+  if (near.length === 0) return undefined;
+  const things = telling(task.gist, '').things;
   return near.findLast((note) => {
     const { head } = shapeOf(note.gist);
     const snag = telling(note.gist, note.quote);

@@ -28,14 +28,19 @@ function vowOf(promise: PromiseRow): Vow {
 
 /** The open promises by the verb of what was promised: a sentence is held only against those of its own verb. */
 function byVerb(open: readonly PromiseRow[]): ReadonlyMap<string, readonly Vow[]> {
+  const known = verbs.get(open);
+  if (known) return known;
   const found = new Map<string, Vow[]>();
   for (const vow of open.map(vowOf)) {
     const same = found.get(vow.verb);
     if (same) same.push(vow);
     else found.set(vow.verb, [vow]);
   }
+  verbs.set(open, found);
   return found;
 }
+/** Promises stay open over hundreds of memos: while none is made or kept, the list that memory holds is the same one. */
+const verbs = new WeakMap<readonly PromiseRow[], ReadonlyMap<string, readonly Vow[]>>();
 
 /** "Showed Ruth the moisture meter" keeps "show Ruth how the moisture meter works": the same verb, told as past. */
 function keepByDeed(
@@ -53,7 +58,7 @@ function keepByDeed(
     const verb = stemOf(word);
     // A bare form is an order or a plan.
     const meant = (vowed.get(verb) ?? []).filter(
-      ({ promise }) => wordsOf(promise.gist)[0] !== word && isPast(word),
+      ({ promise }) => isEarlier(work, promise) && wordsOf(promise.gist)[0] !== word && isPast(word),
     );
     if (meant.length === 0) continue;
     stems ??= new Set(words.map(stemOf));
@@ -87,11 +92,13 @@ const KEPT =
 /** A promise is answered by less than a task is: the words of a film are few. */
 const KEEPS = 0.5;
 
+const isEarlier = (work: Working, { source }: PromiseRow): boolean => source.memoId !== work.memo.id;
+
 /** Marks promises that this memo says are kept. `earlier` are those that were open before it. */
 export function keepPromises(work: Working): void {
-  const open = work.draft.openPromises().filter((promise) => promise.source.memoId !== work.memo.id);
-  if (open.length === 0) return;
-  const vowed = byVerb(open);
+  const all = work.draft.openPromises();
+  if (all.length === 0) return;
+  const vowed = byVerb(all);
   for (const sentence of work.sentences) {
     const vow = work.memo.notes.promises.find(
       (note) => note.span.start >= sentence.start && note.span.start < sentence.end,
@@ -103,7 +110,7 @@ export function keepPromises(work: Working): void {
       continue;
     }
     const deed = describe(told, told, '');
-    const left = open.filter((promise) => work.draft.openPromises().some((one) => one.id === promise.id));
+    const left = work.draft.openPromises().filter((promise) => isEarlier(work, promise));
     const described = left.map((promise) => describe(promise.gist, promise.source.quote, ''));
     const holders = holdersOf(described);
     const scores = described.map((promise) => answers(deed, promise, holders));

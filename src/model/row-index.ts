@@ -16,6 +16,9 @@ export class RowIndex<R> {
   /** The rows of values that were asked for their latest, in order; left out again where a row comes back or goes. */
   readonly #inOrder = new Map<string, Entry<R>[]>();
 
+  /** What was found by a value, until a row of it changes: a memo asks for the figures of one thing dozens of times. */
+  readonly #found = new Map<string, readonly R[]>();
+
   constructor(valuesOf: (row: R) => readonly string[]) {
     this.#valuesOf = valuesOf;
   }
@@ -25,11 +28,13 @@ export class RowIndex<R> {
     const values = this.#valuesOf(entry.row);
     const old = before === undefined ? [] : this.#valuesOf(before);
     for (const value of old) {
+      this.#found.delete(value);
       if (values.includes(value)) continue;
       this.#buckets.get(value)?.delete(entry);
       this.#inOrder.delete(value);
     }
     for (const value of values) {
+      this.#found.delete(value);
       if (old.includes(value)) continue;
       const bucket = this.#buckets.get(value);
       if (!bucket) this.#buckets.set(value, new Set([entry]));
@@ -44,7 +49,12 @@ export class RowIndex<R> {
 
   /** Rows that have this value, in order of first writing. */
   find(value: string): readonly R[] {
-    return [...this.#sorted(value)].map(({ row }) => row);
+    const known = this.#found.get(value);
+    if (known) return known;
+    const found: R[] = [];
+    for (const { row } of this.#sorted(value)) found.push(row);
+    this.#found.set(value, found);
+    return found;
   }
 
   /** The last `limit` of the rows that have this value, in order of first writing; the others are not gone through. */
@@ -65,6 +75,23 @@ export class RowIndex<R> {
     return [...entries].sort(byOrd).map(({ row }) => row);
   }
 
+  /**
+   * Rows that have this value and at least `least` of the others, in order of first writing. Whichever are fewer are gone
+   * through, those that have the one or those that have any of the others; only what is found is put in order.
+   */
+  findWith(value: string, others: readonly string[], least: number): readonly R[] {
+    const own = this.#buckets.get(value);
+    if (!own) return [];
+    if (least <= 0) return this.find(value);
+    const buckets = others.flatMap((other) => this.#buckets.get(other) ?? []);
+    if (buckets.length < least) return [];
+    const fewer = buckets.reduce((sum, { size }) => sum + size, 0) < own.size ? buckets : [own];
+    const found = new Set<Entry<R>>();
+    for (const bucket of fewer)
+      for (const entry of bucket) if (own.has(entry) && isInAtLeast(buckets, entry, least)) found.add(entry);
+    return [...found].sort(byOrd).map(({ row }) => row);
+  }
+
   /** How many rows have this value. */
   count(value: string): number {
     return this.#buckets.get(value)?.size ?? 0;
@@ -74,6 +101,7 @@ export class RowIndex<R> {
     this.#buckets.clear();
     this.#unsorted.clear();
     this.#inOrder.clear();
+    this.#found.clear();
   }
 
   #sorted(value: string): ReadonlySet<Entry<R>> {
@@ -86,3 +114,9 @@ export class RowIndex<R> {
 }
 
 const byOrd = (a: { readonly ord: number }, b: { readonly ord: number }) => a.ord - b.ord;
+
+function isInAtLeast<T>(sets: readonly ReadonlySet<T>[], one: T, least: number): boolean {
+  let count = 0;
+  for (const set of sets) if (set.has(one) && ++count >= least) return true;
+  return false;
+}

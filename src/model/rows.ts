@@ -405,6 +405,8 @@ export interface ModelReader {
   openTasksSharing(stems: readonly string[]): readonly TaskRow[];
   /** Open tasks that wait or waited for something. */
   gatedTasks(): readonly TaskRow[];
+  /** Open tasks of measuring something: few, where every figure asks whether it answers one. */
+  measuringTasks(): readonly TaskRow[];
   openProblems(): readonly ProblemRow[];
   openPromises(): readonly PromiseRow[];
   expectedArrivals(): readonly ArrivalRow[];

@@ -33,8 +33,7 @@ export function sentencesOf(text: string): readonly Piece[] {
 
 /** The place of a span in its memo. */
 export function placeOf(text: string, sentences: readonly Piece[], span: Span): Place {
-  const found = sentences.findIndex((piece) => span.start >= piece.start && span.start < piece.end);
-  const index = Math.max(found, 0);
+  const index = sentenceAt(sentences, span.start);
   const sentence = sentences[index];
   const start = sentence?.start ?? 0;
   const end = Math.max(sentence?.end ?? text.length, span.end);
@@ -48,6 +47,18 @@ export function placeOf(text: string, sentences: readonly Piece[], span: Span): 
     after: sentences[index + 1]?.text ?? '',
     index,
   };
+}
+
+/** The number of the sentence that holds this character; 0 where none does. */
+export function sentenceAt(sentences: readonly Piece[], at: number): number {
+  let [low, high] = [0, sentences.length - 1];
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if ((sentences[middle] as Piece).start <= at) low = middle;
+    else high = middle - 1;
+  }
+  const piece = sentences[low];
+  return piece && at >= piece.start && at < piece.end ? low : 0;
 }
 
 function lastBreak(text: string): number {

@@ -58,8 +58,8 @@ function taskOf(work: Working, note: Kept<TaskNote>): TaskRow {
 
 /** A gate with the figures of its sentence; "once that's behind me" means the task said just before. */
 function gateAt(work: Working, note: Kept<TaskNote>, words: string): Gate {
-  const index = work.place(note.span).index;
-  const figures = work.memo.notes.figures.filter((figure) => work.place(figure.span).index === index);
+  const index = work.sentenceOf(note.span);
+  const figures = work.memo.notes.figures.filter((figure) => work.sentenceOf(figure.span) === index);
   const gate = gateOf(words, { recordedAt: work.memo.recordedAt, figures });
   if (gate.kind !== 'event' || gateWords(words).words.length > 0) return gate;
   const last = work.memo.notes.tasks.findLast((task) => task.span.start < note.span.start);
@@ -133,13 +133,13 @@ export function closeOwnTasks(work: Working, notes: readonly Kept<DoneNote>[]): 
   if (notes.length === 0 || tasks.length === 0) return [];
   return tasks.flatMap((said) => {
     const open = work.draft.openTasksSharing(tellingStems(said.gist)).find(({ id }) => id === said.id);
-    const end = work.place(said.span).index;
+    const end = work.sentenceOf(said.span);
     const note =
       open &&
       notes.find(
         ({ gist, quote, span }) =>
           span.start >= said.span.end &&
-          work.place(span).index > end &&
+          work.sentenceOf(span) > end &&
           closesOwn({ gist, quote, around: sentenceAt(work, span) }, open),
       );
     return open && note ? [close(work, open, note)] : [];
@@ -149,6 +149,8 @@ export function closeOwnTasks(work: Working, notes: readonly Kept<DoneNote>[]): 
 /** Closes the tasks of measuring whose figure is told, in this memo behind the task or in a later one. */
 export function closeMeasured(work: Working, figures: readonly Kept<FigureNote>[]): readonly TaskRow[] {
   return figures.flatMap((note) => {
+    // Most figures answer no task at all, and most projects have hardly a task of measuring that is open.
+    if (work.draft.measuringTasks().length === 0) return [];
     const place = work.place(note.span);
     const stems = tellingStems(note.item, place.clause);
     const task = work.draft
@@ -162,7 +164,7 @@ export function closeMeasured(work: Working, figures: readonly Kept<FigureNote>[
 function isLater(work: Working, note: Kept<FigureNote>, task: TaskRow): boolean {
   if (task.source.memoId !== work.memo.id) return true;
   const own = work.memo.notes.tasks.find(({ id }) => id === task.id);
-  return own !== undefined && work.place(note.span).index > work.place(own.span).index;
+  return own !== undefined && work.sentenceOf(note.span) > work.sentenceOf(own.span);
 }
 
 function close(work: Working, task: TaskRow, note: Kept<DoneNote> | Kept<FigureNote>): TaskRow {

@@ -35,20 +35,26 @@ export function areRivalWords(a: ReadonlySet<string>, b: ReadonlySet<string>): b
 }
 
 function areRivals(group: readonly string[], a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
-  const [left, right] = [group.filter((word) => a.has(word)), group.filter((word) => b.has(word))];
-  return left.length > 0 && right.length > 0 && !left.some((word) => right.includes(word));
+  let [isLeft, isRight] = [false, false];
+  for (const word of group) {
+    const [left, right] = [a.has(word), b.has(word)];
+    if (left && right) return false;
+    isLeft ||= left;
+    isRight ||= right;
+  }
+  return isLeft && isRight;
 }
 
-const RANKS = new Set(RIVALS[0]);
+const RANKS: readonly string[] = RIVALS[0] ?? [];
 /** Whether both name the same one of a row: "do the second tomorrow", "second coat's on". */
 export const sharesRank = (a: ReadonlySet<string>, b: ReadonlySet<string>) =>
-  [...RANKS].some((rank) => a.has(rank) && b.has(rank));
+  RANKS.some((rank) => a.has(rank) && b.has(rank));
 
 /** Shortest part by which a compound is known: the "mill" of "sawmill". */
 export const PART = 4;
 
 /** "Mill" as it may be written within a word: "mil". */
-export const undoubled = (stem: string) => stem.replace(/(.)\1$/, '$1');
+export const undoubled = (stem: string) => (stem.at(-1) === stem.at(-2) ? stem.slice(0, -1) : stem);
 
 /** "Mill" and "sawmill", "compact" and "compactor": one ends in the other, or begins with it at some length. */
 export function isCompound(a: string, b: string): boolean {

@@ -81,13 +81,8 @@ export const wordsToldWith = (row: StandingRow): ReadonlySet<string> => toldOf(r
 /** Some figures of a dimension by the words they were told with. */
 interface Shelf {
   readonly rows: readonly StandingRow[];
-  readonly byStem: ReadonlyMap<string, readonly Holder[]>;
-}
-
-/** A figure by its place on the shelf, and what one of its words is worth. */
-interface Holder {
-  readonly place: number;
-  readonly worth: number;
+  /** Twice the place of each figure on the shelf that has the stem, and one more where its own sentence has it. */
+  readonly byStem: ReadonlyMap<string, readonly number[]>;
 }
 
 /** A figure that was told in like words. */
@@ -127,24 +122,19 @@ function shelfOf(work: Working, dimension: Dimension): Shelf {
   return shelf;
 }
 
-function indexOf(rows: readonly StandingRow[]): ReadonlyMap<string, readonly Holder[]> {
-  const byStem = new Map<string, Holder[]>();
+function indexOf(rows: readonly StandingRow[]): ReadonlyMap<string, readonly number[]> {
+  const byStem = new Map<string, number[]>();
+  const hold = (stem: string, holder: number) => {
+    const holders = byStem.get(stem);
+    if (holders) holders.push(holder);
+    else byStem.set(stem, [holder]);
+  };
   rows.forEach((row, place) => {
     const { own, before } = toldOf(row);
-    const [beside, plain] = [
-      { place, worth: BESIDE },
-      { place, worth: 1 },
-    ] as const;
-    for (const stem of before) hold(byStem, stem, beside);
-    for (const stem of own) hold(byStem, stem, plain);
+    for (const stem of before) hold(stem, 2 * place);
+    for (const stem of own) hold(stem, 2 * place + 1);
   });
   return byStem;
-}
-
-function hold(byStem: Map<string, Holder[]>, stem: string, holder: Holder): void {
-  const holders = byStem.get(stem);
-  if (holders) holders.push(holder);
-  else byStem.set(stem, [holder]);
 }
 
 /** The figures of earlier memos that were told in words like those around an arriving one. */
@@ -158,22 +148,37 @@ export function toldBefore(work: Working, { note, place }: Arriving): ToldBefore
       const holders = byStem.get(stem) ?? [];
       const rarity = Math.sqrt(holders.length);
       for (const holder of holders) {
-        const sum = shared[holder.place] ?? 0;
-        if (sum === 0) sharing.push(holder.place);
-        shared[holder.place] = sum + (worth * holder.worth) / rarity;
+        const at = holder >> 1;
+        const sum = shared[at] ?? 0;
+        if (sum === 0) sharing.push(at);
+        shared[at] = sum + (worth * (holder & 1 ? 1 : BESIDE)) / rarity;
       }
     }
   };
   add(own, 1);
   add(before, BESIDE);
-  const ranked = sharing
-    .map((at) => ({ slot: rows[at]?.slot ?? '', shared: shared[at] ?? 0 }))
-    .sort((a, b) => b.shared - a.shared)
-    .slice(0, MOST_ALIKE);
+  const ranked = highestOf(sharing, shared, MOST_ALIKE).map((at) => ({
+    slot: rows[at]?.slot ?? '',
+    shared: shared[at] ?? 0,
+  }));
   const most = ranked[0]?.shared ?? 1;
   return {
     alike: ranked.map((one) => ({ ...one, ofBest: one.shared / most })),
     few: rows.length <= FEW ? rows : [],
     rows,
   };
+}
+
+/** The places of the highest sums, highest first; of equals the one that was met first. */
+function highestOf(places: readonly number[], sums: Float64Array, most: number): readonly number[] {
+  const best: number[] = [];
+  for (const place of places) {
+    const sum = sums[place] ?? 0;
+    let at = best.length;
+    while (at > 0 && (sums[best[at - 1] as number] ?? 0) < sum) at--;
+    if (at >= most) continue;
+    best.splice(at, 0, place);
+    if (best.length > most) best.pop();
+  }
+  return best;
 }

@@ -5,7 +5,7 @@ import type { Clash } from './finding.ts';
 import { findingOf } from './finding.ts';
 import type { ModelSettings, ReconcilableMemo } from './reconcile.ts';
 import type { FindingRow } from './rows.ts';
-import { type Piece, type Place, placeOf, sentencesOf } from './talk.ts';
+import { type Piece, type Place, placeOf, sentenceAt, sentencesOf } from './talk.ts';
 import type { Source } from './views.ts';
 
 /** One memo while it is worked into the model: the draft, the talk, and what was found so far. */
@@ -28,6 +28,11 @@ export class Working {
 
   place(span: Span): Place {
     return placeOf(this.memo.text, this.sentences, span);
+  }
+
+  /** The number of the sentence that a span begins in; to find its whole place costs more. */
+  sentenceOf({ start }: Span): number {
+    return sentenceAt(this.sentences, start);
   }
 
   source(note: { readonly quote: string; readonly startSeconds?: number }): Source {

@@ -195,6 +195,9 @@ export class SqliteRows implements ProjectRows {
   gatedTasks(): readonly TaskRow[] {
     return this.#tasksKnown().gated();
   }
+  measuringTasks(): readonly TaskRow[] {
+    return this.#tasksKnown().measuring();
+  }
   openProblems(): readonly ProblemRow[] {
     return this.#rows("SELECT body FROM problems WHERE status = 'open' ORDER BY ord");
   }

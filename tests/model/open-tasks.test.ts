@@ -42,3 +42,12 @@ test('open tasks are found by their words, in the order of first writing', () =>
   expect(ids(tasks.all())).toEqual(['a', 'b', 'c']);
   expect(tasks.gated()).toEqual([]);
 });
+
+test('tasks of measuring are kept by themselves while they are open', () => {
+  const tasks = new OpenTasks();
+  for (const row of [task('a', 'Measure the hatch'), task('b', 'Oil the hatch'), task('c', 'Weigh the tank')])
+    tasks.put(row);
+  expect(tasks.measuring().map(({ id }) => id)).toEqual(['a', 'c']);
+  tasks.put(task('a', 'Measure the hatch', 'done'));
+  expect(tasks.measuring().map(({ id }) => id)).toEqual(['c']);
+});

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { RowIndex } from '../../src/model/row-index.ts';
 
@@ -48,4 +49,45 @@ test('the latest rows of a value are those of any order of asking and putting', 
   gone.row = oak;
   index.put(gone, ash);
   expect(latest(9)).toEqual(['a', 'b', 'c', 'd']);
+});
+
+test('what was found by a value is another list once a row of it changed, and the same one until then', () => {
+  const index = new RowIndex<Board>(({ woods }) => woods);
+  const one = entry(1, { id: 'a', woods: ['oak'] });
+  index.put(one, undefined);
+  index.put(entry(2, { id: 'b', woods: ['elm'] }), undefined);
+  const found = index.find('oak');
+  expect(index.find('oak')).toBe(found);
+  const before = one.row;
+  one.row = { id: 'a', woods: ['oak', 'elm'] };
+  index.put(one, before);
+  expect(index.find('oak')).toEqual([one.row]);
+  expect(index.find('elm').map(({ id }) => id)).toEqual(['a', 'b']);
+  expect(found).toEqual([before]);
+});
+
+test('rows with one value and so many of some others are those that a search through all of them finds', () => {
+  const wood = fc.constantFrom('oak', 'ash', 'elm', 'fir');
+  const boards = fc.array(fc.uniqueArray(wood), { maxLength: 20 });
+  fc.assert(
+    fc.property(
+      boards,
+      wood,
+      fc.uniqueArray(wood),
+      fc.integer({ min: 0, max: 3 }),
+      (all, own, more, least) => {
+        const index = new RowIndex<Board>(({ woods }) => woods);
+        const others = more.filter((one) => one !== own);
+        const rows = all.map((woods, at): Board => ({ id: `b${at}`, woods }));
+        rows.forEach((row, at) => {
+          index.put(entry(at + 1, row), undefined);
+        });
+        const wanted = rows.filter(
+          ({ woods }) => woods.includes(own) && others.filter((one) => woods.includes(one)).length >= least,
+        );
+        expect(index.findWith(own, others, least)).toEqual(wanted);
+      },
+    ),
+    { numRuns: 500, seed: 20261126 },
+  );
 });

@@ -65,11 +65,12 @@ export function changing(
 
 /** Keys of what changed. */
 export function changedKeys(
-  reader: Pick<ModelReader, 'item' | 'itemsSharing'>,
+  reader: Pick<ModelReader, 'item' | 'itemsSharing' | 'checksWatching'>,
   changes: readonly ModelChange[],
 ): readonly string[] {
   const keys = new Set<string>();
   const items = new Set<string>();
+  const heads = new Set<string>();
   for (const change of changes) {
     if (change.table === 'standing') {
       items.add(change.row.itemId);
@@ -83,15 +84,29 @@ export function changedKeys(
     } else if (change.table === 'limits') items.add(change.row.itemId);
     else if (change.table === 'items') {
       items.add(change.row.id);
-      const { head } = shapeOf(change.row.name);
-      if (namedSo(reader, head) === 2) keys.add(`+${head}`);
+      heads.add(shapeOf(change.row.name).head);
     } else if (change.table === 'acts' && isLayer(change.row))
       for (const stem of change.row.words) keys.add(`!${stem}`);
   }
+  for (const key of secondOnes(reader, heads)) keys.add(key);
   for (const id of items) {
     keys.add(id);
     const item = reader.item(id);
     for (const stem of item ? itemStems(item) : []) keys.add(`~${stem}`);
   }
   return [...keys];
+}
+
+/**
+ * Keys of those names that a second thing has got. Things of one name are as many as the project has of that kind, so
+ * they are counted only where a check waits for a second one.
+ */
+function secondOnes(
+  reader: Pick<ModelReader, 'itemsSharing' | 'checksWatching'>,
+  heads: ReadonlySet<string>,
+): readonly string[] {
+  if (heads.size === 0) return [];
+  const keys = [...heads].map((head) => `+${head}`);
+  const awaited = new Set(reader.checksWatching(keys).flatMap(({ watches }) => watches));
+  return keys.filter((key) => awaited.has(key) && namedSo(reader, key.slice(1)) === 2);
 }
