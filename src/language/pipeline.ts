@@ -90,7 +90,7 @@ function readWords(text: string, context: ReadContext): Reading {
   );
   // Last: what is kept on record leans on figures and on what has come.
   const scene = sceneOf(text, figures, statements.arrivals);
-  const { records, trace: recordTrace } = readRecords(scene, context.knownFigures, context.recordedAt);
+  const { records, trace: recordTrace } = readRecords(scene, context);
   const told = withPlaces(scene, withSheetFigures(figures, records));
   const sized = withoutClockTimes(text, told, records, context.recordedAt);
   return {

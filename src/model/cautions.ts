@@ -7,6 +7,7 @@
  * out on purpose ("lead" is also a cable, "mould" also a tool, "torch" also a flashlight).
  */
 
+import { patternText } from '../pattern-text.ts';
 import data from './cautions-data.json' with { type: 'json' };
 import type { Caution } from './views.ts';
 
@@ -18,14 +19,12 @@ interface CautionEntry extends Caution {
 
 export const CAUTIONS: readonly CautionEntry[] = data;
 
-const escaped = (word: string) => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-
 /** Whole words only, in any case, with any space or hyphen between the words of a phrase. */
 function wholeWords(triggers: readonly string[]): RegExp {
   const phrases = triggers.map((trigger) =>
     trigger
       .split(/[\s-]+/)
-      .map(escaped)
+      .map(patternText)
       .join('[\\s-]+'),
   );
   return new RegExp(`(?<![\\p{L}\\p{N}])(?:${phrases.join('|')})(?![\\p{L}\\p{N}])`, 'iu');

@@ -1,6 +1,6 @@
 /** Reads sums that have to hold from now on: what must go through, what all may weigh, what must come out of a sheet. */
 import type { RecordScene } from '../kept/scene.ts';
-import type { CheckNote, KnownFigure } from '../notes.ts';
+import type { CheckNote, ReadContext } from '../notes.ts';
 import { batteryBankIn } from './battery-banks.ts';
 import { buildUpIn } from './build-ups.ts';
 import { conduitIn } from './conduits.ts';
@@ -51,9 +51,15 @@ const READERS = [
 /** More than a day's talk has: a text that holds nothing else is not to take longer than any other. */
 const MOST = 60;
 
-/** The checks of one memo. `known` are the figures that stand: they help to name a size, and never make one up. Pure. */
-export function readChecks(scene: RecordScene, known: readonly KnownFigure[] = []): readonly CheckNote[] {
-  const whole = checkScene(scene, known);
+/**
+ * The checks of one memo. The figures that stand help to name a size, and never make one up; a length that was said
+ * without a unit has those of the project. Pure.
+ */
+export function readChecks(
+  scene: RecordScene,
+  { units, knownFigures = [] }: Pick<ReadContext, 'units' | 'knownFigures'>,
+): readonly CheckNote[] {
+  const whole = checkScene(scene, knownFigures, units);
   const notes: CheckNote[] = [];
   for (const line of scene.lines) {
     for (const read of READERS) notes.push(...read(whole, line));

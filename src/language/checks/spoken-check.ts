@@ -3,18 +3,20 @@ import type { Phrase } from '../items/noun-phrases.ts';
 import { isSpeaker, phraseAt, wordAt } from '../items/parse.ts';
 import { figuresIn, type Line, phrasesOf, type RecordScene } from '../kept/scene.ts';
 import type { NounKind } from '../lexicon/trade-nouns.ts';
-import type { Attribute, CheckNote, FigureNote, KnownFigure, SpokenInput } from '../notes.ts';
+import type { Attribute, CheckNote, FigureNote, HouseUnits, KnownFigure, SpokenInput } from '../notes.ts';
 
 /** A memo with the figures that stand already, and with ways to find both that do not look through all of them. */
 export interface CheckScene extends RecordScene {
   readonly known: readonly KnownFigure[];
+  /** Units of the project: those of a length that was said without any. */
+  readonly units: HouseUnits;
   /** Word that stands for each figure of the memo. */
   readonly wordOf: ReadonlyMap<FigureNote, number>;
   /** Figures of a thing, by its name in lower case: those that stand, then those of the memo. */
   readonly ofItem: ReadonlyMap<string, readonly (FigureNote | KnownFigure)[]>;
 }
 
-export function checkScene(scene: RecordScene, known: readonly KnownFigure[]): CheckScene {
+export function checkScene(scene: RecordScene, known: readonly KnownFigure[], units: HouseUnits): CheckScene {
   const ofItem = new Map<string, (FigureNote | KnownFigure)[]>();
   for (const figure of [...known, ...scene.figures]) {
     const name = figure.item.toLowerCase();
@@ -25,7 +27,7 @@ export function checkScene(scene: RecordScene, known: readonly KnownFigure[]): C
   const wordOf = new Map(
     scene.figures.map((figure, index) => [figure, scene.parse.wordOfQuantity[index] ?? -1]),
   );
-  return { ...scene, known, ofItem, wordOf };
+  return { ...scene, known, units, ofItem, wordOf };
 }
 
 /** A check as a line says it. Inputs in the order of the check. */

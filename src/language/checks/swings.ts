@@ -2,6 +2,8 @@
  * Reads what has to swing clear of something: "the hatch has to clear the floor when it swings down", "the lid has to
  * open to ninety degrees without hitting the ceiling". Where its pivot is, only what was said tells; the rest is asked for.
  */
+
+import { patternText } from '../../pattern-text.ts';
 import type { Phrase } from '../items/noun-phrases.ts';
 import { figuresIn, type Line, phrasesOf } from '../kept/scene.ts';
 import { singular } from '../lexicon/trade-nouns.ts';
@@ -207,4 +209,9 @@ const PIVOT = '\\b(?:pivot|hinge|axle|trunnion)s?\\b';
 
 /** "The hinge is 650 above the floor", "the shelf is 480 above the hinge". */
 const isFromPivot = (words: string, head: string): boolean =>
-  new RegExp(`${PIVOT}[^.;]*${TOWARDS}\\b${head}\\b|\\b${head}\\b[^.;]*${TOWARDS}${PIVOT}`, 'i').test(words);
+  new RegExp(`${PIVOT}[^.;]*${TOWARDS}${whole(head)}|${whole(head)}[^.;]*${TOWARDS}${PIVOT}`, 'iu').test(
+    words,
+  );
+
+/** A word by itself, whatever stands in it. */
+const whole = (word: string): string => `(?<![\\p{L}\\p{N}])${patternText(word)}(?![\\p{L}\\p{N}])`;

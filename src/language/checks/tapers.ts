@@ -70,11 +70,11 @@ export function taperIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   return [checkNote(scene, line, { check: 'taper', inputs, ...options })];
 }
 
-/** Inches where this sentence or the memo has any, for what was said without a unit. */
+/** For what was said without a unit: that of the other lengths of the sentence, else that of the house. */
 function unitsOf(scene: CheckScene, line: Line): HouseUnits {
   const own = figuresIn(scene, line).filter(({ dimension }) => dimension === 'length');
-  const lengths = own.length > 0 ? own : scene.figures.filter(({ dimension }) => dimension === 'length');
-  return lengths.some(({ unit }) => unit === 'in' || unit === 'ft') ? 'us' : 'metric';
+  if (own.length === 0) return scene.units;
+  return own.some(({ unit }) => unit === 'in' || unit === 'ft') ? 'us' : 'metric';
 }
 
 function endsIn(said: string, units: HouseUnits): Ends | undefined {

@@ -1,6 +1,6 @@
 /** Reads what is kept on record beside figures and statements: batches, what is behind panels, hands, deliveries, checks. */
 import { readChecks } from '../checks/read-checks.ts';
-import type { KnownFigure, RecordNote, TraceStep } from '../notes.ts';
+import type { ReadContext, RecordNote, TraceStep } from '../notes.ts';
 import { readBatches } from './batches.ts';
 import { readClocks } from './clocks.ts';
 import { readDeliveries } from './deliveries.ts';
@@ -22,18 +22,11 @@ const READERS = [
 ] as const;
 
 /** Records in the order of speech. Every quote is a verbatim stretch of the scene's text. Pure. */
-export function readRecords(
-  scene: RecordScene,
-  known: readonly KnownFigure[] = [],
-  recordedAt?: string,
-): RecordReading {
+export function readRecords(scene: RecordScene, context: ReadContext): RecordReading {
   const found = [
     ...READERS.flatMap(([rule, read]) => read(scene).map((note: RecordNote) => ({ rule, note }))),
-    ...(recordedAt === undefined ? [] : readClocks(scene, recordedAt)).map((note) => ({
-      rule: 'a clock',
-      note,
-    })),
-    ...readChecks(scene, known).map((note) => ({ rule: 'a check', note })),
+    ...readClocks(scene, context.recordedAt).map((note) => ({ rule: 'a clock', note })),
+    ...readChecks(scene, context).map((note) => ({ rule: 'a check', note })),
   ];
   found.sort((a, b) => a.note.span.start - b.note.span.start);
   return {

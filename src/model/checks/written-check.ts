@@ -1,5 +1,6 @@
 /** Reads what a person writes to ask for a check: `clearance opening=side hatch width part=40 mm gap=2 mm`. */
 import type { SpokenInput } from '../../language/notes.ts';
+import { patternText } from '../../pattern-text.ts';
 import type { Written } from '../written.ts';
 import { CHECKS } from './all-checks.ts';
 import type { Check } from './check.ts';
@@ -69,7 +70,7 @@ function givenIn(rest: string, check: Check): Written<readonly GivenInput[]> {
   const names = [...check.inputs, ...(check.options ?? [])].map(({ name }) => name);
   const pattern = [...names]
     .sort((a, b) => b.length - a.length)
-    .map(escaped)
+    .map(spelled)
     .join('|');
   // A plural is the same input: "parts=".
   const signs = [...rest.matchAll(new RegExp(`(?<=^|[\\s,])(${pattern})s?\\s*=`, 'gi'))];
@@ -90,7 +91,7 @@ function givenIn(rest: string, check: Check): Written<readonly GivenInput[]> {
   return { ok: true, value: given };
 }
 
-const escaped = (name: string) => name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/ /g, '\\s+');
+const spelled = (name: string) => patternText(name).replace(/ /g, '\\s+');
 
 function strayWords(stray: string, check: Check, names: readonly string[]): string {
   const before = (/([^=]*)=/.exec(stray)?.[1] ?? stray).trim();

@@ -26,6 +26,17 @@ test.each([
   expect(checksIn(said)).toEqual([`taper: large end=${large}; small end=${small}; length=${length}`]);
 });
 
+test('a length without a unit has that of the project, whatever else the memo measures', () => {
+  const said = 'The gap under the door is half an inch. The leg tapers from 60 down to 40 over 700.';
+  const inInches = 'The door is 30 mil thick. The leg tapers from 3 to 2 over 28.';
+  const tapers = (text: string, units: 'metric' | 'us') =>
+    readMemo(text, { units, recordedAt: '2026-03-02T18:00:00+00:00' }).notes.records.flatMap((note) =>
+      note.kind === 'check' ? [note.inputs.map(({ expression }) => expression).join(', ')] : [],
+    );
+  expect(tapers(said, 'metric')).toEqual(['60 mm, 40 mm, 700 mm']);
+  expect(tapers(inInches, 'us')).toEqual(['3 in, 2 in, 28 in']);
+});
+
 test('one side that is tapered is said', () => {
   const said = 'The fin tapers from 60 to 40 over 700, straight on the other side.';
   const { notes } = readMemo(said, { units: 'metric', recordedAt: '2026-03-02T18:00:00+00:00' });
