@@ -57,6 +57,7 @@ import { whereCommand } from './commands/where.ts';
 import { withdrawCommand } from './commands/withdraw.ts';
 import { wordsCommand } from './commands/words.ts';
 import { workCommand } from './commands/work.ts';
+import { UsageFailure } from './usage-failure.ts';
 
 /** In the order of a project's life: this is the order of the help page. */
 const COMMANDS = [
@@ -118,9 +119,13 @@ const COMMANDS = [
   screenCommand,
 ] as const;
 
-/** Lets failures come out as exceptions, so that one place prints them all. */
+/** Lets failures come out as exceptions, so that one place prints them all. Help and version are none. */
 function quiet(command: Command): Command {
-  return command.exitOverride().configureOutput({ writeErr: () => {} });
+  return command
+    .exitOverride((error) => {
+      throw error.exitCode === 0 ? error : new UsageFailure(error, command);
+    })
+    .configureOutput({ writeErr: () => {} });
 }
 
 /** Builds the command line anew; nothing is read or opened yet. */

@@ -2,6 +2,7 @@
 import { CommanderError } from 'commander';
 import { EXIT, type ExitCode, Problem } from '../problem.ts';
 import { tell } from './print.ts';
+import { UsageFailure } from './usage-failure.ts';
 
 const CODES: Readonly<Record<string, string>> = {
   'commander.unknownCommand': 'command-unknown',
@@ -16,25 +17,37 @@ const CODES: Readonly<Record<string, string>> = {
 };
 
 /** What commander says, in the shape of the project's own problems. */
-function usageProblem(error: CommanderError): Problem {
-  if (error.code === 'commander.help') return commandNotWhole();
-  const [first = '', suggestion] = error.message.replace(/^error: /, '').split('\n');
+function usageProblem({ failure, call, longer }: UsageFailure): Problem {
+  if (failure.code === 'commander.help') return commandNotWhole(call, longer);
+  if (failure.code === 'commander.excessArguments' && longer.length > 0) return noSuchWord(call, longer);
+  const [first = '', suggestion] = failure.message.replace(/^error: /, '').split('\n');
   const near = /Did you mean (?:one of )?(.+?)\??\)/.exec(suggestion ?? '')?.[1];
   return new Problem(first.replace(/\.$/, '').replace(/'([^']*)'/g, '"$1"'), {
-    code: CODES[error.code] ?? 'usage',
+    code: CODES[failure.code] ?? 'usage',
     exitCode: EXIT.usage,
-    next: near ? `did you mean ${near}?` : 'see: hearwright --help',
+    next: near ? `did you mean ${near}?` : `see: ${call} --help`,
   });
 }
 
 /** Commander shows the help of a command that does nothing by itself, and says no word. */
-function commandNotWhole(): Problem {
-  return new Problem('a word is missing behind the command', {
+function commandNotWhole(call: string, longer: readonly string[]): Problem {
+  return new Problem(`a word is missing behind "${call}"`, {
     code: 'argument-missing',
     exitCode: EXIT.usage,
-    next: 'see: hearwright --help',
+    next: `${listOf(longer)}; see: ${call} --help`,
   });
 }
+
+/** A command that does something alone, and takes only certain words behind it. */
+function noSuchWord(call: string, longer: readonly string[]): Problem {
+  return new Problem(`"${call}" takes no such word behind it`, {
+    code: 'arguments-excess',
+    exitCode: EXIT.usage,
+    next: `it goes alone, or: ${listOf(longer)}; see: ${call} --help`,
+  });
+}
+
+const listOf = (calls: readonly string[]): string => calls.map((call) => `${call} …`).join(', ');
 
 /** What went wrong where nobody foresaw it. */
 function unexpected(error: unknown): Problem {
@@ -62,7 +75,7 @@ export function reportProblem(error: unknown, verbose: boolean): ExitCode {
   const problem =
     error instanceof Problem
       ? error
-      : error instanceof CommanderError
+      : error instanceof UsageFailure
         ? usageProblem(error)
         : unexpected(error);
   printProblem(problem);

@@ -38,23 +38,40 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
   ['command-unknown', ['jurnal'], 'unknown command "jurnal"\n  next   did you mean journal?', 2],
   ['command-unknown', ['zzz'], 'unknown command "zzz"\n  next   see: hearwright --help', 2],
   ['option-unknown', [...IN, 'tasks', '--jsn'], 'unknown option "--jsn"\n  next   did you mean --json?', 2],
-  ['argument-missing', ['work'], 'a word is missing behind the command\n  next   see: hearwright --help', 2],
+  [
+    'argument-missing',
+    ['work'],
+    'a word is missing behind "hearwright work"\n  next   hearwright work out …; see: hearwright work --help',
+    2,
+  ],
+  [
+    'argument-missing',
+    ['work', 'out'],
+    'missing required argument "check"\n  next   see: hearwright work out --help',
+    2,
+  ],
+  [
+    'arguments-excess',
+    [...IN, 'checks', 'twice'],
+    '"hearwright checks" takes no such word behind it\n  next   it goes alone, or: hearwright checks add …, hearwright checks remove …, hearwright checks kinds …; see: hearwright checks --help',
+    2,
+  ],
   [
     'argument-missing',
     [...IN, 'take'],
-    'missing required argument "file"\n  next   see: hearwright --help',
+    'missing required argument "file"\n  next   see: hearwright take --help',
     2,
   ],
   [
     'option-value-missing',
     [...IN, 'take', 'ok.txt', '--at'],
-    'option "--at <instant>" argument missing\n  next   see: hearwright --help',
+    'option "--at <instant>" argument missing\n  next   see: hearwright take --help',
     2,
   ],
   [
     'arguments-excess',
     [...IN, 'verify', 'twice'],
-    'too many arguments for "verify". Expected 0 arguments but got 1\n  next   see: hearwright --help',
+    'too many arguments for "verify". Expected 0 arguments but got 1\n  next   see: hearwright verify --help',
     2,
   ],
   [
@@ -328,7 +345,7 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
   [
     'option-missing',
     [...IN, 'episode', 'chapters'],
-    'required option "--cut <file>" not specified\n  next   see: hearwright --help',
+    'required option "--cut <file>" not specified\n  next   see: hearwright episode chapters --help',
     2,
   ],
   [
