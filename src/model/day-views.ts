@@ -1,5 +1,5 @@
 /** Views of a day, of what is next, and of the days between two dates. Nothing here changes anything. */
-import type { Quantity } from '../language/notes.ts';
+import type { FigureNote, Quantity } from '../language/notes.ts';
 import { actsOfDay } from './acts-of-day.ts';
 import { cautionsFor } from './cautions.ts';
 import type { CheckRow, CheckState } from './checks/check-rows.ts';
@@ -22,6 +22,7 @@ import type {
   DayView,
   FigureChange,
   FindingView,
+  Kept,
   LastTime,
   MemoSource,
   MemoView,
@@ -92,11 +93,18 @@ function isDoubted(rows: ProjectRows, claimId: string): boolean {
   return status === 'doubted' || status === 'rejected';
 }
 
+/** A figure under the name of its thing: what was heard may be another word for it, or a misheard one. */
+function underItsName(rows: ProjectRows, figure: Kept<FigureNote>): Kept<FigureNote> {
+  const claim = rows.claim(figure.id);
+  return claim ? { ...figure, item: rows.item(claim.itemId)?.name ?? figure.item } : figure;
+}
+
 /** What one memo did to the figures, in the order of speech. */
 function changesOfMemo(rows: ProjectRows, memo: MemoView): readonly FigureChange[] {
   const findings = rows.where('findings', 'memoId', memo.id);
   return memo.notes.figures
     .filter((figure) => figure.review !== 'rejected' && !isDoubted(rows, figure.id))
+    .map((figure) => underItsName(rows, figure))
     .map((figure) => {
       const slot = rows.claim(figure.id)?.slot;
       // Two figures of one memo may have the same words: only the clash of its own thing and attribute is its own.

@@ -31,6 +31,16 @@ test('a figure of another size of the same thing is no old value', () => {
   expect(dayView(other.project.rows, '2026-02-02')?.changes.map(({ kind }) => kind)).toEqual(['new']);
 });
 
+test('a changed figure stands under the name of its thing, as its clash does', () => {
+  const heard = new ToldStory().hear(
+    'The stove hearth is 615 wide.',
+    "Changed my mind about the hearth, it's going to be 650 wide now.",
+  );
+  const day = dayView(heard.project.rows, '2026-02-02');
+  expect(day?.changes.map(({ kind, figure }) => [kind, figure.item])).toEqual([['changed', 'stove hearth']]);
+  expect(day?.findings.map(({ item }) => item)).toEqual(['stove hearth']);
+});
+
 test('a rejected figure is no old value', () => {
   const other = new ToldStory().hear('The shelf is 300 deep.', 'The tray is 90 deep.');
   other.hand({ kind: 'note-rejected', noteId: 'm1.f1' });
