@@ -17,7 +17,7 @@ const ACTS: readonly (readonly [ActRow['act'], RegExp])[] = [
   ['filmed', /\b(?:film(?:ed)?|shot|episode|video)\b/i],
   [
     'made',
-    /\b(?:cut|cuts|made|built|rebuilt|sawn|sawed|planed|turned|milled|welded|bent|bored|drilled|routed|glued|framed|trimmed|shaped|machined|laminated|cast|forged|fitted|installed|hung|set|poured|bolted|laid|sewn|formed|rolled|folded)\b/i,
+    /\b(?:re-?)?(?:cut|cuts|made|built|sawn|sawed|planed|turned|milled|welded|bent|bored|drilled|routed|glued|framed|trimmed|shaped|machined|laminated|cast|forged|fitted|installed|hung|set|poured|bolted|laid|sewn|formed|rolled|folded)\b/i,
   ],
 ];
 

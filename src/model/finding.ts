@@ -27,8 +27,9 @@ export interface Clash {
 }
 
 const NEXT: Readonly<Record<FindingKind, string>> = {
-  decided: 'the new figure holds; look over what was ordered or made to the old one, then settle it',
-  remeasured: 'use the new figure; look over what was made or ordered to the old one',
+  decided: 'the new figure holds: settle it; what was ordered or made to the old one stays to be looked over',
+  remeasured:
+    'use the new figure: settle it; what was made or ordered to the old one stays to be looked over',
   slip: 'measure again, or say which one holds',
   stale: 'make it anew, trim it, or say that it may stay',
   limit: 'change the thing, change the limit, or say that it may stay',

@@ -5,6 +5,7 @@ import { LIMIT_MARK } from './counterpart.ts';
 import type { FigureSet } from './events.ts';
 import { sourced } from './finding.ts';
 import { breachOf, wordlessly } from './limits.ts';
+import { lookOver } from './look-over.ts';
 import { dimensionOf, mayBe } from './measures.ts';
 import { itemFor } from './naming.ts';
 import { recompute } from './recompute.ts';
@@ -59,6 +60,7 @@ export function setFigure(work: Working, event: FigureSet): void {
     const reason = event.reason ? { reason: event.reason } : {};
     const settledBy = { choice: 'correct', at: event.at, ...reason, value: quantity };
     work.draft.put({ table: 'findings', row: { ...finding, status: 'settled', settledBy } });
+    lookOver(work, finding, settledBy);
   }
 }
 

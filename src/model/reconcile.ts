@@ -7,6 +7,7 @@ import { type Filed, fileFormulas } from './formulas.ts';
 import { meetGates } from './gates-met.ts';
 import { fileArrival, receiveUsed } from './goods.ts';
 import { fileRecords } from './kept/file-records.ts';
+import { closeLookedOver } from './look-over.ts';
 import { openProblem, solveProblems } from './problems.ts';
 import { keepPromises, openPromise } from './promises.ts';
 import type { ModelChange, ModelReader } from './rows.ts';
@@ -40,7 +41,12 @@ export function reconcileMemo(
   const { notes } = work.memo;
   const before = closeTasks(work, notes.done, notes.arrivals);
   for (const note of notes.tasks) openTask(work, note);
-  const closed = [...before, ...closeOwnTasks(work, notes.done), ...closeMeasured(work, notes.figures)];
+  const closed = [
+    ...before,
+    ...closeOwnTasks(work, notes.done),
+    ...closeMeasured(work, notes.figures),
+    ...closeLookedOver(work, [...notes.done, ...notes.arrivals]),
+  ];
   meetGates(work, closed);
   if (closed.length + notes.tasks.length > 0) checkCircles(work);
   for (const note of notes.problems) openProblem(work, note);

@@ -274,6 +274,8 @@ export interface TaskRow {
   readonly ahead?: readonly string[];
   /** Where the same task was said again. */
   readonly again?: readonly (Source & { readonly noteId: string })[];
+  /** Of a part that was made or ordered to a figure that holds no more: whose figure, what holds now, and the finding. */
+  readonly looksOver?: { readonly findingId: string; readonly item: string; readonly holds: Quantity };
   /** Id of the snag that this is to put right. */
   readonly mends?: string;
   /** The circle of tasks that was found from here, as sorted ids: it is found once. */

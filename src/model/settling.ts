@@ -5,6 +5,7 @@ import type { FindingSettled } from './events.ts';
 import { acceptByHand, handClaim } from './hand-figures.ts';
 import { settleBreach, settleStatedLimit } from './hand-limits.ts';
 import { settleHand } from './kept/other-hand.ts';
+import { lookOver } from './look-over.ts';
 import { nameStems } from './names.ts';
 import { recompute } from './recompute.ts';
 import type { ClaimRow, FindingRow, ItemRow } from './rows.ts';
@@ -41,6 +42,7 @@ export function settle(work: Working, finding: FindingRow, event: FindingSettled
     settleHand(work, finding, event);
     return;
   }
+  lookOver(work, finding, settledBy);
   // A check holds or not by its figures; a person may only let it be.
   if (finding.kind === 'check') return;
   // What came is what came: the figures say what holds of it.

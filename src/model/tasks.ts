@@ -111,7 +111,8 @@ export function closeTasks(
   const deeds = deedsOf(work, notes, arrivals);
   if (deeds.length === 0) return [];
   const stems = tellingStems(...deeds.flatMap(({ gist, quote, around }) => [gist, quote, around]));
-  const open = work.draft.openTasksSharing(stems);
+  // What is to be looked over is ended by that alone: see look-over.ts.
+  const open = work.draft.openTasksSharing(stems).filter(({ looksOver }) => looksOver === undefined);
   return allClosedBy(deeds, open, work.memo.recordedAt).flatMap((tasks, at) => {
     const note = at < notes.length ? notes[at] : arrivals[at - notes.length];
     const [first] = tasks;

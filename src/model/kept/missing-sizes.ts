@@ -12,16 +12,19 @@ export function missingSizes(
   rows: ProjectRows,
   tasks: readonly Pick<TaskView, 'id' | 'gist' | 'status' | 'source'>[],
 ): readonly MissingSizes[] {
-  return tasks
-    .filter(({ status }) => status === 'ready')
-    .flatMap((task) => {
-      const making = makingOf(task.gist);
-      if (!making) return [];
-      const known = claimsOn(rows, making.thing);
-      const missing = lacking(making, known);
-      if (missing.length === 0) return [];
-      return [{ taskId: task.id, gist: task.gist, thing: making.thing, missing, source: task.source }];
-    });
+  return (
+    tasks
+      // A part that is made already is only looked over.
+      .filter(({ id, status }) => status === 'ready' && !rows.get('tasks', id)?.looksOver)
+      .flatMap((task) => {
+        const making = makingOf(task.gist);
+        if (!making) return [];
+        const known = claimsOn(rows, making.thing);
+        const missing = lacking(making, known);
+        if (missing.length === 0) return [];
+        return [{ taskId: task.id, gist: task.gist, thing: making.thing, missing, source: task.source }];
+      })
+  );
 }
 
 /** Figures of the thing, of its other hand, and of the part that both are. */
