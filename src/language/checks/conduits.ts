@@ -2,12 +2,15 @@
  * Reads what cables have to go through a conduit: "three cables 8 mil across have to go down a 20 mil conduit". A cable
  * told by its copper ("six mil cable") says nothing of how thick it is, and its diameter is asked for.
  */
+
+import type { Phrase } from '../items/noun-phrases.ts';
 import { type Line, phrasesOf } from '../kept/scene.ts';
 import { singular } from '../lexicon/trade-nouns.ts';
 import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { smallNumber } from '../numbers/small-number.ts';
 import { wordSet } from '../word-table.ts';
 import { MUST, NO_DEMAND } from './demands.ts';
+import { wordsAround } from './figure-names.ts';
 import { type CheckScene, checkNote, figuresOf, input, wordOfFigure, written } from './spoken-check.ts';
 
 const CONDUITS = wordSet('conduit tube duct gland sleeve pipe');
@@ -18,23 +21,34 @@ const WANTED = new RegExp(
 /** More than that is a slip. */
 const MOST = 40;
 
+/** "I'm running two cables through it", "it has to take two cables". */
+const RUNS =
+  / (?:running|pulling|putting|feeding|threading|drawing|taking|sending) (?:\S+ ){0,6}?(?:down|through|in|into|inside|up|along) /;
+const TAKES = new RegExp(` (?:${MUST} (?:take|carry|hold|house)|(?:is|'s|it's) for) `);
+/** "Two cables to pull down it". */
+const TO_PULL =
+  / (?:to (?:go|get|pull|run|fit|feed|thread|draw)|going) (?:\S+ ){0,3}?(?:down|through|in|into|inside|up|along) /;
+
 /** The conduit that one sentence wants cables in. */
 export function conduitIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  const found = line.asks ? null : WANTED.exec(line.words);
+  const ways = line.asks ? [] : [WANTED, RUNS, TAKES, TO_PULL];
+  const found = ways.map((way) => way.exec(line.words)).find((one) => one !== null);
   if (!found || NO_DEMAND.test(line.words.slice(0, found.index + 1))) return [];
   const phrases = phrasesOf(scene, line);
-  const cable = phrases.find(({ head }) => CABLES.has(singular(head)));
   const conduit = phrases.find(({ head }) => CONDUITS.has(singular(head)));
+  const cable = phrases.find((one) => one !== conduit && CABLES.has(singular(one.head)));
   if (!cable || !conduit) return [];
   const lengths = figuresOf(scene, line, 'length');
-  const near = (figure: FigureNote, from: number, to: number) => {
-    const at = wordOfFigure(scene, figure);
-    return at >= from - 1 && at <= to;
-  };
-  const bore = lengths.find((figure) => near(figure, conduit.first, conduit.last + 3));
-  const across = lengths.find((figure) => figure !== bore && near(figure, cable.first, cable.last + 3));
+  const bore =
+    lengths.find((figure) => isNear(wordOfFigure(scene, figure), conduit, 3)) ??
+    lengths.find((figure) => isOf(figure, conduit));
+  const across =
+    lengths.find((figure) => figure !== bore && isNear(wordOfFigure(scene, figure), cable, 3)) ??
+    lengths.find((figure) => figure !== bore && isAcross(scene, line, figure));
   // "A cable through the pipe": nobody asks how full it is.
-  const told = figuresOf(scene, line, 'count').find((figure) => near(figure, cable.first, cable.last));
+  const told = figuresOf(scene, line, 'count').find((figure) =>
+    isNear(wordOfFigure(scene, figure), cable, 0),
+  );
   const count = told
     ? Math.min(MOST, told.value)
     : countBefore(line, cable.first - line.first, cable.last - line.first);
@@ -47,6 +61,21 @@ export function conduitIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   ];
   return [checkNote(scene, line, { check: 'conduit fill', inputs })];
 }
+
+/** Said in a phrase, right before it, or a few words behind. */
+const isNear = (at: number, { first, last }: Phrase, behind: number): boolean =>
+  at >= first - 1 && at <= last + behind;
+
+const isOf = (figure: FigureNote, conduit: Phrase): boolean =>
+  CONDUITS.has(singular(figure.item.toLowerCase().split(' ').at(-1) ?? '')) &&
+  figure.item.toLowerCase().endsWith(conduit.head);
+
+/** "And they're 7 mil across", "8 mil each". */
+const isAcross = (scene: CheckScene, line: Line, figure: FigureNote): boolean =>
+  CABLES.has(singular(figure.item.toLowerCase().split(' ').at(-1) ?? '')) ||
+  /^ # (?:across|each|apiece|thick|in diameter|diameter|outside|over the (?:sheath|jacket)) /.test(
+    wordsAround(scene, line, figure)[1],
+  );
 
 /** How many cables: a number in front of them, or in front of their size. */
 function countBefore(line: Line, first: number, last: number): number {

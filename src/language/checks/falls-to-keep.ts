@@ -5,6 +5,7 @@
 import type { Line } from '../kept/scene.ts';
 import type { CheckNote, FigureNote } from '../notes.ts';
 import { figuresNear, reading, wordsAround } from './figure-names.ts';
+import { metres } from './metres.ts';
 import { type CheckScene, checkNote, figuresOf, input, written } from './spoken-check.ts';
 
 const FALLS =
@@ -72,15 +73,6 @@ function perMeasure(scene: CheckScene, line: Line): Fall | undefined {
   return undefined;
 }
 
-const METRES: Readonly<Record<string, number>> = {
-  m: 1,
-  ft: 0.3048,
-  yd: 0.9144,
-  in: 0.0254,
-  cm: 0.01,
-  mm: 0.001,
-};
-const metres = ({ value, unit }: FigureNote) => value * (METRES[unit] ?? 0);
 /** Shorter ones are the drop. */
 const LEAST_RUN = 0.3;
 

@@ -13,13 +13,17 @@ import { layerIn } from './layers-to-come.ts';
 import { loadSumIn } from './load-sums.ts';
 import { massLimitIn } from './mass-limits.ts';
 import { productTimesIn } from './product-times.ts';
+import { riseIn } from './rises.ts';
 import { roundCornerIn } from './round-corners.ts';
+import { sheetCountIn } from './sheet-counts.ts';
+import { sheetWeightIn } from './sheet-weights.ts';
 import { checkScene } from './spoken-check.ts';
 import { squareFrameIn } from './square-frames.ts';
 import { standingUpIn } from './standing-ups.ts';
 import { stockCountIn } from './stock-counts.ts';
 import { swingIn } from './swings.ts';
 import { tankWantedIn } from './tank-sizes.ts';
+import { taperedTankIn } from './tapered-tanks.ts';
 import { taperIn } from './tapers.ts';
 import { passagesIn } from './through-openings.ts';
 import { voltageDropIn } from './voltage-drops.ts';
@@ -33,13 +37,17 @@ const READERS = [
   swingIn,
   massLimitIn,
   stockCountIn,
+  sheetCountIn,
+  sheetWeightIn,
   productTimesIn,
   dewPointIn,
   layerIn,
   buildUpIn,
   fallIn,
+  riseIn,
   squareFrameIn,
   tankWantedIn,
+  taperedTankIn,
   voltageDropIn,
   batteryBankIn,
   loadSumIn,

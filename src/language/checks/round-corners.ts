@@ -8,6 +8,7 @@ import type { CheckNote, SpokenInput } from '../notes.ts';
 import { wordSet } from '../word-table.ts';
 import { carriedBy } from './carried-things.ts';
 import { ADVERBS, BRING, GO, MUST, NO_DEMAND } from './demands.ts';
+import { linesNear } from './figure-names.ts';
 import {
   type CheckScene,
   checkNote,
@@ -18,8 +19,20 @@ import {
   written,
 } from './spoken-check.ts';
 
+const CORNER = '(?:corner|bend|turn|dogleg|dog-leg|landing|elbow|right angle)';
+const BEHIND =
+  '(?=(?:[.,;:!?]|in|at|of|from|into|between|by|and|on|to|with|out|where|there|without|before|past|onto) )';
+const CARRY = `(?:${GO}|${BRING}|swing|walk|turn|work|manoeuvre|swivel|wangle|ease)`;
 const ROUND = new RegExp(
-  ` ${MUST} ${ADVERBS}(?:${GO}|${BRING}) (?:\\S+ ){0,8}?(?:round|around) (?:the |that |a |this )?(?:\\S+ )?(?:corner|bend|turn|dogleg|dog-leg|landing|elbow) (?=(?:[.,;:!?]|in|at|of|from|into|between|by|and|on|to|with|out|where|there|without) )`,
+  ` ${MUST} ${ADVERBS}${CARRY} (?:\\S+ ){0,8}?(?:round|around) (?:the |that |a |this )?(?:\\S+ )?${CORNER} ${BEHIND}`,
+);
+/** "They've got to turn the corner", "it has to make the bend". */
+const TURNS = new RegExp(
+  ` ${MUST} ${ADVERBS}(?:turn|make|take|clear|manage|negotiate) (?:the |that |a |this )(?:\\S+ )?${CORNER} ${BEHIND}`,
+);
+/** "There's a right angle turn from the landing into the hall to get them through". */
+const THERE = new RegExp(
+  ` (?:there is|there 's|there's|it 's|it's|got) (?:a|the|that) (?:tight |sharp |square )?(?:right angled? |right-angled? |ninety degree |# )?${CORNER} (?:\\S+ ){0,14}?to (?:get|bring|carry|take|swing|pass|manoeuvre|work|walk) (?:it|them|that|those|these|(?:the|that|those) (?:\\S+ ){1,3}?)?(?:through|round|around|past|along)? `,
 );
 /** What things are carried along. */
 const PASSAGES = wordSet(
@@ -28,17 +41,37 @@ const PASSAGES = wordSet(
 
 /** What one sentence wants carried round a corner. */
 export function roundCornerIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  const found = line.asks ? null : ROUND.exec(line.words);
-  if (!found || NO_DEMAND.test(line.words.slice(0, found.index + 1))) return [];
+  const found = line.asks ? null : (ROUND.exec(line.words) ?? TURNS.exec(line.words));
+  if (!found) return thereIn(scene, line);
+  if (NO_DEMAND.test(line.words.slice(0, found.index + 1))) return [];
   const must = wordAtOffset(line, found.index + 1);
   const round = line.words
     .slice(0, found.index + found[0].length)
     .search(/ (?:round|around) (?!.* (?:round|around) )/);
-  const corner = wordAtOffset(line, round + 1);
+  const corner = wordAtOffset(line, round < 0 ? found.index + found[0].length - 1 : round + 1);
   const verb = verbAfter(line, found.index, found[0]);
   const carried = carriedBy(scene, line, must, verb, corner);
   const length = lengthOf(scene, line, must, carried);
-  if (!length) return [];
+  return length ? cornerNote(scene, line, length) : [];
+}
+
+/** What is carried was named before: "the skirtings are 3 metres and there's a right angle turn … to get them through". */
+function thereIn(scene: CheckScene, line: Line): readonly CheckNote[] {
+  const found = line.asks ? null : THERE.exec(line.words);
+  if (!found || NO_DEMAND.test(line.words.slice(0, found.index + 1))) return [];
+  const at = wordAtOffset(line, found.index + 1);
+  const length = linesNear(scene, line, 1, 0)
+    .flatMap((one) => figuresIn(scene, one))
+    .filter(
+      (one) => one.dimension === 'length' && LONG.test(one.attribute) && !PASSAGES.has(headOf(one.item)),
+    )
+    .findLast((one) => wordOfFigure(scene, one) < at);
+  return length ? cornerNote(scene, line, input('length', written(length), length.item)) : [];
+}
+const LONG = /^(?:length|height|size|other|width)$/;
+const headOf = (item: string): string => singular(item.toLowerCase().split(' ').at(-1) ?? '');
+
+function cornerNote(scene: CheckScene, line: Line, length: SpokenInput): readonly CheckNote[] {
   const widths = passageWidths(scene, line);
   const inputs = [
     ...['first passage', 'second passage'].flatMap((name, index) => {
@@ -62,7 +95,7 @@ function lengthOf(
   return said && input('length', written(said), said.item);
 }
 
-const VERB = new RegExp(` (?:${GO}|${BRING}) `);
+const VERB = new RegExp(` ${CARRY} `);
 
 function verbAfter(line: Line, index: number, words: string): number {
   const lead = new RegExp(`^ ${MUST} ${ADVERBS}`).exec(words)?.[0].length ?? 1;
@@ -76,8 +109,11 @@ function passageWidths(scene: CheckScene, line: Line): readonly Pick<SpokenInput
   const told = near
     .flatMap((one) => figuresIn(scene, one))
     .filter(({ item, attribute, dimension }) => {
-      const head = singular(item.toLowerCase().split(' ').at(-1) ?? '');
-      return dimension === 'length' && /^(?:width|size|clearance|gap)$/.test(attribute) && PASSAGES.has(head);
+      return (
+        dimension === 'length' &&
+        /^(?:width|size|clearance|gap)$/.test(attribute) &&
+        PASSAGES.has(headOf(item))
+      );
     })
     .map((figure) => ({ figure, of: figure.item, expression: `${figure.item} ${figure.attribute}` }));
   // "Between the 600 corridor and the 700 one": two of one name.

@@ -4,15 +4,15 @@
  */
 import { figuresIn, type Line } from '../kept/scene.ts';
 import type { CheckNote, FigureNote } from '../notes.ts';
-import { figuresNear, linesNear, wordsAround } from './figure-names.ts';
+import { linesNear, wordsAround } from './figure-names.ts';
+import { metres } from './metres.ts';
 import { type CheckScene, checkNote, figuresOf, input, written } from './spoken-check.ts';
 
-const DIAGONALS = / (?:diagonals?|corner to corner|cross corners?|across the corners|one way and) /;
+const DIAGONALS =
+  / (?:diagonals?|corner to corner|corner-to-corner|cross corners?|across (?:the|its) corners|opposite corners) /;
 /** How far out it may be: "within two mil", "no more than an eighth out". */
 const WITHIN = / (?:within|no more than|not more than|less than|under|inside|at most) $/;
 const SQUARE = / (?:out|square|of square|difference|of each other) /;
-const METRES: Readonly<Record<string, number>> = { m: 1, ft: 0.3048, in: 0.0254, cm: 0.01, mm: 0.001 };
-const metres = ({ value, unit }: FigureNote) => value * (METRES[unit] ?? 0);
 
 /** The frame that one sentence gives the diagonals of. */
 export function squareFrameIn(scene: CheckScene, line: Line): readonly CheckNote[] {
@@ -22,13 +22,12 @@ export function squareFrameIn(scene: CheckScene, line: Line): readonly CheckNote
     const [before, from] = wordsAround(scene, line, one);
     return (WITHIN.test(before) || one.bound === 'at-most') && SQUARE.test(from);
   });
-  const at = line.words.search(DIAGONALS);
   const told = own.filter((one) => one !== allowed);
-  const diagonals = told.filter((one) => wordsAround(scene, line, one)[0].length > at).slice(0, 2);
-  const sides = sidesNear(scene, line, [...diagonals, ...(allowed ? [allowed] : [])]);
+  const sides = sidesNear(scene, line, told, allowed);
   const [length, width] = sides;
+  const diagonals = told.filter((one) => !sides.includes(one) && isDiagonal(one, sides)).slice(0, 2);
   const [first, second] = diagonals;
-  if (!length || !width || !first || !isLonger(diagonals, sides)) return [];
+  if (!length || !width || !first) return [];
   const of = length.item === 'unnamed' ? undefined : length.item;
   const inputs = [
     input('length', written(length), of),
@@ -40,28 +39,37 @@ export function squareFrameIn(scene: CheckScene, line: Line): readonly CheckNote
   return [checkNote(scene, line, { check: 'diagonal for square', inputs })];
 }
 
-/** Two sides of one thing: in the sentence itself, else in the ones beside it. */
-function sidesNear(scene: CheckScene, line: Line, not: readonly FigureNote[]): readonly FigureNote[] {
+/**
+ * Two sides of one thing, of which another length of the sentence may be the diagonal: in the sentence itself, else in the
+ * ones beside it. "4025 and 4031, it's 3600 by 1800": what is told first is no side for that.
+ */
+function sidesNear(
+  scene: CheckScene,
+  line: Line,
+  told: readonly FigureNote[],
+  allowed: FigureNote | undefined,
+): readonly FigureNote[] {
   const fits = (figure: FigureNote) =>
-    figure.dimension === 'length' &&
-    figure.value > 0 &&
-    !not.includes(figure) &&
-    figure.attribute !== 'thickness';
-  const here = figuresIn(scene, line).filter(fits);
-  if (here.length >= 2) return here.slice(0, 2);
-  const before = linesNear(scene, line, 2, 1)
+    figure.dimension === 'length' && figure.value > 0 && figure !== allowed;
+  const pairs = (figures: readonly FigureNote[]) =>
+    figures.slice(1).map((second, index) => [figures[index] as FigureNote, second] as const);
+  const hasDiagonal = (pair: readonly FigureNote[]) =>
+    told.some((one) => !pair.includes(one) && isDiagonal(one, pair));
+  const here = pairs(told.filter(fits)).find(hasDiagonal);
+  if (here) return here;
+  const beside = linesNear(scene, line, 2, 1)
+    .filter((one) => one !== line)
     .flatMap((one) => figuresIn(scene, one))
-    .filter(fits);
-  const item = before.find(
-    (one) => before.filter(({ item: other }) => other === one.item).length === 2,
-  )?.item;
-  return item === undefined
-    ? figuresNear(scene, line, 'length').filter(fits).slice(0, 0)
-    : before.filter((one) => one.item === item);
+    .filter((figure) => fits(figure) && figure.attribute !== 'thickness');
+  return pairs(beside).find(([a, b]) => a.item === b.item && hasDiagonal([a, b])) ?? [];
 }
 
-/** A diagonal is longer than either side, and shorter than both together. */
-const isLonger = (diagonals: readonly FigureNote[], sides: readonly FigureNote[]): boolean => {
+/** Further off the diagonal of a square corner it is another size, or a slip of the tongue. */
+const FURTHEST = 0.06;
+
+/** Longer than either side, shorter than both together, and about what a square corner gives. */
+function isDiagonal(one: FigureNote, sides: readonly FigureNote[]): boolean {
   const [a = 0, b = 0] = sides.map(metres);
-  return diagonals.every((one) => metres(one) > Math.max(a, b) && metres(one) < a + b);
-};
+  const square = Math.hypot(a, b);
+  return metres(one) > Math.max(a, b) && Math.abs(metres(one) / square - 1) <= FURTHEST;
+}

@@ -9,6 +9,7 @@ import { singular } from '../lexicon/trade-nouns.ts';
 import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { smallNumber } from '../numbers/small-number.ts';
 import { wordSet } from '../word-table.ts';
+import { hasPiecePair } from './sheet-counts.ts';
 import {
   type CheckScene,
   checkNote,
@@ -33,9 +34,10 @@ const NOT_COUNTED_ON =
 
 /** The count that one sentence wants out of a stock. */
 export function stockCountIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  if (line.asks || NOT_COUNTED_ON.test(line.words)) return [];
+  // Pieces of two sizes are counted by sheets: see sheet-counts.ts.
+  if (line.asks || NOT_COUNTED_ON.test(line.words) || hasPiecePair(scene, line)) return [];
   const told = outOfStock(scene, line) ?? stockFirst(scene, line);
-  if (!told) return [];
+  if (!told || isOfTwoSizes(scene, line, told)) return [];
   const { wanted, head, stock, piece } = told;
   const ofStock = stock ? written(stock) : head && lengthOf(head);
   const ofPiece = piece ? written(piece) : pieceBefore(scene, line);
@@ -46,6 +48,23 @@ export function stockCountIn(scene: CheckScene, line: Line): readonly CheckNote[
     input('wanted', String(wanted)),
   ];
   return [checkNote(scene, line, { check: 'pieces from stock', inputs })];
+}
+
+/** "610 wide and 300 deep": what comes out of a sheet of those is no count in one direction. */
+function isOfTwoSizes(scene: CheckScene, line: Line, { piece, stock }: Told): boolean {
+  const flat = (one: FigureNote) => /^(?:length|width|height|depth|size)$/.test(one.attribute);
+  return (
+    piece !== undefined &&
+    figuresOf(scene, line, 'length').some(
+      (one) =>
+        one !== stock &&
+        one.item === piece.item &&
+        one.item !== 'unnamed' &&
+        one.attribute !== piece.attribute &&
+        flat(one) &&
+        flat(piece),
+    )
+  );
 }
 
 interface Told {

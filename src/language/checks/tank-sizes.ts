@@ -4,11 +4,15 @@ import { singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { wordSet } from '../word-table.ts';
 import { figuresNear, reading } from './figure-names.ts';
+import { metres } from './metres.ts';
 import { type CheckScene, checkNote, figuresOf, input, written } from './spoken-check.ts';
 
 const TANKS = wordSet('tank cistern sump trough locker box bin reservoir bladder butt bath sink bilge');
 const HOLDS =
-  / (?:(?:has|have|needs?|wants?|got|ought|supposed) to (?:hold|take|carry|give|store)|must (?:hold|take|carry)|should (?:hold|take|carry)|i (?:need|want)|we (?:need|want)|holds at least|no less than|at least) /;
+  / (?:(?:has|have|needs?|wants?|got|ought|supposed) to (?:hold|take|carry|give|store)|must (?:hold|take|carry)|should (?:hold|take|carry)|i (?:need|want)|we (?:need|want)|holds at least|no less than|at least|(?:ought|supposed) to (?:give|do|make|yield)|should (?:give|do|make|yield)|good for|room for) /;
+const USABLE = / (?:usable|useable|can be used|get at|only fill|fill it to|full) /;
+/** More than so many times what the sizes give is wanted of no tank: a unit is another than it seems. */
+const MOST_TIMES = 10;
 const ROOM = /\b(?:litres?|liters?|gallons?)\b/i;
 
 /** What one sentence wants a tank to hold. */
@@ -23,12 +27,34 @@ export function tankWantedIn(scene: CheckScene, line: Line): readonly CheckNote[
     sizes.filter((one) => one.item === item),
   );
   if (!inputs) return [];
-  return [
-    checkNote(scene, line, { check: 'tank volume', inputs: [...inputs, input('wanted', written(wanted))] }),
-  ];
+  if (
+    !isLikely(
+      sizes.filter((one) => one.item === item),
+      wanted,
+    )
+  )
+    return [];
+  const share = usableShare(scene, line);
+  const rest = [...(share ? [input('usable share', written(share))] : []), input('wanted', written(wanted))];
+  return [checkNote(scene, line, { check: 'tank volume', inputs: [...inputs, ...rest] })];
 }
 
-const isTank = (item: string): boolean => TANKS.has(singular(item.toLowerCase().split(' ').at(-1) ?? ''));
+/** "Only ninety percent of it's usable". */
+export const usableShare = (scene: CheckScene, line: Line): FigureNote | undefined =>
+  figuresOf(scene, line, 'ratio').find(
+    ({ unit, value }) => unit === '%' && value >= 20 && value < 100 && USABLE.test(line.words),
+  );
+
+const LITRES: Readonly<Record<string, number>> = { L: 1, m3: 1000, gal: 3.785411784, 'gal UK': 4.54609 };
+
+/** "48 by 27 by 12" of a tank for 60 gallons is no size in millimetres, whatever the house measures in. */
+function isLikely(sizes: readonly FigureNote[], wanted: FigureNote): boolean {
+  const litres = sizes.slice(0, 3).reduce((product, size) => product * metres(size), 1000);
+  return wanted.value * (LITRES[wanted.unit] ?? 1) <= litres * MOST_TIMES;
+}
+
+export const isTank = (item: string): boolean =>
+  TANKS.has(singular(item.toLowerCase().split(' ').at(-1) ?? ''));
 
 /** Its three inside sizes: each by its name, or all three told as sizes. */
 function sidesOf(scene: CheckScene, sizes: readonly FigureNote[]): readonly SpokenInput[] | undefined {

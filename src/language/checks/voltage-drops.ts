@@ -5,6 +5,7 @@
 import type { Line } from '../kept/scene.ts';
 import type { CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { figuresNear, linesNear, reading } from './figure-names.ts';
+import { metres } from './metres.ts';
 import { type CheckScene, checkNote, figuresOf, input, type Spoken, written } from './spoken-check.ts';
 
 const DROP = / (?:volt(?:age|s)? ?drop|drop|drops|dropping|lose|loses|losing|loss|lost) /;
@@ -29,6 +30,18 @@ const GAUGES: Readonly<Record<string, string>> = {
   two: '2',
 };
 const GAUGE = /\b(\d{1,2}|[a-z]+)[ -]?(?:gauge|awg)\b/i;
+/** The formula, where it was named, or its constant. */
+const FORMS: readonly (readonly [form: string, words: RegExp])[] = [
+  [
+    'us marine',
+    / (?:marine|boat|boating) (?:formula|form|table|chart|constant|rule|convention|k) | k (?:of |is |= ?)?(?:10\.75|ten point seven five)(?=[ ,.;])/,
+  ],
+  [
+    'us building',
+    / (?:house wiring|building(?: wiring)?|house|mains) (?:formula|form|table|chart|constant|rule|convention|k) | k (?:of |is |= ?)?(?:12\.9|twelve point nine)(?=[ ,.;])/,
+  ],
+  ['iso', / (?:iso|metric) (?:formula|form|table|chart|constant|rule|convention) /],
+];
 /** Shorter ones are sizes of what the cable goes to. */
 const SHORTEST_RUN = 0.3;
 
@@ -53,27 +66,19 @@ export function voltageDropIn(scene: CheckScene, line: Line): readonly CheckNote
   return [checkNote(scene, line, { check: 'voltage drop', inputs, ...optionsOf(scene, line, area) })];
 }
 
-const METRES: Readonly<Record<string, number>> = {
-  m: 1,
-  ft: 0.3048,
-  yd: 0.9144,
-  in: 0.0254,
-  cm: 0.01,
-  mm: 0.001,
-};
-
-const isRun = ({ value, unit, limit }: FigureNote): boolean =>
-  limit === undefined && value * (METRES[unit] ?? 0) >= SHORTEST_RUN;
+const isRun = (figure: FigureNote): boolean => figure.limit === undefined && metres(figure) >= SHORTEST_RUN;
 
 /** What was said of the wire and of how its length is counted. What was not is as the check takes it, and prints it. */
 function optionsOf(scene: CheckScene, line: Line, area: FigureNote | undefined): Pick<Spoken, 'options'> {
-  const words = linesNear(scene, line)
-    .map((one) => one.words)
-    .join(' ');
+  const near = linesNear(scene, line);
+  const words = near.map((one) => one.words).join(' ');
   const said = GAUGE.exec(words)?.[1]?.toLowerCase() ?? '';
   const gauge = GAUGES[said] ?? said;
   const wire = SAE.has(gauge) ? `${gauge} AWG (SAE)` : PLAIN.has(gauge) ? `${gauge} AWG (plain)` : undefined;
+  const told = ` ${scene.text.slice(near[0]?.start, near.at(-1)?.end).toLowerCase()} `;
+  const form = FORMS.find(([, one]) => one.test(words) || one.test(told))?.[0];
   const options = {
+    ...(form === undefined ? {} : { form }),
     ...(BOTH_WAYS.test(words) ? {} : ONE_WAY.test(words) ? { 'length is': 'one way' } : {}),
     ...(wire === undefined || area ? {} : { wire }),
   };

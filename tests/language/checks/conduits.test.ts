@@ -11,6 +11,12 @@ test.each([
     'cable=0.5 in; cable=0.5 in; cable=0.5 in; bore=2 in',
   ],
   ["There's four 6 mil cables to go in the 20 mil conduit.", 'bore=20 mm'],
+  ['The 20 mil conduit has to take two 8 mil cables.', 'bore=20 mm'],
+  ["I'm running two cables of 8 mil through a 20 mil bore conduit.", 'cable=8 mm; cable=8 mm; bore=20 mm'],
+  [
+    "The conduit's 20 mil inside and I've got two cables to pull down it, 8 mil each.",
+    'cable=8 mm; cable=8 mm; bore=20 mm',
+  ],
 ])('"%s" asks for the check', (said, inputs) => {
   expect(checksIn(said)).toEqual([`conduit fill: ${inputs}`]);
 });

@@ -14,6 +14,14 @@ test.each([
     "The water tank's 27 by 48 by 12 inches inside, it needs to hold sixty gallons.",
     'length=27 in; width=48 in; height=12 in; wanted=60 gal',
   ],
+  [
+    "The tank's 600 by 400 by 300 inside, that ought to give me 70 litres.",
+    'length=600 mm; width=400 mm; height=300 mm; wanted=70 L',
+  ],
+  [
+    "The tank is 600 by 400 by 300 inside and it has to hold 60 litres, only ninety percent of it's usable.",
+    'length=600 mm; width=400 mm; height=300 mm; usable share=90 %; wanted=60 L',
+  ],
 ])('"%s" asks for the check', (said, inputs) => {
   expect(checksIn(said)).toEqual([`tank volume: ${inputs}`]);
 });
@@ -21,6 +29,8 @@ test.each([
 test.each([
   'The tank holds 90 litres.',
   'The tank has to hold 90 litres.',
+  // Inches, by the gallons; the house measures in millimetres.
+  'We need 60 gallons of diesel and the tank is 48 by 27 by 12 inside.',
   "Does the tank have to hold 90 litres? It's 600 by 400 by 380.",
   'The bench is 600 by 400 by 380 and I need 90 litres of paint.',
 ])('"%s" asks for none', (said) => {

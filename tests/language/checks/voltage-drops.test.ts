@@ -42,3 +42,14 @@ test('how the length is counted, and the gauge, are choices of the check', () =>
     options('Twenty one feet round trip of ten gauge at ten amps, no more than three percent drop.'),
   ).toEqual([{ wire: '10 AWG (SAE)' }]);
 });
+
+test.each([
+  ['the marine formula', 'us marine'],
+  ['US marine table', 'us marine'],
+  ['K is 10.75', 'us marine'],
+  ['the house wiring formula', 'us building'],
+  ['the ISO formula', 'iso'],
+])('of "%s" the form is %s', (words, form) => {
+  const said = `It's 10 amps and 21 feet there and back at 12 volts by ${words}, not more than three percent drop.`;
+  expect(recordsIn(said)).toMatchObject([{ check: 'voltage drop', options: { form } }]);
+});
