@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js';
 import type { FigureNote } from '../language/notes.ts';
 import { baseUnit } from './base-units.ts';
 import { circleOf } from './circles.ts';
@@ -39,7 +40,8 @@ export function fileFormulas(work: Working, filed: readonly Filed[]): void {
     const standing = work.draft.standing(claim.slot);
     if (standing?.claimId !== claim.id || standing.status === 'series') continue;
     if (claim.bound !== 'exact' && claim.bound !== 'about') continue;
-    const said = note.formula === undefined ? undefined : saidFormula(work, claim, note.formula);
+    const told = note.formula === undefined ? undefined : saidFormula(work, claim, note.formula);
+    const said = told && ofEachSide(work, one, told);
     const formula = said ?? (stillHolds(work, claim) ? undefined : worked(work, one, filed));
     if (!formula) continue;
     const circle = circleOf(work.draft, claim.slot, inputsOf(formula));
@@ -48,10 +50,30 @@ export function fileFormulas(work: Working, filed: readonly Filed[]): void {
   }
 }
 
+/** What is left on each of two sides. */
+const EACH_SIDE =
+  /\b(?:each|either|both|per|every) (?:side|sides|end|ends|way|edge)s?\b|\ba side\b|\bon both sides\b/i;
+
+/** "The opening less the drawer, 13 each side": what the words of the sum give is both sides together. */
+function ofEachSide(work: Working, { note, claim }: Filed, formula: Formula): Formula {
+  if (!EACH_SIDE.test(`${note.item} ${work.place(note.span).sentence}`)) return formula;
+  const half: Formula = {
+    kind: 'quotient',
+    left: formula,
+    right: { kind: 'number', value: new Fraction(2) },
+  };
+  const agreesWith = (one: Formula) => agrees(work, claim, { expression: writeFormula(one) });
+  return !agreesWith(formula) && agreesWith(half) ? half : formula;
+}
+
 /** The formula that a figure has already and still agrees with. */
 function stillHolds(work: Working, claim: ClaimRow): boolean {
   const formula = work.draft.formula(claim.slot);
-  if (!formula) return false;
+  return formula !== undefined && agrees(work, claim, formula);
+}
+
+/** Whether a formula gives a figure, within twice its tolerance. */
+function agrees(work: Working, claim: ClaimRow, formula: Pick<FormulaRow, 'expression'>): boolean {
   const result = workOut(work.draft, formula, work.settings.region);
   if (!result.ok) return false;
   const exact = result.value.exact;

@@ -9,7 +9,11 @@ import { inUnit, unitKind } from './units.ts';
 import type { Tolerance } from './views.ts';
 
 /** Works out what a formula gives now. */
-export function workOut(reader: ModelReader, formula: FormulaRow, region?: string): Evaluation {
+export function workOut(
+  reader: ModelReader,
+  formula: Pick<FormulaRow, 'expression'>,
+  region?: string,
+): Evaluation {
   const read = readFormula(formula.expression);
   if (!read.ok) return { ok: false, kind: 'unknown', what: read.why };
   return evaluate(
