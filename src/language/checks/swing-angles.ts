@@ -36,10 +36,13 @@ export function swingAngles(words: string): readonly [from: number | undefined, 
   return [undefined, degreesOf(DEGREES_SAID.exec(words)?.[1])];
 }
 
+const ALL_LEVEL = new RegExp(`^${LEVEL}$`, 'i');
+const ALL_UPRIGHT = new RegExp(`^${UPRIGHT}$`, 'i');
+
 function degreesOf(said: string | undefined): number | undefined {
   if (said === undefined) return undefined;
-  if (new RegExp(`^${LEVEL}$`, 'i').test(said)) return 0;
-  if (new RegExp(`^${UPRIGHT}$`, 'i').test(said)) return 90;
+  if (ALL_LEVEL.test(said)) return 0;
+  if (ALL_UPRIGHT.test(said)) return 90;
   if (/^straight down$/i.test(said)) return -90;
   const [, minus, number = ''] = /^(minus |negative |-)?(.*)$/i.exec(said) ?? [];
   const value = /^(?:zero|nought)$/i.test(number) ? 0 : smallNumber(number);
