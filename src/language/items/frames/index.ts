@@ -17,6 +17,7 @@ import {
 import { draught } from './draught.ts';
 import { hadBesideAsked } from './had.ts';
 import { limitOfLoad, limitOnAnything, limitOnEverything } from './limits.ts';
+import { newOne } from './new-one.ts';
 import { offsetFrom } from './offsets.ts';
 import { placeTemperature } from './places.ts';
 import { ellipsis, measureNounOf, pairedPremodifier, premodifier, quantityOf } from './premodifiers.ts';
@@ -32,6 +33,8 @@ export const FRAMES: readonly Frame[] = [
   limitOnEverything,
   // Before the nearest: what there is is of the thing that asks for it.
   hadBesideAsked,
+  // Before what stands nearest: the stuff is no thing, and the noun is the other one's.
+  newOne,
   // Before the second of a pair: both sizes of "90 by 45 rails" are the rails'.
   pairedPremodifier,
   pairSecond,
