@@ -15,8 +15,9 @@ const ENDS = /^\s*(?:[.,;!?]|and\b|so\b|but\b|plus\b|then\b|$)/i;
 
 /** Figures of a memo, bare amounts of fluids without the unit that the house would give a size. Pure, in one pass. */
 export function withBareAmounts(text: string, figures: readonly FigureNote[]): readonly FigureNote[] {
-  return figures.map((figure) => {
+  return figures.map((figure, k) => {
     if (figure.dimension !== 'length' || figure.limit || !FLUID.test(figure.item)) return figure;
+    if (isDeep(figures[k - 1], figure)) return figure;
     const { quote, span } = figure;
     if (!BARE.test(quote) || UNIT_OR_SIZE.test(quote)) return figure;
     if (!AMOUNTS.test(text.slice(Math.max(0, span.start - 30), span.start))) return figure;
@@ -24,3 +25,7 @@ export function withBareAmounts(text: string, figures: readonly FigureNote[]): r
     return { ...figure, attribute: 'other', dimension: 'count', unit: '1' };
   });
 }
+
+/** "She needs 1.2 metres of water and there's only 0.9": how deep it is was told in a unit of length just before. */
+const isDeep = (before: FigureNote | undefined, figure: FigureNote): boolean =>
+  before?.item === figure.item && before.dimension === 'length' && !before.assumed?.includes('unit');

@@ -1,6 +1,7 @@
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { tidy, wordAt } from '../rules/rule.ts';
 import { saidBefore } from '../units/said-before.ts';
+import { asAskedFor } from './bare/asked-and-had.ts';
 import { contrasted } from './bare/contrast.ts';
 import { type Evidence, evidenceOf, followedByThing, SHEET_STUFF } from './bare/evidence.ts';
 import { asPlainHeat, warmElsewhere } from './bare/heat.ts';
@@ -118,6 +119,7 @@ function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meani
     asTorqueAgain(room, amount, out) ??
     putRight(room, amount) ??
     asPaidInAll(room, amount) ??
+    asAskedFor(room, amount, out) ??
     asBeside(room, amount)
   );
 }

@@ -1,6 +1,7 @@
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
 import { EACH_AFTER, SIZE_AFTER } from '../rules/size-words.ts';
+import { isSetAgainst } from './bare/asked-and-had.ts';
 
 /** Words in -s that count nothing. */
 const NO_PLURAL =
@@ -125,10 +126,14 @@ export const counts: Refiner = {
     const read = (amount: Amount, next: Amount | undefined): Amount => {
       if (amount.unit || amount.group || !Number.isInteger(amount.value) || amount.number.fraction)
         return amount;
+      // "It wants 14 metres, the yard's only got 12": of that measure, and no number of things.
+      const isMeasured = last !== undefined && isSetAgainst(room, amount, last);
       const why =
         countsThings(room, amount) ??
         (isBeforeSize(amount, next) ? 'so many of that size' : undefined) ??
-        (leftOpen(room, amount) || counted(room, amount) || goesOnCounting(room, amount, last)
+        ((!isMeasured && leftOpen(room, amount)) ||
+        counted(room, amount) ||
+        goesOnCounting(room, amount, last)
           ? 'so many of them'
           : undefined);
       if (!why) return amount;
