@@ -186,9 +186,14 @@ export function readItems(
  */
 const SETTLED: ReadonlySet<FilledIn['by']> = new Set(['before', 'pair', 'fellow', 'clear', 'spacing']);
 
-/** Whether the size is beyond doubt: beside what it was filled in by, an adjective right behind the number settles it. */
+/**
+ * Whether the size is beyond doubt: beside what it was filled in by, an adjective right behind the number settles it, and
+ * so does a pair that is told as a section ("lengths of 100 by 75").
+ */
 const isSettled = ({ parse, at }: Site, { attribute, by }: FilledIn): boolean =>
-  SETTLED.has(by) || (by === 'said' && SIZE_OF_ADJECTIVE[wordAt(parse, at + 1)] === attribute);
+  SETTLED.has(by) ||
+  (by === 'said' && SIZE_OF_ADJECTIVE[wordAt(parse, at + 1)] === attribute) ||
+  (attribute === 'size' && pairedWith(parse, at) !== undefined);
 
 /**
  * "Eleven metres over the platforms and two metres wide": the size that words give the next figure, which is of the same

@@ -124,7 +124,9 @@ export function candidatesOf(
   if (whole) at([whole]).isWhole = true;
   if (changed) at(changed);
   const all = [...byKey.values()];
-  const things = all.filter(({ name }) => !isBareSize(name));
+  // "Six lengths of 100 by 75": stock that the figure before was of is no size.
+  const isStock = ({ key }: Candidate) => key === 'lengths' && discourse.last?.name.join(' ') === key;
+  const things = all.filter((candidate) => isStock(candidate) || !isBareSize(candidate.name));
   return things.length > 0 ? things : all;
 }
 

@@ -24,6 +24,7 @@ import { ellipsis, measureNounOf, pairedPremodifier, premodifier, quantityOf } f
 import { between, roomAbout } from './rooms.ts';
 import { eachSide, perPart } from './sides.ts';
 import { spacing } from './spacing.ts';
+import { sectionOf } from './stock.ts';
 import { apposition, forThing, namedBehind, saidBehind, takenOff, verbSubject } from './subjects.ts';
 
 export const FRAMES: readonly Frame[] = [
@@ -37,6 +38,8 @@ export const FRAMES: readonly Frame[] = [
   newOne,
   // Before the second of a pair: both sizes of "90 by 45 rails" are the rails'.
   pairedPremodifier,
+  // Before the measure: "lengths of 100" would be how long they are.
+  sectionOf,
   pairSecond,
   draught,
   spacing,
