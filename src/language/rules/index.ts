@@ -18,6 +18,7 @@ import {
 } from './plain-amounts.ts';
 import { mixes, slopes } from './ratios.ts';
 import type { AmountRule } from './rule.ts';
+import { gaugesAlone } from './sheet-gauges.ts';
 import { stockNames } from './stock-names.ts';
 import { toolSizes } from './tools.ts';
 import {
@@ -49,6 +50,7 @@ export const AMOUNT_RULES: readonly AmountRule[] = [
   mixes,
   slopes,
   grades,
+  gaugesAlone,
   moneySigns,
   rands,
   grand,
