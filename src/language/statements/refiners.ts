@@ -1,4 +1,5 @@
 import type { TraceStep } from '../notes.ts';
+import { dayOfJob } from './day-told.ts';
 import type { Draft, Scene, StatementKind } from './draft.ts';
 import { isHeading, isNoJob, pointsBack } from './no-job.ts';
 import { isForgiven } from './no-matter.ts';
@@ -411,6 +412,8 @@ const toldTwice: Refiner = {
 const REFINERS: readonly Refiner[] = [
   leaningGate,
   sameWords,
+  // Before kinds are settled: "that's for Friday" sounds like a delivery.
+  dayOfJob,
   weakYield,
   oneKind,
   datedPlan,

@@ -90,7 +90,8 @@ export function candidatesOf(
         (isForgiven(scene, index) || isFaultOver(said) || standing.some((draft) => draft.kind === 'promise'))
       )
         return;
-      if (kind === 'task' && (isNoJob(said) || daysOf.has(index) || tellsWhichAndSize(said, scene))) return;
+      if ((kind === 'task' || kind === 'arrival') && daysOf.has(index)) return;
+      if (kind === 'task' && (isNoJob(said) || tellsWhichAndSize(said, scene))) return;
       // "... before the lining goes in" tells when, and is neither work to do nor work done.
       if (isAside && (kind === 'task' || kind === 'done')) return;
       if (standing.some((draft) => draft.kind === kind)) return;
