@@ -4,6 +4,7 @@ import { type Gisted, type Match, type Sign, signsOf } from './closing-signs.ts'
 import { CLOSING_WEIGHTS, LOUD } from './closing-weights.ts';
 import { AROUND, type Described, describe, describeDeed, PLACED, QUOTE, type Weights } from './described.ts';
 import { answersGate, type GateWords, gateWords } from './gate-words.ts';
+import { leavesOpen } from './looking-deeds.ts';
 import { wordsOf } from './names.ts';
 import type { TaskRow } from './rows.ts';
 import { stemOf } from './stems.ts';
@@ -254,6 +255,7 @@ export function pairsOf(deeds: readonly Deed[], tasks: readonly TaskRow[], today
       const asked = described[index] as Gisted;
       if (partly && !BEGINS.test(task.quote)) return [];
       if (deed.goods && !isDoneByGoods(deed, asked)) return [];
+      if (!deed.goods && leavesOpen(deed, { ...asked, gist: task.gist })) return [];
       const match = matchOf(told, asked, deed.goods ? getting : holders);
       if (!match || match.things + match.nearby + match.acts === 0) return [];
       const score = scoreOf(match, told, asked);

@@ -53,8 +53,8 @@ export function isToMeasure(task: Pick<TaskRow, 'gist' | 'quote'>): boolean {
   return MEASURES.test(own) || FINDS_OUT.test(own);
 }
 
-/** The words that tell which thing: no sizes, numbers or units. */
-function thingsIn(text: string): ReadonlySet<string> {
+/** The stems of the words that tell which thing is measured: no sizes, numbers or units. */
+export function thingsToMeasure(text: string): ReadonlySet<string> {
   const stems = wordsOf(text)
     .map(stemOf)
     .filter((stem) => !EMPTY.has(stem) && !SIZE_STEMS.has(stem) && !/\d/.test(stem) && !NUMBERS.has(stem));
@@ -87,9 +87,9 @@ export function isReadingFor({ note, place }: Reading, task: TaskRow): boolean {
   if (/\bweigh/i.test(own) !== (note.dimension === 'mass')) return false;
   const clause = new Set(wordsOf(place.clause));
   if (areRivalWords(new Set(wordsOf(own)), clause)) return false;
-  const wanted = thingsIn(task.gist);
-  const told = thingsIn(place.clause);
-  const named = new Set([...told, ...thingsIn(note.item)]);
+  const wanted = thingsToMeasure(task.gist);
+  const told = thingsToMeasure(place.clause);
+  const named = new Set([...told, ...thingsToMeasure(note.item)]);
   const shared = [...wanted].filter((stem) => named.has(stem));
   if (shared.length > 0) return shared.length * 2 >= Math.min(wanted.size, 3);
   // "The gap's 42": the size is the thing, and no other one is named.

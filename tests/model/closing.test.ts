@@ -49,6 +49,16 @@ test.each([
   // An amount that both have is no tie.
   ['It held two point eight bar', ['Set the sill two high'], undefined],
   ['The left hinge is on', ['Fit the right hinge'], undefined],
+  // Who measures or tries a thing has done nothing else to it.
+  ['I measured the side hatch again', ['Order the glass for the side hatch'], undefined],
+  ['I measured the side hatch again', ['Fit the side hatch'], undefined],
+  ['I measured the side hatch again', ['Measure the side hatch coaming'], undefined],
+  ['I measured the side hatch again', ['Measure the side hatch'], 'Measure the side hatch'],
+  ['I measured the pintle', ['Measure the pintle for a bush'], 'Measure the pintle for a bush'],
+  ['Measured the sill for width', ['Measure the width of the sill'], 'Measure the width of the sill'],
+  ['Checked the bilge pump', ['Wire the bilge pump'], undefined],
+  ['Checked the bilge pump', ['Look at the bilge pump'], 'Look at the bilge pump'],
+  ['Tested the shower pump', ['Check the shower pump'], 'Check the shower pump'],
   ['Two of the five sash weights are cast', ['Cast the sash weights'], undefined],
 ])('"%s" among %j closes %s', (said, gists, closed) => {
   expect(
