@@ -11,6 +11,7 @@ import {
   type Scene,
   type StatementRule,
 } from './draft.ts';
+import { isBookedUp } from './no-job.ts';
 import { type Found, phrase } from './phrase.ts';
 import { dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
@@ -247,6 +248,8 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
       if (
         !man ||
         !next ||
+        // "Can't take it till the 20th": they are to work on what is mine, and nothing comes.
+        isBookedUp(said) ||
         !/\b(?:before|until|till)\b/.test(next.opener) ||
         dayIn(next, scene) === undefined ||
         next.words.length > 6

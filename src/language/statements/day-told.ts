@@ -5,7 +5,7 @@ import { dayIn } from './tasks.ts';
 import type { Said } from './words.ts';
 
 const DAY =
-  '(?: this | next | the | <day> | <number> | coming | first thing | weekend | morning | afternoon | evening )+';
+  '(?: this | next | the | <day> | <number> | first thing | weekend | morning | afternoon | evening )+';
 const LATER =
   '(?: then | now | instead | <adverb> | i think | i reckon | at the earliest | at best | most like )*';
 const IT = '(?: it | that | this | they | she | those )';

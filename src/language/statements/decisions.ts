@@ -513,6 +513,8 @@ export const DECISION_RULES: readonly StatementRule[] = [
       const why = supportOf(said, scene);
       if (!why.turnedDown || /^(?:not )?(?:\d|\w+ (?:hundred|thousand)|an? |one )/.test(why.turnedDown))
         return undefined;
+      // "Fitted the stops, no glass yet": it is to come, and nobody turned it down.
+      if (/\b(?:yet|left|so far|today|either)$/.test(why.turnedDown)) return undefined;
       // "905, not 950" mends a number.
       if (said.words.every((word) => /[QUL]/.test(word.classes))) return undefined;
       return draft('decision', said, { ...chosen(said, scene) }, firstWord(said));

@@ -3,6 +3,7 @@ import { workBase } from '../lexicon/work-verbs.ts';
 import { antecedentOf } from './antecedent.ts';
 import { type Draft, draft, firstWord, neighbour, type Scene } from './draft.ts';
 import { isOrderToSelf } from './job-lists.ts';
+import { isBookedUp } from './no-job.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
 import { dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
@@ -169,7 +170,8 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   // "The toerail's held up till July", "the glass man can't before the end of July": goods and other people's time.
   if (
     isOnlyDay(gate, scene) &&
-    (/ (?:held|delayed|pushed|backordered)\//.test(main.code) ||
+    (isBookedUp(main) ||
+      / (?:held|delayed|pushed|backordered)\//.test(main.code) ||
       main.words.some(
         (word, k) =>
           word.classes.includes('J') && k < 4 && !/N/.test(word.classes) && !/^(?:they|he)$/.test(word.lower),

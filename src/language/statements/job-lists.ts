@@ -29,8 +29,8 @@ const SIZE_NOUN =
 
 /** Whether a clause may be an item of a list: an order, or a thing with no verb. */
 function isItem(said: Said, open: boolean): boolean {
-  // "... rather than send it back": what was not chosen.
-  if (/\bthan\b/.test(said.opener)) return false;
+  // "... rather than send it back": what was not chosen; "before the pintles": which of two comes first.
+  if (/\bthan\b|^(?:before|after|until|till)$/.test(said.opener)) return false;
   const k = firstWord(said);
   const first = said.words[k];
   if (!first || /^(?:i|we|you|it|that|there|they|he|she|because|give|let)$/.test(first.lower)) return false;
@@ -200,6 +200,16 @@ const isToldWhen = (before: Said | undefined, scene: Scene): boolean =>
   !/ (?:was|were|had|did|went|came|got)\//.test(before.code);
 const TIME_TO_COME = /\b(?:before|once|when|as soon as|soon as|after)\b/;
 
+/**
+ * Whether a form is as well one of the past: "cut", "put". "Fit" is past in America alone, and elsewhere only beside words
+ * of a time gone by.
+ */
+const mayBePast = (verb: Word, said: Said, scene: Scene): boolean => {
+  if (!verb.classes.includes('b')) return false;
+  if (verb.lower !== 'fit' || /^(?:US|CA)$/.test(scene.dates.region ?? 'US')) return true;
+  return / (?:yesterday|today|ago|already|last|earlier|this\/\S* (?:morning|afternoon))\//.test(said.code);
+};
+
 /** Whether a clause that starts with a bare verb is a job and no story told without "I", nor a word to viewers. */
 function isOrder(found: Found, said: Said, scene: Scene): boolean {
   const verb = found.part('verb')[0] as Word;
@@ -230,21 +240,18 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
     said.words[0]?.lower === 'that' ||
     before?.words.every((word) => word.classes.includes('L')) === true ||
     isToldWhen(before, scene);
+  const isPast = mayBePast(verb, said, scene);
   // A day ahead leaves no doubt: "find that by Sunday".
-  if (
-    !verb.classes.includes('b') &&
-    dayIn(said, scene) !== undefined &&
-    / (?:by|before|tomorrow|tonight)\//.test(said.code)
-  )
+  if (!isPast && dayIn(said, scene) !== undefined && / (?:by|before|tomorrow|tonight)\//.test(said.code))
     return true;
   // At the head of a sentence a form that may be past tells a story: "cut the legs this morning".
   const errand = /^(?:buy|order|fetch|grab|phone|email|book|chase|collect|find)$/.test(verb.lower);
-  const alone = before === undefined && !verb.classes.includes('b') && (errand || /[TOC]/.test(next.classes));
+  const alone = before === undefined && !isPast && (errand || /[TOC]/.test(next.classes));
   if (!led && !alone) return false;
   // "So it's two layers, quarter inch ply inside": many verbs are nouns as well, and then have no thing after them.
   if (!errand && NOUNS_AS_WELL.test(verb.lower) && !/[TO]/.test(next.classes)) return false;
   // "I went ahead and cut the hole": the form may be past, and the words before tell a story.
-  if (verb.classes.includes('b') && /\band\b/.test(said.opener)) return false;
+  if (isPast && /\band\b/.test(said.opener)) return false;
   // "Get that bent up", "have the drum skimmed": somebody or something is to do it.
   if (
     /^(?:get|have)$/.test(verb.lower) &&

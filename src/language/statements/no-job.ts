@@ -61,6 +61,17 @@ const BEGINS_WORK = / (?:before|until|till|then)\/\S* (?:i|we|you|they|it|the)\/
 export const isNoJob = (said: Said): boolean =>
   NO_JOBS.some((none) => matches(none, said)) && !BEGINS_WORK.test(said.code);
 
+const MINE = '(?: it | us | them | her | him | me | that | this | these | those )';
+const BOOKED_UP: readonly Phrase[] = [
+  phrase(`^<lead>* (?: they | he | she )? (?: can | could | 'll | will ) not take ${MINE} <particle>? $`),
+  phrase(
+    `^<lead>* (?! i | we | you | it ) (?: <plain>{1,5} ) (?: can | could | 'll | will ) not (?: take | do | lift | fit | see | have | start | look at | get to | fit ${MINE} in ) ${MINE} <particle>? $`,
+  ),
+];
+
+/** "The platers can't take it till the 20th": other people's time, in which nothing comes and no work of one's own is told. */
+export const isBookedUp = (said: Said): boolean => BOOKED_UP.some((way) => matches(way, said));
+
 const POINTS = '(?: that | it | those | them | this | these | which | they )';
 const TO_BACK: readonly Phrase[] = [
   // "I'll do that tomorrow night"
