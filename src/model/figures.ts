@@ -19,6 +19,7 @@ import { likenessOf } from './likeness.ts';
 import { breachOf, fileLimit, isLimiting } from './limits.ts';
 import { itemFor } from './naming.ts';
 import { meantInstead, nearCounterpart, oldValueWeight } from './near-counterpart.ts';
+import { otherRating } from './ratings.ts';
 import { recompute } from './recompute.ts';
 import type { ClaimRow, FindingRow, Slot, StandingRow } from './rows.ts';
 import { isSeries } from './series.ts';
@@ -88,6 +89,13 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
   if (near) {
     const tolerance = toleranceBetween(near.row, note, work.settings.tolerances, work.settings.region);
     return contradict(work, { ...arriving, item: near.item }, near.row, tolerance);
+  }
+  const rated = standing ? undefined : otherRating(work, arriving);
+  if (rated) {
+    const { row, likeness } = rated;
+    const tolerance = toleranceBetween(row, note, work.settings.tolerances, work.settings.region);
+    const why = `${likeness.words}, and both tell how it is rated`;
+    return doubt(work, claimOf(work, arriving, row.slot, 'doubted'), row, tolerance, why, likeness.words);
   }
   if (!standing) {
     const claim = claimOf(work, arriving, slot, 'standing');

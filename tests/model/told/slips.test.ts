@@ -72,3 +72,30 @@ test('the earlier value said once more settles the doubt by itself', () => {
   expect(story.findings()[0]?.settledBy).toMatchObject({ choice: 'keep-old', reason: 'said again in m3' });
   expect(story.figures()).toEqual(['rail thickness 50 mm']);
 });
+
+test.each([
+  [['The pump hose is rated at 1200 psi, 120 psi on the plate.'], '1200 120'],
+  [['The pump hose is rated at 1200 psi.', 'The plate on the pump hose says 120 psi.'], '1200 120'],
+  [['The hoist is rated at 500 kilos.', 'The hoist says 50 kilos on the plate.'], '500 50'],
+])('%j: two ratings a nought apart are a likely slip', (memos, values) => {
+  const story = new ToldStory().hear(...memos);
+  expect(story.open().map(({ kind, was, now }) => `${kind} ${was.value} ${now.value}`)).toEqual([
+    `slip ${values}`,
+  ]);
+});
+
+test.each([
+  [['The hoist is rated at 500 kilos.', 'The hoist lifted 50 kilos.']],
+  [['The hoist is rated at 500 kilos.', 'The hoist says 250 kilos on the plate.']],
+])('%j: what a thing did, and a rating that is no nought off, are no slip', (memos) => {
+  expect(new ToldStory().hear(...memos).open()).toEqual([]);
+});
+
+test('things of one name at two places do not clash', () => {
+  const story = new ToldStory().hear(
+    'The trough by the pigsty is 200 litres.',
+    'The trough by the hen run is 210 litres.',
+  );
+  expect(story.open()).toEqual([]);
+  expect(story.figures()).toEqual(['pigsty trough volume 200 L', 'hen run trough volume 210 L']);
+});
