@@ -14,6 +14,7 @@ import {
   wordAt,
 } from './parse.ts';
 import type { Site } from './site.ts';
+import { placeOf } from './told-apart.ts';
 
 export const needOf = (site: Site): Need => ({
   dimension: site.dimension,
@@ -298,6 +299,8 @@ export function plainSubject(site: Site, anchor: Anchor): Phrase | undefined {
   if (subject.determiner === undefined || !opensSentence(parse, subject) || at - verb > 3) return undefined;
   for (let k = subject.last + 1; k < at; k++) if (tagAt(parse, k) === 'quantity') return undefined;
   const { kinds } = subject;
-  const isThing = kinds.size > 0 && !kinds.has('measure') && !isNoThing(kinds) && !isReporter(subject);
+  // "The stool by the stove is 450 high": a word that no list knows, with its place, is a thing as well.
+  const isKnown = kinds.size > 0 || placeOf(parse, subject) !== undefined;
+  const isThing = isKnown && !kinds.has('measure') && !isNoThing(kinds) && !isReporter(subject);
   return isThing ? subject : undefined;
 }

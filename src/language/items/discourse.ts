@@ -26,6 +26,7 @@ import {
 } from './naming.ts';
 import type { Phrase } from './noun-phrases.ts';
 import { behind, isSpeaker, lastPhraseBefore, type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
+import { placedApart, placeOf, standsBeside } from './told-apart.ts';
 import { isWhole } from './wholes.ts';
 
 export type Name = readonly string[];
@@ -62,11 +63,13 @@ export class Discourse {
   readonly #meant = new Map<number, Name | null>();
   readonly #nearbyOf = new Map<number, ReadonlySet<string>>();
   readonly #contrasted: ReadonlySet<string>;
+  readonly #apart: ReadonlySet<string>;
 
   constructor(parse: Parse, known: KnownThings) {
     this.parse = parse;
     this.known = known;
     this.#contrasted = contrastedHeads(parse);
+    this.#apart = placedApart(parse);
   }
 
   #place: string | null | undefined;
@@ -247,7 +250,7 @@ export class Discourse {
   /** "underside of the loft" and "the loft's underside" are the loft underside. */
   #nameOfNoun(phrase: Phrase, need: Need): Name {
     const { parse } = this;
-    const name: Name = this.#aged(phrase.age, phrase.name);
+    const name: Name = this.#toldApart(phrase, this.#aged(phrase.age, phrase.name));
     const relational = isRelational(phrase) || phrase.kinds.has('measure');
     const link = wordAt(parse, phrase.last + 1);
     const runs = phrase.kinds.has('cable') || phrase.kinds.has('pipe');
@@ -280,6 +283,15 @@ export class Discourse {
       if (weak) return joinNames(weak, name);
     }
     return this.#settled(name, need, phrase.first) ?? name;
+  }
+
+  /** "The trough by the hen run" is the hen run trough; "the tap in the yard" only where there is one elsewhere, too. */
+  #toldApart(phrase: Phrase, name: Name): Name {
+    if (phrase.kinds.has('measure') || isRelational(phrase)) return name;
+    const place = placeOf(this.parse, phrase);
+    if (!place) return name;
+    const isOne = this.#apart.has(phrase.name.map(singular).join(' '));
+    return isOne || standsBeside(this.parse, phrase) ? joinNames(place.name, name) : name;
   }
 
   #ownerAfter(owner: Phrase, open: boolean, part: Phrase, need: Need): Name | undefined {
