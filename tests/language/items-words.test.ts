@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { readItems } from '../../src/language/items/assign-items.ts';
 import { Noted, Weighing } from '../../src/language/items/tally.ts';
 import { readWords } from '../../src/language/items/words.ts';
+import { readMemo } from '../../src/language/pipeline.ts';
 import { bracketed } from '../kit/bracketed.ts';
 
 const tagged = (text: string) => readWords(text, []).map(({ lower, tag }) => `${lower}/${tag}`);
@@ -91,4 +92,13 @@ test('weights of features add up, unknown ones weigh nothing', () => {
     ['kind|hole', 2],
     ['kind|hole|length', 0.5],
   ]);
+});
+
+test('a number with its verb run on is no number of feet', () => {
+  expect(
+    readMemo("Nothing wider than 740's going to fit.", {
+      units: 'metric',
+      recordedAt: '2026-05-01T12:00:00Z',
+    }).notes.figures.map(({ item, value }) => [item, value]),
+  ).toEqual([['unnamed', 740]]);
 });

@@ -12,6 +12,14 @@ describe('only sounds like it', () => {
   test.each([
     ['problem', "I've had the horn guide off and it isn't cracked.", 'The horn guide is cracked.'],
     ['problem', 'The track will not take more than seven and a half tonne.', 'The gate will not close.'],
+    ['problem', 'Anything over 25 amps trips it.', 'The kettle trips the breaker.'],
+    ['problem', "Can't fit anything deeper than 560.", "The cooker won't fit."],
+    ['problem', "The lift won't take anything over two metres.", "The lift won't move."],
+    [
+      'problem',
+      'Nothing wider than 740 comes in.',
+      "Nothing wider than 740 went in, so the cooker's stuck outside.",
+    ],
     ['problem', 'The plank that split I went back and forth on.', 'The plank split.'],
     ['done', 'Some of the springs are up at 180.', 'The springs are up.'],
     ['done', 'The springs are all over the place.', 'The springs are fitted.'],

@@ -14,6 +14,9 @@ interface Look {
 const BE = "(?: is | 's | are | 're | was | were )";
 const FIGURE = '(?: about | around | at | roughly )* <number>';
 
+const BEYOND =
+  '(?: (?: wider | bigger | longer | taller | deeper | heavier | thicker | higher | larger | fatter | more | hotter | lower | narrower | smaller | shorter | less ) than | over | above | under | below ) <any>{0,3}? <number>';
+
 const LOOKS: readonly Look[] = [
   {
     kind: 'problem',
@@ -30,6 +33,15 @@ const LOOKS: readonly Look[] = [
     pattern: phrase(
       '(?: will | does | do | can | must | should ) not (?: take | carry | hold | bear | stand | lift | go | pull ) (?: any )? (?: more | over | above | much more | past ) (?: than )? <number>',
     ),
+  },
+  {
+    kind: 'problem',
+    why: 'it tells a limit on whatever comes',
+    pattern: phrase(
+      `^<lead>* (?: (?: nothing | anything | no <plain>{1,3} | any <plain>{1,3} ) ${BEYOND} | <plain>{0,4}? (?: can | could | will | do | does | must | should ) not (?: get | fit | bring | put | pass | have | take | run | hang | lift | carry | let ) (?: anything | any <plain>{1,3} ) ${BEYOND} )`,
+    ),
+    // "Nothing wider than 740 went in, so the cooker's stuck outside."
+    unless: / (?:went|came|got|was|were|did|had|stuck|broke|snapped)\//,
   },
   {
     kind: 'problem',
