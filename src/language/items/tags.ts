@@ -80,6 +80,9 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   if (lower === 'left' && (before === 'number' || before === 'auxiliary' || before === 'pronoun'))
     return 'participle';
   if (isVerb && before === 'noun' && isTradeNoun(`${previous?.lower} ${singular(lower)}`)) return 'noun';
+  // "Leaves me 50 shy": a verb, though there are leaves on trees.
+  if (isVerb && /[^s]s$/.test(lower) && /^(?:me|us)$/.test(next?.lower ?? '') && !opensNounPhrase(before))
+    return 'verb';
   if (isVerb && !isNoun) {
     if (PAST_FORMS.has(lower) || (/ed$/.test(lower) && !/^(?:need|feed|bleed|speed|weed|shed)$/.test(lower)))
       return opensNounPhrase(before) ? 'adjective' : 'participle';
@@ -111,6 +114,14 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
     return 'noun';
   }
   if (isNoun) return 'noun';
+  // An unknown word in -s behind "it", with where it goes: "it bellies out by 90".
+  if (
+    /^(?:it|she|he|that|which)$/.test(previous?.lower ?? '') &&
+    before === 'pronoun' &&
+    /[^s]s$/.test(lower) &&
+    /^(?:out|in|over|up|down|off|away|back)$/.test(next?.lower ?? '')
+  )
+    return 'verb';
   // An unknown word in -s before a number, with no noun phrase open: "and burns 0.9 litres".
   if (
     next?.lower === '#' &&

@@ -343,7 +343,7 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     '<thing> went <place>',
     `^<lead>* ${THING} (?: (?: has | have | 've | 's ) <adverb>* gone | went | came ) (?: <adverb> | back | off )* (?<verb> in | on | up | down | off | out | back | through | together | apart | fine | well | smoothly | perfectly | great | sweetly | lovely | over | under ) (?<rest> <any>* )`,
-    (found) => {
+    (found, said) => {
       const next = found.part('rest')[0]?.lower ?? '';
       const verb = found.part('verb')[0]?.lower ?? '';
       if (saidOfPerson(found) || saidOfMedia(found)) return false;
@@ -353,6 +353,8 @@ export const DONE_RULES: readonly StatementRule[] = [
         next !== 'with'
       )
         return next === 'now';
+      // "The rails came in from the mill": goods.
+      if (next === 'from' && /^(?:in|back|over)$/.test(verb) && / came\//.test(said.code)) return false;
       if (next === 'at') return !/^(?:out|up|in|down)$/.test(verb) || has(found.part('rest').slice(-1), 'D');
       if (next === 'to' && has(found.part('rest').slice(1, 2), 'Q')) return false;
       if (next === 'with') return /^(?:off|out|up|away|in)$/.test(verb);

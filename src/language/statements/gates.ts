@@ -106,6 +106,8 @@ const SITS = phrase(
   "(?: has | have | 's got | 've got | needs | need | wants | want | must | got | should | 'll | will ) (?: to )? (?: sit | stay | stand | rest | cure | dry | dry out | soak | settle | harden | go off | set | cool | wait | be left | acclimatise | air | bake ) <any>{0,3}? (?: for | at least | about )* (?<time> (?: <number> | a | an | overnight | over ) <any>{0,4} ) $",
 );
 
+const NO_USE = / no\/\S* (?:point|sense|use|hurry|rush|good)\//;
+
 type Gated = Omit<Draft, 'rule'> & { readonly rule: string };
 
 /** Reads the gate that the clause is, with the work it holds up, or undefined. */
@@ -165,6 +167,8 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
     }
     return undefined;
   }
+  // "There's no point carrying on till that's out": no work is told.
+  if (NO_USE.test(main.code)) return undefined;
   if (ANY_SIZE.test(main.code) || SEEING.test(main.code) || / (?:until|was|were|had|did)\//.test(main.code))
     return undefined;
   // "The toerail's held up till July", "the glass man can't before the end of July": goods and other people's time.

@@ -279,11 +279,15 @@ export function itemOf(draft: Draft, scene: Scene): string {
   );
   if (bare && !NO_THING.test(bare.toLowerCase()) && !ONLY_A_NUMBER.test(bare) && !SAYS.test(bare))
     return bare;
+  const named = (words: string | undefined) =>
+    words && (MEASURE_ONLY.test(words) || ONLY_A_NUMBER.test(words)) ? undefined : words;
   return (
     (bare && (/^(?:them|those|these|they)$/i.test(bare) || ONLY_A_NUMBER.test(bare))
-      ? antecedentOf(draft.from, scene, true)?.text.replace(
-          /^(?:the|a|an|my|our|new|those|these|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+))\s+/i,
-          '',
+      ? named(
+          antecedentOf(draft.from, scene, true)?.text.replace(
+            /^(?:the|a|an|my|our|new|those|these|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+))\s+/i,
+            '',
+          ),
         )
       : undefined) ??
     thingBefore(draft.from, scene)?.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
@@ -292,6 +296,9 @@ export function itemOf(draft: Draft, scene: Scene): string {
     scene.text.slice(draft.start, draft.end)
   );
 }
+/** "Twenty five kilos each": how much of them, and no name of goods. */
+const MEASURE_ONLY =
+  /^(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|one|two|three|four|five|six|seven|eight|nine|[\d.,]+|a) )*(?:kilos?|kg|grams?|mil|mm|millimetres?|metres?|feet|foot|inch(?:es)?|litres?|tonnes?|tons?|pounds?|quid|gallons?|per cent|amps?|volts?|watts?)\b/i;
 
 /** "Now I got something wrong": what cannot be told from other goods is no delivery. */
 export const isNamed = (item: string): boolean =>

@@ -200,6 +200,8 @@ export const HARM_RULES: readonly StatementRule[] = [
     ),
     (found, said) => {
       const verb = found.part('verb')[0]?.lower ?? '';
+      // "Snapped a chalk line down it": marked out.
+      if (/ (?:chalk|snap|string)\/\S* lines?\//.test(said.code)) return false;
       if (
         /^(?:split|bent|tore|ripped|burst|stripped|burnt|burned|melted|cut|cooked|trapped|broke|crushed|lost|dropped)$/.test(
           verb,

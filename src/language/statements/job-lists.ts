@@ -230,9 +230,9 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
     return false;
   if (has(object.slice(0, 2), 'Q') && !/[TO]/.test(next.classes)) return false;
   if (has(object, 'E') || (verb.lower === 'make' && /^(?:sense|sure|do)$/.test(next.lower))) return false;
-  // "So no machine wider than 740": a bound on machines.
+  // "So no machine wider than 740": a bound on machines; "so no fuse yet": what is not there.
   const isDenied = said.words[said.words.indexOf(verb) - 1]?.lower === 'no';
-  if (isDenied && /^(?:more|less|\w+er)$/.test(next.lower)) return false;
+  if (isDenied && /^(?:more|less|\w+er|yet|today|either|so|though)$/.test(next.lower)) return false;
   const before = neighbour(scene, said, -1);
   const led =
     /so|then/.test(said.opener) ||

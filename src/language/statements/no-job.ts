@@ -40,6 +40,10 @@ const NO_JOBS: readonly Phrase[] = [
   ),
   // "She hasn't turned since the war"
   phrase("(?: have | has | had | is | 's | 've ) not <any>{0,2} <done> <any>{0,4} since"),
+  // "Still to do:", "left to do": what follows is told next
+  phrase(
+    '^<lead>* (?: still | also | left | next | now | yet | what )* to do (?: still | yet | now | today )* $',
+  ),
   // "That's a two man job": of what kind it is.
   phrase(
     "^<lead>* (?: that | it | this | they ) (?: 's | is | are | 'll be | will be ) (?: a | an )? <adverb>* (?: <number> | full ) (?: man | person | people | handed | hands | hand | day | days | hour | hours | minute | week | weekend ) (?: job | jobs | lift | task )? $",

@@ -74,6 +74,14 @@ const LOOKS: readonly Look[] = [
   },
   {
     kind: 'arrival',
+    why: 'somebody comes, and no goods',
+    pattern: phrase(
+      `^<lead>* <det>? <plain>{0,2}? <person> (?: with <det> <plain>{1,2} )? (?: is | 's | are | 're | will be | 'll be ) <adverb>* (?: coming | here | round | back | due | over | out ) (?: back | over | round | out | down | up )? (?: <adverb> | <day> | on | at | the | this | next | first thing | morning | afternoon | evening | week | <number> | for a look | to look | to look at it | then | again )* $`,
+    ),
+    unless: / (?:he|they|she)\//,
+  },
+  {
+    kind: 'arrival',
     why: 'it tells how long the goods named before take',
     pattern: phrase(
       "^<lead>* (?: they | he | she | it ) (?: said | say | says | reckon | reckons | reckoned | quoted | told me | takes | will be | 'll be | 's ) (?: about | around | maybe | up to | it 's | it 'll be | two to )* (?: a | an | <number> | couple of | few ) <any>{0,3}? (?: day | days | week | weeks | fortnight | month | months ) $",

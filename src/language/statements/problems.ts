@@ -9,6 +9,7 @@ import { matches, phrase } from './phrase.ts';
 import { REFUSAL_RULES } from './refusals.ts';
 import { SCRAP_RULES } from './scraps-of-trouble.ts';
 import { has, isNothingOfOurs, problem, subjectIsThing } from './snag.ts';
+import { TROUBLE_FOUND_RULES } from './troubles-found.ts';
 import type { Said } from './words.ts';
 
 /** A judgement that makes a snag of the words before it. */
@@ -475,6 +476,7 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
   ...LIMIT_RULES,
   ...MADE_IN_VAIN_RULES,
   ...REFUSAL_RULES,
+  ...TROUBLE_FOUND_RULES,
   ...HARM_RULES,
   ...SCRAP_RULES,
 ];

@@ -91,8 +91,9 @@ export function readStatements(
   const scores = evidence ? scoreWords(scene, fittedEvidence().words) : undefined;
   const found = draftsIn(scene, figures, context, scores);
   const trace: TraceStep[] = [];
-  const kept = refine(found, scene, trace);
-  const weighed = scores ? weigh(scene, found, kept, scores, trace) : kept;
+  const yielded = new Map<Draft, Draft>();
+  const kept = refine(found, scene, trace, yielded);
+  const weighed = scores ? weighAll(scene, found, kept, yielded, scores, trace) : kept;
   const drafts = withoutLookalikes(weighed, scene, trace);
   for (const each of drafts) {
     trace.push({
@@ -105,6 +106,33 @@ export function readStatements(
   }
   return { notes: notesFrom(drafts, scene), trace };
 }
+
+/**
+ * Weighs what stands. Where a reading falls that another one had yielded its clause to ("Stuck it, no screws" is no
+ * choice), that one takes its place and is weighed in turn.
+ */
+function weighAll(
+  scene: Scene,
+  found: readonly Draft[],
+  kept: readonly Draft[],
+  yielded: ReadonlyMap<Draft, Draft>,
+  scores: WordScores,
+  trace: TraceStep[],
+): readonly Draft[] {
+  const weighed = weigh(scene, found, kept, scores, trace);
+  if (yielded.size === 0) return weighed;
+  const stands = new Set(weighed);
+  const fallen = new Set(kept.filter((each) => !stands.has(each)));
+  const back = [...yielded].flatMap(([loser, winner]) =>
+    fallen.has(winner) && !weighed.some((each) => each.kind !== 'correction' && touches(each, loser))
+      ? [loser]
+      : [],
+  );
+  if (back.length === 0) return weighed;
+  return weigh(scene, found, [...kept.filter((each) => !fallen.has(each)), ...back], scores, trace);
+}
+
+const touches = (a: Draft, b: Draft) => a.start < b.end && b.start < a.end;
 
 /** What the rules may look at in one memo. */
 export function sceneOf(text: string, sentences: readonly Sentence[], context: ReadContext): Scene {

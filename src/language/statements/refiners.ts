@@ -11,7 +11,7 @@ interface Refiner {
   readonly refine: (
     drafts: readonly Draft[],
     scene: Scene,
-    drop: (draft: Draft, why: string, merged?: boolean) => void,
+    drop: (draft: Draft, why: string, merged?: boolean, winner?: Draft) => void,
   ) => readonly Draft[];
 }
 
@@ -296,7 +296,7 @@ const oneKind: Refiner = {
             !gateOnly(other, each),
         );
         if (rival) {
-          drop(each, `${why}: "${rival.rule}"`);
+          drop(each, `${why}: "${rival.rule}"`, false, rival);
           return false;
         }
       }
@@ -428,10 +428,20 @@ const REFINERS: readonly Refiner[] = [
   toldTwice,
 ];
 
-export function refine(drafts: readonly Draft[], scene: Scene, trace: TraceStep[]): readonly Draft[] {
+/**
+ * Those that stand. A draft that yielded its clause to one of another kind is told to `yielded`, with the one that it
+ * yielded to.
+ */
+export function refine(
+  drafts: readonly Draft[],
+  scene: Scene,
+  trace: TraceStep[],
+  yielded?: Map<Draft, Draft>,
+): readonly Draft[] {
   return REFINERS.reduce<readonly Draft[]>(
     (left, { name, refine: settle }) =>
-      settle(left, scene, (each, why, merged = false) => {
+      settle(left, scene, (each, why, merged = false, winner) => {
+        if (winner) yielded?.set(each, winner);
         trace.push({
           stage: `statements: ${name}`,
           rule: each.rule,

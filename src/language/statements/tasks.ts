@@ -575,6 +575,8 @@ export const TASK_RULES: readonly StatementRule[] = [
     (found, said, scene) => {
       const subject = found.part('subject');
       const goes = found.words.some(({ lower }) => /^(?:going|go|goes)$/.test(lower));
+      // "Blew a tyre coming back from the mill": told of what happened.
+      if (/ (?:blew|burst|broke|lost|hit|dropped|got|had|was|were|went)\//.test(said.code)) return false;
       if (has(found.words, 'N') || has(subject, 'J') || has(subject, 'E') || isReason(said)) return false;
       if (/^(?:i|we|you|he)$/.test(subject[0]?.lower ?? '')) return false;
       if (subject[0]?.lower === 'she' && !goes) return false;

@@ -2,7 +2,7 @@
  * What is weighed for one statement: what the words of its clause and the clauses beside it say, which rule read it
  * and what the refiners made of that. Every cue has a name; `cue-weights.ts` holds what each of them weighs.
  */
-import { type Draft, isSubordinate, type Scene } from '../draft.ts';
+import { type Draft, firstWord, isSubordinate, type Scene } from '../draft.ts';
 import { isNoJob } from '../no-job.ts';
 import { isFaultOver, isForgiven } from '../no-matter.ts';
 import { tellsWhichAndSize } from '../which-and-size.ts';
@@ -91,7 +91,15 @@ export function candidatesOf(
       )
         return;
       if ((kind === 'task' || kind === 'arrival') && daysOf.has(index)) return;
+      // "Keep it wet for a week": an order, and nothing that comes.
+      if (
+        kind === 'arrival' &&
+        /^(?:keep|leave|let|give|put|hold)$/.test(said.words[firstWord(said)]?.lower ?? '')
+      )
+        return;
       if (kind === 'task' && (isNoJob(said) || tellsWhichAndSize(said, scene))) return;
+      // "Broke four of them", a snag in so many words, is no work finished.
+      if (kind === 'done' && standing.some((each) => each.kind === 'problem' && each.plain)) return;
       // "... before the lining goes in" tells when, and is neither work to do nor work done.
       if (isAside && (kind === 'task' || kind === 'done')) return;
       if (standing.some((draft) => draft.kind === kind)) return;

@@ -1,0 +1,76 @@
+/** Snags that are found, run out of, or done by mischance: "found the stud's gone to powder", "ran out of staples", "broke three". */
+import type { StatementRule } from './draft.ts';
+import type { Found } from './phrase.ts';
+import { has, problem, subjectIsThing } from './snag.ts';
+import type { Said } from './words.ts';
+
+const GONE_TO =
+  '(?: powder | dust | mush | pulp | nothing | rust | lace | cheese | porridge | crumbs | bits | pieces | mud )';
+const STATE = `(?: <faulty> | gone | mush | swiss cheese | rotten | scrap | shot | soaking | ${GONE_TO} | full of | missing )`;
+
+/** Of these nobody runs out but by the clock, and "out of true" is a state. */
+const NO_GOODS =
+  /^(?:time|day|daylight|light|steam|puff|road|true|patience|energy|ideas|excuses|words|breath|hours|wind|weekend|sight|reach|here|it|them|work|shape)$/;
+
+/** Said in words that mean nothing else, and so not weighed. */
+const plainly = (name: string, pattern: string, guard: Guard = () => true): StatementRule =>
+  problem(name, pattern, (found, said) => guard(found, said) && { plain: true });
+type Guard = (found: Found, said: Said) => boolean;
+
+export const TROUBLE_FOUND_RULES: readonly StatementRule[] = [
+  plainly(
+    'found <thing> <faulty>',
+    `^<lead>* (?: i | we )? (?: 've | have )? <adverb>* (?: found | discovered | noticed | see | saw ) (?: that | out )? (?<subject> <plain>{1,7}? ) (?: 's | is | are | 're | was | were | has | have | had | been )+ <adverb>* ${STATE} (?<rest> <any>* )`,
+    (found) => subjectIsThing(found) && !has(found.words, 'N'),
+  ),
+  plainly(
+    'ran out of <goods>',
+    "^<lead>* (?: (?: i | we ) (?: 've | have | 'm | are | 're )? )? <adverb>* (?: (?: ran | run | running ) <adverb>* (?: out | short ) of | (?: clean | all | right ) out of ) (?<goods> <plain>{1,5} ) (?<rest> <any>* )",
+    (found) => {
+      const last =
+        found
+          .part('goods')
+          .filter(({ classes }) => !/[RACD]/.test(classes))
+          .at(-1)?.lower ?? '';
+      const first = found.part('goods').find(({ classes }) => !/[T]/.test(classes))?.lower ?? '';
+      return !NO_GOODS.test(first) && !NO_GOODS.test(last) && !has(found.words, 'M');
+    },
+  ),
+  plainly(
+    'broke <so many>',
+    "^<lead>* (?: i | we )? (?: 've | have )? (?: broke | broken | cracked | snapped | split | smashed | chipped | ruined | spoiled | spoilt ) (?: <number> | a couple | a few | one | both | another | another one )+ (?: of (?: them | the <plain>{1,3} ) | on me | doing it | already | so far )* $",
+  ),
+  plainly(
+    'blew <thing>',
+    "^<lead>* (?: i | we )? (?: 've | have )? (?: blew | blown | burst | bust | busted | sheared | snapped | fried | smashed | chipped ) (?: a | an | another | the | my | two | both | one of the )+ (?<thing> <plain>{1,4} ) (?<rest> <any>* )",
+    (_, said) =>
+      !/ (?:lines?|photos?|pictures?|dust|air|candle|off|out|down|cover|pattern|together|clean)\//.test(
+        said.code,
+      ),
+  ),
+  problem(
+    '<thing> has <shape> in it',
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: 's | has | have | 've ) (?: got )? <adverb>* (?: a | an | some | two | bit of a )+ (?: <adverb> | <plain> ){0,2} (?: shake | shakes | bow | twist | cup | kink | hump | belly | gouge | dent | bulge | dip | ding | bend | split | crack ) (?: in | along | across ) (?: it | them | that | the | one )",
+    (found) => subjectIsThing(found) && !has(found.words, 'N'),
+  ),
+  plainly(
+    '<thing> is out by <much>',
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: (?: 's | is | are | was ) <adverb>* out by | (?: bellies | bulges | bows | leans | sags | hogs | dips ) (?: out | in | over | down )? by ) (?<much> <any>{1,5} )",
+    (found) => subjectIsThing(found) && !has(found.words, 'N'),
+  ),
+  problem(
+    '<thing> works badly',
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: (?: 's | is | are ) <adverb>* <doing> | <does> | draws | runs | fits | shuts ) (?: <adverb> )* (?: badly | poorly | something awful | something terrible | terribly )",
+    (found) => subjectIsThing(found) && !has(found.words, 'N'),
+  ),
+  plainly(
+    '<thing> has gone at <place>',
+    `^<lead>* (?<subject> <plain>{1,8}? ) (?: 's | has | have | 've ) <adverb>* gone <adverb>* (?: at | along | underneath | where | to ${GONE_TO} ) (?<rest> <any>* )`,
+    (found) => subjectIsThing(found) && !has(found.words, 'N'),
+  ),
+  plainly(
+    '<thing> will not last',
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: (?: will | 'll ) not (?: last | survive ) | (?: 's | is | are ) not (?: gonna | going to ) (?: last | hold | survive | do ) ) (?<rest> <any>{0,4} ) $",
+    (found) => subjectIsThing(found),
+  ),
+];
