@@ -3,6 +3,9 @@ import { correctedByPerson, isSaidRight } from './corrected-by-person.ts';
 import { dialectSpellings } from './dialect-spellings.ts';
 import { lostApostrophes } from './lost-apostrophes.ts';
 import { namesBySound } from './names-by-sound.ts';
+import { numberForms } from './number-forms.ts';
+import { numberSounds } from './number-sounds.ts';
+import { numberSpellings } from './number-spellings.ts';
 import { type Heard, heardWords, type Repair, type RepairRule } from './repair.ts';
 import { sizeSounds } from './size-sounds.ts';
 import { tradeWordsBySound } from './trade-by-sound.ts';
@@ -11,6 +14,9 @@ import { unitSounds } from './unit-sounds.ts';
 /** In order: of two repairs of one word the first holds. */
 const RULES: readonly (readonly [name: string, rule: RepairRule])[] = [
   ['corrected by the person', correctedByPerson],
+  ['a number in pieces', numberForms],
+  ['a number by its sound', numberSounds],
+  ['a number a letter off', numberSpellings],
   ['a unit by its sound', unitSounds],
   ['a size by its sound', sizeSounds],
   ['a dialect spelt by ear', dialectSpellings],

@@ -26,16 +26,49 @@ function holdsIt({ quote, value }: FigureNote): boolean {
 
 /**
  * Heard numbers are never changed. A figure of one that sounds like another gets that one as an alternative, behind
- * those that it has.
+ * those that it has. `text` is the memo's own.
  */
-export function withNumberDoubts(notes: MemoNotes): MemoNotes {
-  return { ...notes, figures: notes.figures.map(doubted) };
+export function withNumberDoubts(text: string, notes: MemoNotes): MemoNotes {
+  return { ...notes, figures: notes.figures.map((figure) => doubted(text, figure)) };
 }
 
-function doubted(figure: FigureNote): FigureNote {
-  const other = soundsLikeNumber(figure.value);
-  if (other === undefined || !holdsIt(figure)) return figure;
+function doubted(text: string, figure: FigureNote): FigureNote {
+  const others = [ofTeens(figure), ofArticle(figure), ofSmallWord(text, figure)];
   const known: readonly Quantity[] = figure.alternatives ?? [];
-  if (known.some(({ value, unit }) => value === other && unit === figure.unit)) return figure;
-  return { ...figure, alternatives: [...known, { value: other, unit: figure.unit }] };
+  const fresh = others.filter(
+    (other): other is number =>
+      other !== undefined && !known.some(({ value, unit }) => value === other && unit === figure.unit),
+  );
+  if (fresh.length === 0) return figure;
+  return { ...figure, alternatives: [...known, ...fresh.map((value) => ({ value, unit: figure.unit }))] };
+}
+
+function ofTeens(figure: FigureNote): number | undefined {
+  const other = soundsLikeNumber(figure.value);
+  return other !== undefined && holdsIt(figure) ? other : undefined;
+}
+
+const SMALL: ReadonlyMap<string, number> = new Map([
+  ['to', 2],
+  ['too', 2],
+  ['for', 4],
+  ['fore', 4],
+]);
+
+/** "For hundred and ten" is read as 410; it may have been "for a hundred and ten". */
+function ofArticle({ quote, value }: FigureNote): number | undefined {
+  const found = /^(to|too|fore?) (hundred|thousand)\b/i.exec(quote);
+  const digit = SMALL.get(found?.[1]?.toLowerCase() ?? '');
+  if (digit === undefined) return undefined;
+  const scale = found?.[2]?.toLowerCase() === 'hundred' ? 100 : 1000;
+  return value >= digit * scale ? value - (digit - 1) * scale : undefined;
+}
+
+/** "The gap is for 50 mil": fifty, or four fifty. Only behind a form of "be", where "for" would be odd. */
+function ofSmallWord(text: string, { span, value }: FigureNote): number | undefined {
+  if (!Number.isInteger(value) || value < 10 || value > 99) return undefined;
+  const before = text.slice(Math.max(0, span.start - 12), span.start);
+  const small = /(?:\b(?:is|was|are|were)|['’]s) (to|too|fore?) $/i.exec(before)?.[1];
+  const digit = SMALL.get(small?.toLowerCase() ?? '');
+  return digit === undefined ? undefined : digit * 100 + value;
 }

@@ -16,6 +16,8 @@ export interface Heard extends Span {
   readonly lower: string;
   /** Whether a mark stands between this word and the one before, or it is the first. */
   readonly opens: boolean;
+  /** Whether that mark is a comma alone. */
+  readonly pauses: boolean;
 }
 
 export type RepairRule = (words: readonly Heard[], context: ReadContext) => readonly Omit<Repair, 'rule'>[];
@@ -31,7 +33,8 @@ export function heardWords(text: string): readonly Heard[] {
     const between = text.slice(last, start);
     last = start + found[0].length;
     const opens = words.length === 0 || /[^\s'’-]/.test(between);
-    words.push({ start, end: last, lower: found[0].toLowerCase().replaceAll('’', "'"), opens });
+    const pauses = opens && words.length > 0 && between.trim() === ',';
+    words.push({ start, end: last, lower: found[0].toLowerCase().replaceAll('’', "'"), opens, pauses });
   }
   return words;
 }

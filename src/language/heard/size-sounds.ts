@@ -1,4 +1,4 @@
-import { NUMBER_WORDS } from '../statements/vocabulary.ts';
+import { isNumber } from './number-places.ts';
 import type { Heard, RepairRule } from './repair.ts';
 
 /** What recognisers write for a word of size, and the word. Only ever read so beside a length. */
@@ -28,8 +28,6 @@ const LENGTH = new Set(
   `mil mils mm millimetre millimetres millimeter millimeters cm centimetre centimetres centimeter centimeters metre metres
   meter meters inch inches foot feet ft thou meal mail mills`.split(/\s+/),
 );
-const isNumber = (word: Heard | undefined) =>
-  word !== undefined && (NUMBER_WORDS.has(word.lower) || /^\d/.test(word.lower));
 const isLength = (word: Heard | undefined, before: Heard | undefined) =>
   word !== undefined &&
   !word.opens &&
@@ -45,9 +43,10 @@ const GOES_ON = new Set(
  * white" is wide, "no whiter than 740" wider, "the with is 900 mil" the width. "Two metres of white rope", "a 50 mil
  * white pipe", "600 mil with the lid" keep their words.
  */
-export const sizeSounds: RepairRule = (words) =>
+export const sizeSounds: RepairRule = (words, { isHeard }) =>
   words.flatMap((word, at) => {
-    const means = afterLength(words, at) ?? compared(words, at) ?? named(words, at);
+    const bare = isHeard ? afterBareNumber(words, at) : undefined;
+    const means = afterLength(words, at) ?? compared(words, at) ?? named(words, at) ?? bare;
     if (means === undefined) return [];
     const why = `"${word.lower}" beside a length sounds like "${means}"`;
     return [{ start: word.start, end: word.end, means, why }];
@@ -67,6 +66,15 @@ const isOfTwo = (words: readonly Heard[], at: number) =>
   isNumber(words[at - 1]) &&
   ((words[at + 1]?.lower === 'by' && isNumber(words[at + 2])) ||
     (words[at - 2]?.lower === 'by' && (words[at + 1]?.opens ?? true)));
+
+/** "595 white on the list", "220 hi": so many hundreds are no count of anything that ends there. Heard talk only. */
+function afterBareNumber(words: readonly Heard[], at: number): string | undefined {
+  const word = words[at] as Heard;
+  const means = word.lower === 'height' ? 'high' : AFTER_LENGTH.get(word.lower);
+  const next = words[at + 1];
+  if (!means || word.opens || !/^[1-9]\d{2,3}$/.test(words[at - 1]?.lower ?? '')) return undefined;
+  return !next || next.opens || GOES_ON.has(next.lower) ? means : undefined;
+}
 
 function compared(words: readonly Heard[], at: number): string | undefined {
   const means = COMPARED.get((words[at] as Heard).lower);

@@ -10,7 +10,7 @@ import {
   TEEN_WORDS,
   TENS_WORDS,
 } from './number-words.ts';
-import { afterHyphen, readDenominator, readRun, readSpokenWhole } from './spoken.ts';
+import { addRest, afterHyphen, readDenominator, readRun, readSmall, readSpokenWhole } from './spoken.ts';
 
 /** Region codes whose people write a comma for the decimal point. Common practice, no source. */
 const COMMA_REGIONS: ReadonlySet<string> = new Set(
@@ -155,6 +155,11 @@ function readWhole(tokens: readonly Token[], from: number, decimalComma: boolean
   const { value, decimals, alternatives } = written;
   const next = tokens[from + 1];
   const scale = scaleAt(tokens, from + 1);
+  if (scale === 100 && decimals === 0 && value < 100) {
+    // "7 hundred and fifty".
+    const { to, value: all } = addRest(tokens, from + 2, value * scale, readSmall);
+    return { to, value: all, form: 'digits' };
+  }
   if (scale) {
     // "17 thousand 2 40": hundreds said in groups behind it.
     const rest = scale === 1000 && decimals === 0 ? readRun(tokens, from + 2) : undefined;
@@ -291,7 +296,9 @@ function readAnew(tokens: readonly Token[], from: number, decimalComma: boolean)
   }
   const whole = readWhole(tokens, from, decimalComma);
   if (!whole) return undefined;
-  const point = whole.decimals || whole.splitAfter ? undefined : readPoint(tokens, whole.to, whole.value);
+  // "Twelve-point eight", as a recogniser writes it.
+  const behind = afterHyphen(tokens, whole.to);
+  const point = whole.decimals || whole.splitAfter ? undefined : readPoint(tokens, behind, whole.value);
   if (point) return { ...point, from, form: whole.form };
   return { ...withFraction(tokens, whole), from };
 }

@@ -220,7 +220,8 @@ export function readRun(tokens: readonly Token[], from: number): WholeReading | 
   };
 }
 
-function readSmall(tokens: readonly Token[], index: number): WholeReading | undefined {
+/** The number of one word or two at `index`: "five", "forty two", "double five". */
+export function readSmall(tokens: readonly Token[], index: number): WholeReading | undefined {
   const atom = readAtom(tokens, index, true);
   if (!atom || readDenominatorAfterNumerator(tokens, atom.to - 1)) return undefined;
   return { to: atom.to, value: Number(atom.digits) };
@@ -267,7 +268,7 @@ function readBareHundred(tokens: readonly Token[], from: number): WholeReading |
 }
 
 /** Adds what follows a hundred or a thousand: "and five", "forty two". */
-function addRest(
+export function addRest(
   tokens: readonly Token[],
   at: number,
   base: number,
