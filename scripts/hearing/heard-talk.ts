@@ -14,7 +14,7 @@ import { Listener, loadRecogniser } from '../../src/speech/recogniser/listener.t
 import type { RecogniserSetup } from '../../src/speech/recogniser/messages.ts';
 import type { SoundRecogniser } from '../../src/speech/recogniser/recognised.ts';
 import { type NoiseLevel, withNoise } from './noise.ts';
-import { speak, type Voice } from './voices.ts';
+import { asSaid, speak, type Voice } from './voices.ts';
 
 export interface HeardTalk {
   readonly utterances: readonly Utterance[];
@@ -72,7 +72,7 @@ export class HearingCache {
       string,
       string,
     ];
-    writeFileSync(words, text);
+    writeFileSync(words, asSaid(text));
     speak(voice, words, sound);
     const samples = readSound(sound);
     rmSync(words);

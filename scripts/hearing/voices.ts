@@ -56,6 +56,16 @@ export function whyNoVoice(voice: Voice): string | undefined {
   return spawnSync('which', [voice.program]).status === 0 ? undefined : `no ${voice.program}`;
 }
 
+/**
+ * A text as a person says it: these voices read 8'4" as eighty-four, and 6" as six. Other signs they read as people do.
+ */
+export const asSaid = (text: string): string =>
+  text
+    .replace(/(\d)\s?['′](?=\s?\d)/g, '$1 foot ')
+    .replace(/(\d)\s?['′](?![\p{L}\d])/gu, '$1 foot')
+    .replace(/(\d)\s?(?:["″]|'')/g, '$1 inches')
+    .replace(/(?<=foot\s+\d+(?: \d+\/\d+)?) inches/g, '');
+
 /** Speaks the text into a sound file. Throws what the program says. */
 export function speak(voice: Voice, textFile: string, soundFile: string): void {
   execFileSync(voice.program, voice.args(textFile, soundFile), { stdio: 'ignore' });

@@ -39,19 +39,42 @@ export function tooFast(text: string, seconds: number): boolean {
 
 /** The same run of words, many times in a row, makes up most of the text. */
 export function isLoop(text: string): boolean {
-  const words = text
+  const words = bareWords(text);
+  return loopsIn(words).some(({ size, length }) => length >= size * LOOP_TURNS && length > words.length / 2);
+}
+
+/** So many turns of three words and more nobody says; of one or two words, "no, no, no", they may be said. */
+const LONG_TURNS = 3;
+const LONG_TURN_WORDS = 3;
+
+/**
+ * Whether the recogniser stuck somewhere in the text: what was spoken behind that place is lost. Less is needed for this
+ * than for a loop: what is stuck is heard again, and nothing is dropped for it.
+ */
+export function isStuck(text: string): boolean {
+  return loopsIn(bareWords(text)).some(
+    ({ size, length }) => length >= size * (size >= LONG_TURN_WORDS ? LONG_TURNS : LOOP_TURNS),
+  );
+}
+
+const bareWords = (text: string): readonly string[] =>
+  text
     .toLowerCase()
     .replace(/[^\p{L}\p{N}\s]/gu, '')
     .split(/\s+/)
     .filter(Boolean);
-  for (let size = 1; size <= LONGEST_LOOP_WORDS; size++) {
-    let same = 0;
+
+/** For each length of a turn, in words, the longest stretch that goes round in it. */
+function loopsIn(words: readonly string[]): readonly { readonly size: number; readonly length: number }[] {
+  return Array.from({ length: LONGEST_LOOP_WORDS }, (_, k) => {
+    const size = k + 1;
+    let [same, most] = [0, 0];
     for (let place = size; place < words.length; place++) {
       same = words[place] === words[place - size] ? same + 1 : 0;
-      if (same >= size * (LOOP_TURNS - 1) && same + size > words.length / 2) return true;
+      most = Math.max(most, same);
     }
-  }
-  return false;
+    return { size, length: most + size };
+  });
 }
 
 const FRAME = 480;

@@ -1,6 +1,6 @@
 /** Hears one piece of sound, and its halves where the recogniser stumbles. */
 import type { HeardDoubt } from '../../language/heard/heard-doubts.ts';
-import { isLoop, tooFast } from './evidence.ts';
+import { isStuck, tooFast } from './evidence.ts';
 import { quietestPlace } from './quiet-place.ts';
 import { type Recognised, type TimedWord, tidy } from './recognised.ts';
 import { SAMPLE_RATE } from './sample-rate.ts';
@@ -34,7 +34,7 @@ export async function hearPiece(
 ): Promise<HeardPart[]> {
   const { text: said, words, doubts } = await recognise(samples);
   const text = tidy(said);
-  const stumbled = text === '' || tooFast(text, samples.length / SAMPLE_RATE) || isLoop(text);
+  const stumbled = text === '' || tooFast(text, samples.length / SAMPLE_RATE) || isStuck(text);
   if (!stumbled || depth === DEEPEST_HALVING || samples.length < 2 * SHORTEST_HALF) {
     const timed = words ? { words: later(words, offset / SAMPLE_RATE) } : {};
     return [{ start: offset, end: offset + samples.length, text, ...timed, ...(doubts ? { doubts } : {}) }];

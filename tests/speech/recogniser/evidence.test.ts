@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { backgroundLevel, isLoop, level, whyNoSpeech } from '../../../src/speech/recogniser/evidence.ts';
+import {
+  backgroundLevel,
+  isLoop,
+  isStuck,
+  level,
+  whyNoSpeech,
+} from '../../../src/speech/recogniser/evidence.ts';
 import { joined, whiteNoise } from '../../kit/sound.ts';
 
 const talk = { text: 'The keel bolts are in and torqued.', seconds: 3, spokenSeconds: 2.4, rise: 20 };
@@ -41,6 +47,17 @@ describe('whether words were spoken', () => {
     ['we put the bench in and we put the bench in and we put the bench in and then we had tea', false],
   ])('"%s" loops: %s', (text, loops) => {
     expect(isLoop(text)).toBe(loops);
+  });
+
+  test.each([
+    [`we hung the doors and then ${'door '.repeat(6)}`, true],
+    ['the rails are soft the hinges are done the hinges are done the hinges are done', true],
+    ['no no no no no that is the wrong one', false],
+    ['left a bit left a bit and up a bit', false],
+    ['the pin goes in and the pin goes in from below', false],
+    ['', false],
+  ])('"%s" is stuck somewhere: %s', (text, stuck) => {
+    expect(isStuck(text)).toBe(stuck);
   });
 });
 
