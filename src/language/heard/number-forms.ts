@@ -109,7 +109,8 @@ function digitsWithPauses(words: readonly Heard[], at: number): Joined | undefin
   const next = words[last + 1];
   if (!isEnd(words, last + 1) && !isUnit(next) && !isSize(next)) return undefined;
   if (next?.pauses && isNumber(next)) return undefined;
-  return joined(words, at, last, digits.join(''));
+  const said = words.slice(at, last + 1).map(({ lower }) => lower);
+  return joined(words, at, last, said.join(' '));
 }
 
 /** Whether digits only rise, only fall or are all the same. */
