@@ -30,7 +30,11 @@ export const plainWord = (word: string): string =>
     .replace(/(met|lit|cent|fib)re(s?)$/, '$1er$2')
     .replace(/^grey$/, 'gray')
     .replace(/(col|harb|lab|fav|arm)our/, '$1or')
-    .replace(/aluminium/, 'aluminum');
+    .replace(/aluminium/, 'aluminum')
+    .replace(/(?<=\w{3})is(?=e$|es$|ed$|ing$)/, 'iz')
+    .replace(/^(t)y(re)(s?)$/, '$1i$2$3')
+    .replace(/^mould/, 'mold')
+    .replace(/^plough/, 'plow');
 
 /** For each said word the place of the heard word beside it, or -1. */
 export type Pairing = Int32Array;

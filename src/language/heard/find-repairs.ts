@@ -8,6 +8,7 @@ import { numberSounds } from './number-sounds.ts';
 import { numberSpellings } from './number-spellings.ts';
 import { type Heard, heardWords, type Repair, type RepairRule } from './repair.ts';
 import { sizeSounds } from './size-sounds.ts';
+import { splitNames } from './split-names.ts';
 import { tradeWordsBySound } from './trade-by-sound.ts';
 import { unitSounds } from './unit-sounds.ts';
 
@@ -23,6 +24,7 @@ const RULES: readonly (readonly [name: string, rule: RepairRule])[] = [
   ['a lost apostrophe', lostApostrophes],
   ['a thing by its sound', namesBySound],
   ['a word of the trade by its sound', tradeWordsBySound],
+  ['names run together', splitNames],
 ];
 
 /** What was misheard in a text, in order of speech, no two on one word. */
