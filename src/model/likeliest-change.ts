@@ -1,4 +1,5 @@
 /** Finds the figure that an arriving one most likely takes the place of, by what speaks for each. */
+import { mostOfName, mostOfTalk, mostTold, SLACK } from './change-bounds.ts';
 import {
   type Held,
   heldOf,
@@ -46,6 +47,7 @@ interface Looked {
   readonly sharing: ReadonlySet<string>;
   /** What the signs of the figure itself come to. */
   readonly ofNote: number;
+  readonly mostOfName: (item: ItemRow) => number;
   /** What cannot come to so much is left out. */
   readonly least: number;
 }
@@ -65,7 +67,10 @@ export function likelyChanges(
   const rows = rowsTold(work, told);
   const beside = new Set(rows.map(({ slot }) => slot));
   const ofNote = weighChange(held.signs);
-  const looked = { work, arriving, held, told, beside, ofNote, sharing: slotsOf(told), least };
+  const looked = {
+    ...{ work, arriving, held, told, beside, ofNote, least },
+    ...{ sharing: slotsOf(told), mostOfName: mostOfName(arriving, held) },
+  };
   const ids = rows.map(({ itemId }) => itemId);
   return itemsAround(looked, ids).flatMap((item) => changesOf(looked, item, ids.includes(item.id)));
 }
@@ -93,7 +98,7 @@ function itemsAround({ work, arriving, held }: Looked, told: readonly string[]):
 interface Named {
   readonly item: ItemRow;
   readonly signs: readonly Sign[];
-  /** What the signs of the name come to, with those of the arriving figure. */
+  /** What the signs of the name come to. */
   readonly sum: number;
   /** Another thing of its kind: the front one, not the rear one. */
   readonly isBarred: boolean;
@@ -103,13 +108,13 @@ interface Named {
   readonly isMeant: boolean;
 }
 
-function namedOf({ arriving, held, ofNote }: Looked, item: ItemRow): Named {
+function namedOf({ arriving, held }: Looked, item: ItemRow): Named {
   const signs = signsOfName(arriving, item, held);
   const has = (name: string) => signs.some(([sign]) => sign === name);
   return {
     item,
     signs,
-    sum: ofNote + weighChange(signs),
+    sum: weighChange(signs),
     isBarred: has('set apart'),
     isOther: has('another by name'),
     isMeant: mayBeMeant(arriving, item, has),
@@ -122,10 +127,11 @@ function changesOf(looked: Looked, item: ItemRow, isTold: boolean): readonly Lik
   const { note } = arriving;
   const rows = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === note.dimension);
   // Most figures are ruled out by what they are and how large: what their thing's name says is found for the others.
+  const mostOfName = looked.mostOfName(item) + SLACK;
   const sized: Sized[] = [];
   for (const row of rows) {
     const one = sizedOf(looked, row);
-    if (one) sized.push(one);
+    if (one && one.most + mostOfName >= looked.least) sized.push(one);
   }
   if (sized.length === 0) return [];
   const named = namedOf(looked, item);
@@ -143,19 +149,28 @@ const mayBeOld = ({ arriving: { note }, held }: Looked): boolean =>
 interface Sized {
   readonly row: StandingRow;
   readonly ratio: number;
+  /** How much the two values are like a slip, 0 to 1. */
+  readonly alike: number;
   readonly signs: readonly Sign[];
+  /** The most that the pair can come to, its thing's name left out. */
+  readonly most: number;
   /** Another measure, told in so many words. */
   readonly isBarred: boolean;
 }
 
 /** Undefined where the two do not compare, or where measure and size alone rule the figure out. */
-function sizedOf({ work, arriving, held }: Looked, row: StandingRow): Sized | undefined {
+function sizedOf(looked: Looked, row: StandingRow): Sized | undefined {
+  const { work, arriving, held, told } = looked;
   if (row.slot.includes(LIMIT_MARK) || row.status === 'series') return undefined;
   const isBarred = isOtherMeasure(arriving.note, row);
   if (isBarred && arriving.note.replaces === undefined) return undefined;
   const ratio = ratioOf(work, arriving, row, held.size);
   if (ratio === undefined || ratio > FURTHEST) return undefined;
-  return { row, ratio, signs: signsOfSize(arriving, row, ratio), isBarred };
+  const signs = signsOfSize(arriving, row, ratio);
+  const alike = likenessOf(row, arriving.note, work.settings.region)?.weight ?? 0;
+  const ofTalk = mostOfTalk(arriving, row.itemId === arriving.item.id, held.near, alike);
+  const most = looked.ofNote + weighChange(signs) + ofTalk + mostTold(told, looked.sharing.has(row.slot));
+  return { row, ratio, alike, signs, most, isBarred };
 }
 
 /** One figure as one that the arriving one may take the place of. What costs more to find is looked for later. */
@@ -163,15 +178,10 @@ function changeOf(looked: Looked, named: Named, sized: Sized, rivals: number): L
   const { work, arriving, held, told, beside, least } = looked;
   const { note } = arriving;
   const { item } = named;
-  const { row, ratio } = sized;
+  const { row, ratio, alike } = sized;
   const { tolerances, region } = work.settings;
   if (!named.isMeant && !beside.has(row.slot) && !mayBeOld(looked)) return undefined;
-  const mostOfTold = looked.sharing.has(row.slot) ? MOST_TOLD : mostUntold(told);
-  const isOwn = item.id === arriving.item.id;
-  const mostBesides = named.sum + weighChange(sized.signs) + mostOfTold + SLACK;
-  if (mostBesides + mostOfTalk(arriving, isOwn, held.near, 1) < least) return undefined;
-  const alike = likenessOf(row, note, region)?.weight ?? 0;
-  if (mostBesides + mostOfTalk(arriving, isOwn, held.near, alike) < least) return undefined;
+  if (named.sum + sized.most + SLACK < least) return undefined;
   // Nothing but the old value itself outweighs these.
   const isBarred = named.isBarred || sized.isBarred || (named.isOther && alike < STRONG_LIKENESS);
   if (isBarred && note.replaces === undefined) return undefined;
@@ -187,9 +197,6 @@ function changeOf(looked: Looked, named: Named, sized: Sized, rivals: number): L
   const isTold = beside.has(row.slot) && !areTwoTold(arriving, has);
   return isTold || mayBeMeant(arriving, item, has) ? { row, item, signs } : undefined;
 }
-/** Sums of the same numbers in another order differ by less. */
-const SLACK = 1e-9;
-
 /** The figures told in like words, as they stand now. */
 function rowsTold(work: Working, { alike }: ToldBefore): readonly StandingRow[] {
   return alike
@@ -237,7 +244,8 @@ export function isOfAnother(work: Working, arriving: Arriving, row: StandingRow)
   const told = toldBefore(work, arriving);
   const looked = {
     ...{ work, arriving, held, told, beside: new Set<string>() },
-    ...{ ofNote: weighChange(held.signs), sharing: slotsOf(told), least: Number.NEGATIVE_INFINITY },
+    ...{ ofNote: weighChange(held.signs), least: Number.NEGATIVE_INFINITY },
+    ...{ sharing: slotsOf(told), mostOfName: mostOfName(arriving, held) },
   };
   const rivals = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === row.dimension);
   const sized = sizedOf(looked, row);
@@ -259,48 +267,5 @@ function isOfEarlierMemo(work: Working, row: StandingRow): boolean {
   return claim === undefined || claim.memoId !== work.memo.id;
 }
 
-/** The most that the signs of the talk can come to, where the two values are so much alike. */
-function mostOfTalk(
-  { note, cue }: Arriving,
-  isOwn: boolean,
-  near: readonly unknown[],
-  alike: number,
-): number {
-  return (
-    alike * ((isOwn ? MOST_ALIKE_OWN : MOST_ALIKE) + (cue.change === undefined ? MOST_ALIKE_NO_WORD : 0)) +
-    (note.replaces ? MOST_REPLACED : 0) +
-    (near.length > 0 ? MOST_OLD_NEAR : 0)
-  );
-}
-
-/** What these signs come to at most: those that speak against may be absent. */
-const sumOf = (names: readonly string[]): number =>
-  names.reduce((sum, name) => sum + Math.max(0, CHANGE_WEIGHTS[name] ?? 0), 0);
-
-const MOST_ALIKE = sumOf(['alike']);
-const MOST_ALIKE_OWN = sumOf(['alike', 'alike, own thing']);
-const MOST_ALIKE_NO_WORD = sumOf(['alike, no word']);
-const MOST_REPLACED = sumOf(['replaced']);
-const MOST_OLD_NEAR = sumOf(['old value near', 'old value near, before']);
-
-/** The most that the words told before can come to for a figure that shares none of them. */
-function mostUntold({ few }: ToldBefore): number {
-  return few.length === 0 ? MOST_UNTOLD : few.length === 1 ? MOST_UNTOLD_ONLY : MOST_UNTOLD_FEW;
-}
-const untold = (...also: readonly string[]): number =>
-  ['told otherwise', ...also].reduce(
-    (sum, name) => sum + (CHANGE_WEIGHTS[name] ?? 0),
-    sumOf(['told with the name']),
-  );
-const MOST_UNTOLD = untold();
-const MOST_UNTOLD_ONLY = untold('only one of its dimension');
-const MOST_UNTOLD_FEW = untold('few of its dimension');
-
 /** No tolerance lets so much pass. */
 const NO_TOLERANCE = 1.5;
-
-/** The most that the words told before can come to. */
-const MOST_TOLD = sumOf([
-  ...['told alike', 'told likest', 'told less alike', 'told with the name', 'told of another'],
-  ...['only one of its dimension', 'few of its dimension'],
-]);

@@ -48,10 +48,16 @@ function tellingOf(text: string): readonly string[] {
 }
 
 /** The words that a figure is told with, as a standing figure keeps them: those of its sentence, then of the one before. */
-export function toldWith(place: Pick<Place, 'sentence' | 'until' | 'before'>): string {
+export function toldWith(place: ToldPlace): string {
+  const { own, before } = toldAround(place);
+  return `${own.join(' ')}|${before.join(' ')}`;
+}
+type ToldPlace = Pick<Place, 'sentence' | 'until' | 'before'>;
+
+function toldAround(place: ToldPlace): Pick<Told, 'own' | 'before'> {
   const own = tellingOf(nearWords(place));
   const before = tellingOf(place.before).filter((stem) => !own.includes(stem));
-  return `${own.slice(0, MOST_WORDS).join(' ')}|${before.slice(-MOST_WORDS).join(' ')}`;
+  return { own: own.slice(0, MOST_WORDS), before: before.slice(-MOST_WORDS) };
 }
 const MOST_WORDS = 16;
 
@@ -140,7 +146,7 @@ function indexOf(rows: readonly StandingRow[]): ReadonlyMap<string, readonly num
 /** The figures of earlier memos that were told in words like those around an arriving one. */
 export function toldBefore(work: Working, { note, place }: Arriving): ToldBefore {
   const { rows, byStem } = shelfOf(work, note.dimension);
-  const [own = [], before = []] = toldWith(place).split('|').map(wordsIn);
+  const { own, before } = toldAround(place);
   const shared = new Float64Array(rows.length);
   const sharing: number[] = [];
   const add = (stems: readonly string[], worth: number) => {
