@@ -41,7 +41,8 @@ export function conduitIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const lengths = figuresOf(scene, line, 'length');
   const bore =
     lengths.find((figure) => isNear(wordOfFigure(scene, figure), conduit, 3)) ??
-    lengths.find((figure) => isOf(figure, conduit));
+    lengths.find((figure) => isOf(figure, conduit)) ??
+    boreAsArea(scene, line, conduit);
   const across =
     lengths.find((figure) => figure !== bore && isNear(wordOfFigure(scene, figure), cable, 3)) ??
     lengths.find((figure) => figure !== bore && isAcross(scene, line, figure));
@@ -65,6 +66,14 @@ export function conduitIn(scene: CheckScene, line: Line): readonly CheckNote[] {
 /** Said in a phrase, right before it, or a few words behind. */
 const isNear = (at: number, { first, last }: Phrase, behind: number): boolean =>
   at >= first - 1 && at <= last + behind;
+
+/** "A 25 mil conduit" beside cables is read as one of their areas; a conduit has none. */
+function boreAsArea(scene: CheckScene, line: Line, conduit: Phrase): FigureNote | undefined {
+  const area = figuresOf(scene, line, 'area').find(
+    (figure) => figure.unit === 'mm2' && isNear(wordOfFigure(scene, figure), conduit, 0),
+  );
+  return area && { ...area, dimension: 'length', unit: 'mm' };
+}
 
 const isOf = (figure: FigureNote, conduit: Phrase): boolean =>
   CONDUITS.has(singular(figure.item.toLowerCase().split(' ').at(-1) ?? '')) &&

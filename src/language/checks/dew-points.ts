@@ -15,16 +15,20 @@ const SURFACE =
 /** How near the humidity word stands to its figure, in words. */
 const NEAR = 5;
 
+/** "I want to get the paint on" says what for. */
+const isNotHere = ({ words }: Line): boolean =>
+  NOT_HERE.test(words.replace(/ (?:i|we|i'd|we'd) (?:really )?(?:wants?|needs?|should|must) /g, ' '));
+
 /** The dew point that one sentence gives what is needed for: its air and surface stand in it, or right beside it. */
 export function dewPointIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  if (line.asks || NOT_HERE.test(line.words) || !HUMID.test(line.words)) return [];
+  if (line.asks || isNotHere(line) || !HUMID.test(line.words)) return [];
   const humidity = figuresOf(scene, line, 'ratio').find(
     (one) => one.unit === '%' && isStated(one) && one.value <= 100 && isBesideHumid(scene, line, one),
   );
   if (!humidity) return [];
   const near = scene.lines
     .slice(Math.max(0, line.index - 1), line.index + 2)
-    .filter(({ words }) => !NOT_HERE.test(words));
+    .filter((one) => !isNotHere(one));
   const warmths = near.flatMap((one) => figuresOf(scene, one, 'temperature')).filter(isStated);
   const surface = warmths.find(({ item }) => SURFACE.test(item) && !/^in /i.test(item));
   const air = warmths.find((one) => one !== surface && !SURFACE.test(one.item));

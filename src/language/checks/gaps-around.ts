@@ -89,11 +89,19 @@ function besideOf(scene: CheckScene, line: Line, gap: FigureNote) {
   const words = wordsFrom(scene, line, gap);
   for (const { pattern, sides, on } of BEHIND) {
     const found = pattern.exec(words);
-    const isRoom = on === 'both sides' || ROOM.test(found?.[0] ?? '') || LEFT.test(before);
+    const isRoom =
+      on === 'both sides' ||
+      ROOM.test(found?.[0] ?? '') ||
+      LEFT.test(before) ||
+      (sides[0] === 'depth' && / (?:needs?|wants?) $/.test(wordsUpTo(scene, line, gap)));
     if (found) return isRoom ? { sides, on } : undefined;
   }
   return undefined;
 }
+
+/** The words of a line before a figure. */
+const wordsUpTo = (scene: CheckScene, line: Line, figure: FigureNote): string =>
+  line.words.slice(0, line.starts[wordOfFigure(scene, figure) - line.first]);
 
 /** What the gap is beside: named behind it, else what its clause is about. "740 above the floor" is no gap. */
 function thingBeside(scene: CheckScene, line: Line, gap: FigureNote): Phrase | undefined {
@@ -124,7 +132,8 @@ function inputsOf(
 ): readonly SpokenInput[] | undefined {
   const partOf = (side: Attribute) => nameAsTold(scene, name, side);
   const told = beside.sides.filter((side) => attributesOf(scene, partOf(side)).has(side));
-  const sides = told.length > 0 ? told : beside.sides.slice(0, 1);
+  const round = roundSide(scene, name, beside.sides);
+  const sides = told.length > 0 ? told : round ? [round] : beside.sides.slice(0, 1);
   const openings = sides.map((side) => openingSize(scene, line, name, side));
   // "Twelve inches clear on top": of what has no size, nobody will say how high its opening is.
   if (beside.on === 'one side' && told.length === 0 && !openings.some(({ isTold }) => isTold))
@@ -134,6 +143,12 @@ function inputsOf(
     ...sides.map((side) => input('part', `${partOf(side)} ${side}`)),
     input('gap', written(gap)),
   ];
+}
+
+/** A flue has one size across, and what lies in a slot is as wide as it is thick. */
+function roundSide(scene: CheckScene, name: string, sides: readonly Attribute[]): Attribute | undefined {
+  if (!sides.includes('width')) return undefined;
+  return (['diameter', 'thickness'] as const).find((side) => attributesOf(scene, name).has(side));
 }
 
 /** The name that a size of a thing goes by: "fridge each side" beside its gap, "drawer box" of the drawer. */
@@ -154,7 +169,10 @@ function openingSize(scene: CheckScene, line: Line, thing: string, side: Attribu
     .slice(Math.max(0, line.index - 2), line.index + 3)
     .flatMap((one) => figuresIn(scene, one))
     .filter(({ attribute, limit, dimension }) => {
-      const fits = attribute === side || (side === 'width' && /^(?:gap|clearance|size)$/.test(attribute));
+      const fits =
+        attribute === side ||
+        (side === 'width' && /^(?:gap|clearance|size)$/.test(attribute)) ||
+        (side === 'thickness' && attribute === 'width');
       return dimension === 'length' && !limit && fits;
     })
     .map((figure) => ({ ...figure, item: figure.item.toLowerCase() }));

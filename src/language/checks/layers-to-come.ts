@@ -68,18 +68,25 @@ function thicknessesOf(scene: CheckScene, line: Line, layer: Phrase): readonly s
     ({ item, attribute }) => attribute === 'thickness' || item === nameOf(layer),
   );
   const said = lengths[first];
-  if (!said) return [];
+  // The most that a build-up may come to is no layer.
+  if (!said || said.bound === 'at-most') return [];
   const found = [said];
   // "Three quarter ply and an eighth of vinyl": one more on top of it.
   for (const one of lengths.slice(first + 1)) {
     const between = scene.text.slice((found.at(-1) as FigureNote).span.end, one.span.start);
     const isNext = /^[^.;:!?]{0,40}(?:\band\b|\bplus\b|\bthen\b|,)[^.;:!?]{0,12}$/.test(between);
+    // "50 insulation, 65 screed and 15 of flags": a number that was not read is a layer that nobody knows.
+    if (isNext && /\d/.test(between)) return [];
     if (!isNext || one.attribute !== 'thickness' || !LAYERS.has(singular(one.item.split(' ').at(-1) ?? '')))
       break;
     found.push(one);
   }
+  // Of layers that go by one name each is its size; of a name that two have, nobody knows which is meant.
+  const isOneName = new Set(found.map(({ item }) => item)).size < found.length;
   return found.map((one) =>
-    one.item === 'unnamed' || one.attribute !== 'thickness' ? written(one) : `${one.item} thickness`,
+    one.item === 'unnamed' || one.attribute !== 'thickness' || isOneName
+      ? written(one)
+      : `${one.item} thickness`,
   );
 }
 

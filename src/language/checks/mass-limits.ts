@@ -66,7 +66,8 @@ const HOLDERS: readonly NounKind[] = [
 /** The limit on the weight of several things that one sentence gives. */
 export function massLimitIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const figures = line.asks || NO_LIMIT.test(line.words) ? [] : figuresOf(scene, line, 'mass');
-  for (const figure of figures) {
+  // "Plated at two tonnes so the whole lot can't come to more than 1800": what is said of everything goes first.
+  for (const figure of [...figures].sort((a, b) => ofAll(b) - ofAll(a))) {
     const parts = partsHeld(scene, line, figure);
     if (!parts) continue;
     // Where no part is named, the check takes everything that has a weight, and what gets one later.
@@ -76,6 +77,12 @@ export function massLimitIn(scene: CheckScene, line: Line): readonly CheckNote[]
   return [];
 }
 
+const ofAll = ({ item }: FigureNote): number => (item === 'everything' ? 1 : 0);
+
+/** "The joists can't take more than 250": what they may bear is a limit on them, and no sum of theirs. */
+const BEARS =
+  / (?:take|takes|bear|bears|carry|carries|support|supports|stand) (?:any )?(?:more than|over|#) /;
+
 /** The parts that a limit holds, none for everything there is; undefined where it holds one thing, or is no limit. */
 function partsHeld(scene: CheckScene, line: Line, figure: FigureNote): readonly string[] | undefined {
   if (isNamedLimit(scene, line, figure)) return listed(scene, line, figure) ?? [];
@@ -84,7 +91,7 @@ function partsHeld(scene: CheckScene, line: Line, figure: FigureNote): readonly 
     withContents(scene, line) ??
     whereHeld(scene, line, figure) ??
     listed(scene, line, figure) ??
-    ofOneKind(scene, line, figure)
+    (BEARS.test(line.words) ? undefined : ofOneKind(scene, line, figure))
   );
 }
 

@@ -14,7 +14,7 @@ const ASKED =
 const OVER =
   / (?:pitch(?:es|ed)?|slopes?|rises?|leans?|climbs?|falls?|angle) (?:\S+ ){0,4}?# (?:degrees? )?over (?:a (?:run|span|base|going) of )?(?:#) /;
 const SLOPES =
-  / (?:roof|rafter|rafters|pitch|pitched|pitches|slope|slopes|sloped|stairs?|stairway|steps|ladder|gangway|gangplank|ramp|companionway|lean|leans|leaning|hip|ridge|brace|strut|gable|angle) /;
+  / (?:roof|rafter|rafters|pitch|pitched|pitches|slope|slopes|sloped|stairs?|stairway|steps|ladder|gangway|gangplank|ramp|companionway|rake|rakes|raked|lean|leans|leaning|hip|ridge|brace|strut|gable|angle) /;
 const NOT = / (?:was|were|n't|not|never|if|unless) /;
 
 /** What a length is, by the words around it. */

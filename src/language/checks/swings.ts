@@ -61,7 +61,7 @@ const SIDES: readonly (readonly [input: string, heads: ReadonlySet<string>])[] =
   ],
 ];
 const SWUNG = wordSet(
-  'lid door hatch flap bed table leaf seat panel ramp tailgate drawer box motor engine window ladder bunk cover gate top',
+  'lid door hatch flap bed table leaf seat panel ramp tailgate drawer box motor engine window ladder bunk cover gate top rudder leg',
 );
 /** The edge that it hangs on stands for its back: what is ahead is away from the hinge. */
 const HINGED =

@@ -231,12 +231,17 @@ function sizesOf(scene: CheckScene, line: Line, opening: Phrase, until: number):
     const at = wordOfFigure(scene, figure);
     return figure.dimension === 'length' && figure.attribute === 'size' && at >= opening.first && at < until;
   });
-  const [width, height] = (said.length > 0 ? said : pairTold(scene, line, name)).map(written);
+  // Three sizes are those of a thing: "through the hatch and it's 940 by 540 by 480".
+  const own = said.length > 2 ? said.filter(({ item }) => isOpeningNamed(item, name)) : said;
+  const [width, height] = (own.length > 0 ? own : pairTold(scene, line, name)).map(written);
   return [
     width === undefined ? input('opening width', `${name} width`) : input('opening width', width, name),
     height === undefined ? input('opening height', `${name} height`) : input('opening height', height, name),
   ];
 }
+
+const isOpeningNamed = (item: string, name: string): boolean =>
+  item.toLowerCase() === name || item.toLowerCase() === `${name} opening`;
 
 /** So many sentences on either side may tell how large an opening is. */
 const PAIR_NEAR = 2;
@@ -248,8 +253,7 @@ function pairTold(scene: CheckScene, line: Line, name: string): readonly FigureN
   const sizes = near
     .flatMap((one) => figuresIn(scene, one))
     .filter(({ item, attribute, dimension, value }) => {
-      const isIts = item.toLowerCase() === name || item.toLowerCase() === `${name} opening`;
-      return isIts && attribute === 'size' && dimension === 'length' && value > 0;
+      return isOpeningNamed(item, name) && attribute === 'size' && dimension === 'length' && value > 0;
     });
   return sizes.length === 2 ? sizes : [];
 }

@@ -167,7 +167,8 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
   // What holds it is no product: whose clock it is, the glue that was spoken of tells.
   for (const at of verbsOf(line, FREED)) add('freed', at);
   if (!TO_COME.test(line.words)) {
-    if (isNamed || hasCoat) for (const at of verbsOf(line, LAID)) add('laid', at);
+    if (isNamed || hasCoat)
+      for (const at of verbsOf(line, LAID)) if (hasCoat || !putsThing(scene, at)) add('laid', at);
     for (let k = line.first; k < line.endWord; k++) {
       const word = wordAt(scene.parse, k);
       const before = wordAt(scene.parse, k - 1);
@@ -179,6 +180,15 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
     }
   }
   return acts.sort((a, b) => a.at - b.at);
+}
+
+/** "Put the oven in the housing": what is put there is a thing and no coat. */
+function putsThing(scene: RecordScene, verb: number): boolean {
+  const { parse } = scene;
+  if (!/^(?:put|putting|got|getting)$/.test(wordAt(parse, verb)) || productAfter(scene, verb)) return false;
+  const object = phraseAt(parse, verb + 1);
+  if (object?.first !== verb + 1 || object.pronoun !== undefined) return false;
+  return !/^(?:coat|layer)s?$/.test(object.head);
 }
 
 const PUT_ON =

@@ -29,3 +29,9 @@ test.each([
 ])('"%s" asks for none', (said) => {
   expect(checksIn(said)).toEqual([]);
 });
+
+test('a conduit has a bore, also where its size stands beside cables', () => {
+  expect(checksIn('Two cables 9 mil across have to go down a 25 mil conduit.')).toEqual([
+    'conduit fill: cable=9 mm; cable=9 mm; bore=25 mm',
+  ]);
+});

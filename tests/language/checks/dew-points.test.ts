@@ -33,3 +33,9 @@ test.each([
 ])('"%s" asks for no dew point', (said) => {
   expect(dewPoints(said)).toEqual([]);
 });
+
+test('what somebody wants to do is no wish of the tin', () => {
+  const said =
+    "It's sixteen degrees in the hut and eighty percent humidity, the steel chassis is at 14 degrees, I want to get the paint on.";
+  expect(dewPoints(said)).toEqual([{ air: '16 degC', humidity: '80 %', surface: '14 degC' }]);
+});

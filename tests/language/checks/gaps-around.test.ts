@@ -72,3 +72,16 @@ test.each([
 ])('"%s" asks for none', (said) => {
   expect(checksIn(said)).toEqual([]);
 });
+
+test.each([
+  [
+    'The fridge needs 30 mil behind it, the recess is 620 deep and the fridge is 600 deep.',
+    'opening=recess depth; part=fridge depth; gap=30 mm',
+  ],
+  [
+    "The centreboard is 22 thick and the slot's 28 wide. The centreboard needs 2 mil clear either side.",
+    'opening=slot width; part=centreboard thickness; gap=2 mm',
+  ],
+])('"%s" is held against what is there', (said, inputs) => {
+  expect(checksIn(said)).toEqual([`clearance: ${inputs}`]);
+});

@@ -48,3 +48,16 @@ test('each layer that is told along counts', () => {
     'height over finished floor: height=bench above subfloor height; layers=floor thickness; layers=vinyl thickness',
   ]);
 });
+
+test('the most of a build-up, and a list of which one layer was not read, are no layers to come', () => {
+  expect(
+    checksIn(
+      "The floor's going in. The floor build-up can't be more than 90: 50 of insulation, 18 of ply and 20 of oak boards.",
+    ),
+  ).toEqual([
+    'stack-up: layers=insulation thickness; layers=ply thickness; layers=oak boards thickness; limit=90 mm',
+  ]);
+  expect(
+    checksIn("The floor still has to go down, that's 50 insulation, 65 screed and 15 of flags."),
+  ).toEqual([]);
+});

@@ -92,3 +92,10 @@ test.each([
 ])('"%s" limits nothing together', (said) => {
   expect(checksIn(said)).toEqual([]);
 });
+
+test('of two limits in one sentence that of everything is meant; what joists may bear is no sum of joists', () => {
+  expect(
+    checksIn("The trailer's plated at two tonnes so the whole lot can't come to more than 1800 kilos."),
+  ).toEqual(['running mass: limit=1800 kg']);
+  expect(checksIn("The loft joists can't take more than 250 kilos all together up there.")).toEqual([]);
+});

@@ -183,3 +183,11 @@ test.each([
 ])('"%s" asks for no passage', (said) => {
   expect(checksIn(said)).toEqual([]);
 });
+
+test('three sizes told of a thing are not those of the opening', () => {
+  const said =
+    "Loft hatch is 600 by 550. The tank has to go up through the loft hatch and it's 940 by 540 by 480 outside.";
+  expect(checksIn(said)).toEqual([
+    'panel through opening: panel length=940 mm; panel width=540 mm; thickness=480 mm; opening width=600 mm; opening height=550 mm',
+  ]);
+});
