@@ -95,10 +95,19 @@ function bothSystems(quantity: Quantity, units: HouseUnits): string {
   return other === undefined ? quantityText(quantity) : `${quantityText(quantity)} (${other})`;
 }
 
+/** What was given of an input; a fall as one in so many, as it is set out and as it is told. */
+export function amountText({ range, isFall }: InputRead, units: HouseUnits): string {
+  if (range === undefined) return '';
+  if (!isFall || !(range.low > 0)) return rangeText(range, units);
+  const oneIn = (share: number) =>
+    `1 in ${quantityText({ value: Number((1 / share).toPrecision(3)), unit: '1' })}`;
+  return range.low === range.high ? oneIn(range.mid) : `${oneIn(range.low)} to ${oneIn(range.high)}`;
+}
+
 function inputRows(input: InputRead, now: string): readonly Row[] {
-  const { name, expression, range, missing, reads } = input;
+  const { name, expression, missing, reads } = input;
   if (missing !== undefined) return [[name, `missing: ${oneLine(missing)}`]];
-  const amount = range ? rangeText(range, 'metric') : '';
+  const amount = amountText(input, 'metric');
   const open = input.open ? `, open ${input.open}` : '';
   // A plain number says itself; so does a single figure.
   const isPlain = reads.length === 0;

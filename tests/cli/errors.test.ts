@@ -259,7 +259,7 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
   [
     'check-unrun',
     ['work', 'out', 'clearance', 'opening=706', 'part=7 kg'],
-    `clearance: opening: a number alone has no unit; part: it is a quantity of mass, and ${CLEARANCE.inputs[1]?.says} is one of length\n  next   ${CLEARANCE_CALL}`,
+    `clearance: opening: a number alone has no unit; part: it is a mass, and a length is wanted: ${CLEARANCE.inputs[1]?.says}\n  next   ${CLEARANCE_CALL}`,
     2,
   ],
   [

@@ -6,17 +6,18 @@ import type { SpokenInput } from '../../language/notes.ts';
 import { LIMIT_MARK } from '../counterpart.ts';
 import { secondsBetween } from '../instants.ts';
 import { shapeOf, wordsOf } from '../names.ts';
-import type { ModelReader, StandingRow } from '../rows.ts';
+import type { ClaimRow, ModelReader, StandingRow } from '../rows.ts';
 import { stemOf } from '../stems.ts';
 import type { Check } from './check.ts';
-import type { AskedCheck } from './check-rows.ts';
+import type { AskedCheck, InputRead } from './check-rows.ts';
 import { mayBeSame, productOfCheck } from './products.ts';
 
 /** What the air is told of: itself, or the place that it is in. */
 const AIR = new Set(
   `air ambient room shed workshop shop garage barn tent tunnel cabin saloon hull hold bilge van truck bus camper caravan boat house
   attic loft cellar basement kitchen bathroom bedroom hall hallway lounge office studio yard hangar boatshed unit indoors inside site
-  greenhouse polytunnel container unnamed weather everything wheelhouse cockpit forepeak`
+  greenhouse polytunnel container bothy hut steading byre croft chapel mill outhouse wagon caravan yurt shack lodge cottage
+  outbuilding lean-to porch conservatory unnamed weather everything wheelhouse cockpit forepeak`
     .split(/\s+/)
     .map(stemOf),
 );
@@ -34,7 +35,7 @@ export interface Assumed {
   readonly watches: readonly string[];
 }
 
-type Reader = Pick<ModelReader, 'standingIn' | 'item' | 'claim' | 'checksWatching'>;
+type Reader = Pick<ModelReader, 'standingIn' | 'item' | 'claim' | 'claimsOf' | 'checksWatching'>;
 
 /** Air is another every day. */
 const KEEPS = 24 * 3600;
@@ -45,16 +46,16 @@ export function assumedInputs(reader: Reader, check: Check, asked: AskedCheck, w
     check.inputs.some((input) => input.name === name) &&
     !asked.inputs.some(({ input }) => input.trim() === name);
   const name = check.inputs.find(({ ofAir }) => ofAir)?.name ?? 'temperature';
-  const [air, least] = [wants(name) ? airOf(reader) : undefined, wants('least temperature')];
+  const [air, least] = [wants(name) ? airOf(reader, when) : undefined, wants('least temperature')];
   const floor = least ? leastOf(reader, productOfCheck(asked)) : undefined;
   const age = air && secondsBetween(air.saidAt, when);
-  const isOld = age !== undefined && age > KEEPS;
+  const isOld = age !== undefined && Math.abs(age) > KEEPS;
   const isNeeded = check.inputs.some((input) => input.name === name && !input.optional);
   const taken = air && (!isOld || isNeeded) ? air : undefined;
   const said = air && `the air as it was told on ${air.saidAt.slice(0, 10)}`;
   return {
     inputs: [
-      ...(taken ? [{ input: name, expression: `[${taken.row.slot}]` }] : []),
+      ...(taken ? [{ input: name, expression: taken.expression }] : []),
       ...(floor ? [{ input: 'least temperature', expression: floor.expression }] : []),
     ],
     notes: [
@@ -75,13 +76,27 @@ export function assumedInputs(reader: Reader, check: Check, asked: AskedCheck, w
   };
 }
 
+/** Why air that was given with the check may be another by now: it was told on another day. */
+export function agedAir(
+  check: Check,
+  { name, reads }: InputRead,
+  when: string | undefined,
+): Assumed['doubt'] | undefined {
+  if (when === undefined || !check.inputs.some((input) => input.name === name && input.ofAir))
+    return undefined;
+  const told = reads.find(({ source }) => source && secondsBetween(source.recordedAt, when) > KEEPS)?.source;
+  return (
+    told && { input: name, why: `it was told on ${told.recordedAt.slice(0, 10)}, and may be another by now` }
+  );
+}
+
 interface Air {
-  readonly row: StandingRow;
+  readonly expression: string;
   readonly saidAt: string;
 }
 
-/** The air as it was told last. */
-function airOf(reader: Reader): Air | undefined {
+/** The air as it was told nearest before a time or within a day of it, else as it was told last. */
+function airOf(reader: Reader, when: string): Air | undefined {
   return reader
     .standingIn('temperature')
     .flatMap((row): Air[] => {
@@ -90,10 +105,26 @@ function airOf(reader: Reader): Air | undefined {
       const isTold = row.bound === 'exact' || row.bound === 'about' || row.bound === 'between';
       if (!claim || !isTold || row.slot.includes(LIMIT_MARK) || claim.state === 'target' || !isAir(name))
         return [];
-      return [{ row, saidAt: claim.source.recordedAt }];
+      return [airAt(reader, row, claim, when)];
     })
     .sort((a, b) => secondsBetween(b.saidAt, a.saidAt))
     .at(-1);
+}
+
+/** Of a series the reading of that day; the one that stands goes by its name, so that its age is shown. */
+function airAt(reader: Reader, row: StandingRow, last: ClaimRow, when: string): Air {
+  const standing = { expression: `[${row.slot}]`, saidAt: last.source.recordedAt };
+  if (Math.abs(secondsBetween(standing.saidAt, when)) <= KEEPS) return standing;
+  const ofDay = reader
+    .claimsOf(row.itemId)
+    .filter(
+      (claim) =>
+        claim.slot === row.slot &&
+        (claim.status === 'series' || claim.status === 'superseded' || claim.status === 'standing') &&
+        Math.abs(secondsBetween(claim.source.recordedAt, when)) <= KEEPS,
+    )
+    .at(-1);
+  return ofDay ? { expression: `${ofDay.value} ${ofDay.unit}`, saidAt: ofDay.source.recordedAt } : standing;
 }
 
 function isAir(name: string): boolean {

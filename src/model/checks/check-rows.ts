@@ -90,6 +90,8 @@ export interface InputRead {
     readonly high: number;
     readonly unit: UnitName;
   };
+  /** A share that is told as one in so many. */
+  readonly isFall?: boolean;
   /** The side that its bound leaves open: "at least" has no upper end. */
   readonly open?: 'above' | 'below';
   readonly reads: readonly FigureRead[];

@@ -42,10 +42,11 @@ function conduitFillOf(given: Given): Worked {
   const fill = rangeOf((filled, whole) => filled / whole, areas, bore);
   const limit = fillLimit(cables.length, given.options.get('piece') === NIPPLE);
   const holds = isAtLeast(limit, fill.high);
+  const isWider = cables.some((cable) => cable.low > one(given, 'bore').high);
   const count = cables.length === 1 ? 'one cable' : `${cables.length} cables`;
   return {
     verdict: holds ? 'holds' : 'broken',
-    why: `${saidRange(say, fill, 'ratio', '%')} filled by ${count}, ${holds ? 'within' : 'over'} the ${say(limit, 'ratio', '%')} published for it. ${ARITHMETIC_ONLY.charAt(0).toUpperCase()}${ARITHMETIC_ONLY.slice(1)}`,
+    why: `${isWider ? 'a cable is thicker than the bore; ' : ''}${saidRange(say, fill, 'ratio', '%')} filled by ${count}, ${holds ? 'within' : 'over'} the ${say(limit, 'ratio', '%')} published for it. ${ARITHMETIC_ONLY.charAt(0).toUpperCase()}${ARITHMETIC_ONLY.slice(1)}`,
     results: [
       { name: 'fill', kind: 'ratio', range: fill, unit: '%' },
       { name: 'cable area', kind: 'area', range: areas, unit: 'mm2' },

@@ -62,9 +62,13 @@ export interface Reading extends Names {
   readonly exampleOf: (kind: string) => string;
 }
 
+/** "1 in 40" of a fall, as it is told and set out. */
+const asShare = (expression: string): string =>
+  expression.replace(/\b(?:one|1) in (\d+(?:\.\d+)?)\b/gi, '1/$1');
+
 /** Reads one input of a check. */
 export function readInput(reading: Reading, input: CheckInput, asked: SpokenInput): InputAtHand {
-  const { shape, parts: texts } = intervalWords(asked.expression);
+  const { shape, parts: texts } = intervalWords(input.isFall ? asShare(asked.expression) : asked.expression);
   const [first = '', second] = texts;
   const middle = readPart(reading, input, first);
   const parts =
@@ -278,8 +282,8 @@ function pushedAway(known: Known, factor: number): Known {
 
 function kindWords({ kind, says }: CheckInput, got: string, isBare: boolean): string {
   if (got === 'ratio' && isBare) return 'a number alone has no unit';
-  const shown = got === 'ratio' ? 'a plain number' : `a quantity of ${got}`;
-  return `it is ${shown}, and ${says} is one of ${kind}`;
+  const shown = got === 'ratio' ? 'a plain number' : `a ${got}`;
+  return `it is ${shown}, and a ${kind} is wanted: ${says}`;
 }
 
 function troubleOf(

@@ -12,7 +12,12 @@ export const SHEET_MASS: Check = {
   inputs: [
     { name: 'length', kind: 'length', says: 'length of a sheet' },
     { name: 'width', kind: 'length', says: 'width of a sheet' },
-    { name: 'thickness', kind: 'length', says: 'measured thickness: the nominal one is often not it' },
+    {
+      name: 'thickness',
+      kind: 'length',
+      says: 'measured thickness: the nominal one is often not it',
+      most: 0.3,
+    },
     {
       name: 'count',
       kind: 'ratio',

@@ -107,14 +107,16 @@ function sheetsAt(inRows: Range, pieces: number): Range {
   return { low: sheets(inRows.high), mid: sheets(inRows.mid), high: sheets(inRows.low) };
 }
 
+const isOne = ({ low, high }: Range): boolean => low === 1 && high === 1;
+const sheetWords = (count: Range): string => (isOne(count) ? 'one sheet' : `${saidCount(count)} sheets`);
+const there = (count: Range): string => `there ${isOne(count) ? 'is' : 'are'} ${saidCount(count)}`;
+
 function judged(sheets: Range | undefined, least: Range, enough: Range, pieces: number) {
-  const bound = `${pieces} pieces take at least ${saidCount(least)}`;
-  const rows = `${saidCount(enough)} do in plain rows`;
+  const bound = `${pieces} pieces take at least ${sheetWords(least)}`;
+  const rows = `${sheetWords(enough)} ${isOne(enough) ? 'does' : 'do'} in plain rows`;
   if (!sheets) return { verdict: 'told', why: `${bound}; ${rows}` } as const;
-  if (sheets.low < least.high)
-    return { verdict: 'broken', why: `${bound}, there are ${saidCount(sheets)}` } as const;
-  if (sheets.low >= enough.high)
-    return { verdict: 'holds', why: `${rows}, there are ${saidCount(sheets)}` } as const;
-  const why = `${bound} and ${rows}: with ${saidCount(sheets)} a cutting plan decides`;
+  if (sheets.low < least.high) return { verdict: 'broken', why: `${bound}, ${there(sheets)}` } as const;
+  if (sheets.low >= enough.high) return { verdict: 'holds', why: `${rows}, ${there(sheets)}` } as const;
+  const why = `${bound} and ${rows}: with ${sheetWords(sheets)} a cutting plan decides`;
   return { verdict: 'told', why } as const;
 }

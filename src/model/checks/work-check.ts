@@ -2,7 +2,7 @@
 import type { HouseUnits, SpokenInput } from '../../language/notes.ts';
 import { unitKind } from '../units.ts';
 import { checkNamed } from './all-checks.ts';
-import { assumedInputs } from './assumed-inputs.ts';
+import { agedAir, assumedInputs } from './assumed-inputs.ts';
 import { clocked, clocksOf, doubted, noneGiven, type Outcome, watchesOfTime } from './at-a-time.ts';
 import type { Check, CheckInput, Given, Range } from './check.ts';
 import type { AskedCheck, CheckRun, InputRead, ResultRead } from './check-rows.ts';
@@ -79,11 +79,14 @@ export function workCheck(
   ];
   const ran = troubles.length > 0 ? notRun(troubles) : judged(check, given, atHand);
   const outcome = clocked(check, ran, clocks, now);
-  const inputs = inputsRead(base, check, atHand, system).map((one) => doubted(one, assumed?.doubt));
+  const when = now === undefined ? undefined : (clocks.at(-1)?.start.at ?? now);
+  const inputs = inputsRead(base, check, atHand, system)
+    .map((one) => doubted(one, assumed?.doubt))
+    .map((one) => doubted(one, agedAir(check, one, when)));
   return {
     run: {
       check: check.name,
-      ...withDoubts(outcome, inputs, layersOn(check, given, atHand)),
+      ...withDoubts(outcome, inputs, layersOn(check, given, atHand), isOfAir(check)),
       results: resultsOf(outcome, system, region),
       notes: [
         ...outcome.notes,
@@ -256,11 +259,20 @@ function layersOn(check: Check, given: Given, atHand: readonly InputAtHand[]): L
   };
 }
 
-/** A verdict on figures that may not be so any more is none to go by; what breaks is told all the same. */
+const isOfAir =
+  (check: Check) =>
+  ({ name }: InputRead): boolean =>
+    check.inputs.some((input) => input.name === name && input.ofAir === true);
+
+/**
+ * A verdict on figures that may not be so any more is none to go by. What breaks is told all the same, but not by the air
+ * of another day: that is gone.
+ */
 function withDoubts(
   { state, why, ask }: Outcome,
   inputs: readonly InputRead[],
   layers: LayersOn | undefined,
+  isAir: (input: InputRead) => boolean,
 ): Pick<CheckRun, 'state' | 'why' | 'ask'> {
   const doubts = inputs.flatMap(({ reads }) =>
     reads.flatMap(({ name, doubt }) => (doubt === undefined ? [] : [`${name}: ${doubt}`])),
@@ -268,7 +280,8 @@ function withDoubts(
   const told = [...new Set(doubts)].join('; ');
   if (told === '' || state === 'not-run' || state === 'refused') return { state, why, ask };
   const again = ['measure again, or say that it still holds'];
-  if (state === 'broken') return { state, why: `${why}; besides, ${told}`, ask: again };
+  const isGone = inputs.some((one) => isAir(one) && one.reads.some(({ doubt }) => doubt !== undefined));
+  if (state === 'broken' && !isGone) return { state, why: `${why}; besides, ${told}`, ask: again };
   const less = layers ? `; with ${layers.words} on it: ${layers.why}` : '';
   // One layer alone breaks it: there is nothing left to hope for from measuring.
   const isSure = layers?.isBroken === true;
@@ -321,6 +334,7 @@ function inputsRead(
         ...(resolved.of === undefined ? {} : { of: resolved.of }),
         ...(range && unit
           ? {
+              ...(input.isFall && unit === '1' ? { isFall: true } : {}),
               range: {
                 low: readable(range.low, unit, region).value,
                 mid: readable(range.mid, unit, region).value,

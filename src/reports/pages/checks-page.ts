@@ -3,7 +3,7 @@
 import type { InputRead } from '../../model/checks/check-rows.ts';
 import type { CheckView } from '../../model/checks/check-views.ts';
 import { stateText } from '../check-words.ts';
-import { inOrder, rangeText } from '../checks-text.ts';
+import { amountText, inOrder, rangeText } from '../checks-text.ts';
 import { clock } from '../source-text.ts';
 import { productWords } from '../window-words.ts';
 import { oneLine } from '../words.ts';
@@ -61,9 +61,10 @@ function windowWords(desk: Desk, window: NonNullable<CheckView['window']>): Part
 }
 
 /** What went in, the figures it was read from, their age, and what is to be said against them. */
-function inputWords(desk: Desk, { expression, range, open, reads, missing }: InputRead): Part {
+function inputWords(desk: Desk, input: InputRead): Part {
+  const { expression, open, reads, missing } = input;
   if (missing !== undefined) return `missing: ${missing}`;
-  const amount = range === undefined ? '' : rangeText(range, 'mixed');
+  const amount = amountText(input, 'mixed');
   const figures = reads.map(
     ({ name, source, state, doubt }) =>
       html`${linked(name, desk.links.named(name, source))} (${

@@ -25,9 +25,13 @@ test.each([
 );
 
 test.each([
-  ['1', 'broken', '9 pieces take at least 2, there are 1'],
-  ['2', 'told', '9 pieces take at least 2 and 3 do in plain rows: with 2 a cutting plan decides'],
-  ['3', 'holds', '3 do in plain rows, there are 3'],
+  ['1', 'broken', '9 pieces take at least 2 sheets, there is 1'],
+  [
+    '2',
+    'told',
+    '9 pieces take at least 2 sheets and 3 sheets do in plain rows: with 2 sheets a cutting plan decides',
+  ],
+  ['3', 'holds', '3 sheets do in plain rows, there are 3'],
 ])('with %s sheets it is %s', (sheets, verdict, why) => {
   expect(pieces('900 mm', '700 mm', '9', { kerf: '3 mm', sheets })).toMatchObject({ verdict, why });
 });
