@@ -311,6 +311,7 @@ export function waitOf(words: string): string {
   return words
     .replace(/^(?:so|and|but|only|the|a|an|my|our|those|these|that|there(?:'s| is| are))\s+/i, '')
     .replace(/['’](?:s|re)\b/, '')
+    .replace(/,?\s+(?:obviously|anyway|though|of course|I suppose)$/i, '')
     .replace(/\s+/g, ' ')
     .trim();
 }

@@ -15,6 +15,7 @@ test.each([
   ['Battery is at 12.4, should be 12.7.', '12.4 V; 12.7 V'],
   ['It comes on at thirty and cuts out at fifteen psi.', '30 psi; 15 psi'],
   ['He swore eighty nine kilowatt. The plate says 98.', '89 kW; 98 kW'],
+  ["Swapped it for a ten amp. I don't like that. The book says seven and a half.", '10 A; 7.5 A'],
   ['The stern is 5.2 millimetres and 4.1 by the bow.', '5.2 mm; 4.1 mm'],
 ])('"%s": the second half of a contrast measures the same: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
@@ -25,6 +26,7 @@ test.each([
   ['The clamp is 15 kilos, four on the crew agree.', '15 kg'],
   ['It weighs 15 kilos. Number 12 is next.', '15 kg'],
   ['The plate is five mil, page ten.', '5 mm'],
+  ['Eighteen are complete, five of nine are cracked.', 'none'],
 ])('"%s": what is no second half is left alone: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });

@@ -142,6 +142,7 @@ export const apposition: Frame = {
     ['I bought a bandsaw, [210 kg]', 'bandsaw'],
     ['the bench stands in the alcove, [740] to the top', 'bench'],
     ['I set the slide at [2 thou]', 'slide'],
+    ["The tank is leaking. It's stainless, [900] by [400]", 'tank, tank'],
   ],
   leaves: ['so [730]'],
   read: (site) => {
@@ -156,7 +157,8 @@ export const apposition: Frame = {
     if (/^(?:less|minus|plus)$/.test(wordAt(parse, direct.first - 1))) return claim(sumSubject(site));
     // "the ridge beam is a glulam, 90 by 315": what is called something else is still what is measured.
     const called = anchor.comma ? calledSo(site, direct) : undefined;
-    if (called) return claimOf(site, called);
+    const told = called && claimOf(site, called);
+    if (told) return told;
     const oblique = discourse.roleOf(direct) === 'oblique';
     // "775 across the table, 210 kilos": the place belongs to the figure before.
     const last = discourse.last;
@@ -197,16 +199,16 @@ export const apposition: Frame = {
   },
 };
 
-/** The subject of "X is a Y" when Y is the phrase; undefined where X is only "it". */
+/** The subject of "X is a Y" when Y is the phrase. */
 function calledSo(site: Site, complement: Phrase): Phrase | undefined {
   const { parse } = site;
   let k = complement.first - 1;
   while (tagAt(parse, k) === 'adverb') k--;
   if (tagAt(parse, k) !== 'be') return undefined;
   const subject = subjectBefore(site, k);
-  return subject && !isSpeaker(subject) && subject.name.length > 0 && !isReporter(subject)
-    ? subject
-    : undefined;
+  // "The lintel cracked when the props came out. It's got to be oak, 200 by 250": what is called so may be an "it".
+  const isThing = subject && (subject.name.length > 0 || /^(?:it|she)$/.test(subject.pronoun ?? ''));
+  return isThing && !isSpeaker(subject) && !isReporter(subject) ? subject : undefined;
 }
 
 const isBareStuff = (phrase: Phrase): boolean => {

@@ -1,5 +1,6 @@
 import { isPlural, kindsOf } from '../../lexicon/trade-nouns.ts';
 import type { Attribute } from '../../notes.ts';
+import { readNumber } from '../../numbers/read-number.ts';
 import { backOverFillers, each, onOverFillers, PhraseTable } from '../../phrases.ts';
 import { BEFORE_BOUND } from '../../rules/bound-words.ts';
 import type { Amount, Room } from '../../rules/rule.ts';
@@ -63,6 +64,8 @@ function ofStuff(room: Room, amount: Amount): boolean {
   if (wordAt(room, amount.to) !== 'of') return false;
   const stuff = room.tokens[amount.to + 1];
   if (stuff?.kind !== 'word') return false;
+  // "Five of nine": a part of a number.
+  if (readNumber(room.tokens, amount.to + 1)) return false;
   if (/^(?:it|that)$/.test(stuff.word)) return (amount.number.decimals ?? 0) > 0 || amount.value >= 100;
   return !/^(?:the|my|our|his|her|their|its|it|them|these|those|us|you|that|this|what|which|all|course|any|each|every)$/.test(
     stuff.word,

@@ -102,7 +102,8 @@ export function readOff(room: Room, amount: Amount, out: readonly Amount[]): Mea
     /^(?:'s|is)$/.test(wordAt(room, amount.to)) &&
     /^(?:all|plenty|enough|what)$/.test(wordAt(room, amount.to + 1));
   if (!SAYS.test(wordAt(room, amount.from - 1)) && !decided && !asWhole) return undefined;
-  const last = lastWithUnit(room, out, amount, 1);
+  // "Swapped it for a ten amp. I don't like that. The book says seven and a half.": an aside may stand between.
+  const last = lastWithUnit(room, out, amount, SAYS.test(wordAt(room, amount.from - 1)) ? 2 : 1);
   if (!last?.unit || !last.dimension || last.unitAssumed || last.dimension === 'money') return undefined;
   if (last.dimension === 'length' || last.dimension === 'time' || !close(amount.value, last.value, 1.5))
     return undefined;
