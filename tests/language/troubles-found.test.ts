@@ -59,6 +59,7 @@ test.each([
   ['I lifted the flags. Yer man with the digger is coming Monday.', []],
   ['The electrician is coming back on Tuesday for a look.', []],
   ["The plumber's bringing the boiler Friday.", ['boiler']],
+  ['Kelson bolts. Ordered new ones in bronze, three weeks.', ['kelson bolts']],
   ['Shed slab got poured this arvo. Keep it wet for a week.', []],
 ])('"%s" brings %j', (text, items) => {
   expect(read(text).arrivals.map(({ item }) => item)).toEqual(items);
@@ -68,6 +69,12 @@ test('a reading comes back where the one that it yielded to falls', () => {
   expect(read('Swapped it for a ten amp and it held.').done.map(({ quote }) => quote)).toEqual([
     'Swapped it for a ten amp',
   ]);
+});
+
+test('room that there must be is no job, and what was to be is no measure', () => {
+  expect(read("Need 450 to the bulkhead by the book, I've 380.").tasks).toEqual([]);
+  const { figures } = read("The post's in the ground 600. It was to be 750 but I hit rock.");
+  expect(figures.map(({ value, state }) => `${value} ${state}`)).toEqual(['600 made', '750 target']);
 });
 
 test('what is left over is no foliage', () => {

@@ -71,7 +71,7 @@ const STATE_RULES: readonly StateRule[] = [
     name: 'wants to be',
     state: 'target',
     before:
-      /\b(?:wants?|needs?|has|have|had|got|ought|supposed|meant|going) to (?:be|come|go|sit|stand|end|measure|read)(?: \w+){0,3}$|\b(?:should|must|oughta|gotta|wanna|gonna|'ll|will|shall)(?: be| come| go| sit| need| want| have)?(?: \w+){0,2}$|\b(?:wants?|needs?|requires?|after|aiming (?:for|at))(?: a| about| another| only)*$/,
+      /\b(?:wants?|needs?|has|have|had|got|ought|supposed|meant|going|(?:it|that|she|they) (?:was|were)) to (?:be|come|go|sit|stand|end|measure|read)(?: \w+){0,3}$|\b(?:should|must|oughta|gotta|wanna|gonna|'ll|will|shall)(?: be| come| go| sit| need| want| have)?(?: \w+){0,2}$|\b(?:wants?|needs?|requires?|after|aiming (?:for|at))(?: a| about| another| only)*$/,
     after: /^(?:is what I need|the \w+ should be|they should be|it should be|it'll be|it will be)\b/,
   },
   {

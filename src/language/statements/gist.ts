@@ -277,12 +277,14 @@ export function itemOf(draft: Draft, scene: Scene): string {
     /^(?:(?:so|and|but|the|a|an|my|our|your|his|her|their|new|well|right|okay|now|oh)\s+)+/i,
     '',
   );
-  if (bare && !NO_THING.test(bare.toLowerCase()) && !ONLY_A_NUMBER.test(bare) && !SAYS.test(bare))
+  // "New ones in bronze": another of what was spoken of.
+  const isOnes = bare !== undefined && /^ones\b/i.test(bare);
+  if (bare && !isOnes && !NO_THING.test(bare.toLowerCase()) && !ONLY_A_NUMBER.test(bare) && !SAYS.test(bare))
     return bare;
   const named = (words: string | undefined) =>
     words && (MEASURE_ONLY.test(words) || ONLY_A_NUMBER.test(words)) ? undefined : words;
   return (
-    (bare && (/^(?:them|those|these|they)$/i.test(bare) || ONLY_A_NUMBER.test(bare))
+    (bare && (isOnes || /^(?:them|those|these|they)$/i.test(bare) || ONLY_A_NUMBER.test(bare))
       ? named(
           antecedentOf(draft.from, scene, true)?.text.replace(
             /^(?:the|a|an|my|our|new|those|these|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+))\s+/i,

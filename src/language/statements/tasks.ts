@@ -285,6 +285,8 @@ export const TASK_RULES: readonly StatementRule[] = [
     '^<lead>* (?: still )? need (?: to get )? (?<object> (?: a | an | some | more | another | new | <number> ) <any>{1,7} )$',
     (found, said) =>
       !REST_ONLY.test(said.code) &&
+      // "Need 450 to the bulkhead": how much room there must be.
+      !(has(found.part('object').slice(0, 1), 'Q') && has(found.part('object').slice(1, 2), 'R')) &&
       !/ (?:mil|mm|inch|inches|foot|feet|degrees)\//.test(
         found
           .part('object')

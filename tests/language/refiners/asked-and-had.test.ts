@@ -12,6 +12,7 @@ test.each([
   ["We need 12 amps, the supply's only 10.", '12 A; 10 A'],
   ["The barn door wants 3 metres, the opening's only 2.", '3 m at-least; 2 m'],
   ["She needs 1.2 metres of water and there's only 0.9.", '1.2 m; 0.9 m'],
+  ["Need 450 to the bulkhead by the book, I've 380.", '450 mm at-least; 380 mm'],
   ['The brace is 12 metres, it wants 14.', '12 m; 14 m'],
 ])('"%s": in the unit of what is asked for: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);

@@ -10,6 +10,8 @@ const CLAUSE_ENDS = /^(?:|[.,;:!?]|and|but|so|now|there|here|left|long|wide|high
 const LIGHT = /^(?:be|for|at|least|a|an|about|good|to|have|all|of|the|some|around)$/;
 /** What is there and what is asked for are of one size: farther apart the number is of something else. */
 const APART = 3;
+/** Nobody has so many of a thing beside how much room there is. */
+const BIG = 100;
 /** Tokens from one number to the other. */
 const REACH = 9;
 
@@ -26,16 +28,21 @@ export function asAskedFor(room: Room, amount: Amount, out: readonly Amount[]): 
 
 /** Whether a bare number tells what there is beside what was asked for, or what is asked for beside what there is. */
 export function isSetAgainst(room: Room, amount: Amount, last: Amount): boolean {
-  if (!last.unit || last.unitAssumed || last.role === 'count' || amount.from - last.to > REACH) return false;
+  if (!last.unit || last.role === 'count' || amount.from - last.to > REACH) return false;
+  // "Need 450 to the bulkhead, I've 380": big numbers of one unit, though nobody says it.
+  if (last.unitAssumed && (amount.value < BIG || last.value < BIG)) return false;
   if (room.tokens[last.from]?.sentence !== room.tokens[amount.from]?.sentence) return false;
   if (!CLAUSE_ENDS.test(wordAt(room, amount.to)) || !close(last.value, amount.value, APART)) return false;
   return isHad(room, amount) ? isAsked(room, last) : isAsked(room, amount) && isTold(room, last);
 }
 
 /** "'s only 12", "I've only got 7". */
-function isHad(room: Room, { from }: Amount): boolean {
+function isHad(room: Room, amount: Amount): boolean {
+  const { from } = amount;
   let at = from - 1;
   if (/^(?:about|got|get)$/.test(wordAt(room, at))) at--;
+  if (amount.value >= BIG && /^(?:'ve|have)$/.test(wordAt(room, at)))
+    return /^(?:i|we)$/.test(wordAt(room, at - 1));
   if (!/^(?:only|just|barely)$/.test(wordAt(room, at))) return false;
   return IS.test(wordAt(room, at - 1));
 }

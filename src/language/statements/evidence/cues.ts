@@ -6,6 +6,7 @@ import { type Draft, firstWord, isSubordinate, type Scene } from '../draft.ts';
 import { isNoJob } from '../no-job.ts';
 import { isFaultOver, isForgiven } from '../no-matter.ts';
 import { tellsWhichAndSize } from '../which-and-size.ts';
+import type { Said } from '../words.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { isOpeningDay } from './opening-day.ts';
 import { isPlainSize } from './plain-size.ts';
@@ -91,7 +92,8 @@ export function candidatesOf(
       )
         return;
       if ((kind === 'task' || kind === 'arrival') && daysOf.has(index)) return;
-      // "Keep it wet for a week": an order, and nothing that comes.
+      // "Three weeks" tells how long the goods named before take; "keep it wet for a week" is an order.
+      if (kind === 'arrival' && isOnlyHowLong(said)) return;
       if (
         kind === 'arrival' &&
         /^(?:keep|leave|let|give|put|hold)$/.test(said.words[firstWord(said)]?.lower ?? '')
@@ -197,3 +199,14 @@ function ruleCues(draft: Draft, kind: Kind, { kept }: Around, add: Add): void {
       break;
     }
 }
+
+/** "Three weeks", "about a fortnight": a stretch of time and no other word. */
+const isOnlyHowLong = ({ words }: Said): boolean =>
+  words.length <= 4 &&
+  /^(?:days?|weeks?|fortnights?|months?)$/.test(words.at(-1)?.lower ?? '') &&
+  words
+    .slice(0, -1)
+    .every(
+      ({ lower, classes }) =>
+        /[QTLA]/.test(classes) || /^(?:about|around|or|so|couple|of|maybe|of)$/.test(lower),
+    );
