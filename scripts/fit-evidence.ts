@@ -4,12 +4,14 @@
 // fitted without its story, and the weights of cues are fitted on those scores. With --check the stories after --unseen
 // are left out in turn, and nothing is written.
 import { writeFileSync } from 'node:fs';
+import type { Draft } from '../src/language/statements/draft.ts';
 import { type Candidate, candidatesOf } from '../src/language/statements/evidence/cues.ts';
-import type { KindWeights } from '../src/language/statements/evidence/evidence.ts';
-import { oddsOf } from '../src/language/statements/evidence/evidence.ts';
+import { draftOf, type KindWeights, oddsOf } from '../src/language/statements/evidence/evidence.ts';
+import { joinAdded } from '../src/language/statements/evidence/join-added.ts';
 import { KINDS, type Kind } from '../src/language/statements/evidence/kinds.ts';
 import { type Row, STEP, writeTable } from '../src/language/statements/evidence/table-text.ts';
 import type { WordScores } from '../src/language/statements/evidence/word-scores.ts';
+import { withoutLookalikes } from '../src/language/statements/not-told.ts';
 import { refine } from '../src/language/statements/refiners.ts';
 import { casesOf, clausesOf, OWN_SENTENCE, overlap } from './evidence/cases.ts';
 import { type CueCase, fitCues, fitWords, oddsOfWords, type WordModel } from './evidence/logistic.ts';
@@ -34,6 +36,8 @@ interface Judged {
 
 interface Told {
   readonly memo: MarkedMemo;
+  /** What stands unweighed. */
+  readonly settled: readonly Draft[];
   readonly judged: readonly Judged[];
 }
 
@@ -90,7 +94,12 @@ function judge(memo: MarkedMemo, scores: WordScores): Told {
       isOpen: open.has(candidate),
     }));
   });
-  return { memo, judged };
+  const settled = withoutLookalikes(
+    kept.filter(({ measured, plain }) => measured || plain),
+    scene,
+    [],
+  );
+  return { memo, settled, judged };
 }
 
 function fitKind(told: readonly Told[], kind: Kind): Readonly<Record<string, number>> {
@@ -111,32 +120,24 @@ interface Count {
   readonly said: number;
   readonly marked: number;
 }
+const NOTHING: Count = { right: 0, said: 0, marked: 0 };
 const f1 = ({ right, said, marked }: Count) => (2 * right) / Math.max(1, said + marked);
+const plus = (a: Count, b: Count): Count => ({
+  right: a.right + b.right,
+  said: a.said + b.said,
+  marked: a.marked + b.marked,
+});
 
 type Odds = ReadonlyMap<Candidate, number>;
 
-/** How many statements of a kind stand with these thresholds, and how many of them are marked. */
-function countOf(told: readonly Told[], kind: Kind, odds: Odds, drop: number, add: number): Count {
-  let [right, said, marked] = [0, 0, 0];
-  for (const { memo, judged } of told) {
-    const wanted = memo.marks[kind] ?? [];
-    const spans = judged
-      .filter(({ candidate }) => candidate.kind === kind)
-      .filter(({ candidate }) => {
-        const own = odds.get(candidate) ?? 0;
-        return candidate.draft ? own >= drop : own > add;
-      })
-      .map(({ candidate }) => candidate.draft ?? (memo.scene.said[candidate.clause] as Mark));
-    const used = new Set<Mark>();
-    for (const mark of wanted) {
-      const hit = spans.find((span) => !used.has(span) && meets(mark, span));
-      if (hit) used.add(hit);
-    }
-    right += used.size;
-    said += spans.length;
-    marked += wanted.length;
+/** Which of the marks are met, each by a statement of its own, as the scoring of stories has it. */
+function countMet(spans: readonly Mark[], wanted: readonly Mark[]): Count {
+  const used = new Set<Mark>();
+  for (const mark of wanted) {
+    const hit = spans.find((span) => !used.has(span) && meets(mark, span));
+    if (hit) used.add(hit);
   }
-  return { right, said, marked };
+  return { right: used.size, said: spans.length, marked: wanted.length };
 }
 
 const GRID = Array.from({ length: 17 }, (_, k) => Math.round((-2.2 + 0.2 * k) * 10) / 10);
@@ -148,8 +149,57 @@ const MOST_DROP: Readonly<Partial<Record<Kind, number>>> = { arrival: -1.6 };
 /** Within so much of the best F1 the threshold that changes least is taken. */
 const MARGIN = option('margin', 0.004);
 
+/** Counts for each pair of thresholds: first by that below which drafts are dropped, then by that above which they are added. */
+type Table = readonly (readonly Count[])[];
+/** Before and behind the grid: nothing is dropped, nothing added. */
+const DROPS = [-99, ...GRID];
+const ADDS = [...GRID, 99];
+
+/** How many statements of a kind stand in a memo with each pair of thresholds, and how many of them are marked. */
+function tableFor({ memo, judged, settled }: Told, kind: Kind, odds: Odds): Table {
+  const wanted = memo.marks[kind] ?? [];
+  const { scene } = memo;
+  const sure = settled.filter((draft) => draft.kind === kind);
+  const own = judged
+    .filter(({ candidate }) => candidate.kind === kind)
+    .map(({ candidate }) => ({
+      isRead: candidate.draft !== undefined,
+      own: odds.get(candidate) ?? 0,
+      draft: draftOf(candidate, scene),
+    }))
+    .filter(({ draft }) => withoutLookalikes([draft], scene, []).length > 0);
+  const read = own.filter(({ isRead }) => isRead);
+  const unread = own.filter(({ isRead }) => !isRead);
+  return DROPS.map((drop) => {
+    const standing = [...sure, ...read.filter((each) => each.own >= drop).map(({ draft }) => draft)];
+    return ADDS.map((add) => {
+      const added = unread.filter((each) => each.own > add).map(({ draft }) => draft);
+      return countMet(joinAdded(standing, added, scene, []), wanted);
+    });
+  });
+}
+
+const EMPTY: Table = DROPS.map(() => ADDS.map(() => NOTHING));
+const added = (tables: readonly Table[]): Table =>
+  tables.reduce(
+    (sum, table) => sum.map((row, d) => row.map((count, a) => plus(count, table[d]?.[a] ?? NOTHING))),
+    EMPTY,
+  );
+const countAt = (table: Table, drop: number, add: number): Count =>
+  table[DROPS.indexOf(drop)]?.[ADDS.indexOf(add)] ?? NOTHING;
+
+/** The tables of the unseen stories, by story. */
+function tablesOf(told: readonly Told[], kind: Kind, odds: Odds): ReadonlyMap<string, Table> {
+  const tables = new Map<string, Table[]>();
+  for (const each of told) {
+    const { tuned, source } = each.memo;
+    if (!tuned) tables.set(source, [...(tables.get(source) ?? []), tableFor(each, kind, odds)]);
+  }
+  return new Map([...tables].map(([source, own]) => [source, added(own)]));
+}
+
 /** The thresholds with the best F1, smoothed over their neighbours: a lone peak is chance. */
-function thresholds(told: readonly Told[], kind: Kind, odds: Odds): { drop: number; add: number } {
+function thresholds(table: Table, kind: Kind): { drop: number; add: number } {
   let [drop, add] = [-1, -0.4];
   const good = (at: (threshold: number) => number): readonly number[] => {
     const values = GRID.map(at);
@@ -160,8 +210,8 @@ function thresholds(told: readonly Told[], kind: Kind, odds: Odds): { drop: numb
     return GRID.filter((_, k) => (smooth[k] as number) >= enough);
   };
   for (let turn = 0; turn < 2; turn++) {
-    drop = Math.min(...good((threshold) => f1(countOf(told, kind, odds, threshold, add))));
-    add = Math.max(LEAST_ADD, ...good((threshold) => f1(countOf(told, kind, odds, drop, threshold))));
+    drop = Math.min(...good((threshold) => f1(countAt(table, threshold, add))));
+    add = Math.max(LEAST_ADD, ...good((threshold) => f1(countAt(table, drop, threshold))));
   }
   return { drop: Math.min(drop, MOST_DROP[kind] ?? drop), add };
 }
@@ -184,29 +234,17 @@ function oddsWithoutOwn(told: readonly Told[], kind: Kind): Map<Candidate, numbe
 }
 
 /** Prints what the rules read and what stands after the evidence, thresholds chosen without the story that is counted. */
-function check(told: readonly Told[], kind: Kind, odds: Odds): void {
-  const unseen = told.filter(({ memo }) => !memo.tuned);
-  const sources = [...new Set(unseen.map(({ memo }) => memo.source))];
-  const parts = sources.map((source) => {
-    const { drop, add } = thresholds(
-      unseen.filter(({ memo }) => memo.source !== source),
-      kind,
-      odds,
-    );
-    return countOf(
-      unseen.filter(({ memo }) => memo.source === source),
-      kind,
-      odds,
-      drop,
-      add,
-    );
-  });
-  const sum = (pick: (count: Count) => number) => parts.reduce((total, part) => total + pick(part), 0);
-  const all = { right: sum((c) => c.right), said: sum((c) => c.said), marked: sum((c) => c.marked) };
-  const rules = countOf(unseen, kind, odds, -99, 99);
-  const told1 = (count: Count) =>
+function check(tables: ReadonlyMap<string, Table>, kind: Kind): void {
+  let [all, rules] = [NOTHING, NOTHING];
+  for (const [source, table] of tables) {
+    const others = [...tables].filter(([other]) => other !== source).map(([, own]) => own);
+    const { drop, add } = thresholds(added(others), kind);
+    all = plus(all, countAt(table, drop, add));
+    rules = plus(rules, countAt(table, -99, 99));
+  }
+  const told = (count: Count) =>
     `${f1(count).toFixed(3)} (${count.right} right of ${count.said}, ${count.marked} marked)`;
-  console.log(`${kind.padEnd(9)} rules ${told1(rules)}  with evidence ${told1(all)}`);
+  console.log(`${kind.padEnd(9)} rules ${told(rules)}  with evidence ${told(all)}`);
 }
 
 function lossOf(told: readonly Told[], kind: Kind, odds: Odds): number {
@@ -267,10 +305,10 @@ const kinds = {} as Record<Kind, KindWeights>;
 let loss = 0;
 for (const kind of KINDS) {
   const odds = oddsWithoutOwn(told, kind);
-  check(told, kind, odds);
+  const tables = tablesOf(told, kind, odds);
+  check(tables, kind);
   loss += lossOf(told, kind, odds) / KINDS.length;
-  const fresh = told.filter(({ memo }) => !memo.tuned);
-  kinds[kind] = { cues: fitKind(told, kind), ...thresholds(fresh, kind, odds) };
+  kinds[kind] = { cues: fitKind(told, kind), ...thresholds(added([...tables.values()]), kind) };
   console.log(`          dropped below ${kinds[kind].drop}, added above ${kinds[kind].add}`);
 }
 console.log(`mean loss ${loss.toFixed(4)}`);

@@ -9,7 +9,9 @@ import type { Said } from '../words.ts';
 import { CUE_WEIGHTS } from './cue-weights.ts';
 import { type Candidate, candidatesOf } from './cues.ts';
 import { fieldsOf } from './fields.ts';
+import { joinAdded } from './join-added.ts';
 import { KINDS, type Kind } from './kinds.ts';
+import { RULE } from './rule-name.ts';
 import { readTable } from './table-text.ts';
 import { tableOf, tellWords, type WordScores, type WordWeights } from './word-scores.ts';
 import { WORD_BIAS, WORD_TABLE } from './word-table.ts';
@@ -39,6 +41,13 @@ export function oddsOf({ cues }: Pick<Candidate, 'cues'>, weights: Readonly<Reco
   let sum = 0;
   for (const [name, size] of cues) sum += (weights[name] ?? 0) * size;
   return sum;
+}
+
+/** What a candidate becomes when it stands: the draft that a rule read, or one made of its clause. */
+export function draftOf({ kind, clause, draft: read }: Candidate, scene: Scene): Draft {
+  if (read) return read;
+  const said = scene.said[clause] as Said;
+  return { ...draft(kind, said, fieldsOf(kind, said, scene), firstWord(said)), rule: RULE };
 }
 
 /**
@@ -85,18 +94,18 @@ function settle(
       gone.add(candidate.draft);
       tell(candidate, candidate.draft, 'dropped', odds);
     } else if (odds > add) {
-      const said = scene.said[candidate.clause] as Said;
-      const fields = fieldsOf(candidate.kind, said, scene);
-      const made: Draft = { ...draft(candidate.kind, said, fields, firstWord(said)), rule: RULE };
+      const made = draftOf(candidate, scene);
       added.push(made);
       tell(candidate, made, 'read', odds);
     }
   }
-  return [...kept.filter((each) => !gone.has(each)), ...added];
+  return joinAdded(
+    kept.filter((each) => !gone.has(each)),
+    added,
+    scene,
+    trace,
+  );
 }
-
-/** The rule that drafts made by evidence alone stand under. */
-export const RULE = 'evidence';
 
 function reasonFor(
   { kind, clause }: Candidate,
