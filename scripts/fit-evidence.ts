@@ -144,8 +144,11 @@ const GRID = Array.from({ length: 17 }, (_, k) => Math.round((-2.2 + 0.2 * k) * 
 
 /** A statement that no rule read must be near as likely as not: a false one costs trust. */
 const LEAST_ADD = -0.2;
-/** What a rule read as an arrival must be far from likely to be dropped: an order that is lost is made twice. */
-const MOST_DROP: Readonly<Partial<Record<Kind, number>>> = { arrival: -1.6 };
+/**
+ * What a rule read as an arrival or a job must be far from likely to be dropped: an order that is lost is made twice, a
+ * job that is lost is not done.
+ */
+const MOST_DROP: Readonly<Partial<Record<Kind, number>>> = { arrival: -1.6, task: -1.2 };
 /** Within so much of the best F1 the threshold that changes least is taken. */
 const MARGIN = option('margin', 0.004);
 
@@ -274,13 +277,16 @@ function writeWords(model: WordModel): void {
   console.log(`${rows.length} features of words, ${text.length} letters`);
 }
 
+/** Cues that weigh less are left out: together they change next to nothing. */
+const LEAST_CUE = 0.05;
+
 function writeCues(kinds: Readonly<Record<Kind, KindWeights>>): void {
   const sorted = Object.fromEntries(
     KINDS.map((kind) => {
       const { cues, drop, add } = kinds[kind];
       const kept = Object.entries(cues)
         .map(([name, weight]) => [name, Math.round(weight * 100) / 100] as const)
-        .filter(([, weight]) => Math.abs(weight) >= 0.03)
+        .filter(([, weight]) => Math.abs(weight) >= LEAST_CUE)
         .sort(([a], [b]) => (a < b ? -1 : 1));
       return [kind, { cues: Object.fromEntries(kept), drop, add }];
     }),

@@ -54,7 +54,7 @@ const ADDED: readonly (readonly [List, string, string])[] = [
 ];
 const DROPPED: readonly (readonly [List, string])[] = [
   ['problems', 'The light went and I went home.'],
-  ['problems', 'People keep asking me what I do for a living.'],
+  ['problems', 'The dog keeps barking at the postman.'],
   ['done', 'The old plans showed a second door, long gone.'],
 ];
 const SILENT = [

@@ -21,6 +21,7 @@ describe('only sounds like it', () => {
       "Nothing wider than 740 went in, so the cooker's stuck outside.",
     ],
     ['problem', 'The plank that split I went back and forth on.', 'The plank split.'],
+    ['problem', 'People keep asking me what I do for a living.', 'The hinge keeps sticking.'],
     ['done', 'Some of the springs are up at 180.', 'The springs are up.'],
     ['done', 'The springs are all over the place.', 'The springs are fitted.'],
     ['done', "The west gable's leaning.", "The west gable's repointed."],

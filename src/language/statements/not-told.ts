@@ -51,6 +51,13 @@ const LOOKS: readonly Look[] = [
     ),
   },
   {
+    kind: 'problem',
+    why: 'it tells what people keep asking',
+    pattern: phrase(
+      '^<lead>* (?: people | folk | folks | everybody | everyone | they | you ) (?: all )? (?: keep | keeps | kept ) (?: on )? (?: asking | telling | saying | writing | wondering )',
+    ),
+  },
+  {
     kind: 'done',
     why: 'it tells how much',
     pattern: phrase(`${BE} (?: up | down | still | only )+ at ${FIGURE}`),

@@ -131,7 +131,8 @@ function candidateFor(
 type Add = (name: string, size?: number) => void;
 
 /** What the words say; returns the clause that says most. */
-function wordCues(k: number, from: number, to: number, { scene, scores }: Around, add: Add): number {
+function wordCues(k: number, from: number, to: number, around: Around, add: Add): number {
+  const { scene, scores } = around;
   let best = from;
   for (let clause = from; clause <= to; clause++)
     if (scores.of(clause, k) > scores.of(best, k)) best = clause;
@@ -156,7 +157,35 @@ function wordCues(k: number, from: number, to: number, { scene, scores }: Around
     add(`words ${name}`, Math.max(0, said + 1));
     if (said > score) add(`more ${name}`);
   }
+  talkBeside(from, -1, 'back', around, add);
+  talkBeside(to, 1, 'on', around, add);
   return best;
+}
+
+/** Words that do not speak clearly against a kind come to more than this. */
+const QUIET = -1.5;
+const nameFor = (way: 'back' | 'on', place: string): readonly string[] =>
+  KINDS.map((kind) => `${kind} ${way} ${place}`);
+const TALK = {
+  back: { same: nameFor('back', 'in the sentence'), far: nameFor('back', 'in another') },
+  on: { same: nameFor('on', 'in the sentence'), far: nameFor('on', 'in another') },
+} as const;
+
+/** What the clause before or after tells of, be it in another sentence: a snag is followed by what is done about it. */
+function talkBeside(
+  clause: number,
+  step: number,
+  way: 'back' | 'on',
+  { scene, scores }: Around,
+  add: Add,
+): void {
+  const other = scene.said[clause + step];
+  if (!other) return;
+  const names = TALK[way][other.sentence === scene.said[clause]?.sentence ? 'same' : 'far'];
+  for (let j = 0; j < names.length; j++) {
+    const score = clip(scores.of(other.index, j));
+    if (score > QUIET) add(names[j] as string, score - QUIET);
+  }
 }
 
 /** The clause beside one in the same sentence. */
