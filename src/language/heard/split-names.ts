@@ -10,7 +10,7 @@ const SHORTEST = 3;
 const ENDINGS = new Set(['less', 'like', 'wise', 'able', 'ward', 'some', 'ness', 'ship', 'ful', 'ing']);
 
 /**
- * Reads a word that is none as the two that it is made of, one of them of the trade: "dropsaw", "toolchest". What the
+ * Reads a word that is none as the two words of the trade that it is made of: "ringbolt", "hatchboard". What the
  * lexicon writes as one word stays one, and what can be cut in two ways. Heard talk only.
  */
 export const splitNames: RepairRule = (words, { isHeard }) => {
@@ -36,11 +36,9 @@ function waysToCut(word: string): readonly string[] {
   for (let cut = SHORTEST; cut <= word.length - SHORTEST; cut++) {
     const [first, second] = [word.slice(0, cut), word.slice(cut)];
     if (ENDINGS.has(second)) continue;
-    const isName = isOfTrade(second) ? isKnown(first) : tradeWords().has(first) && isKnown(second);
-    if (isName) ways.push(`${first} ${second}`);
+    if (isOfTrade(first) && isOfTrade(second)) ways.push(`${first} ${second}`);
   }
   return ways;
 }
 
 const isOfTrade = (word: string) => tradeWords().has(word) || tradeWords().has(singular(word));
-const isKnown = (word: string) => isOfTrade(word) || isKnownWord(word);
