@@ -65,6 +65,10 @@ interface HeardMemo {
   readonly doubts: readonly HeardDoubt[];
 }
 
+/**
+ * The candidates in one heard memo, each marked right when it brings the heard words beside it nearer to the said ones and
+ * all of its own words were said there.
+ */
 function casesOf({ story, said, heard, knownItems, doubts }: HeardMemo): Memo {
   const byPlace = doubtsByPlace(doubts);
   const words = heardWords(heard);
@@ -126,7 +130,7 @@ function casesOf({ story, said, heard, knownItems, doubts }: HeardMemo): Memo {
   return { story, said, heard, candidates };
 }
 
-/** Names as the project would know them at a memo: those of the figures said before it. */
+/** All memos in the cache, each with the names that the project would know by then: those of figures said before it. */
 function memosHeard(): readonly Memo[] {
   const memos: Memo[] = [];
   for (const story of storiesToSpeak(corpus).learned)
@@ -209,12 +213,15 @@ function fitChoice(choices: readonly (readonly Case[])[]): readonly number[] {
   return [...weights].map((weight, k) => weight / (scale[k] as number));
 }
 const ROUNDS = 300;
+/** Keeps weights small that few cases speak for (ridge). */
 const PENALTY = 0.001;
+/** How much a choice counts in which no candidate is right and the heard words are wrong too: to read them otherwise does little harm. */
 const WRONG_ANYWAY = 0.2;
 
 const score = (weights: readonly number[], features: readonly number[]) =>
   features.reduce((sum, value, k) => sum + value * (weights[k] ?? 0), 0);
 
+/** Makes the repairs of one memo that these weights make, and adds what they did to the tally. */
 function apply(
   memo: Memo,
   weights: readonly number[],

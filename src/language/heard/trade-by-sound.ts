@@ -20,7 +20,7 @@ import {
 /** Set so that a right word is seldom changed: at most once in a thousand words, on talk that was not learned from. */
 export const NEEDED: Needed = { least: 0.35, mostHeard: 0.25, mostHeardWord: 0.08 };
 /** The same where the recogniser told its doubts: what it was sure of is no candidate. */
-export const NEEDED_WITH_SOUND: Needed = { least: 0.5, mostHeard: 0.5, mostHeardWord: 0.1 };
+export const NEEDED_WITH_SOUND: Needed = { least: 0.5, mostHeard: 0.1, mostHeardWord: 0.1 };
 
 export interface Scored {
   readonly candidate: Candidate;

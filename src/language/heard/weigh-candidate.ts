@@ -29,6 +29,11 @@ export interface Candidate {
   readonly isNearest: boolean;
 }
 
+/**
+ * What is weighed by the words alone, for the candidate ("meant") against what was heard. Most are 1 or 0. Of the others
+ * "distance" is ten times that of `soundDistance`; "neighbours" and "heard unlikely" are natural logarithms of chances beside
+ * the neighbours; "seen", "said" and "common" are logarithms, base 2, of one more than how often.
+ */
 export const FEATURES = [
   'bias',
   'distance',
@@ -79,7 +84,9 @@ export const SOUND_FEATURES = [
 ] as const;
 export type SoundFeature = (typeof SOUND_FEATURES)[number];
 
+/** One of a thing, its genitive taken off: "hull's" is "hull". */
 const stemOf = (word: string) => singular(word.replace(/'s$/, ''));
+/** What is left without the ending of a verb: "sanded" and "sanding" are the same. */
 const baseOf = (word: string) => stemOf(word).replace(/(?:ing|ed|er|e|s)$/, '');
 
 /** Features of one candidate, in the order of `FEATURES`. */
@@ -172,6 +179,7 @@ export function doubtsByPlace(doubts: readonly HeardDoubt[]): ReadonlyMap<number
   return byPlace;
 }
 
+/** Whether the two words side by side are a name of the trade: "bunk top". */
 function makesPhrase(first: string, second: string | undefined): boolean {
   return second !== undefined && first.length > 2 && tradeWords().has(`${first} ${second}`);
 }
