@@ -9,6 +9,7 @@ import { MEASURE_ATTRIBUTE } from './attributes.ts';
 import type { Discourse } from './discourse.ts';
 import { inMillimetres } from './fitness.ts';
 import { isSpeaker, type Parse, phraseAt, phraseFrom, tagAt, wordAt } from './parse.ts';
+import { partInSum } from './part-in-sum.ts';
 
 /** A named figure with its place among the words. */
 export interface PlacedFigure {
@@ -144,6 +145,7 @@ export class FormulaFinder {
 
   /** True for a quantity that is itself added or taken away. */
   #isOperand(word: number): boolean {
+    if (partInSum(this.#parse, word)) return true;
     let k = word - 1;
     while (
       /^(?:a|an|the|about|another|two|only)$/.test(wordAt(this.#parse, k)) ||

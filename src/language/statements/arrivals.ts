@@ -70,6 +70,12 @@ const WHO =
 /** Carriers arrive with something; other people only turn up. */
 const CARRIER = /\b(truck|lorry|van|courier|delivery|postman|pallet|driver|order|parcel|box)\b/;
 
+/** "Six of the eight": so many of what was ordered. */
+const isSomeOf = (words: readonly Word[]): boolean => {
+  const of = words.findIndex(({ lower }) => lower === 'of');
+  return of > 0 && has(words.slice(of - 1, of), 'Q') && has(words.slice(of + 1), 'Q');
+};
+
 /** Whether the thing spoken of can be delivered: no person, no video, no season. */
 function isGoods(found: Found): boolean {
   const subject = found.part('subject');
@@ -147,7 +153,8 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
           isTradeNoun(found.part('subject').at(-1)?.lower ?? '') &&
           isGoods(found)
         );
-      return isGoods(found);
+      // "Only six of the eight turned up" is said of nothing but goods.
+      return isGoods(found) && (isSomeOf(found.part('subject')) ? { plain: true } : true);
     },
   ),
   arrival(
@@ -568,7 +575,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
           .part('object')
           .map((w) => w.lower)
           .join(' '),
-      ),
+      ) && { plain: true },
   ),
   arrival(
     'ordered, coming <day>',

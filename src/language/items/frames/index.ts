@@ -19,6 +19,7 @@ import { hadBesideAsked } from './had.ts';
 import { limitOfLoad, limitOnAnything, limitOnEverything } from './limits.ts';
 import { newOne } from './new-one.ts';
 import { offsetFrom } from './offsets.ts';
+import { sizeOfPart } from './part-sizes.ts';
 import { placeTemperature } from './places.ts';
 import { ellipsis, measureNounOf, pairedPremodifier, premodifier, quantityOf } from './premodifiers.ts';
 import { between, roomAbout } from './rooms.ts';
@@ -36,6 +37,8 @@ export const FRAMES: readonly Frame[] = [
   hadBesideAsked,
   // Before what stands nearest: the stuff is no thing, and the noun is the other one's.
   newOne,
+  // Before the nearest: the part is what the sum takes away, and not what it comes to.
+  sizeOfPart,
   // Before the second of a pair: both sizes of "90 by 45 rails" are the rails'.
   pairedPremodifier,
   // Before the measure: "lengths of 100" would be how long they are.
