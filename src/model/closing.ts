@@ -48,6 +48,7 @@ function matchOf(deed: Described, task: Described, holders: ReadonlyMap<string, 
     if (isOwn && (deed.named.has(stem) || task.named.has(held))) isAnchored = true;
   }
   const sameRank = sharesRank(deed.words, task.words);
+  if (isOtherGoods(deed, task)) return undefined;
   if (sameRank && things + nearby + acts > 0) things += SAME_RANK;
   const common = [...deed.actions].filter((action) => task.actions.has(action)).length;
   const got = isGot(deed, task);
@@ -66,6 +67,14 @@ function scoreOf(
   // Other work: what the talk around shares says little then.
   return clash ? things + nearby / 2 + acts - 0.45 : things + nearby + acts + (common > 0 ? 0.45 : 0);
 }
+
+/** "The glass is ordered" is no answer to "order the cable": both name what is ordered, and it is not the same. */
+function isOtherGoods(deed: Described, task: Described): boolean {
+  if (!deed.weights.has(ORDER) || !task.weights.has(ORDER)) return false;
+  if (deed.named.size === 0 || task.named.size === 0) return false;
+  return ![...deed.named].some((stem) => found(task.weights, stem)[0] !== undefined);
+}
+const ORDER = stemOf('order');
 
 /** A word that is a thing here and there only tells which one of its kind another thing is. */
 const WHICH_ONE = 0.8;
