@@ -57,7 +57,7 @@ export function fileAct(
         ? undefined
         : 'ordered'
       : (ACTS.find(([, verbs]) => verbs.test(said))?.[0] ?? (isLayer ? 'layered' : undefined));
-  if (!act) return;
+  if (!act || (act === 'ordered' && note.kind === 'done' && isToldAsArrival(work, note))) return;
   const own = wordsOf(`${said} ${withoutReason(place.clause)}`).map(stemOf);
   const pointed = TO_SIZES.test(`${said} ${place.clause}`) ? pointedAt(work, place.index, filed) : [];
   const mark =
@@ -68,6 +68,12 @@ export function fileAct(
     row: { id: note.id, act, what: gist, words, itemIds: [], source: work.source(note) },
   });
 }
+
+/** "I ordered the top from the sawmill" is work done and goods to come: one act. */
+const isToldAsArrival = (work: Working, { span }: Kept<DoneNote>): boolean =>
+  work.memo.notes.arrivals.some(
+    (goods) => !goods.received && goods.span.start < span.end && goods.span.end > span.start,
+  );
 
 /** Whether an act names the thing itself, and enough of what tells it apart. */
 export function namesAtLeast(act: ActRow, head: string, stems: readonly string[], least: number): boolean {
