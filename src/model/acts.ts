@@ -7,9 +7,11 @@ import { stemOf } from './stems.ts';
 import type { Kept } from './views.ts';
 import type { Working } from './working.ts';
 
+const ORDERED = /\b(?:order(?:ed)?|bought|paid for|booked|sent (?:off|away) for|gone off|on order)\b/i;
+
 /** Verbs of acts that a figure can hang on; the dearest one first. */
 const ACTS: readonly (readonly [ActRow['act'], RegExp])[] = [
-  ['ordered', /\b(?:order(?:ed)?|bought|paid for|booked|sent (?:off|away) for|gone off|on order)\b/i],
+  ['ordered', ORDERED],
   [
     'closed-in',
     /\b(?:clos(?:ed|e) (?:in|up)|board(?:ed) (?:in|over|up)|plaster(?:ed)?|cover(?:ed)? (?:up|over)|boxed in|skimmed)\b/i,
@@ -57,7 +59,7 @@ export function fileAct(
         ? undefined
         : 'ordered'
       : (ACTS.find(([, verbs]) => verbs.test(said))?.[0] ?? (isLayer ? 'layered' : undefined));
-  if (!act || (act === 'ordered' && note.kind === 'done' && isToldAsArrival(work, note))) return;
+  if (!act || (note.kind === 'arrival' && isToldAsWork(work, note))) return;
   const own = wordsOf(`${said} ${withoutReason(place.clause)}`).map(stemOf);
   const pointed = TO_SIZES.test(`${said} ${place.clause}`) ? pointedAt(work, place.index, filed) : [];
   const mark =
@@ -70,9 +72,9 @@ export function fileAct(
 }
 
 /** "I ordered the top from the sawmill" is work done and goods to come: one act. */
-const isToldAsArrival = (work: Working, { span }: Kept<DoneNote>): boolean =>
-  work.memo.notes.arrivals.some(
-    (goods) => !goods.received && goods.span.start < span.end && goods.span.end > span.start,
+const isToldAsWork = (work: Working, { span }: Kept<ArrivalNote>): boolean =>
+  work.memo.notes.done.some(
+    (deed) => ORDERED.test(deed.quote) && deed.span.start < span.end && deed.span.end > span.start,
   );
 
 /** Whether an act names the thing itself, and enough of what tells it apart. */

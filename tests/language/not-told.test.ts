@@ -39,6 +39,7 @@ describe('only sounds like it', () => {
     ],
     ['task', "That's not enough to get the top panel on.", 'I need to get the top panel on.'],
     ['task', 'I had to cut a slot for the duct.', 'I have to cut a slot for the duct.'],
+    ['decision', "We've started tiling the porch.", "We've decided on slate for the porch."],
     [
       'decision',
       "I'm going to make a thicker cushion, no I'm not.",

@@ -58,6 +58,15 @@ const LOOKS: readonly Look[] = [
     ),
   },
   {
+    kind: 'decision',
+    why: 'it tells of work that was begun',
+    pattern: phrase(
+      "^<lead>* (?: i | we ) (?: 've | 'd | have | had )? <adverb>* (?: started | begun | began | made a start | got going ) (?: on | with | to )? <any>* $",
+    ),
+    // "I've started using oil instead, because the varnish lifts."
+    unless: / (?:instead|rather|because|since|cause|using|buying|not)\//,
+  },
+  {
     kind: 'done',
     why: 'it tells how much',
     pattern: phrase(`${BE} (?: up | down | still | only )+ at ${FIGURE}`),
