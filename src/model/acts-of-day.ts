@@ -21,7 +21,7 @@ export function actsOfDay(rows: ProjectRows, memos: readonly MemoView[]): readon
       .flatMap((note): ActOfDay[] => {
         const row = rows.get('acts', note.id);
         if (!row || !TOLD.has(row.act)) return [];
-        const against = doneTo(row, rows.itemsSharing(row.words), isAlone)
+        const against = doneTo(row, rows, isAlone)
           .flatMap((item) => stoodFor(rows, item, memo.recordedAt))
           .filter(({ id }) => !seen.has(id));
         for (const { id } of against) seen.add(id);
@@ -45,19 +45,23 @@ const BEHIND =
  * neither to the sole nor to the hatch panels.
  */
 function doneTo(
-  { what, source }: ActRow,
-  items: readonly ItemRow[],
+  { what, source, words: actWords }: ActRow,
+  rows: ProjectRows,
   isAlone: (item: ItemRow) => boolean,
 ): readonly ItemRow[] {
   const words = wordsOf(source.quote.length > what.length ? source.quote : what);
   const stems = words.map(stemOf);
-  return items.filter((item) => {
+  const mayEnd = (index: number) => words[index + 1] === undefined || BEHIND.test(words[index + 1] ?? '');
+  // Whatever is named ends in one of these, and thousands of things may share any other word.
+  const heads = [...new Set(stems.filter((_, index) => mayEnd(index)))];
+  return rows.itemsSharing(heads).filter((item) => {
     const { head, stems: own } = shapeOf(item.name);
+    if (!heads.includes(head) || !own.some((stem) => actWords.includes(stem))) return false;
     const isWhole = own.every((stem) => stems.includes(stem));
     if (!isWhole && !isAlone(item)) return false;
     return stems.some((stem, index) => {
-      const [before, behind] = [words[index - 1], words[index + 1]];
-      if (stem !== head || (behind !== undefined && !BEHIND.test(behind))) return false;
+      const before = words[index - 1];
+      if (stem !== head || !mayEnd(index)) return false;
       return before === undefined || LOOSE.test(before) || own.includes(stemOf(before));
     });
   });

@@ -49,10 +49,33 @@ function tasksThen(rows: ProjectRows, day: string): readonly TaskRow[] {
   // After every instant of the day, in any zone: nothing is cut to its date, of which there may be very many.
   const end = `${day}~`;
   const isLater = (source: Source | undefined) => source !== undefined && source.recordedAt > end;
-  return rows
-    .all('tasks')
+  return tasksOfMonth(rows.all('tasks'), day.slice(0, MONTH))
     .filter((task) => !isLater(task.source))
     .map((task): TaskRow => (isLater(task.closedBy) ? { ...task, status: 'open' } : task));
+}
+
+/** Characters of "2026-03". */
+const MONTH = 7;
+const monthOf = (source: Source) => source.recordedAt.slice(0, MONTH);
+const months = new WeakMap<readonly TaskRow[], Map<string, readonly TaskRow[]>>();
+
+/**
+ * The tasks that a day of a month may tell of: what was open in it, was said or closed in it, or comes before other work.
+ * Found once for all days of the month: a site of ten years asks for each of its days.
+ */
+function tasksOfMonth(tasks: readonly TaskRow[], month: string): readonly TaskRow[] {
+  const known = months.get(tasks) ?? new Map<string, readonly TaskRow[]>();
+  months.set(tasks, known);
+  const kept = known.get(month);
+  if (kept) return kept;
+  const found = tasks.filter(({ source, closedBy, status, before }) => {
+    const said = monthOf(source);
+    if (said > month) return false;
+    if (status === 'open' || said === month || before !== undefined) return true;
+    return closedBy !== undefined && monthOf(closedBy) >= month;
+  });
+  known.set(month, found);
+  return found;
 }
 
 function viewsOf(
