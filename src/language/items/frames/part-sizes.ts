@@ -8,6 +8,10 @@ export const sizeOfPart: Frame = {
   name: '<quantity>, that is <thing> less <part>, <quantity>',
   examples: [
     ["I've cut the bench legs, [862], that's the bench less the top, [38]", 'bench legs, top'],
+    [
+      "The bench is high. The fridge is in. I've cut the bench legs, [862], that's the bench less the top, [38]",
+      'bench legs, bench top',
+    ],
     ['The panel is [2240], which is the height less the plinth, [60]', 'panel, plinth'],
   ],
   leaves: [
@@ -15,7 +19,15 @@ export const sizeOfPart: Frame = {
     "The bench is 900 high, and the legs, that's the bench less the top, [862]",
   ],
   read: (site) => {
-    const part = partInSum(site.parse, site.at);
-    return part && claim(namePhrase(site, part), { isSettled: true });
+    const sum = partInSum(site.parse, site.at);
+    if (!sum) return undefined;
+    const name = namePhrase(site, sum.part);
+    const whole = namePhrase(site, sum.whole);
+    // "The top" alone is that of the bench it is taken from, whatever was spoken of last.
+    const isCompleted = name !== undefined && name.length > sum.part.name.length;
+    if (!isCompleted || !whole) return claim(name, { isSettled: true });
+    const own = [...whole, ...sum.part.name];
+    site.discourse.rename(sum.part, own);
+    return claim(own, { isSettled: true });
   },
 };
