@@ -97,6 +97,20 @@ test('a Matroska file that is noise behind its first elements is refused: a sear
   });
 });
 
+test.each(['ctts', 'stts'])(
+  'a film whose table %s tells of four thousand million samples is read at once',
+  (table) => {
+    const bytes = Buffer.from(readFileSync(join(FIXTURES, 'memo.mov')));
+    // Behind the name: version and flags, the number of entries, then the samples of the first one.
+    bytes.writeUInt32BE(0xffffffff, bytes.indexOf(table) + 12);
+    place.file(`${table}.mov`, bytes);
+    const began = performance.now();
+    const { code } = place.call(['take', `${table}.mov`]);
+    expect([0, 3]).toContain(code);
+    expect(performance.now() - began).toBeLessThan(20_000);
+  },
+);
+
 /** A file that says it is so long and takes no room on the disk. */
 function sparse(name: string, head: Uint8Array, bytes: number): string {
   const file = join(place.folder, name);
