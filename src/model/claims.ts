@@ -33,7 +33,7 @@ export function accept(work: Working, claim: ClaimRow, rule: string, tolerance?:
 
 /** The words that a claim of this memo is told with. */
 function toldIn(work: Working, claim: ClaimRow): Pick<StandingRow, 'told'> {
-  const note = work.memo.notes.figures.find(({ id }) => id === claim.id);
+  const note = work.figure(claim.id);
   return note ? { told: toldWith(work.place(note.span)) } : {};
 }
 

@@ -77,12 +77,13 @@ function fileReading(work: Working, arriving: Arriving): ClaimRow {
 
 function fileClaim(work: Working, arriving: Arriving): ClaimRow {
   const { note, item, place } = arriving;
+  const before = arriving.cue.change === undefined ? toldBefore(work, note, place) : [];
   const { slot, standing } = counterpartOf(
     work.draft,
     item,
     note,
     work.settings,
-    (row) => isSaidTogether(work, row, note, place, arriving.cue),
+    (row) => isSaidTogether(work, row, arriving, before),
     sideBeside(work, note),
   );
   const near = likelyOther(work, arriving, standing);
@@ -155,33 +156,38 @@ const BY = /^\s*(?:by|x|×)\s*$/i;
 function isSaidTogether(
   work: Working,
   row: StandingRow,
-  note: Kept<FigureNote>,
-  place: Place,
-  cue: Cue,
+  { note, place, cue }: Arriving,
+  before: readonly FigureNote[],
 ): boolean {
-  const side = work.memo.notes.figures.find(({ id }) => id === row.claimId);
+  const side = work.figure(row.claimId);
   if (side && BY.test(work.memo.text.slice(side.span.end, note.span.start))) return true;
   if (cue.isNeeded || (cue.change !== undefined && cue.weight >= 3)) return false;
-  if (cue.change === undefined && isToldBefore(work, row, note, place)) return true;
+  const { tolerances, region } = work.settings;
+  const isTold = (other: FigureNote) =>
+    agree(other, row, toleranceBetween(row, other, tolerances, region), region) === true;
+  if (before.some(isTold)) return true;
   const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);
   if (claim?.memoId !== work.memo.id) return false;
   return place.sentence.includes(claim.source.quote) && place.until.includes(claim.source.quote);
 }
 
-/** "She comes on at thirty and cuts out at fifteen": the thirty of old is told, so that fifteen is the other one. */
-function isToldBefore(work: Working, row: StandingRow, note: Kept<FigureNote>, place: Place): boolean {
-  const { tolerances, region } = work.settings;
-  return work.memo.notes.figures.some(
-    (other) =>
-      other.item === note.item &&
-      other.attribute === note.attribute &&
-      other.attribute !== 'size' &&
-      other.dimension === note.dimension &&
-      other.span.end <= note.span.start &&
-      work.place(other.span).index === place.index &&
-      agree(other, row, toleranceBetween(row, other, tolerances, region), region) === true,
-  );
+/**
+ * "She comes on at thirty and cuts out at fifteen": the thirty of old is told, so that fifteen is the other one. The last
+ * few of the sentence that are of the same size of the thing.
+ */
+function toldBefore(work: Working, note: Kept<FigureNote>, place: Place): readonly FigureNote[] {
+  if (note.attribute === 'size') return [];
+  const { figures } = work.memo.notes;
+  const found: FigureNote[] = [];
+  for (let at = figures.indexOf(note) - 1; at >= 0 && found.length < MOST_BEFORE; at--) {
+    const other = figures[at] as FigureNote;
+    if (work.sentenceOf(other.span) !== place.index) break;
+    if (other.item === note.item && other.attribute === note.attribute && other.dimension === note.dimension)
+      found.push(other);
+  }
+  return found;
 }
+const MOST_BEFORE = 4;
 
 /** How much a state says: measured beats assumed. */
 const RANK: Readonly<Record<string, number>> = {
@@ -360,7 +366,7 @@ const TOLD_ANEW = 6;
 
 /** Whether a figure is the old value told behind the new one: "down to sixteen, from twenty". */
 function oldBehind(work: Working, { note }: Arriving, standing: StandingRow) {
-  const fresh = work.memo.notes.figures.find(({ id }) => id === standing.claimId);
+  const fresh = work.figure(standing.claimId);
   if (!fresh || fresh.span.end > note.span.start) return undefined;
   return oldValueBehind(work.memo.text.slice(fresh.span.end, note.span.start));
 }
@@ -429,7 +435,7 @@ function isFurtherUp(work: Working, { note, cue }: Arriving, standing: StandingR
   const claim = standing.claimId === undefined ? undefined : work.draft.claim(standing.claimId);
   if (claim?.memoId !== work.memo.id) return false;
   if (note.change !== undefined || cue.isNeeded || cue.weight >= CLAUSE_CUE) return false;
-  const older = work.memo.notes.figures.find(({ id }) => id === claim.id);
+  const older = work.figure(claim.id);
   return !(older && isRecalled(work.place(older.span)) && isSoonAfter(work, older, note));
 }
 

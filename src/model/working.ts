@@ -1,4 +1,4 @@
-import type { Span } from '../language/notes.ts';
+import type { FigureNote, Span } from '../language/notes.ts';
 import { blankedSequences } from '../plain-text.ts';
 import type { Draft } from './draft.ts';
 import type { Clash } from './finding.ts';
@@ -6,7 +6,7 @@ import { findingOf } from './finding.ts';
 import type { ModelSettings, ReconcilableMemo } from './reconcile.ts';
 import type { FindingRow } from './rows.ts';
 import { type Piece, type Place, placeOf, sentenceAt, sentencesOf } from './talk.ts';
-import type { Source } from './views.ts';
+import type { Kept, Source } from './views.ts';
 
 /** One memo while it is worked into the model: the draft, the talk, and what was found so far. */
 export class Working {
@@ -17,6 +17,7 @@ export class Working {
   /** Items of this memo in order of speech, latest last. */
   readonly recent: string[] = [];
   readonly #findings: FindingRow[] = [];
+  readonly #figures: ReadonlyMap<string, Kept<FigureNote>>;
 
   constructor(draft: Draft, memo: ReconcilableMemo, settings: ModelSettings) {
     this.draft = draft;
@@ -24,6 +25,7 @@ export class Working {
     this.memo = { ...memo, text: blankedSequences(memo.text) };
     this.settings = settings;
     this.sentences = sentencesOf(this.memo.text);
+    this.#figures = new Map(memo.notes.figures.map((note) => [note.id, note]));
   }
 
   place(span: Span): Place {
@@ -33,6 +35,11 @@ export class Working {
   /** The number of the sentence that a span begins in; to find its whole place costs more. */
   sentenceOf({ start }: Span): number {
     return sentenceAt(this.sentences, start);
+  }
+
+  /** A figure of this memo by its id, which is that of its claim; undefined for one of another memo. */
+  figure(id: string | undefined): Kept<FigureNote> | undefined {
+    return id === undefined ? undefined : this.#figures.get(id);
   }
 
   source(note: { readonly quote: string; readonly startSeconds?: number }): Source {
