@@ -52,7 +52,9 @@ export function lookOver(work: Working, finding: FindingRow, settled: Settled): 
   takeBack(work, finding.id);
   const holds = GIVES_WAY.has(finding.kind) && nowHolds(finding, settled.choice, settled.value);
   if (!holds || SEEN_TO.test(settled.reason ?? '')) return;
-  const all = finding.consequences.filter(({ act }) => TO_A_FIGURE.has(act));
+  const all = finding.consequences.filter(
+    (part) => TO_A_FIGURE.has(part.act) && !hasOwnSize(work, part, finding.was),
+  );
   const seenTo = seenToSince(work, finding, all);
   const parts = all.filter((part) => !seenTo.has(part));
   for (const [index, part] of parts.entries()) {
@@ -69,6 +71,16 @@ export function lookOver(work: Working, finding: FindingRow, settled: Settled): 
     };
     work.draft.put({ table: 'tasks', row });
   }
+}
+
+/** "Cut the bunk slats to 710" hangs on that, and not on how long the bunk was. */
+function hasOwnSize(work: Working, { what, source }: Consequence, was: Quantity): boolean {
+  const told = work.draft
+    .itemsSharing(wordsOf(what).map(stemOf))
+    .flatMap(({ id }) => work.draft.claimsOf(id))
+    .filter((claim) => claim.memoId === source?.memoId && what.includes(claim.source.quote));
+  const apart = told.flatMap((claim) => difference(claim, was) ?? []);
+  return apart.length > 0 && apart.every((by) => Math.abs(by) > SAME);
 }
 
 /** The older figure is told where the words of the part do not hold it. */

@@ -25,6 +25,14 @@ test.each(['keep-old', 'both-right'] as const)('%s leaves nothing to look over',
   expect(open(changed().settle(choice))).toEqual([]);
 });
 
+test('a part that was cut to a size of its own does not hang on another one of its thing', () => {
+  const story = new ToldStory().hear(
+    'The bunk is 1900 long. I have cut the bunk slats to 710 mm. I have cut the bunk boards to 1900 mm.',
+    "Changed my mind about the bunk, it's going to be 1850 long now.",
+  );
+  expect(open(story.settle('take-new'))).toEqual(['look over: cut the bunk boards to 1900 mm (now 1850 mm)']);
+});
+
 test('a figure set by hand gives way too, and the older one set again does not', () => {
   const set = (value: number) => changed().set('stove hearth', 'width', value);
   expect(open(set(640)).length).toBe(2);
