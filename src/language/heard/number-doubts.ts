@@ -1,4 +1,5 @@
 import type { FigureNote, MemoNotes, Quantity } from '../notes.ts';
+import { SMALL_DIGITS } from './number-places.ts';
 
 /** "Fifteen" and "fifty": the stress that tells them apart goes from a teen before a noun. Common knowledge, no source. */
 const TEENS = ['thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen'];
@@ -48,17 +49,10 @@ function ofTeens(figure: FigureNote): number | undefined {
   return other !== undefined && holdsIt(figure) ? other : undefined;
 }
 
-const SMALL: ReadonlyMap<string, number> = new Map([
-  ['to', 2],
-  ['too', 2],
-  ['for', 4],
-  ['fore', 4],
-]);
-
 /** "For hundred and ten" is read as 410; it may have been "for a hundred and ten". */
 function ofArticle({ quote, value }: FigureNote): number | undefined {
   const found = /^(to|too|fore?) (hundred|thousand)\b/i.exec(quote);
-  const digit = SMALL.get(found?.[1]?.toLowerCase() ?? '');
+  const digit = SMALL_DIGITS.get(found?.[1]?.toLowerCase() ?? '');
   if (digit === undefined) return undefined;
   const scale = found?.[2]?.toLowerCase() === 'hundred' ? 100 : 1000;
   return value >= digit * scale ? value - (digit - 1) * scale : undefined;
@@ -69,6 +63,6 @@ function ofSmallWord(text: string, { span, value }: FigureNote): number | undefi
   if (!Number.isInteger(value) || value < 10 || value > 99) return undefined;
   const before = text.slice(Math.max(0, span.start - 12), span.start);
   const small = /(?:\b(?:is|was|are|were)|['’]s) (to|too|fore?) $/i.exec(before)?.[1];
-  const digit = SMALL.get(small?.toLowerCase() ?? '');
+  const digit = SMALL_DIGITS.get(small?.toLowerCase() ?? '');
   return digit === undefined ? undefined : digit * 100 + value;
 }

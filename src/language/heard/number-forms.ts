@@ -3,7 +3,7 @@
  * "31 and 1 4th". They are put together only where the pieces cannot be numbers of their own.
  */
 import { DIGIT_WORDS } from '../numbers/number-words.ts';
-import { digitsOf, isEnd, isNumber, isSize, isUnit } from './number-places.ts';
+import { digitsOf, isEnd, isNumber, isSize, isUnit, SMALL_DIGITS } from './number-places.ts';
 import type { Heard, Repair, RepairRule } from './repair.ts';
 
 type Found = Omit<Repair, 'rule'>;
@@ -68,13 +68,9 @@ function isOfOne(words: readonly Heard[], at: number): boolean {
 function restAt(words: readonly Heard[], at: number): number | undefined {
   if (isEnd(words, at)) return undefined;
   const small =
-    isUnit(words[at + 1]) && !isEnd(words, at + 1) ? SMALL.get(words[at]?.lower ?? '') : undefined;
+    isUnit(words[at + 1]) && !isEnd(words, at + 1) ? SMALL_DIGITS.get(words[at]?.lower ?? '') : undefined;
   return digitsOf(words[at]) ?? (words[at - 1]?.lower === 'and' ? small : undefined);
 }
-const SMALL: ReadonlyMap<string, number> = new Map([
-  ['to', 2],
-  ['for', 4],
-]);
 
 /** A number of whole hundreds in digits: "700", "1,000" (two words to the cutter), "2 100". */
 function hundredsAt(

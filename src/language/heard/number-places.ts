@@ -57,3 +57,11 @@ export function isPart(words: readonly Heard[], at: number): boolean {
   if (first === 'half') return true;
   return (/^an?$/.test(first) || DIGIT_WORDS.has(first)) && DENOMINATORS.has(second);
 }
+
+/** The digit that a small word sounds like; which of the two was said is for its place to tell. */
+export const SMALL_DIGITS: ReadonlyMap<string, number> = new Map([
+  ['to', 2],
+  ['too', 2],
+  ['for', 4],
+  ['fore', 4],
+]);

@@ -4,21 +4,19 @@
  * behind a number that it goes on. "Fifty to sixty", "cut it to mil by mil" and "nine foot to the plate" keep their words.
  */
 import { DIGIT_WORDS } from '../numbers/number-words.ts';
-import { digitsOf, isEnd, isNumber, isPart, isSize, isUnit, takesDigit } from './number-places.ts';
+import {
+  digitsOf,
+  isEnd,
+  isNumber,
+  isPart,
+  isSize,
+  isUnit,
+  SMALL_DIGITS,
+  takesDigit,
+} from './number-places.ts';
 import type { Heard, Repair, RepairRule } from './repair.ts';
 
-interface Digit {
-  readonly word: string;
-  readonly value: number;
-}
-const TWO: Digit = { word: 'two', value: 2 };
-const FOUR: Digit = { word: 'four', value: 4 };
-const AS_DIGIT: ReadonlyMap<string, Digit> = new Map([
-  ['to', TWO],
-  ['too', TWO],
-  ['for', FOUR],
-  ['fore', FOUR],
-]);
+const WORDS: Readonly<Record<number, string>> = { 2: 'two', 4: 'four' };
 
 /** Other words that sound like a number; before a hundred or a unit nothing else can stand. */
 const BEFORE_UNIT: ReadonlyMap<string, string> = new Map(
@@ -58,8 +56,9 @@ const read = ({ start, end, lower }: Heard, means: string, where: string): Found
   why: `"${lower}" ${where} sounds like "${means}"`,
 });
 
-const digitAt = (words: readonly Heard[], at: number): Digit | undefined =>
-  words[at]?.opens ? undefined : AS_DIGIT.get(words[at]?.lower ?? '');
+const digitAt = (words: readonly Heard[], at: number): number | undefined =>
+  words[at]?.opens ? undefined : SMALL_DIGITS.get(words[at]?.lower ?? '');
+const wordOf = (digit: number): string => WORDS[digit] ?? String(digit);
 
 /** Words that neither "to" nor "for" can stand before. */
 const NO_COMPLEMENT = new Set('is are was were and or but by which'.split(' '));
@@ -85,14 +84,14 @@ function goesOn(words: readonly Heard[], at: number): Found | undefined {
   // "What was the fifty for?" and "at twenty to." end so; "one twenty to." does not.
   if (
     isEnd(words, at + 1) &&
-    (digit === FOUR || /^(?:twenty|20)$/.test(before.lower)) &&
+    (digit === 4 || /^(?:twenty|20)$/.test(before.lower)) &&
     !isNumber(words[at - 2])
   )
     return undefined;
   if ([2, 3].some((back) => TURNS.test(words[at - back]?.lower ?? ''))) return undefined;
   const digits = digitsOf(before);
-  if (digits === undefined) return read(word, digit.word, 'behind a number');
-  return { ...read(word, String(digits + digit.value), `behind ${digits}`), start: before.start };
+  if (digits === undefined) return read(word, wordOf(digit), 'behind a number');
+  return { ...read(word, String(digits + digit), `behind ${digits}`), start: before.start };
 }
 
 /** "Nine foot to on the tall side", "seventeen foot for and a half": inches behind feet. */
@@ -102,7 +101,7 @@ function afterFeet(words: readonly Heard[], at: number): Found | undefined {
     return undefined;
   const isOn = words[at + 1]?.lower === 'on' && !isEnd(words, at + 1);
   if (!isOn && !closes(words, at + 1)) return undefined;
-  return read(words[at] as Heard, digit.word, 'behind feet');
+  return read(words[at] as Heard, wordOf(digit), 'behind feet');
 }
 
 /** "Five point for eight", "two point seven for metres". */
@@ -117,7 +116,7 @@ function afterPoint(words: readonly Heard[], at: number): Found | undefined {
   if (!direct && !later) return undefined;
   const goes = direct && !isEnd(words, at + 1) && DIGIT_WORDS.has(words[at + 1]?.lower ?? '');
   if (!goes && (!closes(words, at + 1) || (later && isEnd(words, at + 1)))) return undefined;
-  return read(words[at] as Heard, digit.word, 'behind a point');
+  return read(words[at] as Heard, wordOf(digit), 'behind a point');
 }
 
 const COMPARED = /^(?:less|more|fewer|\p{L}{3,}er)$/u;
@@ -133,7 +132,7 @@ function least(words: readonly Heard[], at: number): Found | undefined {
   const next = words[at + 1];
   if (isEnd(words, at + 1) || !(isUnit(next) || isSize(next) || /^(?:each|either)$/.test(next?.lower ?? '')))
     return undefined;
-  return read(words[at] as Heard, digit.word, `behind "${before}"`);
+  return read(words[at] as Heard, wordOf(digit), `behind "${before}"`);
 }
 
 /** "The shelf is to forty deep": nothing is "to" a number. "Is for 50 mil board" may be meant: see number-doubts.ts. */
@@ -162,7 +161,7 @@ function andAPart(words: readonly Heard[], at: number): Found | undefined {
   const [before, word] = [words[at - 1], words[at]];
   if (!word || word.opens || word.lower !== 'end' || !isPart(words, at + 1) || isEnd(words, at + 1))
     return undefined;
-  const isBehind = isNumber(before) || isUnit(before) || AS_DIGIT.has(before?.lower ?? '');
+  const isBehind = isNumber(before) || isUnit(before) || SMALL_DIGITS.has(before?.lower ?? '');
   return isBehind ? read(word, 'and', 'before a part') : undefined;
 }
 

@@ -2,7 +2,7 @@
 import type { Phrase } from './noun-phrases.ts';
 import { type Parse, phraseAt, tagAt, wordAt } from './parse.ts';
 
-const BETWEEN = /^(?:,|at|which|that|being|is|are|'s)$/;
+const BETWEEN = /^(?:at|which|that|being)$/;
 /** Words between the part and its size: "the top, 38", "the top, which is 38", "the top at 38". */
 const MOST_BETWEEN = 3;
 
@@ -35,10 +35,9 @@ function wholeBefore(parse: Parse, sum: number): Phrase | undefined {
   const whole = phraseAt(parse, sum - 1);
   if (!whole || whole.last !== sum - 1) return undefined;
   let at = whole.first - 1;
-  if (tagAt(parse, at) === 'be' || /^(?:being|'s)$/.test(wordAt(parse, at))) at--;
-  else if (wordAt(parse, at) !== "that's") return undefined;
-  else at--;
-  if (/^(?:that|which|so|that's)$/.test(wordAt(parse, at))) at--;
+  if (tagAt(parse, at) !== 'be' && wordAt(parse, at) !== 'being') return undefined;
+  at--;
+  if (/^(?:that|which|so)$/.test(wordAt(parse, at))) at--;
   if (tagAt(parse, at) === 'comma') at--;
   if (tagAt(parse, at) === 'dimension') at--;
   return tagAt(parse, at) === 'quantity' ? whole : undefined;

@@ -22,7 +22,7 @@ export function placeOf(parse: Parse, phrase: Phrase): Phrase | undefined {
 
 /** Whether the words say beside what it stands, and not on or in what: those tell where it is just now. */
 export const standsBeside = (parse: Parse, phrase: Phrase): boolean =>
-  /^(?:by|beside|near|opposite|next)$/.test(wordAt(parse, phrase.last + 1));
+  BESIDE.test(wordAt(parse, phrase.last + 1)) || wordAt(parse, phrase.last + 1) === 'next';
 
 /** Names that the memo tells at two places and more: "the tap in the yard", "the tap in the dairy". */
 export function placedApart(parse: Parse): ReadonlySet<string> {

@@ -16,7 +16,7 @@ import { mayBeSame, productOfCheck } from './products.ts';
 const AIR = new Set(
   `air ambient room shed workshop shop garage barn tent tunnel cabin saloon hull hold bilge van truck bus camper caravan boat house
   attic loft cellar basement kitchen bathroom bedroom hall hallway lounge office studio yard hangar boatshed unit indoors inside site
-  greenhouse polytunnel container bothy hut steading byre croft chapel mill outhouse wagon caravan yurt shack lodge cottage
+  greenhouse polytunnel container bothy hut steading byre croft chapel mill outhouse wagon yurt shack lodge cottage
   outbuilding lean-to porch conservatory unnamed weather everything wheelhouse cockpit forepeak`
     .split(/\s+/)
     .map(stemOf),
