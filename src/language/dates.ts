@@ -146,7 +146,7 @@ const rule = (name: string, pattern: string, read: DateRule['read']): DateRule =
 });
 
 /** In a relative phrase a bare ordinal is a day of the month only when the phrase ends there. */
-const ENDS = String.raw`(?=\s*(?:$|[.,;:!?)–—]|(?:at|by|if|and|or|so|but|though|because|since|ideally|latest|or so|for|as|which|when|to|then)\b))`;
+const ENDS = String.raw`(?=\s*(?:$|[.,;:!?)–—]|(?:at|by|if|and|or|so|but|though|because|since|ideally|latest|now|instead|or so|for|as|which|when|to|then)\b))`;
 
 /**
  * Ordered: a longer way of speaking stands before the shorter one that it contains. Each reads one way of naming a

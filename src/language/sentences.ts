@@ -242,9 +242,10 @@ function goesOnOrdering(words: readonly RawWord[], i: number): boolean {
 
 function opensAt(words: readonly RawWord[], i: number): boolean {
   const word = words[i] as RawWord;
-  // "do it once, so", "I've done it before.": a time, with nothing after it to open.
+  // "do it once, so", "I've done it before.", "it's on order though, so": with nothing after it to open.
   const ends = i === words.length - 1 || words[i + 1]?.afterPause === true;
-  if (ends && i > 0 && /^(?:once|before|after|since)$/.test(word.lower) && !word.afterPause) return false;
+  if (ends && i > 0 && /^(?:once|before|after|since|though)$/.test(word.lower) && !word.afterPause)
+    return false;
   // "I'm after stripping the wall" has just been done, and tells of no other time.
   if (
     word.lower === 'after' &&

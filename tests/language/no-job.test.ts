@@ -18,6 +18,7 @@ describe('no job', () => {
     'I owe the yard an apology.',
     "I'll have to wait for the glass.",
     'The rest can wait.',
+    'So either I move the trimmer back or lose a riser.',
     'She has not turned since the flood.',
     'The oil is to be applied hot.',
     'Now, what wants doing.',

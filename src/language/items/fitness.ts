@@ -199,6 +199,7 @@ const USUAL_OF_HEAD = wordTable<Attribute>({
   bunk: 'length',
   rise: 'height',
   riser: 'height',
+  going: 'depth',
   tread: 'thickness',
   step: 'height',
   bench: 'height',

@@ -145,6 +145,7 @@ function scanPhrase(words: readonly Word[], first: number): Scan {
 }
 
 const ABSTRACT: ReadonlySet<NounKind> = new Set(['abstract']);
+const PART: ReadonlySet<NounKind> = new Set(['part']);
 
 /** "In that case", "in any case": no case of wood. */
 const isMannerOfSpeaking = (
@@ -163,11 +164,13 @@ const NOTHINGS = new Set<NounKind>(['abstract', 'time']);
 
 /** "landing turn": a turn alone is nothing to measure, a landing's is. */
 function kindsOfPhrase(name: readonly string[]): ReadonlySet<NounKind> {
+  // As a noun it is that of a stair: `isOfStair` of tags.ts.
+  if (name.at(-1) === 'going') return PART;
   const kinds = kindsOf(name);
   if (name.length < 2 || kinds.size === 0) return kinds;
   for (const kind of kinds) if (!NOTHINGS.has(kind)) return kinds;
   const owner = kindsOf(name.slice(0, -1));
-  for (const kind of owner) if (!NOTHINGS.has(kind) && kind !== 'person') return new Set<NounKind>(['part']);
+  for (const kind of owner) if (!NOTHINGS.has(kind) && kind !== 'person') return PART;
   return kinds;
 }
 

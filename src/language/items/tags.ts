@@ -180,6 +180,16 @@ function tagDemonstrative(lower: string, next: Raw | undefined, second: Raw | un
   return 'determiner';
 }
 
+/** "The going is 225", "going's 225": how far each tread of a stair goes in. */
+function isOfStair(previous: Word | undefined, next: Raw | undefined, second: Raw | undefined): boolean {
+  const isFirst = previous === undefined || previous.tag === 'stop' || previous.tag === 'conjunction';
+  const isSaidOf =
+    BE.has(next?.lower ?? '') || next?.lower === "'s" || next?.lower === 'of' || next?.lower === 'at';
+  if (isFirst) return isSaidOf && second?.lower === '#';
+  const isNamed = previous.tag === 'determiner' || previous.tag === 'possessive';
+  return isNamed && (isSaidOf || !/^[\p{L}]/u.test(next?.lower ?? '') || CONJUNCTIONS.has(next?.lower ?? ''));
+}
+
 /** The part of speech of a word after `previous` and before `next` and `second`. */
 export function tagOf(
   lower: string,
@@ -192,6 +202,7 @@ export function tagOf(
   if (/^["']$/.test(lower)) return 'filler';
   if (/^(?:that|this|these|those|which|what)$/.test(lower)) return tagDemonstrative(lower, next, second);
   if (lower === "'s") return 'be';
+  if (lower === 'going' && isOfStair(previous, next, second)) return 'noun';
   if (BE.has(lower)) return 'be';
   if (MODALS.has(lower)) return 'modal';
   if (/^m\d+s?$/.test(lower)) return 'noun';

@@ -28,7 +28,7 @@ const arrival = (name: string, received: boolean, pattern: Phrase | string, guar
     )
       return false;
     // "It won't be here till Friday" tells the new day, whatever it denies.
-    const denied = found.words.filter((word) => word.classes.includes('N')).length;
+    const denied = denialsIn(found.words);
     if (denied > (found.part('negation').length > 0 || / never\//.test(said.code) ? 1 : 0)) return false;
     const fields = guard(found, said, scene);
     if (!fields) return false;
@@ -47,6 +47,17 @@ const arrival = (name: string, received: boolean, pattern: Phrase | string, guar
       ...(fields === true ? {} : fields),
     };
   });
+
+/** What is denied but for a day that was told before: "the 14th now, not the 7th" is a delivery. */
+const denialsIn = (words: readonly Word[]): number =>
+  words.filter((word, k) => word.classes.includes('N') && !opensDay(words.slice(k + 1))).length;
+
+function opensDay(words: readonly Word[]): boolean {
+  const [word] = words.slice(words[0]?.lower === 'the' ? 1 : 0);
+  return (
+    /D/.test(word?.classes ?? '') || /^\d+(?:st|nd|rd|th)$|(?:th|first|second|third)$/.test(word?.lower ?? '')
+  );
+}
 
 /** "The bath and the basin came": the first of the two stands in a clause of its own. */
 function pairedWith(said: Said, scene: Scene): Said | undefined {
@@ -454,7 +465,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     (found, said, scene) => {
       const object = found.part('object');
       if (
-        has(object, 'N') ||
+        denialsIn(object) > 0 ||
         has(object, 'E') ||
         / (?:he|she|they)\/\w* (?:says|say|said|reckons?|reckoned)\//.test(said.code) ||
         said.words.length > 14

@@ -75,12 +75,19 @@ const isDayOfMonth = (rest: readonly Word[]) =>
   ) &&
   (rest.length === 2 || /^(?:of|at|in)$/.test(rest[2]?.lower ?? ''));
 
+/** "That's finished to finished": between which faces a size was taken. */
+function isBetweenFaces(found: Found): boolean {
+  const [to, face] = found.part('rest');
+  return to?.lower === 'to' && face?.lower === found.part('verb')[0]?.lower;
+}
+
 /** Words after "is in", "is on", "is off" that make it a place or a property. */
 function isPlacing(found: Found): boolean {
   const verb = found.part('verb')[0]?.lower ?? '';
   const rest = found.part('rest');
   const next = rest[0];
   if (!next) return true;
+  if (isBetweenFaces(found)) return false;
   // "Gone cold", "gone flat", "done for": what became of a thing by itself.
   if (
     verb === 'gone' &&
@@ -104,6 +111,8 @@ function isPlacing(found: Found): boolean {
   )
     return false;
   if (isOne(rest.slice(0, 3), UNSETTLED)) return false;
+  // "The galley is on the driver's side", "on the left": where it will always be.
+  if (verb === 'on' && next.lower === 'the' && isSide(rest)) return false;
   if (/^(to|for|of|by|against|with|from)$/.test(next.lower))
     return (
       (verb === 'in' && next.lower !== 'of') ||
@@ -118,6 +127,9 @@ function isPlacing(found: Found): boolean {
     /^(and|there|here|where|at|em|position|place|too|bar|except|apart|so)$/.test(next.lower)
   );
 }
+const isSide = (rest: readonly Word[]) =>
+  rest.slice(1, 5).some(({ lower }) => /^(?:side|left|right|outside|inside)$/.test(lower)) &&
+  !rest.some(({ lower }) => /^(?:now|finally|already|again|too|at last)$/.test(lower));
 const NO_MEASURE = wordSet(
   'task job challenge minute point limit neck eyeballs luck weather council driver customer',
 );
@@ -217,6 +229,11 @@ export const DONE_RULES: readonly StatementRule[] = [
     'I <past> <thing>',
     '^<lead>* (?: <day> <lead>* )? <plain>{0,3}? (?: i | we | (?: me and | i and ) <plain>{1,3} | <plain>{1,3} and (?: i | me ) ) (?: <adverb> | went ahead and | went and | went out and | been and | went up and | finally | <did> and | bit the bullet and | since | then )* (?<verb> <did> ) (?<object> <any>+ )',
     (found) => isWork(found),
+  ),
+  report(
+    '<thing> I <past>',
+    "^<lead>* (?<object> <det> <plain>{1,6}? ) (?: i | we ) (?: 've | have )? <adverb>* (?<verb> <did> ) (?: <day> | this <day> | this <plain> | <adverb> )* $",
+    (found) => !has(found.part('object'), 'E') && isWork(found) && { plain: true },
   ),
   report(
     'I managed to <do> <thing>',
@@ -706,6 +723,7 @@ function isResult(found: Found): boolean {
   const [verb] = found.part('verb');
   const next = found.part('rest')[0]?.lower ?? '';
   const gone = /^(?:out|up|off|down|away|apart)$/.test(next);
+  if (isBetweenFaces(found)) return false;
   if (!verb || verb.classes.includes('Z')) return false;
   const also = isJoined(found.part('rest'));
   // "is made", "stuck down", "bent and hung": what alone is a state or a fault is work with these beside it.

@@ -263,10 +263,10 @@ function textOfClause(said: Said, scene: Scene): string {
   if (!first) return '';
   // "until it stops raining", "till it's warmer": the weather has no name.
   const isOfThing =
-    /^(?:it|they|that|this)$/.test(first.lower) &&
+    /^(?:it|they|that|this|those|these)$/.test(first.lower) &&
     rest.slice(0, 3).some((word) => word.classes.includes('P') || OF_THING.test(word.lower));
   const thing = isOfThing
-    ? antecedentOf(said.index, scene, first.lower === 'they')?.text.replace(
+    ? antecedentOf(said.index, scene, /^(?:they|those|these)$/.test(first.lower))?.text.replace(
         /^(?:the|a|an|my|our|that|this) /i,
         '',
       )

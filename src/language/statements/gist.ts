@@ -45,13 +45,17 @@ const GOT_THING =
 /** "I promised Ruth I'd show her the meter" is "show Ruth the meter". */
 function vowed(words: string): string {
   const [, whom = '', rest] = PROMISED.exec(words) ?? [];
-  if (rest === undefined) return words;
+  if (rest === undefined) return SAID_WHERE.exec(words)?.[1] ?? words;
   return /^(?:you|them|him|her|it|viewers?|everyone|everybody|people)$/i.test(whom)
     ? rest
     : rest.replace(/\b(?:her|him|them)\b/i, whom);
 }
 const PROMISED =
   /^(?:(?:and|so|but|also|oh)[,\s]+)*(?:(?:i|we)(?:['’]ve| have)?\s+)?(?:also\s+)?(?:promised|told|assured|swore to|said to)\s+((?:the|my|our)\s+\w+|\w+)(?:\s+that)?\s+(?:i|we)(?:['’]d|['’]ll| would| will)\s+(.+)$/is;
+
+/** "I said on the last film I'd show how the brake works" is "show how the brake works". */
+const SAID_WHERE =
+  /^(?:(?:and|so|but|also|oh)[,\s]+)*(?:i|we)(?:['’]d| had)?\s+said\s+(?:(?:in|on|at|last|back in|a)\s+[^,.;]{1,40}?\s+)?(?:that\s+)?(?:i|we)(?:['’]d|['’]ll| would| will)\s+(.+)$/is;
 
 const OPENERS = /^(?:(?:so|and|but|then|well|right)[,\s]+)+/i;
 
@@ -118,6 +122,8 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
   const lacking = LONE_ONE.exec(words);
   if (lacking?.[1]) return withKind(words, lacking[1], draft, scene);
   if (OF_PEOPLE.test(words)) return words;
+  const deed = DO_THAT.test(words) ? deedBefore(draft.from, scene) : undefined;
+  if (deed) return words.replace(DO_THAT, deed);
   const lone = LONE.exec(words);
   if (!lone || (/^it/i.test(lone[0]) && NO_ANTECEDENT.test(words))) return words;
   const at = clauseAt(words, lone.index, draft, scene);
@@ -139,6 +145,20 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
   return verb
     ? `${words.slice(0, lone.index)}${thing} ${verb[1]}${rest.replace(verb[0], '')}`
     : `${words.slice(0, lone.index)}${thing}${rest}`;
+}
+
+const DO_THAT = /\bdo (?:that|this)\b/i;
+
+/** "I said I'd show how the brake works, need to do that": the work that was named just before. */
+function deedBefore(from: number, scene: Scene): string | undefined {
+  const before = scene.said[from - 1];
+  if (!before || before.sentence !== scene.said[from]?.sentence) return undefined;
+  const at = before.words.findIndex(
+    ({ lower }, k) =>
+      /^(?:'d|'ll|would|will|to)$/.test(lower) && /B/.test(before.words[k + 1]?.classes ?? ''),
+  );
+  const first = before.words[at + 1];
+  return at < 0 || !first ? undefined : scene.text.slice(first.start, before.end);
 }
 
 /** "Three of them posts are up", "them planks are bought": "them" for "those", with the things behind it. */
@@ -253,6 +273,12 @@ function textOf(words: readonly Word[], scene: Scene, after: Word | undefined): 
 const ONLY_A_NUMBER =
   /^(?:(?:another|other|others|rest|remaining|remainder|last|first|more|some|a|few|couple|of|them|those|these|the|and|dozen|half|extra|one|ones|new|right|proper|\d[\d,.]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)[\s-]*)+$/i;
 
+/** "Foundry says the 14th now": when, and no goods. */
+const ONLY_A_DAY =
+  /^(?:(?:the|on|by|next|this|till|until|about|around|now|instead|not|\d{1,2}(?:st|nd|rd|th)|(?:mon|tues|wednes|thurs|fri|satur|sun)day|tomorrow|weeks?|months?|fortnight)[\s,]*)+$/i;
+const FROM_WHOM =
+  /^(.*\b(?:them|those|these))(?: (?:from|off|at|through|on|for|last|this|yesterday|today)\b.*)$/i;
+
 /** "640 and said five weeks": words of talk, and no goods. */
 const SAYS = /\b(?:said|says|quoted|reckons?|reckoned)\b/i;
 
@@ -279,12 +305,13 @@ export function itemOf(draft: Draft, scene: Scene): string {
   );
   // "New ones in bronze": another of what was spoken of.
   const isOnes = bare !== undefined && /^ones\b/i.test(bare);
-  if (bare && !isOnes && !NO_THING.test(bare.toLowerCase()) && !ONLY_A_NUMBER.test(bare) && !SAYS.test(bare))
-    return bare;
+  // "40 of them from Tom on Saturday": so many of what was spoken of, and from whom.
+  const isAllOfThem = bare !== undefined && ONLY_A_NUMBER.test(FROM_WHOM.exec(bare)?.[1] ?? '');
+  if (bare && !isOnes && !isAllOfThem && !namesNoGoods(bare)) return bare;
   const named = (words: string | undefined) =>
     words && (MEASURE_ONLY.test(words) || ONLY_A_NUMBER.test(words)) ? undefined : words;
   return (
-    (bare && (isOnes || /^(?:them|those|these|they)$/i.test(bare) || ONLY_A_NUMBER.test(bare))
+    (bare && (isOnes || isAllOfThem || /^(?:them|those|these|they)$/i.test(bare) || ONLY_A_NUMBER.test(bare))
       ? named(
           antecedentOf(draft.from, scene, true)?.text.replace(
             /^(?:the|a|an|my|our|new|those|these|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+))\s+/i,
@@ -294,10 +321,16 @@ export function itemOf(draft: Draft, scene: Scene): string {
       : undefined) ??
     thingBefore(draft.from, scene)?.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
     antecedentOf(draft.from, scene, true)?.text.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
-    bare ??
+    (bare && ONLY_A_DAY.test(bare) ? undefined : bare) ??
     scene.text.slice(draft.start, draft.end)
   );
 }
+const namesNoGoods = (words: string): boolean =>
+  NO_THING.test(words.toLowerCase()) ||
+  ONLY_A_NUMBER.test(words) ||
+  ONLY_A_DAY.test(words) ||
+  SAYS.test(words);
+
 /** "Twenty five kilos each": how much of them, and no name of goods. */
 const MEASURE_ONLY =
   /^(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|one|two|three|four|five|six|seven|eight|nine|[\d.,]+|a) )*(?:kilos?|kg|grams?|mil|mm|millimetres?|metres?|feet|foot|inch(?:es)?|litres?|tonnes?|tons?|pounds?|quid|gallons?|per cent|amps?|volts?|watts?)\b/i;

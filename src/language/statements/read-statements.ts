@@ -329,6 +329,7 @@ const TELLS_HOW_LONG =
 /** Expected day of a delivery: a day named beside it, else the end of its lead time. */
 function expectedOf(each: Draft, scene: Scene): string | undefined {
   const sentence = scene.said[each.to]?.sentence;
+  let dates = scene.dates;
   for (let k = each.from; k <= each.to + 2; k++) {
     const clause = scene.said[k];
     if (!clause) break;
@@ -337,8 +338,23 @@ function expectedOf(each: Draft, scene: Scene): string | undefined {
       !clause.opener || /^(?:till|until|by|before)$/.test(clause.opener) || TELLS_HOW_LONG.test(clause.code);
     if (k > each.to && (!goesOn || clause.sentence !== sentence)) break;
     const words = scene.text.slice(clause.start, clause.end);
-    const day = findDates(words, scene.dates)[0]?.day ?? findLeadTime(words, scene.dates)?.day;
+    const ordered = orderedOn(clause, scene);
+    if (ordered) dates = { ...scene.dates, recordedAt: `${ordered}T12:00:00` };
+    const day =
+      (ordered ? undefined : findDates(words, scene.dates)[0]?.day) ?? findLeadTime(words, dates)?.day;
     if (day && day >= scene.dates.recordedAt.slice(0, 10)) return day;
   }
   return undefined;
 }
+
+/** The day gone by on which goods were ordered, from which their lead time counts: "I ordered 40 of them on Saturday". */
+function orderedOn(clause: Said, scene: Scene): string | undefined {
+  if (!/ (?:ordered|sent\/\w* (?:off\/\w* )?for)\//.test(clause.code)) return undefined;
+  const words = scene.text.slice(clause.start, clause.end);
+  const [date] = findDates(words, { ...scene.dates, lean: 'back' });
+  // "Ordered for Saturday", "ordered to come on Saturday".
+  if (!date || AHEAD.test(words.slice(0, date.start))) return undefined;
+  return date.day <= scene.dates.recordedAt.slice(0, 10) ? date.day : undefined;
+}
+const AHEAD =
+  /\b(?:for|by|due|com(?:e|es|ing)|deliver\w*|arriv\w*|here|land\w*|till|until|back|promised|collect\w*)\b(?: \S+){0,3} *$/i;

@@ -1,0 +1,87 @@
+/** Notes told in the turn of a sentence: behind "though", by a day alone, of things named before. */
+import { describe, expect, test } from 'vitest';
+import { readMemo } from '../../src/language/pipeline.ts';
+
+/** A Wednesday. */
+const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
+const notesOf = (text: string) => readMemo(text, CONTEXT).notes;
+
+describe('a job behind "though"', () => {
+  test('is told, and is not only supposed', () => {
+    const { tasks } = notesOf('The mattress is on order though, so I gotta call them tomorrow.');
+    expect(tasks.map(({ gist, due }) => [gist, due])).toEqual([['Call them', '2026-06-11']]);
+  });
+});
+
+describe('when goods come', () => {
+  test.each([
+    [
+      'Still waiting on the cast wheels, foundry says the 14th now, not the 7th.',
+      'cast wheels',
+      '2026-06-14',
+    ],
+  ])('a day alone is of what was spoken of: "%s"', (text, item, expected) => {
+    expect(notesOf(text).arrivals.map((each) => [each.item, each.expected])).toEqual([[item, expected]]);
+  });
+
+  test.each([
+    [
+      'Spindles: 32 mil square. I ordered 40 of them from Tom on Saturday and he said three weeks.',
+      '2026-06-27',
+    ],
+    ['The spindles are 32 mil square. I ordered 40 of those yesterday, two weeks.', '2026-06-23'],
+    ['The spindles are 32 mil square. I ordered 40 of them for Saturday.', '2026-06-13'],
+  ])('a lead time counts from the day of ordering: "%s"', (text, expected) => {
+    expect(notesOf(text).arrivals.map((each) => [each.item, each.expected])).toEqual([
+      ['spindles', expected],
+    ]);
+  });
+});
+
+describe('what is no work done', () => {
+  test.each([
+    "The galley run is on the driver's side.",
+    'The sink is on the left.',
+    "Floor to floor came out at 2655, that's finished to finished.",
+  ])('"%s"', (text) => expect(notesOf(text).done).toEqual([]));
+});
+
+describe('work done, the thing first', () => {
+  test.each([
+    ['The door at the bottom I rehung, it swings lovely.', 'The door at the bottom I rehung'],
+    ['The bottom rail I glued this morning.', 'The bottom rail I glued this morning'],
+    ['The sink is on the wall now.', 'The sink is on the wall now'],
+  ])('"%s"', (text, quote) => expect(notesOf(text).done.map((each) => each.quote)).toEqual([quote]));
+
+  test('but not in a clause that says more of it', () => {
+    expect(notesOf('The hole I drilled is too big.').done).toEqual([]);
+  });
+});
+
+describe('what a note is called', () => {
+  test('"do that" is the work named just before, and a promise begins with what was promised', () => {
+    const { tasks, promises } = notesOf(
+      "I said on the last film I'd show how the brake shoe works, need to do that before the cap goes on.",
+    );
+    expect(promises.map(({ gist }) => gist)).toEqual(['Show how the brake shoe works']);
+    expect(tasks.map(({ gist }) => gist)).toEqual(['Show how the brake shoe works']);
+  });
+
+  test('"those" in a gate are the things spoken of', () => {
+    const { tasks } = notesOf("The cast wheels are late. Can't hang the fantail till those are here.");
+    expect(tasks.map(({ waitsFor }) => waitsFor)).toEqual([['cast wheels are here']]);
+  });
+});
+
+describe('the going of a stair', () => {
+  test.each(["Going's 225.", 'The going is 225.', 'I make the going 225 mil.'])('"%s"', (text) => {
+    expect(notesOf(text).figures.map(({ item, attribute, value }) => [item, attribute, value])).toEqual([
+      ['going', 'depth', 225],
+    ]);
+  });
+
+  test('and a word of motion', () => {
+    const [figure] = notesOf("The post is going 600 deep. Going up it's easy.").figures;
+    expect(figure?.item).toBe('post');
+  });
+});
