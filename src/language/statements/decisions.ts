@@ -83,6 +83,11 @@ export const DECISION_RULES: readonly StatementRule[] = [
       ),
   ),
   decision(
+    'making it <size>',
+    '^<lead>* (?: <adverb> )* (?: making | keeping | leaving | taking | setting | dropping | bringing | moving ) (?: it | that | this | them | those | these | all ) (?<object> <any>{0,3}? <number> <any>* )',
+    (_, said, scene) => supportOf(said, scene).strong,
+  ),
+  decision(
     'it was decided',
     "(?: final answer | change of plan | decision made | that 's (?: decided | settled | final | that decided ) | executive decision | is decided | it 's settled | mind 's made up | new plan | decided on the spot | no more emails | vote is in | end of discussion | end of story | my back voted )",
     (found, said) => found.to - found.from < said.words.length || said.index > 0,

@@ -14,7 +14,7 @@ import type { Name } from '../discourse.ts';
 import { inMillimetres, isNoThing } from '../fitness.ts';
 import { joinNames } from '../naming.ts';
 import type { Phrase } from '../noun-phrases.ts';
-import { isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from '../parse.ts';
+import { isSpeaker, type Parse, phraseAt, phraseFrom, tagAt, wordAt } from '../parse.ts';
 import type { Claim, Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -72,6 +72,31 @@ export function ownerOfStuff(site: Site, stuff: Phrase): Name | undefined {
   return namePhrase(site, subject);
 }
 
+/** "50 batten, 12 board and 3 skim": one of several stuffs in a row, each told with how thick it is. */
+function isOneOfLayers({ parse, at }: Site, stuff: Phrase): boolean {
+  if (wordAt(parse, at - 1) === 'plus') return true;
+  const back = pastJoins(parse, at - 1, -1);
+  const before = back < at - 1 ? phraseAt(parse, back) : undefined;
+  if (before && isStuff(before) && hasOwnSize(parse, before)) return true;
+  const next = pastJoins(parse, stuff.last + 1, 1);
+  const after = phraseAt(parse, next) ?? phraseAt(parse, next + 1);
+  const isNext = next > stuff.last + 1 && tagAt(parse, next) === 'quantity';
+  return isNext && after !== undefined && isStuff(after);
+}
+
+/** "12 board", "an inch of foam board". */
+const hasOwnSize = (parse: Parse, { first, quantity }: Phrase): boolean =>
+  quantity !== undefined ||
+  tagAt(parse, first - 1) === 'quantity' ||
+  (wordAt(parse, first - 1) === 'of' && tagAt(parse, first - 2) === 'quantity');
+
+/** The first word from `at` on that joins no two things of a list. */
+function pastJoins(parse: Parse, at: number, step: 1 | -1): number {
+  let k = at;
+  while (tagAt(parse, k) === 'comma' || /^(?:and|plus|then)$/.test(wordAt(parse, k))) k += step;
+  return k;
+}
+
 /** Shapes that a thing is made from: "the leg's a 60 tube". */
 const SHAPES = new Set([
   'tube',
@@ -118,6 +143,8 @@ export const premodifier: Frame = {
     ['the berth gets [6] ply', 'berth ply'],
     ['the duct needs a [104] hole', 'duct hole'],
     ['there is [20] clearance over the hatch', 'hatch'],
+    ['with [1 in] of foam board, [0.5 in] ply and the lino', 'foam board, ply'],
+    ['the ceiling is foam plus [0.25 in] cedar', 'cedar'],
   ],
   leaves: ['the deck is [20 ft] long', 'the drain is [18 in] off the wall'],
   read: (site) => {
@@ -136,6 +163,8 @@ export const premodifier: Frame = {
     if (phrase.kinds.has('hole')) return holeOf(site, phrase);
     const own = namePhrase(site, phrase);
     if (isStuff(phrase) || (SHAPES.has(head) && phrase.bare)) {
+      // Each layer of a build-up is of its own stuff, and of no other layer.
+      if (isOneOfLayers(site, phrase)) return claim(own, { isNamed: true, isSettled: true });
       const owner =
         ownerOfStuff(site, phrase) ??
         (phrase.bare && tagAt(parse, at - 1) === 'comma' ? ownerBeforeComma(site, at) : undefined);
