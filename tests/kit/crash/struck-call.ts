@@ -1,7 +1,8 @@
 /** A call of the built command in a folder of its own, struck down at a given moment; and what is there afterwards. */
 import { spawn, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
 import type { ProjectApi } from '../../../src/project-api.ts';
@@ -163,13 +164,25 @@ export async function mustBeWhole(scene: Scene): Promise<void> {
   mustHold(faults.length === 0, `verify: ${faults.join('; ')}`);
 }
 
-/** How many events the log holds, by looking into the file. */
+/**
+ * How many events the log holds, by looking into a copy of the file: what a killed call left half written has to be put
+ * back before it can be read, and the call that comes next shall find it as it was left.
+ */
 export function eventsIn(scene: Scene): number {
-  const db = new SqliteDatabase(join(scene.folder, '.hearwright', 'project.db'), { readonly: true });
+  const copies = mkdtempSync(join(tmpdir(), 'hearwright-look-'));
   try {
-    return db.prepare('SELECT count(*) FROM log').pluck().get() as number;
+    for (const end of ['', '-journal', '-wal']) {
+      const file = join(scene.folder, '.hearwright', `project.db${end}`);
+      if (existsSync(file)) copyFileSync(file, join(copies, `project.db${end}`));
+    }
+    const db = new SqliteDatabase(join(copies, 'project.db'));
+    try {
+      return db.prepare('SELECT count(*) FROM log').pluck().get() as number;
+    } finally {
+      db.close();
+    }
   } finally {
-    db.close();
+    rmSync(copies, { recursive: true, force: true });
   }
 }
 
