@@ -1,4 +1,5 @@
-import { chmodSync, closeSync, existsSync, openSync, readSync, rmSync, statSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, openSync, readSync, rmSync, statfsSync, statSync } from 'node:fs';
+import { dirname } from 'node:path';
 import type { Database } from 'better-sqlite3';
 import SqliteDatabase from 'better-sqlite3';
 import { EXIT, Problem } from '../problem.ts';
@@ -134,7 +135,8 @@ export function asProblem(error: unknown, file: string): unknown {
     });
   }
   if (/^SQLITE_(FULL|IOERR|READONLY|CANTOPEN)/.test(error.code)) {
-    return new Problem(`cannot write to ${file}: ${error.message}`, {
+    const isFull = error.code === 'SQLITE_FULL' || (error.code.startsWith('SQLITE_IOERR') && !hasRoom(file));
+    return new Problem(`cannot write to ${file}: ${isFull ? 'the disk is full' : error.message}`, {
       code: 'project-unwritable',
       exitCode: EXIT.unexpected,
       kept: 'everything written before',
@@ -144,6 +146,20 @@ export function asProblem(error: unknown, file: string): unknown {
   }
   return error;
 }
+
+/**
+ * Whether the disk has room for what SQLite keeps beside an open database: 32 kB that processes share, and the first
+ * pages of its log. Without, opening fails as "disk I/O error", which tells nobody what to do.
+ */
+function hasRoom(file: string): boolean {
+  try {
+    const { bavail, bsize } = statfsSync(dirname(file));
+    return bavail * bsize >= LEAST_ROOM;
+  } catch {
+    return true;
+  }
+}
+const LEAST_ROOM = 64 * 1024;
 
 function damaged(error: Error, file: string): Problem {
   return new Problem(`the project's database ${file} is damaged: ${error.message}`, {

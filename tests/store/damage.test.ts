@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import {
+  closeSync,
   copyFileSync,
   mkdirSync,
   mkdtempSync,
@@ -116,6 +117,25 @@ function mountSmallDisk(): string | undefined {
   const made = spawnSync('mount', ['-t', 'tmpfs', '-o', 'size=1m', 'tmpfs', disk]);
   return made.status === 0 ? disk : undefined;
 }
+
+test('a project on a disk without any room is not opened, and the reason is said', (context) => {
+  const disk = mountSmallDisk();
+  if (disk === undefined) return context.skip('no right to make a small disk');
+  try {
+    const small = join(disk, 'project.db');
+    createStore(small, { name: 'kiln', units: 'metric', at: '2026-03-01T08:00:00Z' }).close();
+    const ballast = openSync(join(disk, 'ballast'), 'w');
+    expect(() => {
+      for (;;) writeSync(ballast, Buffer.alloc(4096, 1));
+    }).toThrow('ENOSPC');
+    closeSync(ballast);
+    expect(() => openStore(small)).toThrow(`cannot write to ${small}: the disk is full`);
+    rmSync(join(disk, 'ballast'));
+    openStore(small).close();
+  } finally {
+    spawnSync('umount', [disk]);
+  }
+});
 
 test('a full disk is said, and what was written before is whole', (context) => {
   const disk = mountSmallDisk();
