@@ -224,7 +224,7 @@ test('nothing hostile in a memo or its name acts on a terminal, whatever is aske
   } finally {
     home.remove();
   }
-});
+}, 120_000);
 
 test('several takers at once give every memo its own number and no bytes two', async () => {
   const home = openWorkplace();

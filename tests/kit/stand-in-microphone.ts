@@ -43,19 +43,21 @@ const PIECE = 3200;
 const began = performance.now();
 let at = 0;
 process.stdout.on('error', () => process.exit(1));
-setInterval(() => {
+const playing = setInterval(() => {
   const due = ((performance.now() - began) / 1000) * 32000 * ${pace};
   while (at + PIECE <= due) {
     const piece = Buffer.alloc(PIECE);
     sound.copy(piece, 0, Math.min(at, sound.length), at + PIECE);
     at += PIECE;
-    process.stdout.write(piece);
-    if (${JSON.stringify(after)} === 'gone' && at >= sound.length) {
-      console.error('arecord: pcm_read:2272: read error: No such device');
-      process.exit(1);
-    }
+    const isGone = ${JSON.stringify(after)} === 'gone' && at >= sound.length;
+    process.stdout.write(piece, isGone ? unplugged : undefined);
+    if (isGone) return clearInterval(playing);
   }
 }, 20);
+function unplugged() {
+  console.error('arecord: pcm_read:2272: read error: No such device');
+  process.exit(1);
+}
 `;
 }
 

@@ -1,6 +1,6 @@
 /** A program that gives raw sound on its standard output, as a microphone. No shell is involved. */
 import { type ChildProcess, execFile, spawn } from 'node:child_process';
-import type { Readable } from 'node:stream';
+import { PassThrough, type Readable } from 'node:stream';
 import { EXIT, Problem, type Result } from '../../problem.ts';
 import type { Microphone, MicrophoneEnd } from './microphone.ts';
 
@@ -36,7 +36,7 @@ export async function openRawCommand(command: RawCommand, name: string): Promise
     windowsHide: true,
   });
   const { end, lastLine } = watchEnd(child);
-  const pipe = child.stdio[soundOn] as Readable;
+  const pipe = heldSound(child.stdio[soundOn] as Readable);
   const first = await firstSound(pipe, end);
   if (first) {
     const stop = () => void endOf(child, end, 'stopped');
@@ -46,6 +46,17 @@ export async function openRawCommand(command: RawCommand, name: string): Promise
   await Promise.race([end.promise, new Promise((resolve) => setTimeout(resolve, GRACE_MS))]);
   endOf(child, end, 'lost');
   return { ok: false, problem: refused(await end.promise, lastLine()) };
+}
+
+/**
+ * The sound with somebody who listens from the first moment: when a program ends, Node throws away what nobody has asked
+ * for yet, and a microphone may be unplugged while the rest of this program still starts.
+ */
+function heldSound(pipe: Readable): Readable {
+  const held = new PassThrough();
+  // A pipe that breaks ends like any other: the program's last line says why.
+  pipe.on('error', () => held.end());
+  return pipe.pipe(held);
 }
 
 interface Ending {
