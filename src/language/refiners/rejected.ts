@@ -197,6 +197,21 @@ function toldBefore(room: Room, amount: Amount): boolean {
   });
 }
 
+/** "A good bit more than the 500 I'd told him": what was told before, to compare. */
+function comparedWith(room: Room, amount: Amount): boolean {
+  const isThan = [1, 2].some((back) => wordAt(room, amount.from - back) === 'than');
+  if (!isThan || (wordAt(room, amount.from - 1) !== 'than' && wordAt(room, amount.from - 1) !== 'the'))
+    return false;
+  let at = afterItsWords(room, amount);
+  if (/^(?:that|what|as)$/.test(wordAt(room, at))) at++;
+  if (!/^(?:i|we|he|she|they|you)$/.test(wordAt(room, at))) return false;
+  at++;
+  while (/^(?:'d|had|'ve|have|'s|has|was|were|originally|first|once)$/.test(wordAt(room, at))) at++;
+  return TOLD_ONCE.test(wordAt(room, at));
+}
+const TOLD_ONCE =
+  /^(?:told|said|reckoned|drew|drawn|thought|planned|planning|allowed|quoted|ordered|guessed|expected|expecting|figured|asked|gave|given|wrote|written|booked|promised|started|sketched|estimated|budgeted)$/;
+
 /** "It was going to be at eighteen hundred": what was meant once. */
 const plannedBefore = (room: Room, amount: Amount): boolean =>
   [1, 2, 3].some(
@@ -272,6 +287,7 @@ export const rejected: Refiner = {
       }
       const why =
         turnedDown(room, amount) ??
+        (comparedWith(room, amount) ? 'told before' : undefined) ??
         (wrong ? 'found wrong' : again ? 'an old value spoken of again' : undefined);
       if (!why || amount.bound === 'between') return;
       out[index] = undefined;
@@ -294,7 +310,7 @@ export const rejected: Refiner = {
         const unit = amount.unit ?? other.unit ?? '';
         out[at] = {
           ...other,
-          change: why === 'turned down' ? 'corrected' : 'decided',
+          change: why === 'turned down' || why === 'told before' ? 'corrected' : 'decided',
           replaces: { value: amount.value, unit },
         };
         break;

@@ -110,3 +110,16 @@ test('of a list the size is replaced that was mistaken', () => {
     [900, undefined],
   ]);
 });
+
+test.each([
+  ["It weighs 640 kilos, a good bit more than the 500 I'd told him.", [[640, 500]]],
+  ['The shelf is 412 mm deep, more than the 400 we planned.', [[412, 400]]],
+  ['The pin has to be longer than the 60 mm we have.', [[60, undefined]]],
+])('"%s": what was told before is what it is compared with', (said, expected) => {
+  const { figures } = readMemo(said, {
+    units: 'metric',
+    region: 'GB',
+    recordedAt: '2026-06-10T18:00:00+01:00',
+  }).notes;
+  expect(figures.map(({ value, replaces }) => [value, replaces?.value])).toEqual(expected);
+});
