@@ -85,3 +85,43 @@ describe('the going of a stair', () => {
     expect(figure?.item).toBe('post');
   });
 });
+
+describe('goods without a name beside them', () => {
+  test.each([
+    ["The roller door, which I've ordered at 2.4 high, only has 50 mil over it.", 'roller door'],
+    ['Pins. I need 230 of those, ordered 250 from the Germans.', 'pins'],
+  ])('"%s" is of %s', (text, item) => {
+    expect(notesOf(text).arrivals.map((each) => each.item)).toEqual([item]);
+  });
+
+  test('and how many were ordered is no distance', () => {
+    const { figures } = notesOf('Pins. I need 230 of those, ordered 250 from the Germans.');
+    expect(figures.filter(({ dimension }) => dimension === 'length')).toEqual([]);
+  });
+});
+
+describe('goods that came from somebody', () => {
+  test.each([
+    ["The portal legs came from the galvaniser's.", ['portal legs']],
+    ['The noise came from the pump.', []],
+  ])('"%s"', (text, items) => {
+    expect(notesOf(text).arrivals.map(({ item }) => item)).toEqual(items);
+  });
+});
+
+test('a choice that is open is neither a job nor a snag', () => {
+  const { tasks, problems } = notesOf(
+    'So I either drop the back wall 150 or change the profile of the sheet.',
+  );
+  expect([tasks, problems]).toEqual([[], []]);
+});
+
+test('what was written down once is put right by what it is', () => {
+  const { figures } = notesOf("The blow distance. I'd written 48 mil on the sheet in March, it's 46.");
+  expect(figures.map(({ value, replaces }) => [value, replaces?.value])).toEqual([[46, 48]]);
+});
+
+test('nothing is millimetres high that is told with a decimal: nobody is asked', () => {
+  const [figure] = notesOf('The roller door is 2.4 high.').figures;
+  expect([figure?.value, figure?.unit, figure?.alternatives]).toEqual([2.4, 'm', undefined]);
+});

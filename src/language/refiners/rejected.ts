@@ -193,6 +193,8 @@ function toldBefore(room: Room, amount: Amount): boolean {
       /^(?:you|y'all|everybody|everyone|them|him|her|people|folks)$/.test(whom)
     )
       return /^(?:i|i'd|'d|we|had|'ve)$/.test(wordAt(room, amount.from - back - 2));
+    // "I'd written 48 on the sheet in March, it's 46."
+    if (/^(?:written|wrote)$/.test(whom)) return /^(?:i|'d|we|had)$/.test(said);
     return whom === 'said' && /^(?:i|i'd|'d|we|had)$/.test(said);
   });
 }

@@ -110,6 +110,16 @@ const findsLead = (said: Said) => / (?:weeks?|fortnight|months?|days)\//.test(sa
 const OTHER_END =
   /^(off|out|down|up|apart|to|loose|round|undone|unstuck|away|away|along|from|in at|in handy|true|back|and|as|clean|free|across|together|under|over|with)$/;
 
+/** "The legs came from the galvaniser's": from somebody who made or sold them, as no noise does. */
+const isFromTrade = (found: Found): boolean =>
+  found.part('rest')[0]?.lower === 'from' &&
+  found
+    .part('rest')
+    .slice(1, 5)
+    .some(({ lower }) => TRADES.test(lower));
+const TRADES =
+  /^(?:shop|yard|boatyard|mill|sawmill|foundry|works|factory|merchants?|supplier|suppliers|chandlery?|chandlers?|galvani[sz](?:er|ers|ing)|welders?|machinists?|fabricators?|blasters?|coaters?|platers?|glaziers?|blacksmiths?|smith|smithy|joiners?|upholsterers?|sailmakers?|quarry|depot|warehouse|stores?|dealers?|breakers?|scrapyard|auction)$/;
+
 /** What somebody brings is goods with an article, or a thing of the trade: no scones, no smoke. */
 function isBrought(found: Found, part: string): boolean {
   const words = found.part(part);
@@ -154,7 +164,8 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
           return false;
         if (dayIn(said, scene) !== undefined && !/ today\//.test(said.code)) return false;
       }
-      if (/^(came|come)$/.test(verb) && OTHER_END.test(next) && next !== 'with') return false;
+      if (/^(came|come)$/.test(verb) && OTHER_END.test(next) && next !== 'with' && !isFromTrade(found))
+        return false;
       if (verb === 'came' && next === 'in' && !/^(the|this|a|on)$/.test(found.part('rest')[1]?.lower ?? ''))
         return (
           found
@@ -460,7 +471,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     '<supplier> says <day>',
     false,
     phrase(
-      "^<lead>* (?: (?: the | my | a )? (?: supplier | merchant | merchants | yard | shop | foundry | mill | sawmill | glazier | maker | makers | factory | depot | courier | tracking | fabricator | chandler | chandlery | manufacturer | warehouse | dealer | ironmonger | quarry | they | he | she | boy | lad | fella | fellow | man | guy | lady ) (?: says | say | said | reckons | reckon | reckoned | rang | promised | promises | quoted | has <any>{1,3} ready | is getting | 's getting | delivers | deliver | can do | is posting | 's posting | posting | sending ) ) (?<object> <any>* )",
+      "^<lead>* (?: (?: the | my | a )? (?: supplier | merchant | merchants | yard | shop | foundry | mill | sawmill | glazier | maker | makers | factory | depot | courier | tracking | fabricator | chandler | chandlery | manufacturer | warehouse | dealer | ironmonger | quarry | blacksmith | smith | joiner | welder | machinist | upholsterer | sailmaker | galvaniser | galvanizer | they | he | she | boy | lad | fella | fellow | man | guy | lady ) (?: says | say | said | reckons | reckon | reckoned | rang | promised | promises | quoted | has <any>{1,3} ready | is getting | 's getting | delivers | deliver | can do | is posting | 's posting | posting | sending ) ) (?<object> <any>* )",
     ),
     (found, said, scene) => {
       const object = found.part('object');

@@ -277,7 +277,7 @@ const ONLY_A_NUMBER =
 const ONLY_A_DAY =
   /^(?:(?:the|on|by|next|this|till|until|about|around|now|instead|not|\d{1,2}(?:st|nd|rd|th)|(?:mon|tues|wednes|thurs|fri|satur|sun)day|tomorrow|weeks?|months?|fortnight)[\s,]*)+$/i;
 const FROM_WHOM =
-  /^(.*\b(?:them|those|these))(?: (?:from|off|at|through|on|for|last|this|yesterday|today)\b.*)$/i;
+  /^(.*\b(?:them|those|these)|[\w ]*?)(?: (?:from|off|at|through|on|for|last|this|yesterday|today)\b.*)$/i;
 
 /** "640 and said five weeks": words of talk, and no goods. */
 const SAYS = /\b(?:said|says|quoted|reckons?|reckoned)\b/i;
@@ -308,6 +308,11 @@ export function itemOf(draft: Draft, scene: Scene): string {
   // "40 of them from Tom on Saturday": so many of what was spoken of, and from whom.
   const isAllOfThem = bare !== undefined && ONLY_A_NUMBER.test(FROM_WHOM.exec(bare)?.[1] ?? '');
   if (bare && !isOnes && !isAllOfThem && !namesNoGoods(bare)) return bare;
+  // "The roller door, which I've ordered at 2.4 high".
+  const which = /\bwhich\b/.test(scene.said[draft.from]?.opener ?? '')
+    ? lastNamed(draft.from - 1, scene)
+    : undefined;
+  if (which) return spokenOfAgain(which.text).replace(/^(?:the|a|an|my|our|new)\s+/i, '');
   const named = (words: string | undefined) =>
     words && (MEASURE_ONLY.test(words) || ONLY_A_NUMBER.test(words)) ? undefined : words;
   return (
@@ -321,14 +326,17 @@ export function itemOf(draft: Draft, scene: Scene): string {
       : undefined) ??
     thingBefore(draft.from, scene)?.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
     antecedentOf(draft.from, scene, true)?.text.replace(/^(?:the|a|an|my|our|new)\s+/i, '') ??
-    (bare && ONLY_A_DAY.test(bare) ? undefined : bare) ??
+    (bare && (ONLY_A_DAY.test(bare) || AT_A_SIZE.test(bare)) ? undefined : bare) ??
     scene.text.slice(draft.start, draft.end)
   );
 }
+/** "The door, which I've ordered at 2.4 high": how large, and no goods. */
+const AT_A_SIZE = /^(?:at|in|to|for|by) (?:about |just |around )?\d/i;
 const namesNoGoods = (words: string): boolean =>
   NO_THING.test(words.toLowerCase()) ||
   ONLY_A_NUMBER.test(words) ||
   ONLY_A_DAY.test(words) ||
+  AT_A_SIZE.test(words) ||
   SAYS.test(words);
 
 /** "Twenty five kilos each": how much of them, and no name of goods. */

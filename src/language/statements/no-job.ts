@@ -53,7 +53,9 @@ const NO_JOBS: readonly Phrase[] = [
     '(?: is | are | was | were | has | have | needs | need | ought )? to be <done> (?: <adverb> )? (?: hot | warm | cold | wet | dry | thin | thick | thinly | neat | sparingly | slowly | quickly | upright | flat | fresh | by hand | with care | generously )+ $',
   ),
   // "Either I move the trimmer or lose a riser": not chosen yet.
-  phrase("^<lead>* either (?: i | we ) (?: 'll | can | could )? <any>* or <any>+"),
+  phrase(
+    "^<lead>* (?: (?: i | we ) (?: 'll | can | could | must | have to | 've got to | need to )? either | either (?: i | we ) ) <any>* or <any>+",
+  ),
   // "The rest can wait", "that'll have to wait": nothing is named.
   phrase(
     "^<lead>* (?: the )? (?: rest | others | that | it | this | they | those | these | everything | everything else | anything else | all | all that | all this ) (?: can | could | may | will | 'll | must | has | have | just | got | 've | had | to | better | have to )* wait (?: now | then | too | anyway | though | a bit | a while )* $",

@@ -412,9 +412,16 @@ function isGrit(room: Room, amount: Amount): boolean {
 const unknownSign = (room: Room, at: number) =>
   room.tokens[at]?.kind === 'mark' && !/^[.,;:!?…()[\]{}'"&/+*–—-]+$/.test(wordAt(room, at));
 
+/** "Ordered 250 from the Germans": how many, and no distance from anything. */
+const isOrderedFrom = (room: Room, { from, to, number }: Amount): boolean =>
+  !number.fraction &&
+  /^(?:from|off)$/.test(wordAt(room, to)) &&
+  /^(?:order|ordered|ordering|buy|bought|buying|reserved|booked)$/.test(wordAt(room, from - 1));
+
 export function evidenceOf(room: Room, amount: Amount): Evidence {
   const glued = room.tokens[amount.to]?.spaced === false && room.tokens[amount.to]?.kind === 'word';
   if (glued && room.tokens[amount.from]?.kind === 'number') return { grade: 'none', why: 'part of a name' };
+  if (isOrderedFrom(room, amount)) return { grade: 'none', why: 'so many of them were ordered' };
   if (unknownSign(room, amount.to)) return { grade: 'none', why: 'an unknown sign behind it' };
   const after = evidenceAfter(room, amount);
   if (after) return after;

@@ -291,10 +291,10 @@ export function asLength(
   const inches = house !== 'in' && amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);
   if (inches) return length(amount, 'in', 'a fraction of a kind that only inches have');
   if (house === 'mm' && metres(room, amount, attribute, amounts)) {
-    return {
-      ...length(amount, 'm', 'too small for millimetres here'),
-      alternatives: [{ value: amount.value, unit: 'mm' }],
-    };
+    const inMetres = length(amount, 'm', 'too small for millimetres here');
+    // "2.4 high": nothing is so many millimetres high, so that nobody is asked.
+    if (attribute === 'height') return inMetres;
+    return { ...inMetres, alternatives: [{ value: amount.value, unit: 'mm' }] };
   }
   return length(amount, house, 'the unit of the house');
 }
