@@ -3,7 +3,7 @@
 import { kindsOf, type NounKind } from '../../language/lexicon/trade-nouns.ts';
 import { shapeOf, wordsOf } from '../names.ts';
 import { quantityText } from '../quantity-words.ts';
-import type { ActRow, ItemRow, ModelReader, StandingRow } from '../rows.ts';
+import type { ActRow, ClaimRow, ItemRow, ModelReader, StandingRow } from '../rows.ts';
 import { stemOf } from '../stems.ts';
 import { convert } from '../units.ts';
 import { LAYER_MARK, stemsIn, takesOff } from './layer-words.ts';
@@ -42,7 +42,10 @@ export interface Doubt {
   readonly layer?: LaterLayer;
 }
 
-type DoubtReader = Pick<ModelReader, 'claim' | 'item' | 'actsNaming' | 'itemsSharing' | 'standingOf'>;
+type DoubtReader = Pick<
+  ModelReader,
+  'claim' | 'claimsOf' | 'item' | 'actsNaming' | 'itemsSharing' | 'standingOf'
+>;
 
 /** Why this figure is to be measured again or looked at; undefined while it stands as it was said. */
 export function doubtOf(reader: DoubtReader, row: StandingRow): Doubt | undefined {
@@ -50,7 +53,7 @@ export function doubtOf(reader: DoubtReader, row: StandingRow): Doubt | undefine
   if (row.status === 'stale') return { why: 'it was worked out anew, and the old one was made or said' };
   const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
   if (!claim || !SIZES.has(row.dimension) || NOT_MEASURED.has(claim.state ?? '')) return undefined;
-  const measured = claim.source.recordedAt;
+  const measured = lastMeasured(reader, row, claim);
   const item = reader.item(row.itemId);
   const own = item ? actsOn(reader, item) : [];
   const around = circumstanceStems(row, reader).flatMap((stem) => layersOn(reader, stem));
@@ -59,6 +62,20 @@ export function doubtOf(reader: DoubtReader, row: StandingRow): Doubt | undefine
   const why = `it was said on ${measured.slice(0, 10)}, before “${act.what}” on ${act.source.recordedAt.slice(0, 10)}`;
   const layer = layerOf(reader, act, row, item);
   return layer ? { why, layer } : { why };
+}
+
+/** When it was measured last: what is measured again and comes to the same keeps its first claim standing. */
+function lastMeasured(
+  reader: Pick<ModelReader, 'claimsOf'>,
+  row: StandingRow,
+  { source, value, unit }: ClaimRow,
+): string {
+  return reader
+    .claimsOf(row.itemId)
+    .filter((one) => one.slot === row.slot && one.state === 'measured' && one.status === 'superseded')
+    .filter((one) => one.value === value && one.unit === unit)
+    .map((one) => one.source.recordedAt)
+    .reduce((last, one) => (isLater(one, last) ? one : last), source.recordedAt);
 }
 
 /** Kinds of thing that a layer makes smaller inside. */

@@ -9,12 +9,14 @@ import type { Working } from '../working.ts';
 import type { CheckRow, CheckRun } from './check-rows.ts';
 import { intervalWords } from './interval-words.ts';
 import { mayBeSame, productOfCheck } from './products.ts';
+import { tiedToFigures } from './said-sizes.ts';
 import { changedKeys, changing } from './watches.ts';
 import { workCheck } from './work-check.ts';
 
 /** Attaches a check that was said. Said again it changes nothing; said with another number it takes the old one's place. */
 export function fileSpokenCheck(work: Working, note: Kept<CheckNote>): void {
-  const { id, check, inputs, options } = note;
+  const { id, check, options } = note;
+  const inputs = tiedToFigures(work, note.inputs);
   attach(work, { id, check, inputs, ...(options ? { options } : {}) }, work.source(note));
 }
 

@@ -29,14 +29,41 @@ export type NamedFigure =
  */
 export function figureNamed(names: Names, name: string, kind: string, inputName: string): NamedFigure {
   const found = figureAsNamed(names, name, kind, inputName);
-  if (found.kind !== 'unsaid' || !/^opening /.test(inputName)) return found;
-  // "Through the back door", whose sizes were said of "the back door opening".
+  if (found.kind !== 'unsaid') return found;
   const { item, attribute } = itemAndAttribute(name);
-  if (wordsOf(item).at(-1) === 'opening') return found;
+  const side = sideByOrder(names, item, inputName);
+  if (side) return { kind: 'figure', row: side };
+  // "Through the back door", whose sizes were said of "the back door opening".
+  if (!/^opening /.test(inputName) || wordsOf(item).at(-1) === 'opening') return found;
   const clear = `${item} opening${attribute === undefined ? '' : ` ${attribute}`}`;
   const opening = figureAsNamed(names, clear, kind, inputName);
   return opening.kind === 'figure' ? opening : found;
 }
+
+/** Inputs whose order among each other is that of sizes told without names: "2400 by 880 by 40", "710 by 540". */
+const IN_ORDER: readonly (readonly string[])[] = [
+  ['panel length', 'panel width', 'thickness'],
+  ['opening width', 'opening height'],
+];
+
+/**
+ * A side of a thing of which as many sizes stand as it has sides here, none of them told by name. Whatever way it is
+ * turned, it goes through the same openings.
+ */
+function sideByOrder(names: Names, name: string, inputName: string): ReadRow | undefined {
+  const sides = IN_ORDER.find((one) => one.includes(inputName));
+  const item = sides && itemNamed(names, name);
+  if (!sides || !item) return undefined;
+  const sizes = names.reader
+    .standingOf(item.id)
+    .filter(({ slot, dimension }) => dimension === 'length' && SIZE_SLOT.test(slot))
+    .sort((left, right) => placeOf(left) - placeOf(right));
+  return sizes.length === sides.length ? sizes[sides.indexOf(inputName)] : undefined;
+}
+
+/** A slot that was made for a size without a name; a later figure may have given it one. */
+const SIZE_SLOT = /\|size\|length(?:#(\d+))?$/;
+const placeOf = ({ slot }: Pick<StandingRow, 'slot'>): number => Number(SIZE_SLOT.exec(slot)?.[1] ?? 1);
 
 function figureAsNamed(names: Names, name: string, kind: string, inputName: string): NamedFigure {
   const { item, attribute } = itemAndAttribute(name);
@@ -125,7 +152,8 @@ export function figureIn({ reader }: Pick<Names, 'reader'>, slot: Slot): ReadRow
     .find((one) => one.attribute === attribute && one.dimension === kind && !one.slot.includes(LIMIT_MARK));
 }
 
-function itemNamed({ reader, ruleOf }: Names, said: string): ItemRow | undefined {
+/** The thing that a name means, by the rules for names that were set by hand; undefined where none is known. */
+export function itemNamed({ reader, ruleOf }: Names, said: string): ItemRow | undefined {
   const rule = ruleOf(nameKey(said));
   const name = rule?.into ?? said;
   return bestItem(name, reader.itemsLike(nameStems(name)), []);

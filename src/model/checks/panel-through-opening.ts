@@ -159,7 +159,7 @@ function nameOf(given: Given, index: number): string {
   const { say } = given;
   const [width, height] = [all(given, 'opening width')[index], all(given, 'opening height')[index]];
   const size = `${say(width?.mid ?? 0, 'length')} x ${say(height?.mid ?? 0, 'length')}`;
-  const label = given.labels?.get('opening width')?.[index]?.replace(/ width$/, '');
+  const label = given.labels?.get('opening width')?.[index]?.replace(/ (?:width|size)$/, '');
   return `${label === undefined || label === '' || /^[\d(-]/.test(label) ? `opening ${index + 1}` : label} (${size})`;
 }
 

@@ -17,6 +17,7 @@ import {
 } from './interval-words.ts';
 import { type Known, knownOf, rangeOfExpression } from './known-range.ts';
 import { figureIn, figureNamed, itemAndAttribute, type Names, type ReadRow } from './named-figure.ts';
+import { namedSince } from './said-sizes.ts';
 
 /** One figure of an input, as far as it is known. */
 export interface InputAtHand {
@@ -68,7 +69,8 @@ const asShare = (expression: string): string =>
 
 /** Reads one input of a check. */
 export function readInput(reading: Reading, input: CheckInput, asked: SpokenInput): InputAtHand {
-  const { shape, parts: texts } = intervalWords(input.isFall ? asShare(asked.expression) : asked.expression);
+  const expression = namedSince(reading.reader, asked.expression);
+  const { shape, parts: texts } = intervalWords(input.isFall ? asShare(expression) : expression);
   const [first = '', second] = texts;
   const middle = readPart(reading, input, first);
   const parts =

@@ -75,6 +75,9 @@ export function changedKeys(
     if (change.table === 'standing') {
       items.add(change.row.itemId);
       keys.add(`*${change.row.dimension}`);
+    } else if (change.table === 'claims') {
+      // Measured again with the same result: the figure stands as before, and is fresh.
+      if (change.row.state === 'measured') items.add(change.row.itemId);
     } else if (change.table === 'records') {
       if (change.row.kind === 'clock') keys.add('@clock');
     } else if (change.table === 'checks') {

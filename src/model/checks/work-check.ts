@@ -174,8 +174,8 @@ function givenOf(atHand: readonly InputAtHand[], asked: AskedCheck, say: Given['
   for (const { input, range, words, read, resolved } of atHand) {
     if (!range) continue;
     inputs.set(input.name, [...(inputs.get(input.name) ?? []), range]);
-    // A plain number has no name, where nobody said what it is of: the check calls it by its place.
-    const label = read.length > 0 ? words : (resolved.of ?? '');
+    // A size that was said of a thing without a name is called by the thing, a plain number by its place in the check.
+    const label = resolved.of ?? (read.length > 0 ? words : '');
     labels.set(input.name, [...(labels.get(input.name) ?? []), label]);
   }
   const options = checkNamed(asked.check)?.options ?? [];
@@ -264,6 +264,15 @@ const isOfAir =
   ({ name }: InputRead): boolean =>
     check.inputs.some((input) => input.name === name && input.ofAir === true);
 
+/** "tank width and tank length: it was said on …": each doubt once, behind the figures that it is about. */
+function toldOnce(reads: InputRead['reads']): string {
+  const byDoubt = new Map<string, Set<string>>();
+  for (const { name, doubt } of reads) {
+    if (doubt !== undefined) byDoubt.set(doubt, (byDoubt.get(doubt) ?? new Set()).add(name));
+  }
+  return [...byDoubt].map(([doubt, names]) => `${[...names].join(' and ')}: ${doubt}`).join('; ');
+}
+
 /**
  * A verdict on figures that may not be so any more is none to go by. What breaks is told all the same, but not by the air
  * of another day: that is gone.
@@ -274,10 +283,7 @@ function withDoubts(
   layers: LayersOn | undefined,
   isAir: (input: InputRead) => boolean,
 ): Pick<CheckRun, 'state' | 'why' | 'ask'> {
-  const doubts = inputs.flatMap(({ reads }) =>
-    reads.flatMap(({ name, doubt }) => (doubt === undefined ? [] : [`${name}: ${doubt}`])),
-  );
-  const told = [...new Set(doubts)].join('; ');
+  const told = toldOnce(inputs.flatMap(({ reads }) => reads));
   if (told === '' || state === 'not-run' || state === 'refused') return { state, why, ask };
   const again = ['measure again, or say that it still holds'];
   const isGone = inputs.some((one) => isAir(one) && one.reads.some(({ doubt }) => doubt !== undefined));
