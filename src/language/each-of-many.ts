@@ -25,6 +25,22 @@ const TOGETHER_BEFORE = /\b(?:together|altogether|in total|between them|the lot)
 const COUNT_AFTER =
   /^[^.!?]{0,40}?\b(?:there (?:are|'re|will be)|there's|we(?:'ve| have)(?: got)?|i(?:'ve| have)(?: got)?|i need|we need) (\S+?(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?)(?: of (?:them|those|these))?\s*(?:[.,;!?]|$)/i;
 
+const NUMBER = '[a-z]+(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|\\d+';
+/**
+ * "Eight pounds each, three of them", "eight pounds each for the crates, three in all", "eight pounds each, times three":
+ * how many, said behind it with no verb. "Two of them are in the locker" counts a part of them.
+ */
+const COUNT_BESIDE = new RegExp(
+  `^\\s*(?:each|apiece|a piece)\\b(?:(?: for| the| those| these| of)[a-z ]{0,30})?(?:[\\s,(:–-]+(?:and |that's |all |so )?(${NUMBER}) (?:of (?:them|those|these)|in all|all told|altogether|in total|off)|[\\s,]+(?:times|x|×) (${NUMBER}))(?=\\s*(?:$|[.,;:!?)]|(?:in all|all told|altogether|in total|and)\\b))`,
+  'i',
+);
+
+/** "Three of the crates at 8 pounds each", "three of them, 8 pounds each": how many, said right before. */
+const PART_BEFORE = new RegExp(
+  `(?:^|[\\s,:])(${NUMBER}) of (?:them|those|these|(?:the|my|our|those|these) [a-z]+(?: [a-z]+)?)(?: (?:at|of)(?: (?:about|around|roughly))?|,)\\s*$`,
+  'i',
+);
+
 /** "The batteries are four at 27 kilos each": how many, said right before. */
 const COUNT_BEFORE =
   /\b(?:are|'re|is|'s|got|have|need|makes?) ([a-z]+(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|\d+)(?: of (?:them|those|these))?,? (?:at|of)(?: (?:about|around|roughly))?\s*$/i;
@@ -86,9 +102,16 @@ function inPieces(text: string, figure: FigureNote): FigureNote {
   return figure.dimension === 'mass' ? { ...bare, attribute: 'weight', each: { count } } : bare;
 }
 
+/** "8 pounds each, times three": the three is no weight. */
+const isTimes = (text: string, { dimension, span }: FigureNote): boolean =>
+  dimension === 'mass' &&
+  /\b(?:each|apiece|a piece)[\s,]+(?:times|x|×)\s*$/i.test(
+    text.slice(Math.max(0, span.start - 30), span.start),
+  );
+
 /** Figures of a memo, a weight of one of several with how many there are, where that was said. Pure, in one pass. */
 export function withPieces(text: string, told: readonly FigureNote[]): readonly FigureNote[] {
-  const figures = told.map((figure) => inPieces(text, figure));
+  const figures = told.map((figure) => inPieces(text, figure)).filter((figure) => !isTimes(text, figure));
   const counts = new Map<string, number>();
   const later = new Map<string, number>();
   for (const figure of figures)
@@ -105,6 +128,7 @@ export function withPieces(text: string, told: readonly FigureNote[]): readonly 
     // The count that was said last before it; "five lockers, nine kilos per locker" names the one shorter.
     const said =
       countBefore(text, figure) ??
+      countBeside(text, figure) ??
       counts.get(item) ??
       later.get(item) ??
       counts.get(head) ??
@@ -120,10 +144,18 @@ const namesOfCount = (figure: FigureNote): readonly string[] =>
 const isWhole = (count: number | undefined): count is number =>
   count !== undefined && Number.isInteger(count) && count > 0;
 
-/** "They are four at 27 kilos each". */
+/** "They are four at 27 kilos each", "three of the crates at 8 pounds each". */
 function countBefore(text: string, figure: FigureNote): number | undefined {
-  const said = COUNT_BEFORE.exec(sentenceAround(text, figure)[0])?.[1];
+  const [before] = sentenceAround(text, figure);
+  const said = COUNT_BEFORE.exec(before)?.[1] ?? PART_BEFORE.exec(before)?.[1];
   return said === undefined ? undefined : smallNumber(said);
+}
+
+/** "8 pounds each, three of them". */
+function countBeside(text: string, { span }: FigureNote): number | undefined {
+  const [, of, times] = COUNT_BESIDE.exec(text.slice(span.end, span.end + 90)) ?? [];
+  const count = smallNumber(of ?? times ?? '');
+  return isWhole(count) ? count : undefined;
 }
 
 /** "26 kilos, and there are four of them". */

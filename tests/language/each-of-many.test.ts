@@ -16,6 +16,14 @@ test.each<[string, number, number | undefined]>([
   ['We fitted five lockers, 9 kilos per locker.', 9, 5],
   ['The two doors are forty pounds each.', 40, 2],
   ['The seats are three at fourteen kilos each.', 14, 3],
+  ['The anchors are 8 kilos each, three of them.', 8, 3],
+  ['8 kilos each for the crates, three of them, and that is all.', 8, 3],
+  ['The crates are 8 kilos each, and that makes no odds.', 8, undefined],
+  ['The crates weigh 8 kilos each, times three.', 8, 3],
+  ['The crates weigh 8 kilos each, three in all.', 8, 3],
+  ['Three of the crates at 8 kilos each.', 8, 3],
+  ['The paving slabs, 12 of them, 16 kilos each.', 16, 12],
+  ['The crates are 8 kilos each, two of them are in the locker.', 8, undefined],
 ])('"%s" tells the weight of one of several', (said, value, count) => {
   expect(each(said)).toEqual([[value, count === undefined ? {} : { count }]]);
 });
