@@ -144,6 +144,13 @@ const namesOfCount = (figure: FigureNote): readonly string[] =>
 const isWhole = (count: number | undefined): count is number =>
   count !== undefined && Number.isInteger(count) && count > 0;
 
+/** Whether a figure is told of each of several ("eight watts each"), with how many there are where its sentence says it. */
+export function eachIn(text: string, figure: FigureNote): { readonly count?: number } | undefined {
+  if (isOfAll(text, figure) || !isOfEach(text, figure)) return undefined;
+  const count = countBefore(text, figure) ?? countBeside(text, figure) ?? countAfter(text, figure);
+  return isWhole(count) ? { count } : {};
+}
+
 /** "They are four at 27 kilos each", "three of the crates at 8 pounds each". */
 function countBefore(text: string, figure: FigureNote): number | undefined {
   const [before] = sentenceAround(text, figure);

@@ -2,12 +2,14 @@
  * Reads what all loads take between charges: "the fridge is 45 watts for ten hours and the lights are 20 watts for four,
  * it all has to come out of 1200 watt hours". One load alone, and what ran on some day, is only a figure.
  */
+import { eachIn } from '../each-of-many.ts';
 import { figuresIn, type Line, phrasesOf } from '../kept/scene.ts';
 import type { CheckNote, FigureNote, Quantity, SpokenInput } from '../notes.ts';
 import { smallNumber } from '../numbers/small-number.ts';
 import { figuresNear, linesNear, reading } from './figure-names.ts';
 import { type SaidTime, timesSaid } from './said-amounts.ts';
 import {
+  attributesOf,
   type CheckScene,
   checkNote,
   figuresOf,
@@ -106,11 +108,21 @@ function loadOf(scene: CheckScene, line: Line, figure: FigureNote): SpokenInput 
   const named = phrasesOf(scene, line).findLast((one) => one.last <= at && isThing(one));
   const name = named?.name.join(' ') ?? figure.item;
   const isOwn = figure.item.toLowerCase() === name.toLowerCase();
-  const plain = isOwn ? reading(scene, 'load', figure) : input('load', written(figure), name);
+  const one = isOwn ? reading(scene, 'load', figure) : input('load', written(figure), name);
+  const times = timesOver(scene, figure, isOwn ? figure.item : name);
+  const plain = times === undefined ? one : input('load', `${times} * ${one.expression}`, one.of);
   if (figure.dimension === 'power') return plain;
   const voltage = figuresNear(scene, line, 'voltage')[0];
-  if (!voltage) return input('load', `${name} power`);
+  if (!voltage) return input('load', `${times === undefined ? '' : `${times} * `}${name} power`);
   return input('load', `${plain.expression} * ${written(voltage)}`, plain.of);
+}
+
+/** How often a load that was told of each of several is taken: a number, or the count by name, for which the sum waits. */
+function timesOver(scene: CheckScene, figure: FigureNote, name: string): string | undefined {
+  const each = eachIn(scene.text, figure);
+  if (!each) return undefined;
+  const isCounted = attributesOf(scene, name).has('count');
+  return each.count === undefined || isCounted ? `${name} count` : `${each.count}`;
 }
 
 /** What there is between charges: watt hours, or the charge of a bank at its voltage. */

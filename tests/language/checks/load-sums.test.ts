@@ -22,6 +22,18 @@ test.each([
     'The fridge pulls 4 amps for ten hours and the lights 2 amps for an hour and a half, all off the 100 amp hour bank at 12 volts.',
     'load=fridge current * 12 V; load=lights current * 12 V; time on=10 h; time on=90 min; supply=100 Ah * 12 V',
   ],
+  [
+    'The lights are 8 watts each, three of them, for four hours, and the fridge is 45 watts for ten hours, it all has to come out of 1200 watt hours.',
+    'load=3 * lights power; load=fridge power; time on=4 h; time on=10 h; supply=1200 Wh',
+  ],
+  [
+    'The fridge is 45 watts for ten hours, and there are four lights, 8 watts each for four hours, all out of 1200 watt hours.',
+    'load=fridge power; load=lights count * lights power; time on=10 h; time on=4 h; supply=1200 Wh',
+  ],
+  [
+    'The fridge is 45 watts for ten hours and the pumps are 2 amps each for four hours, two of them, at 12 volts, all out of 1200 watt hours.',
+    'load=fridge power; load=2 * pumps current * 12 V; time on=10 h; time on=4 h; supply=1200 Wh',
+  ],
 ])('"%s" asks for the sum', (said, inputs) => {
   expect(checksIn(said)).toEqual([`load sum: ${inputs}`]);
 });
