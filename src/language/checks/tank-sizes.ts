@@ -3,6 +3,7 @@ import type { Line } from '../kept/scene.ts';
 import { singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
 import { wordSet } from '../word-table.ts';
+import { type Face, facesOf, withoutFace } from './faces.ts';
 import { figuresNear, reading } from './figure-names.ts';
 import { metres } from './metres.ts';
 import { type CheckScene, checkNote, figuresOf, input, written } from './spoken-check.ts';
@@ -15,25 +16,22 @@ const USABLE = / (?:usable|useable|can be used|get at|only fill|fill it to|full)
 const MOST_TIMES = 10;
 const ROOM = /\b(?:litres?|liters?|gallons?)\b/i;
 
+const SIDES = ['length', 'width', 'height'] as const;
+
 /** What one sentence wants a tank to hold. */
 export function tankWantedIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   if (line.asks || !HOLDS.test(line.words) || / (?:if|unless|n't|not|never) /.test(line.words)) return [];
   const wanted = figuresOf(scene, line, 'volume').find(({ quote }) => ROOM.test(quote));
   if (!wanted) return [];
-  const sizes = figuresNear(scene, line, 'length').filter(({ item }) => isTank(item));
-  const item = sizes[0]?.item;
-  const inputs = sidesOf(
-    scene,
-    sizes.filter((one) => one.item === item),
-  );
-  if (!inputs) return [];
-  if (
-    !isLikely(
-      sizes.filter((one) => one.item === item),
-      wanted,
-    )
-  )
-    return [];
+  const told = figuresNear(scene, line, 'length').filter(({ item }) => isTank(withoutFace(item)));
+  const item = told[0] && withoutFace(told[0].item);
+  const sizes = told.filter((one) => withoutFace(one.item) === item);
+  const faces = facesOf(scene.text, sizes);
+  const toldInside = sizes.filter((one) => faces.get(one) === 'inside');
+  const inside =
+    toldInside.length >= SIDES.length ? toldInside : sizes.filter((one) => faces.get(one) !== 'outside');
+  const inputs = sidesOf(scene, inside, faces.size > 0) ?? insideAsked(sizes, faces);
+  if (!inputs || !isLikely(inside.length > 0 ? inside : sizes, wanted)) return [];
   const share = usableShare(scene, line);
   const rest = [...(share ? [input('usable share', written(share))] : []), input('wanted', written(wanted))];
   return [checkNote(scene, line, { check: 'tank volume', inputs: [...inputs, ...rest] })];
@@ -56,11 +54,15 @@ function isLikely(sizes: readonly FigureNote[], wanted: FigureNote): boolean {
 export const isTank = (item: string): boolean =>
   TANKS.has(singular(item.toLowerCase().split(' ').at(-1) ?? ''));
 
-/** Its three inside sizes: each by its name, or all three told as sizes. */
-function sidesOf(scene: CheckScene, sizes: readonly FigureNote[]): readonly SpokenInput[] | undefined {
+/** Three inside sizes: each by its name, or all three told as sizes; as they were said where both faces were told. */
+function sidesOf(
+  scene: CheckScene,
+  sizes: readonly FigureNote[],
+  isFaced: boolean,
+): readonly SpokenInput[] | undefined {
   const plain = sizes.filter(({ attribute }) => attribute === 'size');
   if (plain.length === 3)
-    return (['length', 'width', 'height'] as const).map((name, index) => {
+    return SIDES.map((name, index) => {
       const size = plain[index] as FigureNote;
       return input(name, written(size), size.item);
     });
@@ -68,5 +70,18 @@ function sidesOf(scene: CheckScene, sizes: readonly FigureNote[]): readonly Spok
     sizes.find(({ attribute }) => attributes.includes(attribute));
   const [length, width, height] = [of('length'), of('width'), of('height', 'depth')];
   if (!length || !width || !height) return undefined;
-  return [reading(scene, 'length', length), reading(scene, 'width', width), reading(scene, 'height', height)];
+  const read = (name: string, size: FigureNote) =>
+    isFaced ? input(name, written(size), size.item) : reading(scene, name, size);
+  return [read('length', length), read('width', width), read('height', height)];
+}
+
+/** Told of the outside alone: the walls are not known, and the check asks for the sizes inside. */
+function insideAsked(
+  sizes: readonly FigureNote[],
+  faces: ReadonlyMap<FigureNote, Face>,
+): readonly SpokenInput[] | undefined {
+  const outside = sizes.filter((one) => faces.get(one) === 'outside');
+  const [first] = outside;
+  if (!first || outside.length < 3) return undefined;
+  return SIDES.map((name) => input(name, `${withoutFace(first.item)} inside ${name}`));
 }

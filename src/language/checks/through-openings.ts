@@ -10,6 +10,7 @@ import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts'
 import { wordSet } from '../word-table.ts';
 import { carriedBy, isCarried, STAYS, UPRIGHT } from './carried-things.ts';
 import { ADVERBS, BRING, GO, MUST, NO_DEMAND } from './demands.ts';
+import { facesOf } from './faces.ts';
 import { fittingsOf } from './fittings.ts';
 import {
   attributesOf,
@@ -195,15 +196,19 @@ export function sidesOf(scene: CheckScene, name: string): readonly SpokenInput[]
   });
 }
 
-/** "1220 by 700 by 18": three figures of a thing that say of none which size it is. */
-const sizesSaid = ({ ofItem, wordOf }: CheckScene, name: string): readonly FigureNote[] =>
-  (ofItem.get(name) ?? []).filter(
+/** "1220 by 700 by 18": three figures of a thing that say of none which size it is; of a tank those of its outside. */
+function sizesSaid({ ofItem, wordOf, text }: CheckScene, name: string): readonly FigureNote[] {
+  const sizes = (ofItem.get(name) ?? []).filter(
     (one): one is FigureNote =>
       one.attribute === 'size' &&
       'dimension' in one &&
       one.dimension === 'length' &&
       wordOf.has(one as FigureNote),
   );
+  const faces = facesOf(text, sizes);
+  const isOutside = (one: FigureNote) => faces.get(one) === 'outside';
+  return sizes.some(isOutside) ? sizes.filter(isOutside) : sizes;
+}
 
 /** Things of this memo that have two sizes or more; `ways` are the names of the openings, which are left out. */
 function sizedThings(scene: CheckScene, ways: readonly string[]): readonly string[] {

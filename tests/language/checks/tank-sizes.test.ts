@@ -22,6 +22,26 @@ test.each([
     "The tank is 600 by 400 by 300 inside and it has to hold 60 litres, only ninety percent of it's usable.",
     'length=600 mm; width=400 mm; height=300 mm; usable share=90 %; wanted=60 L',
   ],
+  [
+    'The water tank is 600 by 400 by 380 inside and 620 by 420 by 400 outside, it has to hold 90 litres.',
+    'length=600 mm; width=400 mm; height=380 mm; wanted=90 L',
+  ],
+  [
+    'The tank has to hold 90 litres. It is 620 by 420 by 400 on the outside. Inside it is 600 by 400 by 380.',
+    'length=600 mm; width=400 mm; height=380 mm; wanted=90 L',
+  ],
+  [
+    "The tank has to hold 90 litres, outside it's 620 long, 420 wide and 400 high, inside it's 600 long, 410 wide and 380 high.",
+    'length=600 mm; width=410 mm; height=380 mm; wanted=90 L',
+  ],
+  [
+    "The tank's external dimensions are 620 by 420 by 400, internal 600 by 400 by 380, it needs to hold 90 litres.",
+    'length=600 mm; width=400 mm; height=380 mm; wanted=90 L',
+  ],
+  [
+    "The tank has to hold 90 litres, it's 620 by 420 by 400 outside.",
+    'length=tank inside length; width=tank inside width; height=tank inside height; wanted=90 L',
+  ],
 ])('"%s" asks for the check', (said, inputs) => {
   expect(checksIn(said)).toEqual([`tank volume: ${inputs}`]);
 });
@@ -35,4 +55,12 @@ test.each([
   'The bench is 600 by 400 by 380 and I need 90 litres of paint.',
 ])('"%s" asks for none', (said) => {
   expect(checksIn(said)).toEqual([]);
+});
+
+test('a tank of which both faces were told goes through by its outside', () => {
+  const said =
+    'The tank is 600 by 400 by 380 inside and 620 by 420 by 410 outside. It has to go through the side hatch.';
+  expect(checksIn(said)).toEqual([
+    'panel through opening: panel length=620 mm; panel width=420 mm; thickness=410 mm; opening width=side hatch width; opening height=side hatch height',
+  ]);
 });
