@@ -6,7 +6,7 @@ import type { Phrase } from '../items/noun-phrases.ts';
 import { isSpeaker } from '../items/parse.ts';
 import { clauseStart, figuresIn, type Line, phrasesOf } from '../kept/scene.ts';
 import type { Attribute, CheckNote, FigureNote, SpokenInput } from '../notes.ts';
-import { isBox, isFitted, isVoid } from './spaces.ts';
+import { isBox, isPipe, isVoid, keepsClear } from './spaces.ts';
 import {
   attributesOf,
   type CheckScene,
@@ -85,8 +85,9 @@ const wordsFrom = (scene: CheckScene, line: Line, figure: FigureNote): string =>
 function besideOf(scene: CheckScene, line: Line, gap: FigureNote) {
   const at = wordOfFigure(scene, gap);
   const before = ` ${wordsOf(scene, clauseStart(scene, line, at), at)} `;
-  if (!WANTED.test(before) || DENIED.test(before)) return undefined;
   const words = wordsFrom(scene, line, gap);
+  if (!(WANTED.test(before) || isBareDemand(scene, line, gap, words)) || DENIED.test(before))
+    return undefined;
   for (const { pattern, sides, on } of BEHIND) {
     const found = pattern.exec(words);
     const isRoom =
@@ -97,6 +98,18 @@ function besideOf(scene: CheckScene, line: Line, gap: FigureNote) {
     if (found) return isRoom ? { sides, on } : undefined;
   }
   return undefined;
+}
+
+/** "The stove flue, 50 clear all round": a gap with no verb before it is wanted, unless something is told of it. */
+function isBareDemand(scene: CheckScene, line: Line, gap: FigureNote, words: string): boolean {
+  if (!/^#? ?clear(?:ance)? (?:all|either|each|both|every|right) /.test(words)) return false;
+  const at = wordOfFigure(scene, gap);
+  const before = wordsOf(scene, clauseStart(scene, line, at), at);
+  const behind = words.slice(0, words.search(/[,.;:]|$/));
+  return (
+    /^(?:and |so |with |that 's )?$/.test(`${before} `.trimStart()) &&
+    !/ (?:is|was|are|were|left|got|there) /.test(behind)
+  );
 }
 
 /** The words of a line before a figure. */
@@ -110,15 +123,12 @@ function thingBeside(scene: CheckScene, line: Line, gap: FigureNote): Phrase | u
   const startOf = (word: number) => line.starts[word - line.first] ?? 0;
   const phrases = phrasesOf(scene, line);
   const behind = phrases.find(
-    (one) =>
-      one.first > at &&
-      one.pronoun === undefined &&
-      OF.test(words.slice(0, startOf(one.first) - startOf(at))),
+    (one) => one.first > at && keepsClear(one) && OF.test(words.slice(0, startOf(one.first) - startOf(at))),
   );
-  const subject = behind ?? phrases.findLast(({ last }) => last < at);
+  const subject = behind ?? phrases.findLast((one) => one.last < at && !one.kinds.has('measure'));
   if (!subject || isSpeaker(subject)) return undefined;
-  if (POINTS.test(subject.pronoun ?? '')) return thingBefore(scene, line, subject.first, isFitted);
-  return isFitted(subject) ? subject : undefined;
+  if (POINTS.test(subject.pronoun ?? '')) return thingBefore(scene, line, subject.first, keepsClear);
+  return keepsClear(subject) ? subject : undefined;
 }
 const POINTS = /^(?:it|that|this|they|them)$/;
 
@@ -133,7 +143,8 @@ function inputsOf(
   const partOf = (side: Attribute) => nameAsTold(scene, name, side);
   const told = beside.sides.filter((side) => attributesOf(scene, partOf(side)).has(side));
   const round = roundSide(scene, name, beside.sides);
-  const sides = told.length > 0 ? told : round ? [round] : beside.sides.slice(0, 1);
+  const sides =
+    told.length > 0 ? told : round ? [round] : [pipeSide(scene, line, name) ?? beside.sides[0] ?? 'width'];
   const openings = sides.map((side) => openingSize(scene, line, name, side));
   // "Twelve inches clear on top": of what has no size, nobody will say how high its opening is.
   if (beside.on === 'one side' && told.length === 0 && !openings.some(({ isTold }) => isTold))
@@ -143,6 +154,15 @@ function inputsOf(
     ...sides.map((side) => input('part', `${partOf(side)} ${side}`)),
     input('gap', written(gap)),
   ];
+}
+
+/** What a pipe is measured by, where nobody has measured it yet. */
+function pipeSide(scene: CheckScene, line: Line, name: string): Attribute | undefined {
+  const near = scene.lines.slice(Math.max(0, line.index - 2), line.index + 1);
+  const isNamed = near
+    .flatMap((one) => phrasesOf(scene, one))
+    .some((one) => isPipe(one) && nameOf(one) === name);
+  return isNamed ? 'diameter' : undefined;
 }
 
 /** A flue has one size across, and what lies in a slot is as wide as it is thick. */
@@ -172,7 +192,8 @@ function openingSize(scene: CheckScene, line: Line, thing: string, side: Attribu
       const fits =
         attribute === side ||
         (side === 'width' && /^(?:gap|clearance|size)$/.test(attribute)) ||
-        (side === 'thickness' && attribute === 'width');
+        (side === 'thickness' && attribute === 'width') ||
+        (side === 'diameter' && /^(?:width|size)$/.test(attribute));
       return dimension === 'length' && !limit && fits;
     })
     .map((figure) => ({ ...figure, item: figure.item.toLowerCase() }));

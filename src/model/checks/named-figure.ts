@@ -33,12 +33,52 @@ export function figureNamed(names: Names, name: string, kind: string, inputName:
   const { item, attribute } = itemAndAttribute(name);
   const side = sideByOrder(names, item, inputName);
   if (side) return { kind: 'figure', row: side };
+  if (inputName === 'opening') return inOtherWords(names, item, attribute, kind) ?? found;
   // "Through the back door", whose sizes were said of "the back door opening".
   if (!/^opening /.test(inputName) || wordsOf(item).at(-1) === 'opening') return found;
   const clear = `${item} opening${attribute === undefined ? '' : ` ${attribute}`}`;
   const opening = figureAsNamed(names, clear, kind, inputName);
   return opening.kind === 'figure' ? opening : found;
 }
+
+/** What the room that is left for a thing is called, beside its opening. */
+const ROOMS = [
+  'hole',
+  'bay',
+  'recess',
+  'housing',
+  'alcove',
+  'niche',
+  'aperture',
+  'slot',
+  'gap',
+  'space',
+  'frame',
+];
+
+/** "Flue opening diameter", that was told of the flue hole: the one room of that thing that has the size. */
+function inOtherWords(
+  names: Names,
+  name: string,
+  attribute: Attribute | undefined,
+  kind: string,
+): NamedFigure | undefined {
+  const thing = thingOfOpening(name);
+  if (thing === undefined || attribute === undefined) return undefined;
+  const rows = new Map<Slot, ReadRow>();
+  for (const room of ROOMS) {
+    const item = itemNamed(names, `${thing} ${room}`);
+    // A thing of that name without the word is no room.
+    if (!item || wordsOf(item.name).at(-1) !== room) continue;
+    const row = figureOf(names, item, attribute, kind);
+    if (row) rows.set(row.slot, row);
+  }
+  const [row] = rows.values();
+  return row && rows.size === 1 ? { kind: 'figure', row } : undefined;
+}
+
+/** "Flue" of "flue opening". */
+export const thingOfOpening = (name: string): string | undefined => /^(.+) opening$/.exec(name)?.[1];
 
 /** Inputs whose order among each other is that of sizes told without names: "2400 by 880 by 40", "710 by 540". */
 const IN_ORDER: readonly (readonly string[])[] = [

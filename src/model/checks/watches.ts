@@ -11,7 +11,7 @@ import { itemStems } from '../items.ts';
 import { shapeOf } from '../names.ts';
 import type { ModelChange, ModelReader, StandingRow } from '../rows.ts';
 import { aloneIn, circumstanceStems, isLayer, layersOn, mayConcern, namedSo } from './doubts.ts';
-import { itemAndAttribute } from './named-figure.ts';
+import { itemAndAttribute, thingOfOpening } from './named-figure.ts';
 import { hasClock } from './running-clock.ts';
 
 /** Keys of a check that reads these figures, and waits for these names. */
@@ -32,8 +32,11 @@ export function watchesOf(
     }
     for (const stem of circumstanceStems(row, reader)) keys.add(`!${stem}`);
   }
-  for (const name of waitsFor)
-    for (const one of new Set([name, itemAndAttribute(name).item])) keys.add(`~${shapeOf(one).head}`);
+  for (const name of waitsFor) {
+    const { item } = itemAndAttribute(name);
+    // The flue's opening may be told of as the flue hole.
+    for (const one of new Set([name, item, thingOfOpening(item) ?? name])) keys.add(`~${shapeOf(one).head}`);
+  }
   return [...keys].sort();
 }
 

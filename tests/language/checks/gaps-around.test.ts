@@ -50,6 +50,18 @@ test.each([
     "The cooker's 600 wide and it's got to go between the units, 604 between them.",
     'opening=units width; part=cooker width',
   ],
+  [
+    'The stove flue, 50 clear all round.',
+    'opening=stove flue opening diameter; part=stove flue diameter; gap=50 mm',
+  ],
+  [
+    'The stove flue is 100 diameter, 50 clear all round, the hole in the deck is 190.',
+    'opening=deck hole diameter; part=stove flue diameter; gap=50 mm',
+  ],
+  [
+    'The exhaust pipe needs 40 clear all round.',
+    'opening=exhaust pipe opening diameter; part=exhaust pipe diameter; gap=40 mm',
+  ],
 ])('"%s" asks for a fit', (said, inputs) => {
   expect(checksIn(said)).toEqual([`clearance: ${inputs}`]);
 });
@@ -69,6 +81,9 @@ test.each([
   'If the fridge needs 25 millimetres either side we move the locker.',
   'The panel needs two screws each side.',
   'The bench needs to be 900 high.',
+  "There's 50 clear all round the flue.",
+  'The flue has 50 clear all round.',
+  '50 clear all round is what we have.',
 ])('"%s" asks for none', (said) => {
   expect(checksIn(said)).toEqual([]);
 });

@@ -123,3 +123,12 @@ test('one doubt about several figures is told once', () => {
   const [check] = checkViews(story.project.rows);
   expect(check?.why.match(/Stuck the lino down/g)).toHaveLength(1);
 });
+
+test('an opening that a gap waits for may be told of by another word', () => {
+  const story = new ToldStory().hear('The flue is 125 across and it wants 50 clear all round.');
+  expect(statesOf(story)).toEqual(['not-run']);
+  story.hear('The flue hole is 220 across.');
+  expect(statesOf(story)).toEqual(['broken']);
+  const fridge = new ToldStory().hear('The fridge is 540 wide. The fridge needs 5 mil clear either side.');
+  expect(statesOf(fridge.hear('The fridge bay is 560 wide.'))).toEqual(['holds']);
+});
