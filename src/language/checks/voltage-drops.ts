@@ -14,7 +14,7 @@ const MOST =
 const BOTH_WAYS =
   / (?:there and back|round trip|both ways|out and back|return trip|to and fro|and return|total run) /;
 const ONE_WAY =
-  / (?:one way|each way|away|single run|from the (?:battery|batteries|panel|board|fuse ?box)|to the (?:battery|batteries|panel|board)) /;
+  /[ ,](?:one way|one-way|each way|away|single run|from the (?:battery|batteries|panel|board|fuse ?box)|to the (?:battery|batteries|panel|board))[ ,.;]/;
 /** Gauges of which the check knows the area of marine and vehicle wire, which is the smaller one. */
 const SAE: ReadonlySet<string> = new Set(['10', '12', '14', '16', '18']);
 const PLAIN: ReadonlySet<string> = new Set(['1', '2', '4', '6', '8']);
@@ -63,24 +63,51 @@ export function voltageDropIn(scene: CheckScene, line: Line): readonly CheckNote
     ...(voltage ? [reading(scene, 'voltage', voltage)] : []),
     input('allowed', written(share)),
   ];
-  return [checkNote(scene, line, { check: 'voltage drop', inputs, ...optionsOf(scene, line, area) })];
+  return [
+    checkNote(scene, line, {
+      check: 'voltage drop',
+      inputs,
+      ...optionsOf(scene, line, { run, area, voltage }),
+    }),
+  ];
 }
 
 const isRun = (figure: FigureNote): boolean => figure.limit === undefined && metres(figure) >= SHORTEST_RUN;
 
 /** What was said of the wire and of how its length is counted. What was not is as the check takes it, and prints it. */
-function optionsOf(scene: CheckScene, line: Line, area: FigureNote | undefined): Pick<Spoken, 'options'> {
+function optionsOf(scene: CheckScene, line: Line, { run, area, voltage }: Circuit): Pick<Spoken, 'options'> {
   const near = linesNear(scene, line);
   const words = near.map((one) => one.words).join(' ');
   const said = GAUGE.exec(words)?.[1]?.toLowerCase() ?? '';
   const gauge = GAUGES[said] ?? said;
-  const wire = SAE.has(gauge) ? `${gauge} AWG (SAE)` : PLAIN.has(gauge) ? `${gauge} AWG (plain)` : undefined;
+  const isGauge = SAE.has(gauge) || PLAIN.has(gauge);
   const told = ` ${scene.text.slice(near[0]?.start, near.at(-1)?.end).toLowerCase()} `;
-  const form = FORMS.find(([, one]) => one.test(words) || one.test(told))?.[0];
+  const named = FORMS.find(([, one]) => one.test(words) || one.test(told))?.[0];
+  const isCustomary = !area && (isGauge || CUSTOMARY.has(run?.unit ?? ''));
+  const form = named ?? (isCustomary ? customaryForm(voltage) : undefined);
+  // A house is wired with plain gauges, whose areas are larger.
+  const isSae = SAE.has(gauge) && form !== 'us building';
+  // "One way" may stand in the words of a line as a number.
+  const has = (way: RegExp) => way.test(words) || way.test(told);
   const options = {
     ...(form === undefined ? {} : { form }),
-    ...(BOTH_WAYS.test(words) ? {} : ONE_WAY.test(words) ? { 'length is': 'one way' } : {}),
-    ...(wire === undefined || area ? {} : { wire }),
+    ...(has(BOTH_WAYS) ? {} : has(ONE_WAY) ? { 'length is': 'one way' } : {}),
+    ...(isGauge && !area ? { wire: `${gauge} AWG (${isSae ? 'SAE' : 'plain'})` } : {}),
   };
   return Object.keys(options).length > 0 ? { options } : {};
 }
+
+/** What a sentence tells of the circuit, as far as it does. */
+interface Circuit {
+  readonly run: FigureNote | undefined;
+  readonly area: FigureNote | undefined;
+  readonly voltage: FigureNote | undefined;
+}
+
+const CUSTOMARY: ReadonlySet<string> = new Set(['ft', 'in', 'yd']);
+/** Above it is the wiring of a house and no battery. Our own bound. */
+const MOST_OF_A_BATTERY = 60;
+
+/** Who counts in feet and gauges has tables with a constant of their own: of boats, or of house wiring. */
+const customaryForm = (voltage: FigureNote | undefined): string =>
+  voltage && voltage.unit === 'V' && voltage.value > MOST_OF_A_BATTERY ? 'us building' : 'us marine';

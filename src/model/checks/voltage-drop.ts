@@ -3,7 +3,7 @@ import { ARITHMETIC_ONLY } from './deferral.ts';
 import { isAtLeast } from './noise.ts';
 import { exactRange, maybe, one, rangeOf, times } from './ranges.ts';
 import { saidRange } from './said-range.ts';
-import { CIRCULAR_MIL, PLAIN_AREAS, SAE_AREAS, saeGaugeFor } from './wire-areas.ts';
+import { CIRCULAR_MIL, PLAIN_AREAS, plainGaugeFor, SAE_AREAS, saeGaugeFor } from './wire-areas.ts';
 
 const AS_GIVEN = 'as given';
 const ONE_WAY = 'one way';
@@ -119,10 +119,12 @@ function sayDrop(given: Given, drop: Range | undefined, share: Range | undefined
   return [`${lost}${share ? `, ${saidRange(say, share, 'ratio', '%')} of the voltage` : ''}${wanted}`];
 }
 
-function sayLeast({ say }: Given, least: Range | undefined): readonly string[] {
+function sayLeast({ say, options }: Given, least: Range | undefined): readonly string[] {
   if (!least) return [];
-  const gauge = saeGaugeFor(least.high);
-  const known = gauge ? `${gauge.name} is the first with that area` : 'no SAE area known here is as large';
+  const isPlain = options.get('form') === 'us building';
+  const gauge = isPlain ? plainGaugeFor(least.high) : saeGaugeFor(least.high);
+  const none = `no ${isPlain ? 'gauge' : 'SAE area'} known here is as large`;
+  const known = gauge ? `${gauge.name} is the first with that area` : none;
   return [`least area ${say(least.high, 'area', 'mm2')} (${say(least.high, 'area', 'cmil')}), ${known}`];
 }
 

@@ -46,3 +46,7 @@ export const PLAIN_AREAS: readonly WireArea[] = PLAIN.map((awg) => ({
 /** The smallest SAE gauge of those known here that has at least this area in square metres; undefined for none. */
 export const saeGaugeFor = (area: number): WireArea | undefined =>
   SAE_AREAS.find((wire) => wire.area >= area);
+
+/** The smallest plain gauge of those bought for building wire that has at least this area in square metres. */
+export const plainGaugeFor = (area: number): WireArea | undefined =>
+  PLAIN_AREAS.find((wire) => wire.area >= area);

@@ -40,7 +40,7 @@ test('how the length is counted, and the gauge, are choices of the check', () =>
   ).toEqual([{ 'length is': 'one way' }]);
   expect(
     options('Twenty one feet round trip of ten gauge at ten amps, no more than three percent drop.'),
-  ).toEqual([{ wire: '10 AWG (SAE)' }]);
+  ).toEqual([{ form: 'us marine', wire: '10 AWG (SAE)' }]);
 });
 
 test.each([
@@ -52,4 +52,25 @@ test.each([
 ])('of "%s" the form is %s', (words, form) => {
   const said = `It's 10 amps and 21 feet there and back at 12 volts by ${words}, not more than three percent drop.`;
   expect(recordsIn(said)).toMatchObject([{ check: 'voltage drop', options: { form } }]);
+});
+
+test('feet and gauges go by the tables that have them, metres and square millimetres by the metric form', () => {
+  const options = (said: string) =>
+    recordsIn(said).flatMap((note) => (note.kind === 'check' ? [note.options ?? {}] : []));
+  expect(
+    options("10 amps, 21 feet there and back at 12 volts, and I don't want to lose more than 3 percent."),
+  ).toEqual([{ form: 'us marine' }]);
+  expect(
+    options(
+      "15 amps at 120 volts, 100 feet one way, 12 gauge, and I don't want to lose more than 5 percent.",
+    ),
+  ).toEqual([{ form: 'us building', 'length is': 'one way', wire: '12 AWG (plain)' }]);
+  expect(
+    options("10 amps, 6 metres one way on 4 mil squared at 12 volts, don't lose more than 3 percent."),
+  ).toEqual([{ 'length is': 'one way' }]);
+  expect(
+    options(
+      "10 amps, 21 feet there and back at 12 volts by the metric formula, don't lose more than 3 percent.",
+    ),
+  ).toEqual([{ form: 'iso' }]);
 });
