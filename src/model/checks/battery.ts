@@ -4,7 +4,11 @@ import { isAtLeast } from './noise.ts';
 import { less, maybe, one, rangeOf } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
-/** The bank that an energy takes at a voltage, with only a share of it drawn. */
+/**
+ * The bank that an energy takes at a voltage, with only a share of it drawn.
+ * Formula: charge = energy / voltage; bank = charge / usable share. Source: E = V Q, from memory; the sum with both shares
+ * as on https://usecalcpro.com/marine/marine-battery-calculator
+ */
 export const BATTERY: Check = {
   name: 'battery',
   says: 'amp hours that an energy takes at a voltage, and the bank for it where only a share is drawn',

@@ -6,6 +6,7 @@ import { isRoom, labelOf, leastOf, roomWords, unpaired } from './room.ts';
  * Room left for a part between two sides, with the gap that it needs: in one direction, or in several given in the
  * same order ("opening width, opening height; part width, part height").
  * Formula: opening - part - gap on the sides that need one, with the opening at its least and the rest at their most.
+ * Source: arithmetic, with each tolerance in the bad direction; common practice, no source.
  */
 export const CLEARANCE: Check = {
   name: 'clearance',

@@ -9,7 +9,12 @@ const NIPPLE = 'nipple up to 24 in';
 const LIMITS = [0.53, 0.31, 0.4] as const;
 const NIPPLE_LIMIT = 0.6;
 
-/** How much of a pipe's bore its cables fill, held against the most that is published for their number. */
+/**
+ * How much of a pipe's bore its cables fill, held against the most that is published for their number.
+ * Formula: sum of cable areas / area of the bore: at most 53 % for one cable, 31 % for two, 40 % for three and more, 60 % for
+ * a nipple up to 24 in. Source: NFPA 70 (NEC) chapter 9 table 1 and notes, as on
+ * https://expertce.com/learn-articles/nec-chapter-9-table-1-conduit-fill and https://conduitbending.com/insights/conduit-fill-chart
+ */
 export const CONDUIT_FILL: Check = {
   name: 'conduit fill',
   says: 'how much of the bore the cables fill, against the published most for their number',

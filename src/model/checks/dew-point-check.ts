@@ -10,7 +10,12 @@ const ICE = 273.15;
 const [COLDEST, WARMEST] = [228.15, 333.15];
 const KIND = 'temperature difference';
 
-/** Dew point of the air, and whether the surface is far enough above it for a coat. */
+/**
+ * Dew point of the air, and whether the surface is far enough above it for a coat.
+ * Formula: Td = b x / (a - x), x = ln(RH / 100 %) + a T / (b + T), a = 17.62, b = 243.12 °C; surface >= Td + 3 °C.
+ * Source: Magnus formula, WMO guide to instruments, from memory; the 3 °C (5 °F) as on https://ranachem.com/en/dew-point/
+ * and https://elcometer.com/en/what-is-dewpoint.html
+ */
 export const DEW_POINT: Check = {
   name: 'dew point',
   says: 'the dew point of the air, and whether the surface is at least 3 °C above it',

@@ -8,12 +8,15 @@ import { exactRange, maybe } from './ranges.ts';
 const PIECES = ['feet', 'inches', 'parts', 'parts of'] as const;
 type Piece = (typeof PIECES)[number];
 
-/** Feet, inches and parts of an inch as millimetres, exact: the way back from the tape. */
+/**
+ * Feet, inches and parts of an inch as millimetres, exact: the way back from the tape.
+ * Formula: (12 x feet + inches + parts / parts of) x 25.4 mm. Source: international yard and pound agreement, 1959; from memory.
+ */
 export const FRACTIONS_TO_MILLIMETRES: Check = {
   name: 'fractions to millimetres',
   says: 'feet, inches and a fraction of an inch as exact millimetres',
   formula: '(12 x feet + inches + parts / parts of) x 25.4 mm',
-  source: 'international yard and pound agreement, 1959: one inch is 25.4 mm exactly',
+  source: 'international yard and pound agreement, 1959: one inch is 25.4 mm exactly (from memory)',
   inputs: [
     {
       name: 'length',

@@ -9,12 +9,16 @@ const INCH = 0.0254;
 /** Marks on a tape: sixteenths on most, thirty-seconds on good ones. */
 const MARKS = [16, 32] as const;
 
-/** A length as a tape in inches reads it, with how far the nearest mark is off. */
+/**
+ * A length as a tape in inches reads it, with how far the nearest mark is off.
+ * Formula: inches = length / 25.4 mm, rounded to the nearest mark; half of 1/16 in is 0.794 mm, half of 1/32 in 0.397 mm.
+ * Source: international yard and pound agreement, 1959; from memory.
+ */
 export const LENGTH_IN_FRACTIONS: Check = {
   name: 'length in fractions',
   says: 'a length to the nearest sixteenth and thirty-second of an inch, and how far each is off',
   formula: 'inches = length / 25.4 mm; nearest 1/16 is off by up to 0.794 mm, nearest 1/32 by up to 0.397 mm',
-  source: 'international yard and pound agreement, 1959: one inch is 25.4 mm exactly',
+  source: 'international yard and pound agreement, 1959: one inch is 25.4 mm exactly (from memory)',
   inputs: [{ name: 'length', kind: 'length', says: 'a length in any unit' }],
   gives: 'nearest sixteenth',
   run: inFractions,

@@ -7,7 +7,10 @@ import { saidRange } from './said-range.ts';
 
 const HOUR = 3600;
 
-/** Energy of all loads over the time that each runs, against the supply, with what takes most of it. */
+/**
+ * Energy of all loads over the time that each runs, against the supply, with what takes most of it.
+ * Formula: sum of power x time on. Source: arithmetic.
+ */
 export const LOAD_SUM: Check = {
   name: 'load sum',
   says: 'energy that all loads take over the time that each runs, with the largest of them',

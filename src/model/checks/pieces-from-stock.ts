@@ -3,7 +3,11 @@ import { exactSize, wholeNumber } from './exact-size.ts';
 import { exactRange, maybe, one } from './ranges.ts';
 import { saidCount } from './said-range.ts';
 
-/** How many pieces of one length come out of a length of stock, the saw's cut counted, in one direction. */
+/**
+ * How many pieces of one length come out of a length of stock, the saw's cut counted, in one direction.
+ * Formula: n pieces need n - 1 cuts: n = whole part of (stock + kerf) / (piece + kerf). Source: arithmetic; that the kerf
+ * counts, http://www.woodworkersjournal.com/using-cutting-diagrams/
+ */
 export const PIECES_FROM_STOCK: Check = {
   name: 'pieces from stock',
   says: 'how many pieces come out of a length of stock with the width of the cut counted',

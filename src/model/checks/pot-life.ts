@@ -4,7 +4,11 @@ import { less, maybe, one } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 import { ELAPSED, THUMB_FORMULA, THUMB_SOURCE, WARMTH_INPUTS, warmthOf } from './time-window.ts';
 
-/** How long a mix can be used at the temperature of the work, and whether that is gone. */
+/**
+ * How long a mix can be used at the temperature of the work, and whether that is gone.
+ * Formula: time x 2^((data sheet temperature - temperature) / 10 °C). Source: the data sheet's own time, carried by the rule
+ * of thumb of time-window.ts, which names where it was read.
+ */
 export const POT_LIFE: Check = {
   name: 'pot life',
   says: 'how long a mix can be used at the temperature of the work, from the time that its data sheet gives',

@@ -2,7 +2,11 @@ import type { Check, Given, Worked } from './check.ts';
 import { one, rangeOf } from './ranges.ts';
 import { tankVolume, USABLE_SHARE, WANTED_VOLUME } from './tank-results.ts';
 
-/** Volume of a tank that tapers along its length, by the prismoidal formula. */
+/**
+ * Volume of a tank that tapers along its length, by the prismoidal formula.
+ * Formula: (first end + 4 x middle + other end) x length / 6. Source: the prismoidal formula, as on
+ * https://ja.scribd.com/document/385620738/Prismoidal-Formula-2
+ */
 export const PRISMOIDAL_TANK: Check = {
   name: 'prismoidal tank',
   says: 'what a tank holds that tapers along its length, from three areas across it',

@@ -3,7 +3,10 @@ import { isAtLeast } from './noise.ts';
 import { less, maybe, one } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
-/** Whether the work is as warm as a product must have it. */
+/**
+ * Whether the work is as warm as a product must have it.
+ * Formula: least <= temperature <= most, each at its worst. Source: arithmetic; both bounds are the data sheet's own.
+ */
 export const PRODUCT_TEMPERATURE: Check = {
   name: 'product temperature',
   says: 'whether the work is within the temperatures that the product takes',

@@ -4,7 +4,11 @@ import { less, maybe, one } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 import { ELAPSED, THUMB_FORMULA, THUMB_SOURCE, WARMTH_INPUTS, warmthOf } from './time-window.ts';
 
-/** From when and until when the next coat may go on, and whether now is between the two. */
+/**
+ * From when and until when the next coat may go on, and whether now is between the two.
+ * Formula: time x 2^((data sheet temperature - temperature) / 10 °C). Source: the data sheet's own time, carried by the rule
+ * of thumb of time-window.ts, which names where it was read.
+ */
 export const RECOAT_WINDOW: Check = {
   name: 'recoat window',
   says: 'from when and until when the next coat goes on, from the times that the data sheet gives',

@@ -5,7 +5,8 @@ import { saidRange } from './said-range.ts';
 /**
  * The longest rod that goes round a right-angled corner of two passages, held level. A bound only: a rod of no
  * thickness, no hands, no door in the way, and the ceiling might let a longer one tip.
- * Formula: (a^(2/3) + b^(2/3))^(3/2). Source: the classic result for a ladder carried round a corner.
+ * Formula: (a^(2/3) + b^(2/3))^(3/2). Source: the classic result for a ladder carried round
+ * a corner, by calculus; from memory.
  */
 export const ROD_ROUND_CORNER: Check = {
   name: 'rod round corner',

@@ -4,7 +4,10 @@ import { largestOf } from './contributors.ts';
 import { all, maybe, sumOf } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
-/** All masses together against the most that the whole may come to, with what weighs most in it. */
+/**
+ * All masses together against the most that the whole may come to, with what weighs most in it.
+ * Formula: sum of the parts <= limit, each part at the most of its range and the limit at its least. Source: arithmetic.
+ */
 export const RUNNING_MASS: Check = {
   name: 'running mass',
   says: 'what everything weighs together, held against the limit, with the heaviest of it',

@@ -3,7 +3,10 @@ import { AS_GIVEN, densityOf, SHEET_MATERIALS } from './materials.ts';
 import { exactRange, maybe, one, rangeOf } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
-/** Mass of sheets from their size and density. Density is a range, so the mass is one too. */
+/**
+ * Mass of sheets from their size and density. Density is a range, so the mass is one too.
+ * Formula: length x width x thickness x count x density. Source: arithmetic; each density by name has its own (materials.ts).
+ */
 export const SHEET_MASS: Check = {
   name: 'sheet mass',
   says: 'what sheets weigh, from their size and the range that their density lies in',

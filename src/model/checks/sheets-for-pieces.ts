@@ -10,6 +10,8 @@ const ALONG = 'grain along the length';
 /**
  * The fewest sheets that could hold the pieces, by area, and how many do it in plain rows. Between the two only a cutting
  * plan decides, which this is not.
+ * Formula: by area, pieces x (length + kerf)(width + kerf) / (sheet length + kerf)(sheet width + kerf), rounded up; in
+ * rows, pieces from stock in both directions. Source: arithmetic; common practice, no source.
  */
 export const SHEETS_FOR_PIECES: Check = {
   name: 'sheets for pieces',

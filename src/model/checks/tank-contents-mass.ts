@@ -3,7 +3,10 @@ import { AS_GIVEN, densityOf, TANK_CONTENTS } from './materials.ts';
 import { maybe, one, rangeOf } from './ranges.ts';
 import { saidRange } from './said-range.ts';
 
-/** Mass of what a tank holds. The tank itself is another part. */
+/**
+ * Mass of what a tank holds. The tank itself is another part.
+ * Formula: volume x density. Source: arithmetic; each density by name has its own (materials.ts).
+ */
 export const TANK_CONTENTS_MASS: Check = {
   name: 'tank contents mass',
   says: 'what a full tank holds in mass',

@@ -12,6 +12,8 @@ const DOUBLES_OVER = 10;
 /**
  * Seconds at `temperature` of what takes `seconds` at `sheet`, both in kelvin: a rule of thumb, that the rate doubles
  * for every 10 degrees warmer and halves for every 10 cooler.
+ * Formula: seconds x 2^((sheet - temperature) / 10). Source: half or double per 10 °C (18 °F), as on
+ * https://experts123.com/q/how-does-temperature-variation-effect-epoxy.html
  */
 export const timeAt = (seconds: Range, sheet: Range, temperature: Range): Range =>
   rangeOf((time, from, to) => time * 2 ** ((from - to) / DOUBLES_OVER), seconds, sheet, temperature);

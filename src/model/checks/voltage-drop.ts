@@ -36,7 +36,12 @@ const FORMS: readonly Form[] = [
 
 const WIRES = [...SAE_AREAS, ...PLAIN_AREAS];
 
-/** What a run of copper wire loses, or the least area for a loss that is allowed. It never says that a wire will do. */
+/**
+ * What a run of copper wire loses, or the least area for a loss that is allowed. It never says that a wire will do.
+ * Formula: E = resistivity x current x length there and back / area, by one of FORMS. Sources: iso
+ * http://www.energy-solutions.co.uk/voltdrop-calc.html, us marine
+ * http://hollandmarine.com/hmp-flipbook-2022/flipbook/inc/html/52.html, us building https://calculators9.com (voltage drop)
+ */
 export const VOLTAGE_DROP: Check = {
   name: 'voltage drop',
   says: 'what a run of copper wire loses at a current, or the least area for the share that may be lost',
