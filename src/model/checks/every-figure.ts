@@ -32,6 +32,19 @@ const FLUID_WORDS = new Set([
   'coolant',
 ]);
 
+/** "Water tank": told by what it holds, it weighs at least that when it is full. */
+const TANK_WORDS = new Set(['tank', 'tanks', 'cistern', 'bladder', 'jerrycan', 'jerrycans', 'can', 'cans']);
+/** They fill as the fresh one empties, and are not full beside it. */
+const WASTE = /\b(?:gr[ae]y|waste|black|foul|dirty)\b/;
+
+/** The fluid that a thing is, or that its name says it holds. */
+function fluidOf(name: string): { readonly fluid: string; readonly isTank: boolean } | undefined {
+  const words = wordsOf(name);
+  const isTank = TANK_WORDS.has(words.at(-1) ?? '');
+  const fluid = words.at(isTank ? -2 : -1) ?? '';
+  return FLUID_WORDS.has(fluid) && !(isTank && WASTE.test(name)) ? { fluid, isTank } : undefined;
+}
+
 /** What there is of a fluid, told by volume or without a unit. */
 export interface Fluid {
   readonly name: string;
@@ -40,22 +53,31 @@ export interface Fluid {
   readonly density?: { readonly low: number; readonly high: number; readonly source: string };
 }
 
-/** Fluids of which no weight stands: by volume, and those whose amount was told without a unit. */
+/**
+ * Fluids of which no weight stands, and tanks of one that were told by what they hold: by volume, and those whose amount
+ * was told without a unit. A fluid that was told by itself is not counted again in its tank.
+ */
 export function everyFluid(reader: Pick<ModelReader, 'itemsSharing' | 'standingOf'>): readonly Fluid[] {
-  return reader.itemsSharing(FLUID_STEMS).flatMap(({ id, name }): Fluid[] => {
-    const last = wordsOf(name).at(-1) ?? '';
-    if (!FLUID_WORDS.has(last)) return [];
+  const found = reader.itemsSharing(FLUID_STEMS).flatMap(({ id, name }): readonly TankOrFluid[] => {
+    const of = fluidOf(name);
     const rows = reader
       .standingOf(id)
       .filter((row) => row.status !== 'series' && !row.slot.includes(LIMIT_MARK));
-    if (rows.some(({ dimension }) => dimension === 'mass')) return [];
+    if (!of || rows.some(({ dimension }) => dimension === 'mass')) return [];
     const row =
       rows.find(({ dimension }) => dimension === 'volume') ??
-      rows.find(({ dimension, attribute }) => dimension === 'count' && attribute === 'other');
+      rows.find(({ dimension, attribute }) => !of.isTank && dimension === 'count' && attribute === 'other');
     if (!row) return [];
-    const known = TANK_CONTENTS.find((one) => one.name === FLUIDS[last]);
-    return [{ name, row, ...(known && row.dimension === 'volume' ? { density: known } : {}) }];
+    const known = TANK_CONTENTS.find((one) => one.name === FLUIDS[of.fluid]);
+    return [{ ...of, name, row, ...(known && row.dimension === 'volume' ? { density: known } : {}) }];
   });
+  return found.filter(
+    ({ fluid, isTank }) => !isTank || !found.some((one) => !one.isTank && one.fluid === fluid),
+  );
+}
+interface TankOrFluid extends Fluid {
+  readonly fluid: string;
+  readonly isTank: boolean;
 }
 const FLUID_STEMS = [...FLUID_WORDS].map(stemOf);
 

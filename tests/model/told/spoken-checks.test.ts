@@ -125,3 +125,14 @@ test('a gap that was asked for is held against what is measured later', () => {
   expect(states(...memos, again)).toEqual(['broken: 4 mm short at worst']);
   expect(broken(...memos, again)).toHaveLength(1);
 });
+
+test('a tank that was told by what it holds weighs that when it is full, and no fluid is counted twice', () => {
+  const sum = (...memos: readonly string[]) => states('All of it has to stay under 500 kilos.', ...memos)[0];
+  const stove = 'The stove weighs 28 kilos.';
+  expect(sum(stove, 'The water tank holds 180 litres.')).toMatch(/^holds: 208 kg of 500 kg/);
+  expect(sum(stove, 'The water tank holds 180 litres. The water is 180 litres.')).toMatch(/^holds: 208 kg/);
+  expect(sum(stove, 'The water tank weighs 200 kilos full. The water tank holds 180 litres.')).toMatch(
+    /^holds: 228 kg/,
+  );
+  expect(sum(stove, 'The grey water tank holds 60 litres.')).toMatch(/^holds: 28 kg/);
+});
