@@ -7,6 +7,7 @@ import type Fraction from 'fraction.js';
 import type { CheckInput, CheckOption } from './checks/check.ts';
 import { faultOfCall, inputsByPart, optionOf } from './formula-calls.ts';
 import { type Token, tokenize, Unreadable } from './formula-tokens.ts';
+import { unitKind } from './units.ts';
 
 export type Formula =
   | { readonly kind: 'number'; readonly value: Fraction; readonly unit?: string }
@@ -88,13 +89,22 @@ class FormulaReader {
     }
     if (token.kind === 'name') return this.#isNext('(') ? this.#call(token.text, depth) : nameOf(token.text);
     if (token.kind === 'slot') return { kind: 'slot', slot: token.text };
-    if (token.text === '-') return { kind: 'minus', of: this.#expression(2, depth + 1) };
+    if (token.text === '-') return this.#coldness() ?? { kind: 'minus', of: this.#expression(2, depth + 1) };
     if (token.text === '(') {
       const inner = this.#expression(0, depth + 1);
       this.#close();
       return inner;
     }
     throw new Unreadable(`"${token.text}" stands where a figure should`);
+  }
+
+  /** "-5 degC" is a temperature below nought, and not what lies as far below absolute nought as five degrees above it. */
+  #coldness(): Formula | undefined {
+    const token = this.#tokens[this.#at];
+    if (token?.kind !== 'number' || token.unit === undefined) return undefined;
+    if (unitKind(token.unit)?.kind !== 'temperature') return undefined;
+    this.#at++;
+    return { kind: 'number', value: token.value.neg(), unit: token.unit };
   }
 
   /** The figures of a check, from its opening bracket on: "(bay width; gap: 2 mm; gap on: one side)". */

@@ -69,6 +69,13 @@ test('as JSON a check says its state, and an exit code says that it has none', (
   expect([missing.code, missing.err]).toEqual([2, '']);
 });
 
+test('frost is a temperature below nought', () => {
+  const call = ['work', 'out', 'product temperature', 'temperature=-5 degC', 'least=-2 degC'];
+  expect(place.call(call).out).toContain(
+    'product temperature: breaks\n  why             -5 °C: 3 °C under the least of -2 °C at worst\n',
+  );
+});
+
 test('what there is to check is told with inputs, formula, source and an example', () => {
   const all = place.call(['checks', 'kinds']);
   expect(all.out).toMatch(/^clearance {2,}whether a part goes into an opening/m);
