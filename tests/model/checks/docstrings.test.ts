@@ -17,3 +17,12 @@ test.each(FILES)('$name has a docstring with its formula and source', ({ docstri
 test('there is a file for each check', () => {
   expect(FILES).toHaveLength(CHECKS.length);
 });
+
+test('the table of ways in docs/checks.md names every check, with the number that a formula reads of it', () => {
+  const page = readFileSync(new URL('../../../docs/checks.md', import.meta.url), 'utf8');
+  const table = page.slice(page.indexOf('## Every check, every way'), page.indexOf('## Where they show'));
+  const rows = [...table.matchAll(/^\| (.+?) +\| yes +\| yes +\| (yes: (.+?)|no: .+?) +\| .+ \|$/gm)];
+  expect(rows.map(([, name, , gives]) => [name, gives])).toEqual(
+    CHECKS.map(({ name, gives }) => [name, gives]),
+  );
+});
