@@ -53,11 +53,13 @@ export function doubtOf(reader: DoubtReader, row: StandingRow): Doubt | undefine
   if (row.status === 'stale') return { why: 'it was worked out anew, and the old one was made or said' };
   const claim = row.claimId === undefined ? undefined : reader.claim(row.claimId);
   if (!claim || !SIZES.has(row.dimension) || NOT_MEASURED.has(claim.state ?? '')) return undefined;
-  const measured = lastMeasured(reader, row, claim);
   const item = reader.item(row.itemId);
   const own = item ? actsOn(reader, item) : [];
   const around = circumstanceStems(row, reader).flatMap((stem) => layersOn(reader, stem));
-  const act = [...own, ...around].find((one) => isLater(one.source.recordedAt, measured));
+  const later = [...own, ...around].filter((one) => isLater(one.source.recordedAt, claim.source.recordedAt));
+  if (later.length === 0) return undefined;
+  const measured = lastMeasured(reader, row, claim);
+  const act = later.find((one) => isLater(one.source.recordedAt, measured));
   if (!act) return undefined;
   const why = `it was said on ${measured.slice(0, 10)}, before “${act.what}” on ${act.source.recordedAt.slice(0, 10)}`;
   const layer = layerOf(reader, act, row, item);
