@@ -25,6 +25,7 @@ import {
 import { readQuantities } from './quantities.ts';
 import { splitSentences } from './sentences.ts';
 import { readStatements } from './statements/read-statements.ts';
+import { findTakenBack } from './taken-back.ts';
 import { isNoTalk } from './talk.ts';
 import { tokenise } from './tokens.ts';
 
@@ -78,6 +79,7 @@ function readTalk(text: string, context: ReadContext): Reading {
 
 function readWords(text: string, context: ReadContext): Reading {
   const tokens = tokenise(text);
+  const takenBack = findTakenBack(tokens);
   // Quantities first: items hang on them, and statements may lean on figures.
   const { quantities, trace: quantityTrace } = readQuantities(text, tokens, context);
   const { figures: named, trace: itemTrace } = readItems(text, quantities, context);
@@ -87,10 +89,11 @@ function readWords(text: string, context: ReadContext): Reading {
     splitSentences(text),
     context,
     figures,
+    { takenBack },
   );
   // Last: what is kept on record leans on figures and on what has come.
   const scene = sceneOf(text, figures, statements.arrivals);
-  const { records, trace: recordTrace } = readRecords(scene, context);
+  const { records, trace: recordTrace } = readRecords(scene, context, takenBack);
   const told = withPlaces(scene, withSheetFigures(figures, records));
   const sized = withoutClockTimes(text, told, records, context.recordedAt);
   return {

@@ -13,6 +13,7 @@ import type {
   TraceStep,
 } from '../notes.ts';
 import type { Sentence } from '../sentences.ts';
+import { type TakenBack, withoutTakenBack } from '../taken-back.ts';
 import { ARRIVAL_RULES } from './arrivals.ts';
 import { ARRIVALS_TOLD } from './arrivals-told.ts';
 import { withoutDay } from './bare-work.ts';
@@ -74,6 +75,8 @@ const SPARED = -5.5;
 /** Settles what the rules read; evidence is left out where the rules themselves are looked at. */
 export interface Settling {
   readonly evidence?: boolean;
+  /** What the next breath takes back: nothing is read from it. */
+  readonly takenBack?: readonly TakenBack[];
 }
 
 /**
@@ -85,16 +88,19 @@ export function readStatements(
   sentences: readonly Sentence[],
   context: ReadContext,
   figures: readonly FigureNote[] = [],
-  { evidence = true }: Settling = {},
+  { evidence = true, takenBack = [] }: Settling = {},
 ): StatementReading {
   const scene = sceneOf(text, sentences, context);
   const scores = evidence ? scoreWords(scene, fittedEvidence().words) : undefined;
-  const found = draftsIn(scene, figures, context, scores);
   const trace: TraceStep[] = [];
+  // Before anything is settled: what was never meant lends no day and no gate to what stands.
+  const found = withoutTakenBack(draftsIn(scene, figures, context, scores), takenBack, trace);
   const yielded = new Map<Draft, Draft>();
   const kept = refine(found, scene, trace, yielded);
   const weighed = scores ? weighAll(scene, found, kept, yielded, scores, trace) : kept;
-  const drafts = withoutLookalikes(weighed, scene, trace);
+  // Evidence adds what no rule read.
+  const meant = withoutTakenBack(weighed, takenBack, trace);
+  const drafts = withoutLookalikes(meant, scene, trace);
   for (const each of drafts) {
     trace.push({
       stage: 'statements',
