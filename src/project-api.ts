@@ -1,6 +1,7 @@
 /** What the shells may ask of a project. `project.ts` implements it over the store, the reader and the speech. */
 import type { BackedUp } from './backup/back-up.ts';
 import type { HouseUnits, Quantity, WordCorrection } from './language/notes.ts';
+import type { FigureHeard, NoteHeard } from './listening/what-is-new.ts';
 import type { AskedCheck } from './model/checks/check-rows.ts';
 import type { CheckView } from './model/checks/check-views.ts';
 import type { WorkedCheck } from './model/checks/work-check.ts';
@@ -87,15 +88,22 @@ export type ListenEvent =
       readonly level: SoundLevel;
     }
   /**
-   * A stretch of talk has ended: its words, the figures and clashes that are new with them, and all figures and open
-   * clashes of the memo that is being recorded. Nothing of it is kept yet: ids hold only until it is taken in.
+   * A stretch of talk has ended: its words, the figures, other notes and clashes that are new with them, what they took
+   * back, and all figures, notes and open clashes of the memo that is being recorded. Nothing of it is kept yet: ids hold
+   * only until it is taken in.
    */
   | {
       readonly kind: 'heard';
       readonly words: string;
-      readonly figures: MemoView['notes']['figures'];
+      readonly figures: readonly FigureHeard[];
+      readonly notes: readonly NoteHeard[];
+      /** The words of sentences that were taken back since the last event. */
+      readonly takenBack: readonly string[];
+      /** The words that the last ones took back; absent once the talk has gone on. */
+      readonly takenBackNow?: string;
       readonly clashes: readonly FindingView[];
-      readonly soFar: MemoView['notes']['figures'];
+      readonly soFar: readonly FigureHeard[];
+      readonly notesSoFar: readonly NoteHeard[];
       readonly open: readonly FindingView[];
     }
   /** These words are read aloud; what is heard meanwhile is not taken for talk. */

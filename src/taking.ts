@@ -9,7 +9,8 @@ import { now } from './instant.ts';
 import { whatIsKnown } from './known.ts';
 import { doubtsInText, type HeardDoubt } from './language/heard/heard-doubts.ts';
 import type { WordCorrection } from './language/notes.ts';
-import type { LookAhead } from './listening/what-is-new.ts';
+import { wordsTakenBack } from './language/taken-back.ts';
+import type { LookAhead, NoteHeard } from './listening/what-is-new.ts';
 import { correctionsIn } from './model/corrections.ts';
 import { deviceViews } from './model/devices.ts';
 import type { NewEvent, NotesRead, SpokenText } from './model/events.ts';
@@ -18,7 +19,7 @@ import { findingViews, memoView, projectInfo } from './model/project-views.ts';
 import { notesAfter, reworded, type Said, type Wording } from './model/reword.ts';
 import type { MemoRow, ProjectRows } from './model/rows.ts';
 import { transcriptViews } from './model/transcripts.ts';
-import type { MemoSource, Utterance } from './model/views.ts';
+import type { MemoSource, MemoView, Utterance } from './model/views.ts';
 import { hashFile, type KeptOriginal, keepOriginal, originalPath } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
 import type { HeardMemo, TakeManyOptions, Taken, TakenFile, TakeOptions } from './project-api.ts';
@@ -224,10 +225,15 @@ export class MemoTaking {
       { kind: 'transcript-made', at, memoId, transcript: { text, utterances: talk } },
       { kind: 'notes-read', at, memoId, ...reading },
     ];
-    return this.#store.lookAhead(events, (rows) => ({
-      figures: memoView(rows, memoId)?.notes.figures ?? [],
-      findings: findingViews(rows, { memoId }),
-    }));
+    return this.#store.lookAhead(events, (rows) => {
+      const notes = memoView(rows, memoId)?.notes;
+      return {
+        figures: notes?.figures ?? [],
+        notes: notes ? besideFigures(notes) : [],
+        findings: findingViews(rows, { memoId }),
+        ...wordsTakenBack(text),
+      };
+    });
   }
 
   /**
@@ -451,4 +457,10 @@ async function asResult<T>(work: () => Promise<T>): Promise<Result<T>> {
     if (error instanceof Problem && error.exitCode === EXIT.partly) return { ok: false, problem: error };
     throw error;
   }
+}
+
+/** In the order of speech. */
+function besideFigures({ figures: _, ...others }: MemoView['notes']): readonly NoteHeard[] {
+  const lists: readonly (readonly NoteHeard[])[] = Object.values(others);
+  return lists.flat().sort((a, b) => a.span.start - b.span.start);
 }

@@ -1,13 +1,16 @@
 /** Sentences that the next breath takes back: "I need to order more screws. No, scratch that." Pure. */
 import type { Span, TraceStep } from './notes.ts';
-import type { Token } from './tokens.ts';
+import { type Token, tokenise } from './tokens.ts';
 
 /** Words that only lead up to it. */
 const LEAD = '(?:no|nope|nah|naw|sorry|er|um|uh|oh|oops|whoops|wait|actually|hang on|hold on)';
 const ORDER =
-  '(?:scratch|strike|forget|ignore) (?:that|that one|that last one|the last one|all that|all of that)(?: please)?';
-/** Where a sentence holds nothing else, or a pause stands behind it: "scratch that panel" is work. */
-const AT_START = new RegExp(`^(?:${LEAD} )*${ORDER}(?= \\||$)`);
+  '(?:scratch|strike|forget|ignore) (?:that last one|that one|the last one|all of that|all that|that)(?: please)?';
+/** The words of a size are not read here, only that there is one. */
+const NUMBER =
+  '(?:\\d|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\p{L}+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|half|quarter)(?: |$))';
+/** Where a sentence holds nothing else, or a pause or a number stands behind it: "scratch that panel" is work. */
+const AT_START = new RegExp(`^(?:${LEAD} )*${ORDER}(?= \\||$| ${NUMBER})`, 'u');
 /** At the end a pause or a "no" parts it: "I must not forget that" and "I will ignore that" take nothing back. */
 const AT_END = new RegExp(`(?:(?:^|\\| )|(?= ${LEAD} ) )((?:${LEAD} (?:\\| )?)*${ORDER})$`);
 const BEHIND_PAUSE = new RegExp(`\\| ((?:${LEAD} (?:\\| )?)*${ORDER}) \\|`);
@@ -49,7 +52,10 @@ export function findTakenBack(tokens: readonly Token[]): readonly TakenBack[] {
     const own = { first: order.next, next: stretch.next };
     // A recogniser makes a sentence of "80 millimetres." alone.
     const instead = wordsOf(tokens, own) === '' ? (stretches[index + 1] ?? own) : own;
-    return taken ? [takenBackOf(tokens, taken, order, instead)] : [];
+    const found = taken && takenBackOf(tokens, taken, order, instead);
+    // "Scratch that 80 mm line" behind no number is work.
+    const isOrder = found?.numberPut !== undefined || !IS_NUMBER.test(tokens[order.next]?.word ?? '');
+    return found && isOrder ? [found] : [];
   });
 }
 
@@ -68,13 +74,10 @@ const spanOf = (tokens: readonly Token[], { first, next }: Stretch): Span => ({
   end: tokens[next - 1]?.end ?? 0,
 });
 
-/** The words of a size are not read here, only that there is one. */
-const NUMBER =
-  '(?:\\d|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\p{L}+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|half|quarter)$)';
 const IS_NUMBER = new RegExp(`^${NUMBER}`, 'u');
 /** "..., 80", "..., make it eighty". */
 const NUMBER_PUT = new RegExp(
-  `^(?:\\| )?(?:(?:it|that|'s|is|was|be|should|make|call|say|i|meant|mean|about|more|like|only|just|a|an|at) (?:\\| )?)*${NUMBER.replace('$', '\\b')}`,
+  `^(?:\\| )?(?:(?:it|that|'s|is|was|be|should|make|call|say|i|meant|mean|about|more|like|only|just|a|an|at) (?:\\| )?)*${NUMBER}`,
   'u',
 );
 
@@ -150,6 +153,18 @@ function told(tokens: readonly Token[], from: number, to: number): Told {
     places.pop();
   }
   return { text: words.join(' '), places };
+}
+
+/** What was said and is wholly taken back, in its own words, and what of it the last words of the talk took back. */
+export function wordsTakenBack(text: string): {
+  readonly takenBack: readonly string[];
+  readonly takenBackNow?: string;
+} {
+  const all = findTakenBack(tokenise(text)).filter(({ numberPut }) => !numberPut);
+  const wordsOf = ({ start, end }: Span) => text.slice(start, end).trim();
+  const last = all.at(-1);
+  const isNow = last !== undefined && !/[\p{L}\p{N}]/u.test(text.slice(last.order.end));
+  return { takenBack: all.map(wordsOf), ...(isNow ? { takenBackNow: wordsOf(last) } : {}) };
 }
 
 /** What is left of notes, or of what is to become notes, when what was taken back is gone; the trace is told why. */

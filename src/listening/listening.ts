@@ -335,16 +335,23 @@ export class Listening {
       // A project that another program is writing to is looked at again with the next words.
       const ahead = await this.#project.lookAhead(talk, part.startedAt).catch(() => undefined);
       if (!ahead) continue;
-      const { figures, findings, told } = whatIsNew(ahead, part.told);
+      const { figures, notes, findings, takenBack, told } = whatIsNew(ahead, part.told);
+      const { takenBackNow } = ahead;
       part.told = told;
       this.#setup.onEvent({
         kind: 'heard',
         words: talk.at(-1)?.text ?? '',
         figures,
+        notes,
+        takenBack,
+        ...(takenBackNow === undefined ? {} : { takenBackNow }),
         clashes: findings,
         soFar: ahead.figures,
+        notesSoFar: ahead.notes,
         open: ahead.findings.filter(({ status }) => status === 'open'),
       });
+      // Who asked for nothing but ears hears that it is gone.
+      if (takenBack.length > 0) this.#readAloud('Taken back.');
       this.#readAloud(spokenWords(figures.slice(-MOST_READ), findings));
     }
   }

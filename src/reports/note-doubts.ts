@@ -6,7 +6,7 @@ import { ofThing, quantityText } from './quantity-text.ts';
 import { placeOf } from './source-text.ts';
 import { oneLine } from './words.ts';
 
-type KeptNote = MemoView['notes'][keyof MemoView['notes']][number];
+export type KeptNote = MemoView['notes'][keyof MemoView['notes']][number];
 
 /** What was filled in, in words. */
 const FILLED_IN: Readonly<Record<string, string>> = {
@@ -104,5 +104,3 @@ export function everyNote({ notes }: Pick<MemoView, 'notes'>): readonly KeptNote
   const lists: readonly (readonly KeptNote[])[] = Object.values(notes);
   return lists.flat().sort((a, b) => a.span.start - b.span.start);
 }
-
-export type { KeptNote };

@@ -18,6 +18,7 @@ test.each([
 
 test.each([
   ['The locker is 18 mm deep. No, scratch that, 80 mm.', '80 mm'],
+  ['The locker is 18 mm deep. No, scratch that 80 mm.', '80 mm'],
   ['The locker is 18 mm deep, I think. No, scratch that, 80.', '80 mm'],
   ['The locker is 18 mm deep. No. Scratch that. 80 millimetres.', '80 mm'],
   ['The locker is 320 mm wide and 18 mm deep. No, scratch that, 80 mm deep.', '320 mm; 80 mm'],
@@ -75,6 +76,11 @@ test.each([
     'a gate that is taken back keeps nothing waiting',
     'I need to hang the gate. It has to wait until the paint is dry. No, scratch that.',
     ['task: I need to hang the gate'],
+  ],
+  [
+    'a number that is work',
+    'I need to oil the beam. Scratch that 80 mm line off.',
+    ['figure: 80 mm', 'task: I need to oil the beam'],
   ],
   [
     'words that only sound so',

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { Listening, type ListeningProject } from '../../src/listening/listening.ts';
+import type { LookAhead } from '../../src/listening/what-is-new.ts';
 import { EXIT, Problem } from '../../src/problem.ts';
 import type { ListenEvent, Taken, TakeOptions } from '../../src/project-api.ts';
 import type { LiveListeners, LiveRecogniser } from '../../src/speech/live-recogniser.ts';
@@ -11,6 +12,7 @@ import { HEADER_BYTES } from '../../src/speech/microphone/wave-header.ts';
 import { MEMO } from '../kit/views.ts';
 
 const RATE = 16_000;
+const NOTHING_AHEAD: LookAhead = { figures: [], notes: [], findings: [], takenBack: [] };
 
 let home: string;
 beforeEach(() => {
@@ -74,7 +76,7 @@ function project(take?: (file: string) => void): ListeningProject & { readonly t
       const taken: Taken = { memoId: `m${told.length}`, already: false, memo: MEMO, findings: [] };
       return { ok: true, value: taken };
     },
-    lookAhead: async () => ({ figures: [], findings: [] }),
+    lookAhead: async () => NOTHING_AHEAD,
   };
 }
 
@@ -202,7 +204,7 @@ test('a folder that may not be written to is a problem, and the microphone is le
 const FIGURE = MEMO.notes.figures[0];
 
 /** A recording of twelve seconds in which a figure is heard at the fourth, and the voice sounds until the eighth. */
-async function readAloud(isWhole: boolean) {
+async function readAloud(isWhole: boolean, words = 'The beam.') {
   const recogniser = standIn(isWhole);
   const heardSound: number[] = [];
   const spoken: string[] = [];
@@ -211,13 +213,15 @@ async function readAloud(isWhole: boolean) {
     ...project(),
     lookAhead: async (talk: readonly { readonly text: string }[]) =>
       talk.some(({ text }) => text === 'The beam.') && FIGURE
-        ? { figures: [FIGURE], findings: [] }
-        : { figures: [], findings: [] },
+        ? { ...NOTHING_AHEAD, figures: [FIGURE] }
+        : talk.some(({ text }) => text === 'Scratch that.')
+          ? { ...NOTHING_AHEAD, takenBack: ['The beam.'] }
+          : NOTHING_AHEAD,
   };
   async function* sound() {
     for (let second = 1; second <= 12; second++) {
       yield new Int16Array(RATE).fill(second);
-      if (second === 4) recogniser.listeners?.onEarly(said(1, 3, 'The beam.'));
+      if (second === 4) recogniser.listeners?.onEarly(said(1, 3, words));
       if (second === 8) silent();
       // What was heard is read between two pieces of sound.
       await new Promise((done) => setTimeout(done, 20));
@@ -250,6 +254,11 @@ async function readAloud(isWhole: boolean) {
   await listening.finished;
   return { spoken, heardSound, options: taking.told[0]?.options };
 }
+
+test('that something is taken back is said aloud', async () => {
+  const { spoken } = await readAloud(true, 'Scratch that.');
+  expect(spoken).toEqual(['Taken back.']);
+});
 
 test('a figure is read aloud once, and what the voice says is not heard as talk', async () => {
   const { spoken, heardSound, options } = await readAloud(true);

@@ -10,10 +10,11 @@ import { FINDING, MEMO } from '../kit/views.ts';
 const [said] = MEMO.notes.figures;
 if (!said) throw new Error('the kit has no figure');
 const figure = (changes: Partial<FigureHeard> = {}): FigureHeard => ({ ...said, ...changes });
-const ahead = (figures: readonly FigureHeard[], findings: LookAhead['findings'] = []): LookAhead => ({
-  figures,
-  findings,
-});
+const ahead = (
+  figures: readonly FigureHeard[],
+  findings: LookAhead['findings'] = [],
+  more: Partial<LookAhead> = {},
+): LookAhead => ({ figures, findings, notes: [], takenBack: [], ...more });
 
 /** What each of these readings, one after the other, has to tell. */
 function tellings(...readings: readonly LookAhead[]): readonly LookAhead[] {
@@ -50,4 +51,32 @@ test('a clash is told once, and again when another value clashes', () => {
   expect(
     tellings(ahead([], [FINDING]), ahead([], [{ ...FINDING, id: 'm9.c3' }]), ahead([], [FINDING, other])),
   ).toEqual([ahead([], [FINDING]), ahead([]), ahead([], [other])]);
+});
+
+const [task] = MEMO.notes.tasks;
+if (!task) throw new Error('the kit has no task');
+
+test('a task is told once, also where it is heard again with other marks', () => {
+  const again = { ...task, gist: `${task.gist.toUpperCase()}.` };
+  expect(tellings(ahead([], [], { notes: [task] }), ahead([], [], { notes: [again] }))).toEqual([
+    ahead([], [], { notes: [task] }),
+    ahead([]),
+  ]);
+});
+
+test('what was taken back is told once, and told anew when it is said again', () => {
+  const takenBack = [task.quote];
+  expect(
+    tellings(
+      ahead([figure()], [], { notes: [task] }),
+      ahead([], [], { takenBack }),
+      ahead([], [], { takenBack }),
+      ahead([figure()], [], { notes: [task], takenBack }),
+    ),
+  ).toEqual([
+    ahead([figure()], [], { notes: [task] }),
+    ahead([], [], { takenBack }),
+    ahead([]),
+    ahead([figure()], [], { notes: [task] }),
+  ]);
 });

@@ -28,8 +28,11 @@ const heard = (changes: Partial<Extract<ListenEvent, { kind: 'heard' }>> = {}): 
   kind: 'heard',
   words: 'The beam is 2150 long.',
   figures: [figure()],
+  notes: [],
+  takenBack: [],
   clashes: [],
   soFar: [figure()],
+  notesSoFar: [],
   open: [],
   ...changes,
 });
@@ -77,11 +80,15 @@ describe('the line of a recording', () => {
   });
 });
 
-test('the newest figure stands first, and so many stay that a screen holds', () => {
-  const soFar = Array.from({ length: 30 }, (_, value) => figure({ value }));
-  const { figures } = benchOf([heard({ soFar })]);
-  expect(figures[0]?.value).toBe(29);
-  expect(figures).toHaveLength(20);
+test('what was said last stands first, figures and others, and so many stay that a screen holds', () => {
+  const at = (start: number) => ({ span: { start, end: start + 1 } });
+  const soFar = Array.from({ length: 90 }, (_, value) => figure({ value, ...at(2 * value) }));
+  const [task] = MEMO.notes.tasks;
+  const notesSoFar = task ? [{ ...task, ...at(177) }] : [];
+  const { latest, notes } = benchOf([heard({ soFar, notesSoFar })]);
+  expect(latest?.value).toBe(89);
+  expect(notes.slice(0, 3).map(({ id }) => id)).toEqual(['m1.f1', 'm1.t1', 'm1.f1']);
+  expect(notes).toHaveLength(60);
 });
 
 test('a clash that has come stands first; one that was taken back in the next breath goes', () => {
@@ -174,5 +181,11 @@ describe('keys', () => {
       lines: ['CLASH  hoist beam length 2150 mm → 2115 mm: a slip is likely [just said]: press v'],
     });
     expect(told(recording, heard()).message).toBeUndefined();
+    const { tasks } = MEMO.notes;
+    const more = { figures: [], notes: tasks, takenBack: ['The gate\n wants hanging.'] };
+    expect(told(away, heard(more)).message?.lines).toEqual([
+      'taken back: "The gate wants hanging."',
+      'heard  00:14  to do: Oil the hoist beam, by 2026-03-13   "I need to oil it by Friday"',
+    ]);
   });
 });

@@ -117,7 +117,10 @@ function stateWith(text: string): ScreenState {
       heardSeconds: 20,
       level: { rms: -30, peak: -18 },
       words: text,
-      figures: MEMO.notes.figures,
+      latest: MEMO.notes.figures[0],
+      notes: [...MEMO.notes.tasks, ...MEMO.notes.figures, ...MEMO.notes.decisions],
+      takenBack: text,
+      readBack: text,
       clashes: [FINDING],
     }),
     jobs: [

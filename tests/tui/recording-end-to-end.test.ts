@@ -7,6 +7,10 @@ import { microphoneSound, standInMicrophone } from '../kit/stand-in-microphone.t
 
 /** "... The window is six hundred and twenty millimeters wide, and it is three inches too high." */
 const TALK = resolve('tests/speech/fixtures/memo.flac');
+/** A figure, a task that "No, scratch that." takes back, another task, with pauses: its words stand beside it. */
+const TAKEN_BACK = resolve('tests/speech/fixtures/taken-back.opus');
+/** As many times as fast as it was said. */
+const PACE = 2;
 
 let terminal: PseudoTerminal | undefined;
 afterEach(() => {
@@ -15,13 +19,13 @@ afterEach(() => {
 });
 
 /** A shell that has a microphone, in a project that holds a limit for what is going to be said. */
-async function open({ skip }: TestContext): Promise<PseudoTerminal> {
+async function open({ skip }: TestContext, talk = TALK): Promise<PseudoTerminal> {
   if (NO_TERMINAL) skip(NO_TERMINAL);
   if (!existsSync('models')) skip('the recogniser is not here');
   const shell = await openPseudoTerminal(80, 30);
   terminal = shell;
-  const sound = await microphoneSound(TALK, { behind: 60 });
-  const path = standInMicrophone(shell.folder, { sound, pace: 2 });
+  const sound = await microphoneSound(talk, { behind: 60 });
+  const path = standInMicrophone(shell.folder, { sound, pace: PACE });
   shell.type(`PATH='${path}'; clear`);
   shell.press('Enter');
   await shell.untilReady();
@@ -58,6 +62,28 @@ test('r records: the figure stands large with its clash, r stops, and it is a me
   await shell.untilReady();
   expect(recordings(shell)).toEqual([]);
   expect(await shell.run('verify')).toBe(0);
+});
+
+test('what "scratch that" takes back is shown as gone while it is recorded, and is no task afterwards', {
+  timeout: 120_000,
+}, async (context) => {
+  const shell = await open(context, TAKEN_BACK);
+  shell.call('');
+  await shell.until('m1');
+  shell.type('r');
+  await shell.until(/^to do +Order more screws$/m);
+  const rows = await shell.until(/^taken back: "I need to order more screws\.?"$/m);
+  expect(rows.join('\n')).not.toContain('Order more screws');
+  expect(rows[3]).toBe('window width');
+  const after = (await shell.until(/^to do +Oil the hinges$/m)).join('\n');
+  expect(after).not.toMatch(/taken back|Order more screws/);
+  shell.type('r');
+  await shell.until('m2 is taken in');
+  shell.type('w');
+  await shell.until('Oil the hinges');
+  expect(shell.rows().join('\n')).not.toContain('screws');
+  shell.type('q');
+  await shell.untilReady();
 });
 
 test('listen shows time and level on the terminal, and Enter stops it', {

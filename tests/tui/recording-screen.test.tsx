@@ -53,14 +53,17 @@ const LEVEL: ListenEvent = {
   heardSeconds: 42,
   level: { rms: -30, peak: -18 },
 };
-const HEARD: ListenEvent = {
+const HEARD = {
   kind: 'heard',
   words: 'The hoist beam is \u001b[2J2150 long.',
   figures: MEMO.notes.figures,
+  notes: [],
+  takenBack: [],
   clashes: [FINDING],
   soFar: MEMO.notes.figures,
+  notesSoFar: [],
   open: [FINDING],
-};
+} satisfies ListenEvent;
 
 test('the figure just heard stands large, in both systems, with what clashes', async () => {
   const bench = atTheBench();
@@ -90,6 +93,30 @@ test('the figure just heard stands large, in both systems, with what clashes', a
   ]);
   expect(lines[10]).toBe('CLASH  hoist beam length: a slip is likely   [just said]');
   expect(screen.frame()).toContain('heard: The hoist beam is 2150 long.');
+});
+
+test('a task stands under the figure, and what the next breath takes back is gone and said so', async () => {
+  const bench = atTheBench();
+  const screen = open(bench.project, 80, 30);
+  await screen.press('r');
+  bench.say({ kind: 'started', microphone: 'bench' });
+  const quiet = { ...HEARD, clashes: [], open: [] };
+  bench.say({ ...quiet, notes: MEMO.notes.tasks, notesSoFar: MEMO.notes.tasks });
+  await screen.settle();
+  expect(screen.frame()).toContain('\nto do     Oil the hoist beam, by 2026-03-13\n');
+  const words = 'I need to \u001b[2Joil it by Friday.';
+  bench.say({ ...quiet, words: 'No, scratch that.', takenBack: [words], takenBackNow: words });
+  await screen.settle();
+  expect(screen.frame()).not.toContain('Oil the hoist beam');
+  expect(screen.frame()).toContain('taken back: "I need to oil it by Friday."');
+  expect(screen.frame()).toContain('hoist beam length');
+  // The talk goes on.
+  bench.say(quiet);
+  await screen.settle();
+  expect(screen.frame()).not.toContain('taken back');
+  bench.say({ ...quiet, soFar: [], takenBack: ['The hoist beam is 2150 long.'], takenBackNow: 'The hoist' });
+  await screen.settle();
+  expect(screen.frame()).toContain('No figure stands.');
 });
 
 test('r stops; when all is taken in the screen says so and the bench stays', async () => {

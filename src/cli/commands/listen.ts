@@ -104,7 +104,7 @@ function jsonEvents(): (event: ListenEvent) => void {
 
 async function textEvents(line: TerminalLine): Promise<(event: ListenEvent) => void> {
   const [
-    { figureHeardLine },
+    { figureHeardLine, noteHeardLine, takenBackLine },
     { findingLine, findingText },
     { recordingLine },
     { progressLine },
@@ -126,7 +126,9 @@ async function textEvents(line: TerminalLine): Promise<(event: ListenEvent) => v
         return tell(`Recording from ${event.microphone}. Enter or Control-C stops.`);
       case 'heard':
         words = event.words;
+        for (const said of event.takenBack) print(takenBackLine(said));
         for (const figure of event.figures) print(figureHeardLine(figure));
+        for (const note of event.notes) print(noteHeardLine(note));
         for (const clash of event.clashes) {
           const said = { ...clash, id: 'just said' };
           print(clash.status === 'open' ? `\n${findingText(said)}\n` : `  ${findingLine(said)}`);

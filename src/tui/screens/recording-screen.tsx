@@ -1,13 +1,17 @@
 import { Box, Text } from 'ink';
 import { plainText } from '../../plain-text.ts';
+import { cutStart } from '../../reports/columns.ts';
 import { findingText } from '../../reports/finding-text.ts';
-import { figureHeardLine } from '../../reports/live-text.ts';
+import { takenBackLine } from '../../reports/live-text.ts';
 import { otherReadings } from '../../reports/note-doubts.ts';
 import { Line, Paragraph } from '../components/line.tsx';
-import { type Bench, largeFigure } from '../state/bench.ts';
+import { type Bench, heardRow, largeFigure } from '../state/bench.ts';
 import { bigRows } from '../state/big-digits.ts';
 import type { ScreenProps } from './screen-props.ts';
 
+/** Of the words heard last the end stays in sight, on so many lines; broken between words they need a little more. */
+const HEARD_LINES = 2;
+const SPARE = 12;
 /** Below this height a clash needs the rows that large signs would take. */
 const ROOM_FOR_BIG = 13;
 
@@ -20,17 +24,20 @@ export function RecordingScreen({ state, height, columns }: ScreenProps) {
     <Box flexDirection="column" height={height} overflowY="hidden">
       <Latest bench={bench} height={height} columns={columns} />
       <Clashes bench={bench} />
+      {bench.takenBack === undefined ? null : <Line bold text={plainText(takenBackLine(bench.takenBack))} />}
+      <Since bench={bench} />
+      {bench.words === '' ? null : (
+        <Paragraph text={cutStart(`heard: ${plainText(bench.words)}`, HEARD_LINES * columns - SPARE)} />
+      )}
+      {bench.readBack === undefined ? null : <Line text={`aloud: ${plainText(bench.readBack)}`} />}
       <Before bench={bench} />
-      {bench.readBack === undefined ? null : <Line dimColor text={`aloud: ${plainText(bench.readBack)}`} />}
-      {bench.words === '' ? null : <Line dimColor text={`heard: ${plainText(bench.words)}`} />}
     </Box>
   );
 }
 
 function Latest({ bench, height, columns }: { readonly bench: Bench } & Omit<ScreenProps, 'state'>) {
-  const [figure] = bench.figures;
-  if (!figure)
-    return <Line dimColor text={bench.phase === 'over' ? 'No figure was heard.' : 'No figure yet.'} />;
+  const figure = bench.latest;
+  if (!figure) return <Line text={withoutFigure(bench)} />;
   const { subject, number, rest, other } = largeFigure(figure);
   const readings = otherReadings(figure);
   const rows = height >= ROOM_FOR_BIG ? bigRows(number, columns - rest.length - 2) : [];
@@ -52,6 +59,11 @@ function Latest({ bench, height, columns }: { readonly bench: Bench } & Omit<Scr
   );
 }
 
+function withoutFigure({ phase, takenBack }: Bench): string {
+  if (takenBack !== undefined) return 'No figure stands.';
+  return phase === 'over' ? 'No figure was heard.' : 'No figure yet.';
+}
+
 /** The newest in full, the others counted: they wait under `c` when the recording is taken in. */
 function Clashes({ bench }: { readonly bench: Bench }) {
   const [newest, ...others] = bench.clashes;
@@ -68,13 +80,23 @@ function Clashes({ bench }: { readonly bench: Bench }) {
   );
 }
 
+/** What was heard after the large figure: it is what was said last. */
+function Since({ bench }: { readonly bench: Bench }) {
+  const [newest] = bench.notes;
+  if (!newest || newest.kind === 'figure') return null;
+  return <Line bold text={heardRow(newest)} />;
+}
+
+/** All that was heard before, the newest first; what there is no room for is cut off below. */
 function Before({ bench }: { readonly bench: Bench }) {
-  const [, ...before] = bench.figures;
+  const [, ...before] = bench.notes;
   return (
-    <Box flexDirection="column">
-      {before.map((figure) => (
-        <Line key={figure.id} dimColor text={`before  ${figureHeardLine(figure)}`} />
-      ))}
+    <Box flexDirection="column" flexShrink={0}>
+      {before
+        .filter((note) => note !== bench.latest)
+        .map((note) => (
+          <Line key={note.id} text={`before  ${heardRow(note)}`} />
+        ))}
     </Box>
   );
 }

@@ -1,7 +1,7 @@
 /** Steps of the screen around a recording: `r` starts and stops it, its events change what stands at the bench. */
 import type { ListenEvent } from '../../project-api.ts';
 import { findingLine } from '../../reports/finding-text.ts';
-import { figureHeardLine } from '../../reports/live-text.ts';
+import { figureHeardLine, noteHeardLine, takenBackLine } from '../../reports/live-text.ts';
 import { benchAfter, OPENING } from './bench.ts';
 import type { ScreenState, Step } from './screen-state.ts';
 
@@ -43,14 +43,19 @@ export function withBench(
   return { ...state, bench, readsBack, message: { tone: event.kind === 'taken' ? 'good' : 'bad', lines } };
 }
 
+/** Of what was just heard so much stands under another view: the newest. */
+const MOST_LINES = 3;
+
 /** Who looks at something else while recording sees it in a line. */
 function elsewhere({ view }: ScreenState, event: ListenEvent): Pick<ScreenState, 'message'> {
   if (view === 'bench' || event.kind !== 'heard') return {};
   const open = event.clashes.filter(({ status }) => status === 'open');
   const lines = [
+    ...event.takenBack.map(takenBackLine),
     ...event.figures.map((figure) => `heard  ${figureHeardLine(figure)}`),
-    ...open.map((clash) => `CLASH  ${findingLine({ ...clash, id: 'just said' })}: press v`),
-  ];
+    ...event.notes.map((note) => `heard  ${noteHeardLine(note)}`),
+  ].slice(-MOST_LINES);
+  lines.push(...open.map((clash) => `CLASH  ${findingLine({ ...clash, id: 'just said' })}: press v`));
   return lines.length === 0 ? {} : { message: { tone: open.length > 0 ? 'bad' : 'good', lines } };
 }
 

@@ -1,14 +1,19 @@
 /** What stands on the screen while somebody records at the bench. Pure. */
 import type { FindingView, MemoView } from '../../model/views.ts';
+import { plainText } from '../../plain-text.ts';
 import type { ListenEvent } from '../../project-api.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { bothSystems } from '../../reports/live-text.ts';
+import { otherReadings } from '../../reports/note-doubts.ts';
+import { wordsOfNote } from '../../reports/note-words.ts';
 import { clipTime } from '../../reports/source-text.ts';
 import type { SoundLevel } from '../../speech/microphone/level.ts';
 import { recordingLine } from '../../speech/microphone/recording-line.ts';
 import type { TakeProgress } from '../../speech/transcript.ts';
 
-type Figure = MemoView['notes']['figures'][number];
+type Notes = MemoView['notes'];
+type Figure = Notes['figures'][number];
+type Note = Notes[keyof Notes][number];
 
 export interface Bench {
   readonly phase: 'opening' | 'recording' | 'finishing' | 'over';
@@ -18,8 +23,12 @@ export interface Bench {
   readonly level?: SoundLevel;
   /** Of the last stretch of talk. */
   readonly words: string;
-  /** Of the memo that is being recorded, the newest first. */
-  readonly figures: readonly Figure[];
+  /** The figure that was said last; undefined before the first, and where it was taken back. */
+  readonly latest?: Figure | undefined;
+  /** All that was heard of the memo that is being recorded, the newest first. */
+  readonly notes: readonly Note[];
+  /** The words that "scratch that" took back, until the talk goes on. */
+  readonly takenBack?: string | undefined;
   /** Clashes of this recording that nobody settled, newest first. */
   readonly clashes: readonly FindingView[];
   /** What was last read aloud. */
@@ -33,7 +42,7 @@ export const OPENING: Bench = {
   seconds: 0,
   heardSeconds: 0,
   words: '',
-  figures: [],
+  notes: [],
   clashes: [],
 };
 
@@ -42,8 +51,8 @@ export function isRunning(bench: Bench | undefined): boolean {
   return bench !== undefined && bench.phase !== 'over';
 }
 
-/** Figures that stay in sight. */
-const MOST_FIGURES = 20;
+/** More than any screen shows. */
+const MOST_NOTES = 60;
 
 /** What an event of the recording changes. */
 export function benchAfter(bench: Bench, event: ListenEvent): Bench {
@@ -58,7 +67,9 @@ export function benchAfter(bench: Bench, event: ListenEvent): Bench {
       return {
         ...bench,
         words: event.words,
-        figures: event.soFar.slice(-MOST_FIGURES).reverse(),
+        latest: event.soFar.at(-1),
+        notes: newestNotes(event.soFar, event.notesSoFar),
+        takenBack: event.takenBackNow,
         clashes: newestFirst(event.open, bench.clashes),
       };
     case 'stopped':
@@ -74,6 +85,11 @@ export function benchAfter(bench: Bench, event: ListenEvent): Bench {
     case 'failed':
       return bench;
   }
+}
+
+/** By their place in the talk. */
+function newestNotes(figures: readonly Note[], others: readonly Note[]): readonly Note[] {
+  return [...figures, ...others].sort((a, b) => b.span.start - a.span.start).slice(0, MOST_NOTES);
 }
 
 /** Clashes that were there keep their order, behind those that have come. */
@@ -124,4 +140,14 @@ export function largeFigure(figure: Figure): LargeFigure {
   if (!parts) return { subject, number: '', rest: said, other };
   const [, bound = '', number = '', unit = ''] = parts;
   return { subject: bound === '' ? subject : `${subject}, ${bound.trim()}`, number, rest: unit, other };
+}
+
+/** One line for what was heard: `to do     Order more screws`; a figure in both unit systems. */
+export function heardRow(note: Note): string {
+  const [kind, words] = wordsOfNote(note);
+  if (note.kind !== 'figure') return plainText(`${kind.padEnd(9)} ${words}`);
+  const [said, other] = bothSystems(note);
+  const both = other === undefined ? said : `${said} (${other})`;
+  const what = [`${subjectOf(note)}: ${both}`, otherReadings(note)].filter(Boolean).join(', ');
+  return plainText(`${kind.padEnd(9)} ${what}`);
 }

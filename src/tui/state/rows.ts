@@ -6,9 +6,9 @@ import { stateText } from '../../reports/check-words.ts';
 import { closed, shortLine, widthOf } from '../../reports/columns.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { behindWords, missingWords } from '../../reports/kept-words.ts';
-import { recordWords } from '../../reports/memo-list.ts';
-import { doubtsOf, everyNote, type KeptNote, otherReadings } from '../../reports/note-doubts.ts';
-import { boundedText, ofThing, quantityText } from '../../reports/quantity-text.ts';
+import { doubtsOf, everyNote, type KeptNote } from '../../reports/note-doubts.ts';
+import { wordsOfNote } from '../../reports/note-words.ts';
+import { ofThing, quantityText } from '../../reports/quantity-text.ts';
 import { clipTime } from '../../reports/source-text.ts';
 import { keysOf } from '../keys.ts';
 import { figureLines } from './figure-lines.ts';
@@ -57,33 +57,6 @@ export function noteLines(memo: MemoView, findings: readonly FindingView[] = [])
       why,
     };
   });
-}
-
-/** A word for the kind of a note, and what it says. */
-function wordsOfNote(note: KeptNote): readonly [kind: string, what: string] {
-  switch (note.kind) {
-    case 'figure':
-      return ['figure', [subjectOf(note), boundedText(note), otherReadings(note)].filter(Boolean).join(' ')];
-    case 'decision':
-      return ['decided', note.gist];
-    case 'task':
-      return ['to do', note.due ? `${note.gist}, by ${note.due}` : note.gist];
-    case 'done':
-      return ['done', note.gist];
-    case 'arrival':
-      return [
-        note.received ? 'here' : 'coming',
-        note.expected ? `${note.item}, ${note.expected}` : note.item,
-      ];
-    case 'problem':
-      return ['snag', note.gist];
-    case 'promise':
-      return ['promise', note.gist];
-    case 'correction':
-      return ['put right', note.gist];
-    default:
-      return ['on record', recordWords(note)];
-  }
 }
 
 /** The notes that are listed: all of the memo, or those alone that are unsure and nobody went over. */
