@@ -87,6 +87,9 @@ function fitting(keys: readonly string[], columns: number): string {
   return line;
 }
 
+/** Red alone is dark on some grounds; heavy, it is bright on those. */
+const BAD = { color: 'red', bold: true } as const;
+
 interface FootProps {
   readonly state: ScreenState;
   readonly columns: number;
@@ -97,14 +100,10 @@ export function Foot({ state, columns, rows }: FootProps) {
   return (
     <Box flexDirection="column">
       {state.message?.lines.map((line) => (
-        <Line
-          key={line}
-          text={plainText(line)}
-          {...(state.message?.tone === 'bad' ? { color: 'red' } : {})}
-        />
+        <Line key={line} text={plainText(line)} {...(state.message?.tone === 'bad' ? BAD : {})} />
       ))}
       {state.typing === undefined ? (
-        keyLines(state, columns, rows).map((line) => <Line key={line} dimColor text={line} />)
+        keyLines(state, columns, rows).map((line) => <Line key={line} text={line} />)
       ) : (
         <Line text={typingLine(state.typing, columns)} />
       )}

@@ -44,10 +44,12 @@ export function Head({ state }: { readonly state: ScreenState }) {
   return (
     <Box flexDirection="column">
       <Line text={`${closed(cutLine(plainText(data.projectName), room))}  ${counts}`} bold />
-      {recording === undefined ? null : <Line text={recording} bold />}
+      {recording === undefined ? null : (
+        <Line text={recording} bold loudWord={state.bench?.phase === 'recording'} />
+      )}
       {job ? <Line text={headOfJobs(job, waiting.length)} /> : null}
       {!job && state.watched !== undefined ? (
-        <Line dimColor text={`watching ${plainText(state.watched)}, x stops`} />
+        <Line text={`watching ${plainText(state.watched)}, x stops`} />
       ) : null}
     </Box>
   );

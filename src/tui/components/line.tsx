@@ -9,14 +9,24 @@ import { cutLine, wrappedUnder } from '../../reports/columns.ts';
 /** Columns of the screen. */
 export const Columns = createContext(80);
 
-type Style = Pick<TextProps, 'bold' | 'dimColor' | 'underline' | 'color'>;
+/** Nothing is faint: on some grounds that cannot be read at arm's length. */
+type Style = Pick<TextProps, 'bold' | 'underline' | 'color'>;
+
+interface LineProps {
+  readonly text: string;
+  /** Its first word stands out, text and ground changed over: that can be read on any ground. */
+  readonly loudWord?: boolean;
+}
 
 /** One line, cut with a sign where it is too long. */
-export function Line({ text, ...style }: { readonly text: string } & Style) {
+export function Line({ text, loudWord = false, ...style }: LineProps & Style) {
   const columns = useContext(Columns);
+  const shown = text === '' ? ' ' : cutLine(text, columns);
+  const [word = ''] = loudWord ? (/^\S+/.exec(shown) ?? []) : [];
   return (
     <Text wrap="truncate-end" {...style}>
-      {text === '' ? ' ' : cutLine(text, columns)}
+      {word === '' ? null : <Text inverse>{word}</Text>}
+      {shown.slice(word.length)}
     </Text>
   );
 }

@@ -17,7 +17,7 @@ export function firstShown(chosen: number, count: number, height: number): numbe
 }
 
 export function Rows({ lines, chosen, height, empty }: RowsProps) {
-  if (lines.length === 0) return <Paragraph text={empty} height={height} dimColor />;
+  if (lines.length === 0) return <Paragraph text={empty} height={height} />;
   const first = firstShown(chosen, lines.length, height);
   return (
     <Box flexDirection="column">

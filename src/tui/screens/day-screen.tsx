@@ -8,16 +8,15 @@ import type { ScreenProps } from './screen-props.ts';
 export function DayScreen({ state, height }: ScreenProps) {
   const { pages, page } = state;
   if (!pages || pages.length === 0)
-    return <Paragraph dimColor text="Nothing was taken in yet: there is no day to write of." />;
+    return <Paragraph text="Nothing was taken in yet: there is no day to write of." />;
   return (
     <Box flexDirection="column">
       <Line
-        dimColor
         text={pages
           .map(({ title }, index) => (index === page ? `[${index + 1} ${title}]` : ` ${index + 1} ${title} `))
           .join(' ')}
       />
-      <Line dimColor text={dayLine(state)} />
+      <Line text={dayLine(state)} />
       <Lines lines={pageLines(state)} first={state.chosen.day} height={Math.max(1, height - 2)} />
     </Box>
   );

@@ -21,7 +21,7 @@ export function FiguresScreen({ state, height, columns }: ScreenProps) {
   const inSight = found.slice(first, first + listHeight);
   return (
     <Box flexDirection="column">
-      <Line dimColor text={findLine(state)} />
+      <Line text={findLine(state)} />
       <Box height={listHeight} flexDirection="column">
         <Rows
           lines={figureRows(inSight, today, columns)}

@@ -14,7 +14,7 @@ import type { ScreenProps } from './screen-props.ts';
 /** The notes of one memo, why the chosen one is unsure, and its words where they were said. */
 export function HeardScreen({ state, height, columns }: ScreenProps) {
   const { memo } = state;
-  if (!memo) return <Paragraph dimColor text="Choose a memo first." />;
+  if (!memo) return <Paragraph text="Choose a memo first." />;
   const notes = shownNotes(state);
   const chosen = notes[state.chosen.heard];
   const around = chosen ? talkAround(memo.text, chosen.span, columns) : undefined;
@@ -79,7 +79,7 @@ function Said({ around: { before, quote, after } }: { readonly around: Around })
   const [from, to] = [before.length, before.length + quote.length];
   return (
     <Box height={SAID} flexDirection="column">
-      <Line dimColor text="said" />
+      <Line text="said" />
       {wrapped(before + quote + after, columns)
         .slice(0, SAID - 1)
         .map(({ text, start }) => {

@@ -18,8 +18,7 @@ const ROOM_FOR_BIG = 13;
 /** While a recording runs: the figure heard last, large, in both unit systems, and what clashes with it. */
 export function RecordingScreen({ state, height, columns }: ScreenProps) {
   const { bench } = state;
-  if (!bench)
-    return <Line dimColor text="Press r and talk. Each figure stands here as soon as it is heard." />;
+  if (!bench) return <Line text="Press r and talk. Each figure stands here as soon as it is heard." />;
   return (
     <Box flexDirection="column" height={height} overflowY="hidden">
       <Latest bench={bench} height={height} columns={columns} />
@@ -71,7 +70,7 @@ function Clashes({ bench }: { readonly bench: Bench }) {
   const [head, ...lines] = findingText({ ...newest, id: 'just said' }).split('\n');
   return (
     <Box flexDirection="column" flexShrink={0}>
-      <Line bold color="red" text={`CLASH  ${head}`} />
+      <Line bold loudWord text={`CLASH  ${head}`} />
       {lines.map((line) => (
         <Paragraph key={line} text={line} />
       ))}

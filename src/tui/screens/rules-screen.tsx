@@ -6,6 +6,6 @@ import type { ScreenProps } from './screen-props.ts';
 /** All limits and checks with their state. */
 export function RulesScreen({ state, height }: ScreenProps) {
   const lines = ruleLines(state);
-  if (lines.length === 0) return <Paragraph dimColor text="Reading the limits and checks." />;
+  if (lines.length === 0) return <Paragraph text="Reading the limits and checks." />;
   return <Lines lines={lines} first={state.chosen.rules} height={height} />;
 }

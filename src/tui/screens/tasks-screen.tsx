@@ -16,7 +16,7 @@ export function TasksScreen({ state, height }: ScreenProps) {
   const listHeight = Math.max(1, height - detail - 1);
   return (
     <Box flexDirection="column">
-      <Line dimColor text={taskCounts(state)} />
+      <Line text={taskCounts(state)} />
       <Box height={listHeight} flexDirection="column">
         <Rows
           lines={taskLines(state)}

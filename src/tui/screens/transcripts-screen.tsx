@@ -10,7 +10,7 @@ const LIST_SHARE = 1 / 3;
 /** What each engine heard in a memo, the words of the marked one beneath. */
 export function TranscriptsScreen({ state, height }: ScreenProps) {
   const { memo, transcripts } = state;
-  if (!memo || !transcripts) return <Paragraph dimColor text="Reading the transcripts." />;
+  if (!memo || !transcripts) return <Paragraph text="Reading the transcripts." />;
   const listHeight = Math.max(1, Math.min(transcripts.length, Math.floor(height * LIST_SHARE)));
   const wordsHeight = Math.max(1, height - listHeight - 2);
   return (
