@@ -146,8 +146,10 @@ describe('keys', () => {
     });
   });
 
-  test('while the microphone is opened, or the last words are heard, r does nothing', () => {
-    expect(press(opening, 'r')).toEqual({ state: opening, effects: [] });
+  test('while the microphone is opened, or the last words are heard, r does nothing and says why', () => {
+    const again = press(opening, 'r');
+    expect(again.effects).toEqual([]);
+    expect(again.state.message?.lines).toEqual(['the microphone is being opened']);
     const finishing = told(recording, { kind: 'stopped', seconds: 3 });
     expect(press(finishing, 'r').effects).toEqual([]);
     const over = reduce(finishing, { kind: 'bench-over' }).state;

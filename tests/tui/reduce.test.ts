@@ -7,6 +7,7 @@ import { foundFigures } from '../../src/tui/state/figure-rows.ts';
 import { reduce } from '../../src/tui/state/reduce.ts';
 import { shownNotes } from '../../src/tui/state/rows.ts';
 import { type KeyPress, openingState, type ScreenState } from '../../src/tui/state/screen-state.ts';
+import { settleWords } from '../../src/tui/state/settle-words.ts';
 import { chosenTask } from '../../src/tui/state/task-rows.ts';
 import { transcriptRow, transcriptWords } from '../../src/tui/state/transcript-steps.ts';
 import { AROUND, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, TASKS } from '../kit/views.ts';
@@ -90,8 +91,11 @@ test('l shows what each engine heard in a memo, 1 lets the marked one count, Esc
   expect(other.transcripts).toBeUndefined();
 });
 
-test('settling keys mean nothing in the list of memos', () => {
-  expect(after(opened, typed('1'))).toEqual({ state: opened, effects: [] });
+test('a key that means nothing in a view says so, and Esc takes the words away', () => {
+  const step = after(opened, typed('1'));
+  expect(step.effects).toEqual([]);
+  expect(step.state.message).toEqual({ tone: 'good', lines: ['"1" is no key here: ? lists the keys'] });
+  expect(after(step.state, named('back')).state).toEqual({ ...opened, message: undefined });
 });
 
 test('a typed file name is taken in; keys that mean something elsewhere are letters there', () => {
@@ -526,4 +530,39 @@ test('keys that come ahead of what they are meant for wait; those that lead else
     waits(closing, typed('q')),
     waits(closing, named('interrupt')),
   ]).toEqual([true, false, false]);
+});
+
+/** The tasks with the mark on one of them. */
+function atTasksOn(row: number, tasks = TASKS): ScreenState {
+  const state = reduce(atTasks, { kind: 'tasks', tasks }).state;
+  return { ...state, chosen: { ...state.chosen, tasks: row } };
+}
+
+test.each([
+  ['closing what is closed', atTasksOn(2), '1', 'it is closed already: 2 opens it again'],
+  ['reopening what is open', atTasksOn(0), '2', 'it is open'],
+  ['the first one sooner', atTasksOn(0), 's', 'it is the first of those that are ready'],
+  ['a day for what is closed', atTasksOn(2), 'b', 'it is closed: 2 opens it again'],
+  ['a task where none is', atTasksOn(99, []), '1', 'no task is marked'],
+  ['what waits, where none is', atTasksOn(99, []), 'h', 'no task is marked'],
+  [
+    'settling where nothing clashes',
+    { ...openingState({ ...data, findings: [] }), view: 'clashes' as const },
+    '2',
+    'nothing clashes: there is nothing to settle',
+  ],
+  ['stopping where nothing runs', openingState(data), 'x', 'nothing is on its way, and no folder is watched'],
+] as const)('%s does nothing and says why', (_, state, key, why) => {
+  const step = after(state, typed(key));
+  expect(step.effects).toEqual([]);
+  expect(step.state.message?.lines).toEqual([why]);
+});
+
+test.each([
+  ['slip', FINDING, '2150 mm holds', '2115 mm holds'],
+  ['limit', { ...FINDING, kind: 'limit' as const }, 'limit holds', 'limit to 2115 mm'],
+  ['check', { ...FINDING, kind: 'check' as const }, 'let it be', 'let it be'],
+])('the settling keys say what they do to a %s', (_, finding, first, second) => {
+  const state = openingState({ ...data, findings: [finding] });
+  expect(settleWords(state)).toMatchObject({ 'old-holds': first, 'new-holds': second });
 });

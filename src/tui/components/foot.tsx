@@ -5,6 +5,7 @@ import { cutLine, cutStart, widthOf } from '../../reports/columns.ts';
 import { type Intent, type KeyBinding, keysOf } from '../keys.ts';
 import { isRunning } from '../state/bench.ts';
 import type { ScreenState, Typing, View } from '../state/screen-state.ts';
+import { settleWords } from '../state/settle-words.ts';
 import { aroundCursor } from '../state/typed-line.ts';
 import { Line } from './line.tsx';
 
@@ -68,12 +69,21 @@ export function keyLines(state: ScreenState, columns: number, rows: number): rea
       !(binding.intent === 'cancel' && state.jobs.length === 0 && state.watched === undefined) &&
       !(binding.intent === 'see-bench' && !isRunning(state.bench)),
   );
+  const now = wordsNow(state);
   const words = ({ intent, shown: key, brief, words: long }: KeyBinding) =>
-    `${key} ${intent === 'record' && isRunning(state.bench) ? 'stop' : (brief ?? long)}`;
+    `${key} ${now[intent] ?? brief ?? long}`;
   const own = shown.filter(({ views, intent }) => views !== 'all' && intent !== 'back').map(words);
   const ways = shown.filter(({ views, intent }) => views === 'all' || intent === 'back').map(words);
   if (rows < TALL || own.length === 0) return [fitting(['? keys', ...own, ...ways], columns)];
   return [fitting(own, columns), fitting(['? keys', ...ways], columns)];
+}
+
+/** Words of keys that depend on what is going on, or on what is marked. */
+function wordsNow(state: ScreenState): Partial<Readonly<Record<Intent, string>>> {
+  return {
+    ...(isRunning(state.bench) ? { record: 'stop' } : {}),
+    ...(state.view === 'clashes' ? settleWords(state) : {}),
+  };
 }
 
 /** As many as fit, whole. */

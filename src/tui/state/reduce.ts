@@ -14,6 +14,7 @@ import { chooseTranscript, withTranscripts } from './transcript-steps.ts';
 import { askNote } from './typed-note.ts';
 import { askJoin, askSet, standApart } from './typed-thing.ts';
 import { openFigure, queued, takeOf, typeKey } from './typing.ts';
+import { whyNothing, whyUnknown } from './why-nothing.ts';
 
 const PAGE = 10;
 const stay = (state: ScreenState): Step => ({ state, effects: [] });
@@ -171,8 +172,15 @@ function withTasks(state: ScreenState, tasks: readonly TaskView[]): ScreenState 
 
 function press(state: ScreenState, key: KeyPress): Step {
   const intent = intentOf(state.view, key);
-  return intent ? act(state, intent) : stay(state);
+  if (!intent) return because(state, whyUnknown(key));
+  const step = act(state, intent);
+  const isNothing = step.state === state && step.effects.length === 0;
+  return isNothing ? because(state, whyNothing(state, intent)) : step;
 }
+
+/** Nothing is done, and it is said why; without words there is nothing to say, and what was said goes. */
+const because = (state: ScreenState, why: string | undefined): Step =>
+  stay({ ...state, message: why === undefined ? undefined : { tone: 'good', lines: [why] } });
 
 function act(state: ScreenState, intent: Intent): Step {
   switch (intent) {
