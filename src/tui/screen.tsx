@@ -63,7 +63,7 @@ export function Screen({ state, columns, rows }: { readonly state: ScreenState }
   const View = SCREENS[state.view];
   const headRows =
     1 + (state.jobs.length > 0 || state.watched !== undefined ? 1 : 0) + (isRunning(state.bench) ? 1 : 0);
-  const footRows = (state.typing ? 1 : keyRows(state, rows)) + (state.message?.lines.length ?? 0);
+  const footRows = (state.typing ? 1 : keyRows(state, columns, rows)) + (state.message?.lines.length ?? 0);
   // Title and the blank line above the footer. One row stays free: a full last row makes terminals scroll.
   const height = Math.max(1, rows - headRows - footRows - 3);
   return (

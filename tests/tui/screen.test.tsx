@@ -2,6 +2,7 @@ import { afterEach, expect, test } from 'vitest';
 import type { HandChange, ProjectApi } from '../../src/project-api.ts';
 import type { SavePage } from '../../src/tui/screen-host.ts';
 import { talkAround } from '../../src/tui/screens/heard-screen.tsx';
+import { figureRows } from '../../src/tui/state/figure-rows.ts';
 import { KEY_BYTES, openTerminal } from '../kit/fake-terminal.ts';
 import { screenOn } from '../kit/screen-on.tsx';
 import {
@@ -231,6 +232,19 @@ test('at 40 columns a figure still tells its doubt', async () => {
   const screen = open(40, 12);
   await screen.press('f');
   expect(screen.frame()).toContain('> hoist beam length  IN DOUBT  2150 mm');
+});
+
+test('at 40 columns every key that settles is in sight, and a long name gives way to the value', async () => {
+  const screen = open(40, 20);
+  await screen.press('c');
+  for (const key of ['1 2150 mm holds', '2 2115 mm holds', '3 both right', '4 neither'])
+    expect(screen.frame()).toContain(key);
+  const [figure] = FIGURES;
+  if (!figure) throw new Error('the kit has no figure');
+  const long = { ...figure, item: 'anything that has to go through the hatch' };
+  const [row = ''] = figureRows([long], '2026-03-12', 40);
+  expect(row).toContain('…  IN DOUBT  2150 mm');
+  expect(row.indexOf('2150 mm') + 7).toBeLessThanOrEqual(38);
 });
 
 test('tasks are ready, waiting on something, or done today, and one key closes or reopens one', async () => {

@@ -52,8 +52,12 @@ export function typingLine(typing: Typing, columns: number): string {
 /** From so many rows on, keys of the view and ways to others have a line each. */
 const TALL = 20;
 
+/** Below this width the keys of a view have two lines, so that all of one choice are in sight. */
+const NARROW = 60;
+
 /** How many lines the keys take. */
-export const keyRows = (state: ScreenState, rows: number) => keyLines(state, 0, rows).length;
+export const keyRows = (state: ScreenState, columns: number, rows: number) =>
+  keyLines(state, columns, rows).length;
 
 /**
  * The keys that fit the width: those of this view, then those that lead elsewhere; on a tall terminal in two lines. The
@@ -74,8 +78,12 @@ export function keyLines(state: ScreenState, columns: number, rows: number): rea
     `${key} ${now[intent] ?? brief ?? long}`;
   const own = shown.filter(({ views, intent }) => views !== 'all' && intent !== 'back').map(words);
   const ways = shown.filter(({ views, intent }) => views === 'all' || intent === 'back').map(words);
-  if (rows < TALL || own.length === 0) return [fitting(['? keys', ...own, ...ways], columns)];
-  return [fitting(own, columns), fitting(['? keys', ...ways], columns)];
+  if (rows < TALL || own.length === 0) return [inLine(fitting(['? keys', ...own, ...ways], columns))];
+  const first = fitting(own, columns);
+  const second = columns < NARROW ? fitting(own.slice(first.length), columns) : [];
+  return [first, second, fitting(['? keys', ...ways], columns)]
+    .filter(({ length }) => length > 0)
+    .map(inLine);
 }
 
 /** Words of keys that depend on what is going on, or on what is marked. */
@@ -86,16 +94,14 @@ function wordsNow(state: ScreenState): Partial<Readonly<Record<Intent, string>>>
   };
 }
 
-/** As many as fit, whole. */
-function fitting(keys: readonly string[], columns: number): string {
-  let line = '';
-  for (const key of keys) {
-    const next = line === '' ? key : `${line}  ${key}`;
-    if (next.length > columns && line !== '') break;
-    line = next;
-  }
-  return line;
+/** As many as fit into a line, whole; at least one. */
+function fitting(keys: readonly string[], columns: number): readonly string[] {
+  let count = Math.min(1, keys.length);
+  while (count < keys.length && widthOf(inLine(keys.slice(0, count + 1))) <= columns) count++;
+  return keys.slice(0, count);
 }
+
+const inLine = (keys: readonly string[]) => keys.join('  ');
 
 /** Red alone is dark on some grounds; heavy, it is bright on those. */
 const BAD = { color: 'red', bold: true } as const;

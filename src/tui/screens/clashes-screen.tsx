@@ -3,6 +3,7 @@ import { useContext } from 'react';
 import type { FindingView } from '../../model/views.ts';
 import { wrappedUnder } from '../../reports/columns.ts';
 import { findingText } from '../../reports/finding-text.ts';
+import { age, daysBetween } from '../../reports/source-text.ts';
 import { Columns, Line } from '../components/line.tsx';
 import { firstShown, Rows } from '../components/rows.tsx';
 import { findingRow } from '../state/rows.ts';
@@ -11,11 +12,15 @@ import type { ScreenProps } from './screen-props.ts';
 /** At most this share of the height lists clashes; the chosen one gets the rest, for its quotes are long. */
 const LIST_SHARE = 1 / 3;
 
+/** From this height on a blank line parts the list from what is shown of the chosen one. */
+const ROOM_FOR_GAP = 16;
+
 /** What clashes, dearest first, with both quotes of the chosen one. */
 export function ClashesScreen({ state, height }: ScreenProps) {
   const { findings } = state.data;
   const finding = findings[state.chosen.clashes];
   const listHeight = Math.max(1, Math.min(findings.length, Math.floor(height * LIST_SHARE)));
+  const gap = finding && height >= ROOM_FOR_GAP ? 1 : 0;
   // Rows are made for those in sight alone: there may be thousands.
   const first = firstShown(state.chosen.clashes, findings.length, listHeight);
   return (
@@ -28,13 +33,23 @@ export function ClashesScreen({ state, height }: ScreenProps) {
           empty="Nothing clashes. Nothing flagged is not the same as safe."
         />
       </Box>
-      {finding ? <Detail finding={finding} height={height - listHeight} /> : null}
+      {gap > 0 ? <Line text="" /> : null}
+      {finding ? (
+        <Detail finding={finding} height={height - listHeight - gap} today={state.data.next.date} />
+      ) : null}
     </Box>
   );
 }
 
+interface DetailProps {
+  readonly finding: FindingView;
+  readonly height: number;
+  /** YYYY-MM-DD. */
+  readonly today: string;
+}
+
 /** The same words as `hearwright findings` prints. Long quotes run on: they are what the person decides by. */
-function Detail({ finding, height }: { readonly finding: FindingView; readonly height: number }) {
+function Detail({ finding, height, today }: DetailProps) {
   const columns = useContext(Columns);
   const [head, ...lines] = detailLines(finding, height);
   const shown: string[] = [];
@@ -44,13 +59,20 @@ function Detail({ finding, height }: { readonly finding: FindingView; readonly h
   }
   return (
     <Box flexDirection="column" height={height} overflowY="hidden">
-      <Line bold text={head ?? ''} />
+      <Line bold text={[head ?? '', agoOf(finding, today)].filter(Boolean).join('   ')} />
       {shown.slice(0, Math.max(0, height - 1)).map((line, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: lines have no identity of their own
         <Line key={index} text={line} />
       ))}
     </Box>
   );
+}
+
+/** How long ago the newer side was said: the other one is told as so much earlier. */
+function agoOf({ now }: FindingView, today: string): string {
+  if (!now.source) return '';
+  const days = daysBetween(now.source.recordedAt, today);
+  return days <= 0 ? 'said today' : `said ${age(days)} ago`;
 }
 
 /** Rows for both quotes, how far they differ, why, and what to do next. */

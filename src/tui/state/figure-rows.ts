@@ -1,7 +1,7 @@
 /** The list of figures: which are found, and a line for each. */
 import type { FigurePlace } from '../../model/figure-around.ts';
 import type { ListedFigure } from '../../model/views.ts';
-import { closed, padded, shortLine } from '../../reports/columns.ts';
+import { closed, padded, shortLine, widthOf } from '../../reports/columns.ts';
 import { subjectOf } from '../../reports/finding-text.ts';
 import { figureText } from '../../reports/quantity-text.ts';
 import { age, daysBetween, placeOf } from '../../reports/source-text.ts';
@@ -86,6 +86,12 @@ export function ageOf(figure: Pick<ListedFigure, 'source'>, today: string): stri
   return daysOf(figure, today).replace(/\bdays?$/, '$& old');
 }
 
+/** Less of a name says nothing. */
+const LEAST_NAME = 8;
+/** The sign before the chosen row. */
+const MARK = 2;
+/** Blanks behind the name, and the sign that something is cut off. */
+const BETWEEN = 4;
 /** From this width on there is room for columns. */
 const WIDE = 70;
 /** Columns beside the name, which gets the rest; the same for every row, so that nothing shifts in scrolling. */
@@ -103,9 +109,13 @@ export function figureRows(
   columns: number,
 ): readonly string[] {
   if (columns < WIDE) {
-    return figures.map((figure) =>
-      [closed(subjectOf(figure)), doubtOf(figure), bothUnits(figure)].filter(Boolean).join('  '),
-    );
+    return figures.map((figure) => {
+      const behind = [doubtOf(figure), bothUnits(figure)].filter(Boolean).join('  ');
+      // The value as it was said must not be what is cut off; in the other units it may be.
+      const said = behind.replace(/ \(≈.*$/, '');
+      const room = Math.max(LEAST_NAME, columns - MARK - widthOf(said) - BETWEEN);
+      return `${closed(shortLine(subjectOf(figure), room))}  ${behind}`;
+    });
   }
   const name = Math.min(WIDEST_NAME, columns - OTHERS);
   return figures.map((figure) =>
