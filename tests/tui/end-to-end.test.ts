@@ -184,6 +184,53 @@ test('Ctrl-Z gives the shell back, fg the screen; Ctrl-C ends it, also while som
   await expectGivenBack(shell, modes);
 });
 
+test('Ctrl-C gives the terminal back from every page', { timeout: 180_000 }, async (context) => {
+  const shell = await open(context, 80, 24);
+  const modes = await shell.modes();
+  await shell.run("init --name 'Mill loft'");
+  await shell.run('take monday.txt thursday.txt');
+  for (const [keys, title] of [
+    ['m', 'Memos'],
+    ['m\r', 'What was heard'],
+    ['m\rl', 'What each engine heard'],
+    ['c', 'What clashes'],
+    ['f', 'Figures'],
+    ['f\r', 'One figure'],
+    ['k', 'Limits and checks'],
+    ['w', 'Tasks'],
+    ['d', 'The day'],
+    ['n', 'What is next'],
+    ['i', 'Where was I'],
+    ['v', 'At the bench'],
+    ['?', 'Keys here'],
+  ] as const) {
+    shell.call('');
+    await shell.until('Last talk: Thursday 2026-03-12');
+    // Each by itself: some open what the one before it showed.
+    for (const key of keys) {
+      shell.type(key);
+      await new Promise((resolve) => setTimeout(resolve, 200));
+    }
+    await shell.until(new RegExp(`^${title}$`, 'm'));
+    shell.press('C-c');
+    await expectGivenBack(shell, modes);
+  }
+  expect(await shell.run('verify')).toBe(0);
+});
+
+test('a terminal that calls itself dumb is shown an overview', { timeout: 60_000 }, async (context) => {
+  const shell = await open(context, 80, 24);
+  await shell.run("init --name 'Mill loft'");
+  await shell.run('take monday.txt');
+  shell.type('clear; TERM=dumb; export TERM');
+  shell.press('Enter');
+  shell.call('');
+  const rows = await shell.until('Oil the hoist beam');
+  expect(rows.join('\n')).toContain('Mill loft: 1 memo');
+  await shell.untilReady();
+  expect(shell.ask('alternate_on')).toBe('0');
+});
+
 test.for(['SIGTERM', 'SIGHUP'] as const)(
   '%s from outside gives the terminal back',
   {

@@ -5,7 +5,8 @@ import { print } from '../print.ts';
 import { withProject } from '../project-of.ts';
 import { finishKeptFirst } from './resume.ts';
 
-const hasTerminal = () => Boolean(process.stdout.isTTY && process.stdin.isTTY);
+/** One that calls itself dumb takes no orders to its cursor: a screen would be a heap of signs there. */
+const hasTerminal = () => Boolean(process.stdout.isTTY && process.stdin.isTTY) && process.env.TERM !== 'dumb';
 
 async function openOrPrint(project: ProjectApi): Promise<void> {
   const { overviewText } = await import('../../reports/overview-text.ts');

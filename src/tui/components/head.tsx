@@ -3,7 +3,7 @@ import { Box } from 'ink';
 import { useContext } from 'react';
 import { plainText } from '../../plain-text.ts';
 import { closed, cutLine, widthOf } from '../../reports/columns.ts';
-import { benchLine } from '../state/bench.ts';
+import { benchLine, isRunning } from '../state/bench.ts';
 import type { Job, ScreenState } from '../state/screen-state.ts';
 import { Columns, Line } from './line.tsx';
 
@@ -33,9 +33,11 @@ export function Head({ state }: { readonly state: ScreenState }) {
   const { data, jobs } = state;
   const columns = useContext(Columns);
   const { memos, findings } = data.counts ?? { memos: data.memos.length, findings: data.findings.length };
+  // What was just said clashes before it is taken in.
+  const clashes = findings + (isRunning(state.bench) ? (state.bench?.clashes.length ?? 0) : 0);
   const counts = [
     `${memos} ${memos === 1 ? 'memo' : 'memos'}`,
-    findings === 0 ? 'nothing clashes' : `${findings} to settle`,
+    clashes === 0 ? 'nothing clashes' : `${clashes} to settle`,
     `${data.next.ready.length} ready${columns < NARROW ? '' : ' to do'}`,
   ].join(', ');
   const [job, ...waiting] = jobs;

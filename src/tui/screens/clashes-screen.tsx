@@ -19,7 +19,8 @@ const ROOM_FOR_GAP = 16;
 export function ClashesScreen({ state, height }: ScreenProps) {
   const { findings } = state.data;
   const finding = findings[state.chosen.clashes];
-  const listHeight = Math.max(1, Math.min(findings.length, Math.floor(height * LIST_SHARE)));
+  const listHeight =
+    findings.length === 0 ? height : Math.max(1, Math.min(findings.length, Math.floor(height * LIST_SHARE)));
   const gap = finding && height >= ROOM_FOR_GAP ? 1 : 0;
   // Rows are made for those in sight alone: there may be thousands.
   const first = firstShown(state.chosen.clashes, findings.length, listHeight);

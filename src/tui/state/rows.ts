@@ -9,7 +9,7 @@ import { behindWords, missingWords } from '../../reports/kept-words.ts';
 import { doubtsOf, everyNote, type KeptNote } from '../../reports/note-doubts.ts';
 import { wordsOfNote } from '../../reports/note-words.ts';
 import { ofThing, quantityText } from '../../reports/quantity-text.ts';
-import { clipTime } from '../../reports/source-text.ts';
+import { clipTime, counted } from '../../reports/source-text.ts';
 import { keysOf } from '../keys.ts';
 import { figureLines } from './figure-lines.ts';
 import { foundFigures } from './figure-rows.ts';
@@ -79,7 +79,8 @@ const LEAST_NAME = 8;
 /** One line for a memo in the list. Where room is scarce what is loud stands before the name, and that is cut. */
 export function memoLine(memo: MemoSummary, columns = Number.POSITIVE_INFINITY): string {
   const length = memo.source.durationSeconds === undefined ? 'text' : clipTime(memo.source.durationSeconds);
-  const state = memo.status === 'kept' ? 'kept, not heard yet' : `${memo.noteCount} notes${clashWords(memo)}`;
+  const state =
+    memo.status === 'kept' ? 'kept, not heard yet' : `${counted(memo.noteCount, 'note')}${clashWords(memo)}`;
   const id = memo.id.padEnd(4);
   if (columns < WIDE) return `${id} ${shortDay(memo.recordedAt)}  ${state}  ${plainText(memo.source.name)}`;
   const ahead = `${id} ${dayAndClock(memo.recordedAt)}  `;
