@@ -8,7 +8,7 @@ import { reduce } from '../../src/tui/state/reduce.ts';
 import { shownNotes } from '../../src/tui/state/rows.ts';
 import { type KeyPress, openingState, type ScreenState } from '../../src/tui/state/screen-state.ts';
 import { settleWords } from '../../src/tui/state/settle-words.ts';
-import { chosenTask } from '../../src/tui/state/task-rows.ts';
+import { chosenTask, taskRow } from '../../src/tui/state/task-rows.ts';
 import { transcriptRow, transcriptWords } from '../../src/tui/state/transcript-steps.ts';
 import { AROUND, FIGURES, FINDING, LIMITS, MEMO, MEMOS, NEXT, TASKS } from '../kit/views.ts';
 
@@ -307,6 +307,14 @@ test('s puts a task before the one above it, and the mark goes with it', () => {
   expect(step.effects).toMatchObject([{ change: { kind: 'task-placed', taskId: 'm3.t1', before: 'm1.t1' } }]);
   const moved = reduce(step.state, { kind: 'tasks', tasks: [second, ready, ...others] }).state;
   expect(moved.chosen.tasks).toBe(0);
+});
+
+test('a task whose day is past is loud', () => {
+  const [ready] = TASKS;
+  if (!ready) throw new Error('the kit has no task');
+  const task = { ...ready, due: '2026-03-13' };
+  expect(taskRow(task, '2026-03-13')).toContain(', due 2026-03-13');
+  expect(taskRow(task, '2026-03-14')).toContain(', LATE, due 2026-03-13');
 });
 
 test('after closing, the mark is on the next task', () => {

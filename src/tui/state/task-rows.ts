@@ -37,7 +37,8 @@ export function chosenProblem(state: ScreenState): ProblemView | undefined {
 
 /** One line for each task and each snag. */
 export function taskLines(state: ScreenState): readonly string[] {
-  return [...shownTasks(state).map(taskRow), ...shownProblems(state).map(problemRow)];
+  const today = state.data.next.date;
+  return [...shownTasks(state).map((task) => taskRow(task, today)), ...shownProblems(state).map(problemRow)];
 }
 
 const problemRow = ({ gist }: ProblemView) => `${'snag'.padEnd(8)} ${''.padEnd(9)}${oneLine(gist)}`;
@@ -61,12 +62,17 @@ function problemWords({ gist, cause, source }: ProblemView): string {
   return words.map(oneLine).join('; ');
 }
 
-/** One line for a task: state, days it is open, what, what it waits for or its date. */
-export function taskRow(task: TaskView): string {
+/** One line for a task: state, days it is open, what, what it waits for or its date, loud where that is past. */
+export function taskRow(task: TaskView, today: string): string {
   const open = task.status === 'done' || task.carriedDays === 0 ? '' : `${task.carriedDays} d old`;
   const [wait] = openWaits(task);
-  const more = wait ? `: ${wait}` : task.due && task.status !== 'done' ? `, due ${task.due}` : '';
+  const more = wait ? `: ${wait}` : dueWords(task, today);
   return plainText(`${task.status.padEnd(8)} ${open.padEnd(8)} ${oneLine(task.gist + more)}`);
+}
+
+function dueWords({ due, status }: TaskView, today: string): string {
+  if (!due || status === 'done') return '';
+  return `, ${due < today ? 'LATE, ' : ''}due ${due}`;
 }
 
 function openWaits({ status, waits = [], waitsFor }: TaskView): readonly string[] {
