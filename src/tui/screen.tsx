@@ -1,7 +1,7 @@
 /** Draws one state. No effects here: the app around it hears keys and does the work. */
 import { Box, Text } from 'ink';
 import { Foot, keyRows } from './components/foot.tsx';
-import { Head } from './components/head.tsx';
+import { Head, headRows } from './components/head.tsx';
 import { Columns } from './components/line.tsx';
 import { ClashesScreen } from './screens/clashes-screen.tsx';
 import { DayScreen } from './screens/day-screen.tsx';
@@ -16,7 +16,6 @@ import { RulesScreen } from './screens/rules-screen.tsx';
 import { TasksScreen } from './screens/tasks-screen.tsx';
 import { TranscriptsScreen } from './screens/transcripts-screen.tsx';
 import { WhereScreen } from './screens/where-screen.tsx';
-import { isRunning } from './state/bench.ts';
 import type { ScreenState, View } from './state/screen-state.ts';
 
 const SCREENS = {
@@ -61,11 +60,9 @@ export interface ScreenSize {
 
 export function Screen({ state, columns, rows }: { readonly state: ScreenState } & ScreenSize) {
   const View = SCREENS[state.view];
-  const headRows =
-    1 + (state.jobs.length > 0 || state.watched !== undefined ? 1 : 0) + (isRunning(state.bench) ? 1 : 0);
   const footRows = (state.typing ? 1 : keyRows(state, columns, rows)) + (state.message?.lines.length ?? 0);
   // Title and the blank line above the footer. One row stays free: a full last row makes terminals scroll.
-  const height = Math.max(1, rows - headRows - footRows - 3);
+  const height = Math.max(1, rows - headRows(state) - footRows - 3);
   return (
     <Columns value={columns}>
       <Box flexDirection="column" width={columns} height={rows - 1}>

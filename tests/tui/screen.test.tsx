@@ -172,7 +172,23 @@ test('while a file is heard, the stage, the share and the words so far are shown
   });
   const screen = open(80, 24, project);
   await screen.press('t', 'loft.m4a', KEY_BYTES.enter);
-  expect(screen.frame()).toContain('hearing loft.m4a  62 %, about 9 s left  and the bench top');
+  expect(screen.frame()).toContain('hearing loft.m4a  62 %, about 9 s left\n  and the bench top\nMemos');
+});
+
+test('at 40 columns a long name and long words of a file on its way give way to how far it is', async () => {
+  const words = `${'the bench is high and '.repeat(9)}the locker is 18 deep`;
+  const { project } = standIn({
+    take: (_file, options) => {
+      options?.onProgress?.({ stage: 'transcribing', fraction: 0.62, remainingSeconds: 9, words });
+      return new Promise(() => {});
+    },
+  });
+  const screen = open(40, 20, project);
+  await screen.press('t', 'talk-of-the-whole-thursday-evening.m4a', KEY_BYTES.enter);
+  const [, job = '', said = ''] = screen.frame().split('\n');
+  expect(job).toMatch(/^hearing talk.*… {2}62 %, about 9 s left$/);
+  expect(said).toMatch(/^….*the locker is 18 deep$/);
+  for (const line of [job, said]) expect(line.length).toBeLessThanOrEqual(40);
 });
 
 test('a resized terminal is used in full', async () => {

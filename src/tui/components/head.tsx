@@ -2,7 +2,7 @@
 import { Box } from 'ink';
 import { useContext } from 'react';
 import { plainText } from '../../plain-text.ts';
-import { closed, cutLine, widthOf } from '../../reports/columns.ts';
+import { closed, cutLine, cutStart, shortLine, widthOf } from '../../reports/columns.ts';
 import { benchLine, isRunning } from '../state/bench.ts';
 import type { Job, ScreenState } from '../state/screen-state.ts';
 import { Columns, Line } from './line.tsx';
@@ -14,14 +14,20 @@ const STAGES = {
   reading: 'reading',
 } as const;
 
-/** `hearing dinghy.m4a  62 %, about 9 s left`. */
-export function jobLine(job: Job): string {
-  const name = plainText(job.file.split(/[\\/]/).at(-1) ?? job.file);
-  if (!job.progress) return `opening ${name}`;
-  const { stage, fraction, remainingSeconds } = job.progress;
+/** `hearing dinghy.m4a  62 %, about 9 s left, 1 more waiting`; where room is scarce the name is cut. */
+export function jobLine(job: Job, waiting: number, columns: number): string {
+  const stage = job.progress ? STAGES[job.progress.stage] : 'opening';
+  const behind = `${progressWords(job)}${waiting > 0 ? `, ${waiting} more waiting` : ''}`;
+  const room = Math.max(LEAST_NAME, columns - widthOf(stage) - 1 - widthOf(behind));
+  return `${stage} ${closed(shortLine(job.file.split(/[\\/]/).at(-1) ?? job.file, room))}${behind}`;
+}
+
+function progressWords({ progress }: Job): string {
+  if (!progress) return '';
+  const { fraction, remainingSeconds } = progress;
   const left =
     remainingSeconds === undefined ? '' : `, about ${Math.max(1, Math.round(remainingSeconds))} s left`;
-  return `${STAGES[stage]} ${name}  ${Math.round(fraction * 100)} %${left}`;
+  return `  ${Math.round(fraction * 100)} %${left}`;
 }
 
 /** Below this the counts are told in fewer words. */
@@ -42,6 +48,7 @@ export function Head({ state }: { readonly state: ScreenState }) {
   ].join(', ');
   const [job, ...waiting] = jobs;
   const room = Math.max(LEAST_NAME, columns - widthOf(counts) - 2);
+  const words = heardWords(state);
   const recording = benchLine(state.bench, columns);
   return (
     <Box flexDirection="column">
@@ -49,7 +56,8 @@ export function Head({ state }: { readonly state: ScreenState }) {
       {recording === undefined ? null : (
         <Line text={recording} bold loudWord={state.bench?.phase === 'recording'} />
       )}
-      {job ? <Line text={headOfJobs(job, waiting.length)} /> : null}
+      {job ? <Line text={jobLine(job, waiting.length, columns)} /> : null}
+      {words === '' ? null : <Line text={cutStart(`  ${words}`, columns)} />}
       {!job && state.watched !== undefined ? (
         <Line text={`watching ${plainText(state.watched)}, x stops`} />
       ) : null}
@@ -57,8 +65,15 @@ export function Head({ state }: { readonly state: ScreenState }) {
   );
 }
 
-/** What is on its way, how much waits behind it, and the words so far. */
-function headOfJobs(job: Job, waiting: number): string {
-  const words = job.progress?.words ? `  ${plainText(job.progress.words)}` : '';
-  return `${jobLine(job)}${waiting > 0 ? `, ${waiting} more waiting` : ''}${words}`;
+/** The words of the file on its way as they come: the last ones are in sight. */
+function heardWords({ jobs }: ScreenState): string {
+  return plainText(jobs[0]?.progress?.words ?? '').trim();
+}
+
+/** How many lines stand above the title. */
+export function headRows(state: ScreenState): number {
+  const { jobs, watched, bench } = state;
+  return [true, isRunning(bench), jobs.length > 0 || watched !== undefined, heardWords(state) !== ''].filter(
+    Boolean,
+  ).length;
 }
