@@ -91,7 +91,7 @@ const LEAST_NAME = 8;
 /** The sign before the chosen row. */
 const MARK = 2;
 /** Blanks behind the name, and the sign that something is cut off. */
-const BETWEEN = 4;
+const BETWEEN = 3;
 /** From this width on there is room for columns. */
 const WIDE = 70;
 /** Columns beside the name, which gets the rest; the same for every row, so that nothing shifts in scrolling. */
