@@ -60,7 +60,47 @@ function verdictOf({ circles, died, broken, failed }) {
   if (circles) return { status: 'killed', by: 'runs in circles' };
   if (died) return { status: 'killed', by: 'the process ended' };
   if (broken) return { status: 'killed', by: `does not load: ${broken}` };
-  return failed ? { status: 'killed', by: failed.test, why: failed.why } : { status: 'survived' };
+  return failed
+    ? { status: 'killed', by: failed.test, test: failed.id, why: failed.why }
+    : { status: 'survived' };
+}
+
+/** Of a test that was never tried: how likely it is to notice a mutant that it runs through. */
+const NOTICES_AT_FIRST = 0.02;
+const TRIES_THAT_IT_WEIGHS = 10;
+
+/**
+ * The order in which tests are tried: those first that are likeliest to notice a mutant for their time, by how often they
+ * did so far. What survives takes as long in any order; what is noticed is noticed sooner.
+ */
+class TestOrder {
+  #times;
+  #tried = new Map();
+  #noticed = new Map();
+
+  constructor(times) {
+    this.#times = times;
+  }
+  of(tests) {
+    const worth = new Map(tests.map((test) => [test, this.#worth(test)]));
+    return [...tests].sort((a, b) => worth.get(b) - worth.get(a));
+  }
+  #worth(test) {
+    const noticed = (this.#noticed.get(test) ?? 0) + NOTICES_AT_FIRST * TRIES_THAT_IT_WEIGHS;
+    const tried = (this.#tried.get(test) ?? 0) + TRIES_THAT_IT_WEIGHS;
+    // A test that takes no time at all is not worth everything.
+    return noticed / tried / (this.#times[test] + 1);
+  }
+  /** `noticed` is the test that failed, of those tried in this order; without it all of them were, in vain. */
+  learn(tests, noticed) {
+    const count = (of, test) => of.set(test, (of.get(test) ?? 0) + 1);
+    for (const test of tests) {
+      count(this.#tried, test);
+      if (test !== noticed) continue;
+      count(this.#noticed, test);
+      break;
+    }
+  }
 }
 
 export class Evaluator {
@@ -68,6 +108,7 @@ export class Evaluator {
   #again;
   #child;
   #seen;
+  #order;
 
   /**
    * An answer remembered from before may hide a mutant that was switched on later. With `again` what survived is tried
@@ -109,14 +150,16 @@ export class Evaluator {
         covering.set(id, known);
       }
     }
-    for (const { tests } of covering.values()) tests.sort((a, b) => times[a] - times[b]);
+    this.#order = new TestOrder(times);
     const results = [];
     let loading = 0;
     for (const mutant of sampled) {
       const known = covering.get(mutant.id);
       if (known) {
-        const verdict = await this.#tryRunning(mutant.id, known);
-        results.push({ ...mutant, kind: 'run', tests: known.tests.length, ...verdict });
+        const tests = this.#order.of(known.tests);
+        const verdict = await this.#tryRunning(mutant.id, { ...known, tests });
+        this.#order.learn(tests, verdict.test);
+        results.push({ ...mutant, kind: 'run', tests: tests.length, ...verdict });
       } else if (whileLoading[mutant.id] === undefined) {
         results.push({ ...mutant, kind: 'run', status: 'not-covered' });
       } else if (loading++ < staticCount) {
@@ -140,12 +183,17 @@ export class Evaluator {
       return verdictOf(answer);
     }
     const verdict = verdictOf(answer);
-    if (verdict.status === 'survived') return this.#again ? this.#tryAlone(id, tests) : verdict;
+    if (verdict.status === 'survived') return this.#again ? this.#tryFresh(id, tests) : verdict;
     // What a mutant leaves in a memory of answers may fail a test that would pass: it must pass without it.
     const without = await this.#child.ask({ tests: [answer.failed.id] }, this.#secondsOf(tests));
     if (!without.failed) return verdict;
     await this.#start();
     return this.#tryAlone(id, tests);
+  }
+
+  /** What survived where answers were remembered, without them. */
+  async #tryFresh(id, tests) {
+    return { ...(await this.#tryAlone(id, tests)), isFresh: true };
   }
 
   /** In a process of its own, there from the first line on. */

@@ -1,5 +1,6 @@
 // Stands in for Vitest while mutants are tried: tests are gathered once and run again and again in one process. What a
 // test expects is judged by Vitest's own matchers. Only what the tests in question use is here; anything else throws.
+import { readFileSync } from 'node:fs';
 import {
   ASYMMETRIC_MATCHERS_OBJECT,
   chai,
@@ -11,6 +12,12 @@ import {
 chai.use(JestExtend);
 chai.use(JestChaiExpect);
 chai.use(JestAsymmetricMatchers);
+// Nothing is written anew here: a file that tells otherwise is what notices a mutant.
+chai.use(({ Assertion }, { addMethod, flag }) => {
+  addMethod(Assertion.prototype, 'toMatchFileSnapshot', function (file) {
+    chai.expect(flag(this, 'object')).toBe(readFileSync(file, 'utf8'));
+  });
+});
 export const expect = Object.assign((value, message) => chai.expect(value, message), chai.expect);
 // `expect.any` and its like are found there.
 Object.defineProperties(
