@@ -1,7 +1,8 @@
 /**
  * Files of sentences with all that is read from each. A line that begins with `> ` is a sentence; what stands beneath it is
  * what was read, and is written anew by `npx vitest run tests/language/as-read -u`. Lines before the first sentence say
- * what it is read with: `units us`, `heard`, `open Paint the door`, `stands door / width 600 mm`, `binds roof / weight <= 75 kg`.
+ * what it is read with: `units us`, `heard`, `open Paint the door`, `stands door / width 600 mm`, `binds roof / weight <= 75 kg`;
+ * `notes only` leaves the reasons out.
  */
 import type {
   Attribute,
@@ -59,8 +60,7 @@ export function readAnew(file: string): string {
   const context = contextOf(head);
   const told = new Set<string>();
   const isNew = (line: string) => {
-    // Of an item the reason is its name.
-    const reason = line.replace(/"[^"]*"|“[^”]*”|[\d.,]+/g, '').replace(/^(item: .* by [^:]*):.*/, '$1');
+    const reason = line.replace(/"[^"]*"|“[^”]*”|[\d.,]+/g, '');
     const isFirst = !told.has(reason);
     told.add(reason);
     return isFirst;
@@ -70,7 +70,7 @@ export function readAnew(file: string): string {
     .map((line) => {
       const text = line.slice(2);
       const reading = readMemo(text, context);
-      const reasons = traceLines(text, reading).filter(isNew);
+      const reasons = head.includes('notes only') ? [] : traceLines(text, reading).filter(isNew);
       return [
         line,
         ...noteLines(reading.notes).map((note) => `  ${note}`),

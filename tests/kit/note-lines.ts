@@ -127,14 +127,16 @@ export function noteLines(notes: MemoNotes): readonly string[] {
 }
 
 /**
- * What was read otherwise than it stands, and why each amount was read, dropped or changed. What was weighed (which size,
- * how likely a statement is) is left out: those numbers change whenever the weights are fitted anew.
+ * What was read otherwise than it stands, why each amount was read, dropped or changed, and why a statement was dropped or
+ * changed. What a line of its own tells (the name of a thing, a statement that was read) is left out, and what was weighed
+ * (which size, how likely a statement is): those numbers change whenever the weights are fitted anew.
  */
 export function traceLines(text: string, { repairs = [], trace }: Reading): readonly string[] {
   return [
     ...repairs.map(({ quote, means, why }) => `"${quote}" means "${means}": ${why}`),
     ...trace
-      .filter(({ stage }) => stage !== 'size' && !stage.endsWith('evidence'))
+      .filter(({ stage }) => stage !== 'size' && stage !== 'item' && !stage.endsWith('evidence'))
+      .filter(({ stage, outcome }) => !stage.startsWith('statements') || outcome !== 'read')
       .map(({ stage, rule, outcome, why, span, value, unit }) => {
         const amount = value === undefined ? '' : ` (${value}${unit ? ` ${unit}` : ''})`;
         return `${stage}: ${outcome} "${text.slice(span.start, span.end)}" by ${rule}: ${why}${amount}`;
