@@ -68,6 +68,8 @@ function verdictOf({ circles, died, broken, failed }) {
 /** Of a test that was never tried: how likely it is to notice a mutant that it runs through. */
 const NOTICES_AT_FIRST = 0.02;
 const TRIES_THAT_IT_WEIGHS = 10;
+/** So much likelier where the test is named like the mutant's file. */
+const OF_ITS_FILE = 5;
 
 /**
  * The order in which tests are tried: those first that are likeliest to notice a mutant for their time, by how often they
@@ -75,15 +77,30 @@ const TRIES_THAT_IT_WEIGHS = 10;
  */
 class TestOrder {
   #times;
+  #files;
+  #longest;
   #tried = new Map();
   #noticed = new Map();
 
-  constructor(times) {
+  /** `longest`: how many milliseconds of the processor the tests of one mutant may take in all. */
+  constructor({ times, files }, longest) {
     this.#times = times;
+    this.#files = files;
+    this.#longest = longest;
   }
-  of(tests) {
-    const worth = new Map(tests.map((test) => [test, this.#worth(test)]));
-    return [...tests].sort((a, b) => worth.get(b) - worth.get(a));
+  /** Of the tests that run through a mutant of this file, those that are tried, in their order. */
+  of(tests, file) {
+    const name = file.split('/').at(-1).replace(/\.ts$/, '');
+    const isOfIt = (test) => this.#files[test].includes(`/${name}.test.`);
+    const worth = new Map(tests.map((test) => [test, this.#worth(test) * (isOfIt(test) ? OF_ITS_FILE : 1)]));
+    let left = this.#longest;
+    return [...tests]
+      .sort((a, b) => worth.get(b) - worth.get(a))
+      .filter((test) => {
+        const fits = this.#times[test] <= left;
+        if (fits) left -= this.#times[test];
+        return fits;
+      });
   }
   #worth(test) {
     const noticed = (this.#noticed.get(test) ?? 0) + NOTICES_AT_FIRST * TRIES_THAT_IT_WEIGHS;
@@ -106,6 +123,7 @@ class TestOrder {
 export class Evaluator {
   #bundle;
   #again;
+  #longest;
   #child;
   #seen;
   #order;
@@ -113,10 +131,13 @@ export class Evaluator {
   /**
    * An answer remembered from before may hide a mutant that was switched on later. With `again` what survived is tried
    * from a fresh start too; without, it counts as survived, so the share that is killed is told too low, never too high.
+   * Likewise with `seconds`: what the tests of one mutant may take of the processor; those least likely to notice it are
+   * left untried.
    */
-  constructor(bundle, again) {
+  constructor(bundle, { again, seconds }) {
     this.#bundle = bundle;
     this.#again = again;
+    this.#longest = seconds * 1000;
   }
 
   async #start() {
@@ -150,13 +171,13 @@ export class Evaluator {
         covering.set(id, known);
       }
     }
-    this.#order = new TestOrder(times);
+    this.#order = new TestOrder(this.#seen, this.#longest);
     const results = [];
     let loading = 0;
     for (const mutant of sampled) {
       const known = covering.get(mutant.id);
       if (known) {
-        const tests = this.#order.of(known.tests);
+        const tests = this.#order.of(known.tests, mutant.file);
         const verdict = await this.#tryRunning(mutant.id, { ...known, tests });
         this.#order.learn(tests, verdict.test);
         results.push({ ...mutant, kind: 'run', tests: tests.length, ...verdict });

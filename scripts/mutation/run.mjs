@@ -1,6 +1,6 @@
 // Mutation testing on a seeded sample: would the tests of a folder notice if its code were wrong?
 // npm run mutation -- FOLDER [--count N] [--seed N] [--static N] [--match TEXT] [--again]
-//   [--minutes N] [--tests FOLDER,...] [--from FILE] [--out FILE]
+//   [--minutes N] [--seconds N] [--tests FOLDER,...] [--from FILE] [--out FILE]
 //
 // FOLDER is a folder of src/ with its tests in tests/ (language, model); --tests names other folders of tests. With --from,
 // the --out of an earlier run with the same sample, only what no test noticed then is tried again. The mutants are those of StrykerJS: its
@@ -29,6 +29,7 @@ const { values, positionals } = parseArgs({
     match: { type: 'string', default: '' },
     again: { type: 'boolean', default: false },
     minutes: { type: 'string', default: 'Infinity' },
+    seconds: { type: 'string', default: 'Infinity' },
     tests: { type: 'string' },
     from: { type: 'string' },
     out: { type: 'string' },
@@ -143,7 +144,7 @@ await bundleTests(
   await withSwitches(instrumenter, sources, sampled),
   bundle,
 );
-const evaluator = new Evaluator(bundle, values.again);
+const evaluator = new Evaluator(bundle, { again: values.again, seconds: Number(values.seconds) });
 const results = await evaluator.evaluate(sampled, Number(values.static), onProgress, Number(values.minutes));
 function onProgress(done, count) {
   if (done.length % 10 > 0) return;

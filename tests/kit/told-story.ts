@@ -1,12 +1,12 @@
 /** A project that hears a story, one memo a day, and says in one line each what it found. */
 import { whatIsKnown } from '../../src/known.ts';
 import type { HouseUnits } from '../../src/language/notes.ts';
-import { readMemo } from '../../src/language/pipeline.ts';
 import type { NewEvent, ProjectEvent } from '../../src/model/events.ts';
 import { MemoryProject } from '../../src/model/memory.ts';
 import { findingViews, limitViews, standingFigures } from '../../src/model/project-views.ts';
 import { taskViews } from '../../src/model/task-views.ts';
 import type { FindingView, TaskView } from '../../src/model/views.ts';
+import { readOnce } from './read-once.ts';
 
 export const AT = '2026-02-28T20:00:00+01:00';
 
@@ -42,7 +42,7 @@ export class ToldStory {
     const recordedAt = time ?? `2026-02-${String(this.#days).padStart(2, '0')}T17:00:00+01:00`;
     const source = { name: `${memoId}.txt`, kind: 'text', sha256: memoId, bytes: text.length } as const;
     const known = whatIsKnown(this.project.rows, text);
-    const { notes } = readMemo(text, { units: this.#units, recordedAt, ...known });
+    const { notes } = readOnce(text, { units: this.#units, recordedAt, ...known });
     this.hand(
       { kind: 'recording-kept', memoId, source, file: 'x', recordedAt, recordedAtFrom: 'given' },
       { kind: 'transcript-made', memoId, transcript: { text } },

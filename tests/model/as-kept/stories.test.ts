@@ -56,7 +56,7 @@ function told(story: Story, notes: readonly MemoNotes[]): string {
   ].join('\n')}\n`;
 }
 
-describe.each(['work-1.json', 'work-8.json', 'drill/drill-1.talk', 'drill/drill-61.talk'])('%s', (name) => {
+describe.each(['work-1.json', 'drill/drill-1.talk', 'drill/drill-61.talk'])('%s', (name) => {
   const story = readStoryFile(at(`../../stories/${name}`));
   let notes: readonly MemoNotes[] = [];
   beforeAll(() => {
