@@ -2,7 +2,7 @@
  * Files of sentences with all that is read from each. A line that begins with `> ` is a sentence; what stands beneath it is
  * what was read, and is written anew by `npx vitest run tests/language/as-read -u`. Lines before the first sentence say
  * what it is read with: `units us`, `heard`, `open Paint the door`, `stands door / width 600 mm`, `binds roof / weight <= 75 kg`;
- * `notes only` leaves the reasons out.
+ * `notes only` leaves the reasons out; `weighed` tells what was weighed instead, which changes when weights are fitted anew.
  */
 import type {
   Attribute,
@@ -13,7 +13,7 @@ import type {
 } from '../../src/language/notes.ts';
 import { readMemo } from '../../src/language/pipeline.ts';
 import { dimensionOfUnit } from '../../src/language/units/read-unit.ts';
-import { noteLines, traceLines } from './note-lines.ts';
+import { noteLines, traceLines, weighedLines } from './note-lines.ts';
 
 /** A Wednesday. */
 const WEDNESDAY = '2026-06-10T18:00:00+01:00';
@@ -46,7 +46,13 @@ function contextOf(head: readonly string[]): ReadContext {
     knownLimits: told('binds').map(binding),
     knownItems: [...new Set(knownFigures.map(({ item }) => item))],
     ...(head.includes('heard') ? { isHeard: true } : {}),
+    ...(head.includes('weighed') ? { explain: true } : {}),
   };
+}
+
+function reasonsOf(head: readonly string[], text: string, reading: Reading): readonly string[] {
+  if (head.includes('notes only')) return [];
+  return head.includes('weighed') ? weighedLines(text, reading) : traceLines(text, reading);
 }
 
 /**
@@ -70,7 +76,7 @@ export function readAnew(file: string): string {
     .map((line) => {
       const text = line.slice(2);
       const reading = readMemo(text, context);
-      const reasons = head.includes('notes only') ? [] : traceLines(text, reading).filter(isNew);
+      const reasons = reasonsOf(head, text, reading).filter(isNew);
       return [
         line,
         ...noteLines(reading.notes).map((note) => `  ${note}`),

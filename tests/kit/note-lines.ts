@@ -143,3 +143,13 @@ export function traceLines(text: string, { repairs = [], trace }: Reading): read
       }),
   ];
 }
+
+/** What was weighed and left out of `traceLines`: which thing, which size, how likely a statement is. */
+export function weighedLines(text: string, { trace }: Reading): readonly string[] {
+  return trace
+    .filter(({ stage }) => stage === 'size' || stage === 'item' || stage.endsWith('evidence'))
+    .map(
+      ({ stage, rule, outcome, why, span }) =>
+        `${stage}: ${outcome} "${text.slice(span.start, span.end)}" by ${rule}: ${why}`,
+    );
+}
