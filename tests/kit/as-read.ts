@@ -10,6 +10,7 @@ import type {
   KnownFigure,
   KnownLimit,
   ReadContext,
+  Reading,
 } from '../../src/language/notes.ts';
 import { readMemo } from '../../src/language/pipeline.ts';
 import { dimensionOfUnit } from '../../src/language/units/read-unit.ts';

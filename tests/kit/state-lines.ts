@@ -153,7 +153,9 @@ export function answerLines(rows: ProjectRows, question: string): readonly strin
     ...(checks.length > 0 ? [`  checks ${ids(checks)}`] : []),
     ...onIt.map((one) => `  on it: ${inLine(one)}`),
     ...(kept
-      ? Object.entries(kept).flatMap(([kind, list]) => list.map((one) => `  ${kind}: ${idOf(one)}`))
+      ? Object.entries(kept).flatMap(([kind, list]: [string, readonly unknown[]]) =>
+          list.map((one) => `  ${kind}: ${idOf(one)}`),
+        )
       : []),
     ...(isUnknown ? ['  not known'] : []),
   ];
