@@ -26,7 +26,9 @@ const isPlain = (line: string) =>
 export function toldAnew(file: string): string {
   const blocks = storiesIn(file).map((memos) => {
     const { rows } = new ToldStory('metric', 'GB').hear(...memos).project;
-    const told = stateLines(rows, AT).filter((line) => !isPlain(line));
+    const all = stateLines(rows, AT).filter((line) => !isPlain(line));
+    // The next story's memos would be taken for more of this one's.
+    const told = all.length > 0 ? all : ['nothing more'];
     return [...memos.map((memo) => `> ${memo}`), ...told.map((line) => `  ${line}`)].join('\n');
   });
   return `${blocks.join('\n')}\n`;
