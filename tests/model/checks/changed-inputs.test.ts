@@ -19,6 +19,18 @@ const partsOf = (check: Check): Parts =>
 const scaled = (part: string, by: number) =>
   part.replace(/(?<==)[\d.]+/, (size) => String(Number((Number(size) * by).toPrecision(6))));
 
+const OF_KIND: Readonly<Record<string, string>> = {
+  temperature: '12 degC',
+  ratio: '0.8',
+  count: '3',
+  density: '700 kg/m3',
+  length: '900 mm',
+  mass: '40 kg',
+  volume: '100 L',
+  time: '20 h',
+  charge: '100 Ah',
+};
+
 /** Each change of the parts of a call, with what it is called. */
 function changesOf(check: Check, parts: Parts): readonly (readonly [name: string, parts: Parts])[] {
   const withPart = (at: number, part: string) => parts.map((one, k) => (k === at ? part : one));
@@ -38,11 +50,22 @@ function changesOf(check: Check, parts: Parts): readonly (readonly [name: string
       }),
     ];
   });
+  // What the example leaves out, with the size of another input of its kind.
+  const kindOf = (name: string | undefined) => check.inputs.find((input) => input.name === name)?.kind;
+  const ofOthers = check.inputs.flatMap(({ name, kind }) => {
+    if (parts.some((part) => part.startsWith(`${name}=`))) return [];
+    const like = parts.find((part) => kindOf(part.split('=')[0]) === kind && /=\d/.test(part));
+    const value = like?.split('=')[1] ?? OF_KIND[kind];
+    if (value === undefined) return [];
+    return [1, 1.5, 0.6].map(
+      (by) => [`with ${name} x ${by}`, [...parts, scaled(`${name}=${value}`, by)]] as const,
+    );
+  });
   const ofOptions = (check.options ?? []).flatMap(({ name, of }) => {
     const others = parts.filter((part) => !part.startsWith(`${name}=`));
     return of.map((choice) => [`${name}=${choice}`, [...others, `${name}=${choice}`]] as const);
   });
-  return [['as it stands', parts], ...ofInputs, ...ofOptions];
+  return [['as it stands', parts], ...ofInputs, ...ofOthers, ...ofOptions];
 }
 
 function told(check: Check, parts: Parts, units: 'metric' | 'us'): string {
