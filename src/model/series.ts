@@ -12,7 +12,6 @@ export function isSeries(
   clause: string,
 ): boolean {
   if (note.dimension === 'temperature') return true;
-  if (note.dimension === 'length' || note.dimension === 'mass') return false;
   if (RISES_AND_FALLS.test(note.item))
     return (
       note.dimension === 'ratio' ||
