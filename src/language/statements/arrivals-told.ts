@@ -180,7 +180,7 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
   arrival(
     '<somebody> <brings> <thing> <day>',
     'awaited',
-    `^<lead>* (?<subject> <plain>{1,5}? ) (?: 's | is | are | 're | 'll | will | 's going to | is going to )? (?: <adverb> | be )* ${CARRIES} (?: me | us | over | round | out )? (?<goods> <any>{1,6}? ) (?: over | off | round | down | up | in | back | out | across )? (?: to me | for me | here )? (?<when> (?: on | for | by | in )? (?: next | this | the )? (?: <day> | <any> ) <any>{0,3} )$`,
+    `^<lead>* (?<subject> <plain>{1,5}? ) (?: 's | is | are | 're | 'll | will | 's going to | is going to )? (?: <adverb> | be )* ${CARRIES} (?: me | us | over | round | out )? (?<goods> (?: <det> <any>{1,5}? | !<det> <any>{1,6}? ) ) (?: over | off | round | down | up | in | back | out | across )? (?: to me | for me | here )? (?<when> (?: on | for | by | in )? (?: next | this | the )? (?: <day> | <any> ) <any>{0,3} )$`,
     (found, said, scene) =>
       dayIn(said, scene) !== undefined &&
       !has(found.part('subject'), 'I') &&
