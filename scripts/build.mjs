@@ -8,7 +8,14 @@ import { mendedPackages } from './mended-packages.mjs';
 import { mergeChunks } from './merge-chunks.mjs';
 
 /** Native parts and packages that find their own files at run time stay outside the bundle. */
-const external = ['better-sqlite3', 'sherpa-onnx-node', 'koffi', 'node-web-audio-api', 'react-devtools-core'];
+const external = [
+  'better-sqlite3',
+  'better-sqlite3-node-api',
+  'sherpa-onnx-node',
+  'koffi',
+  'node-web-audio-api',
+  'react-devtools-core',
+];
 
 /** Ink would connect to a debugger where DEV=true is in the surroundings: nothing in the bundle can reach a network. */
 const withoutDebugger = {

@@ -5,7 +5,7 @@
 import { createHash, type Hash } from 'node:crypto';
 import { closeSync, fstatSync, openSync, readSync, writeSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
-import SqliteDatabase from 'better-sqlite3';
+import { Sqlite } from '../store/sqlite.ts';
 import { isKeptPath } from './kept-paths.ts';
 
 /** Marks the file as a backup: "HeBk" in ASCII. */
@@ -34,7 +34,7 @@ export interface ListedFile {
 
 /** Lays a new backup out in an empty file. Nothing of it is whole before `seal`. */
 export function layOutContainer(file: string): Database {
-  const db = new SqliteDatabase(file, { fileMustExist: true });
+  const db = new Sqlite(file, { fileMustExist: true });
   // Nobody reads the file before it is whole, and what is not whole is thrown away: no journal is needed.
   db.pragma('journal_mode = OFF');
   db.pragma('synchronous = OFF');

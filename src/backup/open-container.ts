@@ -1,8 +1,8 @@
 /** Opens a backup for reading only, or says why not. */
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
-import SqliteDatabase from 'better-sqlite3';
 import { EXIT, Problem } from '../problem.ts';
+import { Sqlite } from '../store/sqlite.ts';
 import { BACKUP_FORMAT, BACKUP_ID, ContainerFault } from './container.ts';
 
 /**
@@ -49,7 +49,7 @@ export function openContainer(file: string): Database {
   // A backup has no log beside it: one that asks for it would have files made next to it by being read.
   if (header[READ_VERSION] !== 1) throw damagedBackup(file, new ContainerFault('it is not in one file'));
   try {
-    return new SqliteDatabase(file, { readonly: true, fileMustExist: true });
+    return new Sqlite(file, { readonly: true, fileMustExist: true });
   } catch (error) {
     throw damagedBackup(file, error);
   }

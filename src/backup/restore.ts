@@ -2,13 +2,13 @@
 import { closeSync, fsyncSync, mkdirSync, openSync, rmdirSync, rmSync, utimesSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import type { Database } from 'better-sqlite3';
-import SqliteDatabase from 'better-sqlite3';
 import { makeEmptyFolder } from '../empty-folder.ts';
 import { HOME } from '../find-project.ts';
 import { EXIT, Problem } from '../problem.ts';
 import type { ProjectCheck } from '../project-api.ts';
 import { checkOriginals } from '../project-check.ts';
 import { replaceFile } from '../replacing.ts';
+import { Sqlite } from '../store/sqlite.ts';
 import { openStore, type ProjectStore } from '../store/store.ts';
 import { unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
@@ -109,7 +109,7 @@ function inBackup<T>(file: string, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    const isFault = error instanceof ContainerFault || error instanceof SqliteDatabase.SqliteError;
+    const isFault = error instanceof ContainerFault || error instanceof Sqlite.SqliteError;
     // A failure of the disk that is written to is none of the backup.
     if (!isFault && (error as NodeJS.ErrnoException).syscall !== undefined) throw error;
     throw damagedBackup(file, isFault ? error : new ContainerFault('it cannot be read'));

@@ -1,10 +1,10 @@
 /** The copy of a project's database that is written before its format is changed. */
 import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import SqliteDatabase from 'better-sqlite3';
 import { EXIT, Problem } from '../problem.ts';
 import { sweepBeside, unfinishedName } from '../unfinished.ts';
 import { whyUnwritten } from '../unwritten.ts';
+import { Sqlite } from './sqlite.ts';
 
 /**
  * Writes the database, as it was last committed, beside itself as `project.format-5.db`, whole and on the disk, and
@@ -18,7 +18,7 @@ export function copyBefore(file: string, format: number): string {
   try {
     // Made here first, so that its rights are the owner's from the beginning.
     closeSync(openSync(part, 'w', 0o600));
-    const reader = new SqliteDatabase(file, { readonly: true, fileMustExist: true });
+    const reader = new Sqlite(file, { readonly: true, fileMustExist: true });
     try {
       reader.prepare('VACUUM INTO ?').run(part);
     } finally {

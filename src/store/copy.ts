@@ -1,7 +1,7 @@
 import type { Database } from 'better-sqlite3';
-import SqliteDatabase from 'better-sqlite3';
 import type { MemoRow } from '../model/rows.ts';
 import { absentOriginals } from './absent-originals.ts';
+import { Sqlite } from './sqlite.ts';
 
 /** A copy of the database as it was at one instant. */
 export interface StoreCopy {
@@ -20,7 +20,7 @@ export interface StoreCopy {
 export async function copyDatabase(db: Database, file: string): Promise<StoreCopy> {
   // All pages in one step: in several, the copy would begin anew whenever another process writes.
   await db.backup(file, { progress: () => 0x7fffffff });
-  const copy = new SqliteDatabase(file, { fileMustExist: true });
+  const copy = new Sqlite(file, { fileMustExist: true });
   try {
     copy.pragma('journal_mode = DELETE');
     const { events } = copy.prepare('SELECT count(*) AS events FROM log').get() as { events: number };

@@ -1,10 +1,10 @@
 import { chmodSync, closeSync, existsSync, openSync, readSync, rmSync, statfsSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Database } from 'better-sqlite3';
-import SqliteDatabase from 'better-sqlite3';
 import { EXIT, Problem } from '../problem.ts';
 import { signModel } from './made-by.ts';
 import { APPLICATION_ID, FORMAT, layOut } from './schema.ts';
+import { Sqlite } from './sqlite.ts';
 
 /** How long one process waits for another that is writing. */
 const BUSY_MS = 5000;
@@ -22,7 +22,7 @@ export function createDatabase(file: string): Database {
   }
   if (file !== MEMORY) closeSync(openSync(file, 'wx', 0o600));
   try {
-    const db = new SqliteDatabase(file);
+    const db = new Sqlite(file);
     settle(db);
     db.transaction(() => {
       layOut(db);
@@ -54,7 +54,7 @@ export function openDatabase(file: string): Database {
   if (!hasSqliteHeader(file)) throw notAProject(file);
   let db: Database | undefined;
   try {
-    db = new SqliteDatabase(file, { fileMustExist: true });
+    db = new Sqlite(file, { fileMustExist: true });
     const id = db.pragma('application_id', { simple: true });
     const format = db.pragma('user_version', { simple: true }) as number;
     if (id !== APPLICATION_ID) throw notAProject(file);
@@ -122,7 +122,7 @@ function tooNew(file: string, format: number): Problem {
 export function asProblem(error: unknown, file: string): unknown {
   // A row that is no JSON any more was spoilt on the disk: none is written that way.
   if (error instanceof SyntaxError) return damaged(error, file);
-  if (!(error instanceof SqliteDatabase.SqliteError)) return error;
+  if (!(error instanceof Sqlite.SqliteError)) return error;
   if (/^SQLITE_(CORRUPT|NOTADB|FORMAT)/.test(error.code) || /^no such (table|column)/.test(error.message))
     return damaged(error, file);
   if (/^SQLITE_(BUSY|LOCKED)/.test(error.code)) {

@@ -15,11 +15,11 @@ import {
 } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Database } from 'better-sqlite3';
-import SqliteDatabase from 'better-sqlite3';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { restore } from '../../src/backup/restore.ts';
 import { openNearestProject } from '../../src/project.ts';
 import { MODEL_PRINT } from '../../src/store/made-by.ts';
+import { Sqlite } from '../../src/store/sqlite.ts';
 import { openWorkplace, type Workplace } from '../kit/command-line.ts';
 
 const CLI = resolve('dist/cli.js');
@@ -305,7 +305,7 @@ test('what is no backup is refused: backup-unreadable, not-a-backup', () => {
 /** A backup of the mill, spoilt by `spoil`. */
 function spoiltBackup(spoil: (db: Database) => void): string {
   copyFileSync(join(mill.folder, 'spare.backup'), inside('spoilt.backup'));
-  const db = new SqliteDatabase(inside('spoilt.backup'));
+  const db = new Sqlite(inside('spoilt.backup'));
   spoil(db);
   db.close();
   return 'spoilt.backup';
@@ -334,7 +334,7 @@ function addFile(db: Database, path: string, bytes: string): void {
 function changeProject(db: Database, change: (project: Database) => void): void {
   const body = db.prepare("SELECT body FROM pieces WHERE path = 'project.db' ORDER BY part").pluck().all();
   writeFileSync(inside('inner.db'), Buffer.concat(body as Buffer[]));
-  const project = new SqliteDatabase(inside('inner.db'));
+  const project = new Sqlite(inside('inner.db'));
   change(project);
   project.close();
   const bytes = readFileSync(inside('inner.db'));

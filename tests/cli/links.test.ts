@@ -10,8 +10,8 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import Sqlite from 'better-sqlite3';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { Sqlite } from '../../src/store/sqlite.ts';
 import { isThere, unfinishedName } from '../../src/unfinished.ts';
 import { openWorkplace, type Workplace } from '../kit/command-line.ts';
 

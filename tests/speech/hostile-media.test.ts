@@ -48,7 +48,7 @@ beforeAll(async () => {
     format: 'esm',
     platform: 'node',
     target: 'node20',
-    external: ['better-sqlite3', 'sherpa-onnx-node', 'node-web-audio-api'],
+    external: ['better-sqlite3', 'better-sqlite3-node-api', 'sherpa-onnx-node', 'node-web-audio-api'],
     plugins: [mendedPackages],
     logLevel: 'error',
     banner: {

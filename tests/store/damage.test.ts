@@ -14,9 +14,9 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import Sqlite from 'better-sqlite3';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { Problem } from '../../src/problem.ts';
+import { bindingFor, Sqlite } from '../../src/store/sqlite.ts';
 import { createStore, openStore } from '../../src/store/store.ts';
 import { tenYearBuild } from '../kit/ten-year-build.ts';
 
@@ -95,7 +95,7 @@ test('a process killed while it writes leaves the project as it was before', () 
   const killed = spawnSync(process.execPath, [
     '--input-type=module',
     '-e',
-    `import Sqlite from 'better-sqlite3';
+    `import Sqlite from '${bindingFor(process.versions.napi)}';
      const db = new Sqlite(${JSON.stringify(file)});
      db.pragma('cache_size = 2');
      db.exec('BEGIN IMMEDIATE');

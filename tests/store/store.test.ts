@@ -1,9 +1,9 @@
 import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import Sqlite from 'better-sqlite3';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { Problem } from '../../src/problem.ts';
+import { Sqlite } from '../../src/store/sqlite.ts';
 import { createStore, openStore } from '../../src/store/store.ts';
 
 let folder: string;

@@ -6,10 +6,11 @@ import { createHash } from 'node:crypto';
 import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
-import Sqlite from 'better-sqlite3';
+import type { Database } from 'better-sqlite3';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openDatabase } from '../../src/store/open.ts';
 import { FORMAT } from '../../src/store/schema.ts';
+import { Sqlite } from '../../src/store/sqlite.ts';
 import { openStore } from '../../src/store/store.ts';
 import { STEPS, upgrade } from '../../src/store/upgrade.ts';
 import { openWorkplace, type Workplace } from '../kit/command-line.ts';
@@ -38,7 +39,7 @@ function layOut(format: number): void {
   }
 }
 
-function inDatabase<T>(file: string, look: (db: Sqlite.Database) => T): T {
+function inDatabase<T>(file: string, look: (db: Database) => T): T {
   const db = new Sqlite(file);
   try {
     return look(db);

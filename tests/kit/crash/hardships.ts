@@ -15,8 +15,8 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import SqliteDatabase from 'better-sqlite3';
 import { HEADER_BYTES } from '../../../src/speech/microphone/wave-header.ts';
+import { Sqlite } from '../../../src/store/sqlite.ts';
 import { microphoneSound, standInMicrophone } from '../stand-in-microphone.ts';
 import {
   Broken,
@@ -341,7 +341,7 @@ const busyDatabase: Hardship = {
   async bear(folder) {
     const scene = await withMicrophone(folder);
     writeFileSync(join(folder, 'a.txt'), 'The hatch is 610 wide.');
-    const db = new SqliteDatabase(join(folder, '.hearwright', 'project.db'));
+    const db = new Sqlite(join(folder, '.hearwright', 'project.db'));
     db.exec('BEGIN IMMEDIATE');
     const set = call(scene, ['set', 'hatch', 'height', '700 mm']);
     const took = call(scene, ['take', 'a.txt']);

@@ -4,8 +4,8 @@ import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import SqliteDatabase from 'better-sqlite3';
 import type { ProjectApi } from '../../../src/project-api.ts';
+import { Sqlite } from '../../../src/store/sqlite.ts';
 
 const CLI = resolve('dist/cli.js');
 /** A call that takes longer hangs. */
@@ -145,7 +145,7 @@ let loaded: typeof import('../../../src/project.ts') | undefined;
  */
 async function inProject<T>({ folder }: Scene, look: (project: ProjectApi) => T | Promise<T>): Promise<T> {
   if (!loaded) {
-    const db = new SqliteDatabase(join(folder, '.hearwright', 'project.db'), { readonly: true });
+    const db = new Sqlite(join(folder, '.hearwright', 'project.db'), { readonly: true });
     globalThis.HEARWRIGHT_MODEL_PRINT = db.prepare('SELECT print FROM made_by').pluck().get() as string;
     db.close();
     loaded = await import('../../../src/project.ts');
@@ -175,7 +175,7 @@ export function eventsIn(scene: Scene): number {
       const file = join(scene.folder, '.hearwright', `project.db${end}`);
       if (existsSync(file)) copyFileSync(file, join(copies, `project.db${end}`));
     }
-    const db = new SqliteDatabase(join(copies, 'project.db'));
+    const db = new Sqlite(join(copies, 'project.db'));
     try {
       return db.prepare('SELECT count(*) FROM log').pluck().get() as number;
     } finally {
