@@ -39,7 +39,7 @@ const { values, positionals } = parseArgs({
 const [folder] = positionals;
 if (!folder || !existsSync(join(root, 'src', folder))) {
   console.error(
-    'usage: npm run mutation -- FOLDER [--count N] [--seed N] [--static N] [--match TEXT] [--again] [--out FILE]',
+    'usage: npm run mutation -- FOLDER [--count N] [--seed N] [--static N] [--match TEXT] [--again] [--minutes N] [--seconds N] [--out FILE]',
   );
   process.exit(2);
 }

@@ -9,7 +9,7 @@ import { readAnew } from '../../kit/as-read.ts';
 
 const folder = fileURLToPath(new URL('./said/', import.meta.url));
 
-test.each(readdirSync(folder).sort())('%s', async (name) => {
+test.each(readdirSync(folder).sort())('%s', { timeout: 60_000 }, async (name) => {
   const file = `${folder}${name}`;
   await expect(readAnew(readFileSync(file, 'utf8'))).toMatchFileSnapshot(file);
 });

@@ -10,8 +10,12 @@ import { readStoryFile } from '../../kit/story-file.ts';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
-test.each(['work-14.json', 'drill/drill-5.talk', 'drill/drill-86.talk'])('%s', async (name) => {
-  const story = readStoryFile(at(`../../stories/${name}`));
-  const memos = readInTurn(story).map((notes, k) => [story.memos[k]?.id, ...noteLines(notes)].join('\n'));
-  await expect(`${memos.join('\n\n')}\n`).toMatchFileSnapshot(at(`./stories/${story.story}.txt`));
-});
+test.each(['work-14.json', 'drill/drill-5.talk', 'drill/drill-86.talk'])(
+  '%s',
+  { timeout: 60_000 },
+  async (name) => {
+    const story = readStoryFile(at(`../../stories/${name}`));
+    const memos = readInTurn(story).map((notes, k) => [story.memos[k]?.id, ...noteLines(notes)].join('\n'));
+    await expect(`${memos.join('\n\n')}\n`).toMatchFileSnapshot(at(`./stories/${story.story}.txt`));
+  },
+);

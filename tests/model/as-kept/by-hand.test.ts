@@ -226,7 +226,7 @@ function settleAll(story: ToldStory, note: (title: string) => readonly string[])
   return lines;
 }
 
-test('each step changes what was looked over', async () => {
+test('each step changes what was looked over', { timeout: 60_000 }, async () => {
   const story = new ToldStory('metric', 'GB');
   let before: readonly string[] = [];
   const note = (title: string): readonly string[] => {

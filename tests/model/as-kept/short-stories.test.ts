@@ -9,7 +9,7 @@ import { toldAnew } from '../../kit/short-stories.ts';
 
 const folder = fileURLToPath(new URL('./short/', import.meta.url));
 
-test.each(readdirSync(folder).sort())('%s', async (name) => {
+test.each(readdirSync(folder).sort())('%s', { timeout: 60_000 }, async (name) => {
   const file = `${folder}${name}`;
   await expect(toldAnew(readFileSync(file, 'utf8'))).toMatchFileSnapshot(file);
 });

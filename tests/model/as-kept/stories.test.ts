@@ -64,7 +64,7 @@ describe.each(['work-1.json', 'drill/drill-1.talk', 'drill/drill-61.talk'])('%s'
     // A busy machine takes longer than the ten seconds that are usual.
   }, 60_000);
 
-  test('is told as it was looked over', async () => {
+  test('is told as it was looked over', { timeout: 60_000 }, async () => {
     await expect(told(story, notes)).toMatchFileSnapshot(at(`./stories/${story.story}.txt`));
   });
 });
