@@ -111,16 +111,16 @@ function passages(
     return things.length > 0 ? things.map((name) => note(sidesOf(scene, name), name)) : [note([])];
   }
   if ([...carried.kinds].some((kind) => RUNS.has(kind))) return [];
-  const name = sizedName(scene, line, nameOf(carried));
+  const name = sizedName(scene, line, nameOf(carried), openings.map(nameOf));
   return [note(sidesOf(scene, name), name)];
 }
 
 /** "The worktop is one sheet, 1850 by 620 by 28, and it has to come in": the thing that the sizes are told of. */
-function sizedName(scene: CheckScene, line: Line, name: string): string {
+function sizedName(scene: CheckScene, line: Line, name: string, ways: readonly string[]): string {
   if (attributesOf(scene, name).size > 0) return name;
   const items = new Set(lengthsIn(scene, line).map(({ item }) => item));
   const sized = [...items].filter(
-    (item) => lengthsIn(scene, line).filter((one) => one.item === item).length >= 2,
+    (item) => !ways.includes(item) && lengthsIn(scene, line).filter((one) => one.item === item).length >= 2,
   );
   return sized.length === 1 ? (sized[0] as string) : name;
 }

@@ -4,15 +4,15 @@ import { checksIn } from '../../kit/records.ts';
 test.each([
   [
     "The floor build up can't be more than 60: 25 insulation, 18 ply, 4 of cork.",
-    'layers=floor insulation thickness; layers=floor insulation ply thickness; layers=cork thickness; limit=60 mm',
+    'layers=insulation thickness; layers=ply thickness; layers=cork thickness; limit=60 mm',
   ],
   [
     "All together the roof mustn't be over 3 inches thick, that's two inch foam, half inch ply and a quarter inch of lining.",
-    'layers=2 in; layers=roof ply thickness; layers=lining thickness; limit=3 in',
+    'layers=foam thickness; layers=ply thickness; layers=lining thickness; limit=3 in',
   ],
   [
     'The sandwich is 25 foam, 18 ply and 4 cork and it has to go in 45.',
-    'layers=sandwich thickness; layers=sandwich ply thickness; layers=4 mm; limit=45 mm',
+    'layers=foam thickness; layers=ply thickness; layers=4 mm; limit=45 mm',
   ],
   [
     '25 of foam plus 12 of ply plus 3 of lino has to fit in the 42 mil I’ve got.',

@@ -86,6 +86,13 @@ test('everything is every thing of the memo that has sizes', () => {
   ]);
 });
 
+test("sizes told right behind the way are the way's, and leave the thing its own", () => {
+  expect(checksIn('The bench top has to go through the side hatch, 710 by 540.')).toEqual([
+    'panel through opening: panel length=bench top length; panel width=bench top width; ' +
+      'thickness=bench top thickness; opening width=710 mm; opening height=540 mm',
+  ]);
+});
+
 test.each([
   // What runs through one, and who goes through one.
   'The hose has to go through the bulkhead.',

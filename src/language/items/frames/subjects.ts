@@ -143,6 +143,7 @@ export const apposition: Frame = {
     ['the bench stands in the alcove, [740] to the top', 'bench'],
     ['I set the slide at [2 thou]', 'slide'],
     ["The tank is leaking. It's stainless, [900] by [400]", 'tank, tank'],
+    ['the bench top has to go through the side hatch, [710] by [540]', 'side hatch, side hatch'],
   ],
   leaves: ['so [730]'],
   read: (site) => {
@@ -160,6 +161,10 @@ export const apposition: Frame = {
     const told = called && claimOf(site, called);
     if (told) return told;
     const oblique = discourse.roleOf(direct) === 'oblique';
+    // "The top has to go through the side hatch, 710 by 540": how large the way is.
+    const isWay = wordAt(parse, direct.first - 1) === 'through' && direct.kinds.has('opening');
+    const way = anchor.comma && isWay ? claimOf(site, direct) : undefined;
+    if (way) return { ...way, isSettled: true };
     // "775 across the table, 210 kilos": the place belongs to the figure before.
     const last = discourse.last;
     if (
