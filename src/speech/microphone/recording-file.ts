@@ -98,6 +98,8 @@ export async function repairRecording(path: string): Promise<number | undefined>
   try {
     const head = Buffer.alloc(HEADER_BYTES);
     const { bytesRead } = await handle.read(head, 0, HEADER_BYTES, 0);
+    // Killed between the making of the file and its first bytes.
+    if (bytesRead === 0) return 0;
     if (!isOwnHeader(head.subarray(0, bytesRead))) return undefined;
     const { size } = await handle.stat();
     const samples = Math.floor((size - HEADER_BYTES) / BYTES);

@@ -75,6 +75,11 @@ test('a file cut off inside a sample loses that sample only', async () => {
   expect(await samplesOf(path)).toEqual(tone.slice(0, 1000));
 });
 
+test('a file that was made and not written to holds no sound', async () => {
+  writeFileSync(path, '');
+  expect(await repairRecording(path)).toBe(0);
+});
+
 test('a file of somebody else is left as it is', async () => {
   writeFileSync(path, 'RIFF and then a letter'.repeat(60));
   const before = statSync(path).size;
