@@ -33,7 +33,9 @@ export function meetGates(work: Working, closed: readonly TaskRow[]): void {
       if (byTask) return { ...read, met: metBy(byTask) };
       const deed = deeds.find((one) => isDeedOf(gate, one));
       if (deed) return { ...read, met: deed.source };
-      const arrival = came.find((note) => isArrivalOf(gate, note.item));
+      const arrival = came.find(
+        ({ item }) => isArrivalOf(gate, item) || (isOnlyWaiting(task) && isGoodsOf(gate, item)),
+      );
       if (arrival) return { ...read, met: { ...work.source(arrival), came: true } };
       return withStart(work, read, deeds);
     });
@@ -103,6 +105,15 @@ function withStart(work: Working, gate: Gate, deeds: readonly Said[]): Gate {
   return last ? { ...gate, since: last.source } : gate;
 }
 
+/** "Waiting on the cast wheels": nothing to do but that, and goods by whatever name. */
+export const isOnlyWaiting = ({ gist }: Pick<TaskRow, 'gist'>): boolean =>
+  /^(?:still )?waiting (?:on|for)\b(?!.*\b(?:before|to|so)\b)/i.test(gist);
+
+const isGoodsOf = ({ words }: Gate, item: string): boolean => {
+  const thing = thingOf(words);
+  return thing !== '' && isSameGoods(item.replace(/\s*\(arrived\)\s*$/, ''), thing);
+};
+
 /** A bare name, or one with a word for coming: goods, and no work on them. */
 function isArrivalOf(gate: Gate, item: string): boolean {
   if (gate.taskId !== undefined || (gate.kind !== 'arrival' && gate.kind !== 'event')) return false;
@@ -110,7 +121,7 @@ function isArrivalOf(gate: Gate, item: string): boolean {
   if (gate.kind === 'event' && /\b(?:in|on|up|down|out|off|under|over|has|have|been|is|are)\b/i.test(thing))
     return false;
   if (gate.kind === 'event' && gateWords(thing).words.some(({ ways }) => ways.size > 0)) return false;
-  return thing !== '' && isSameGoods(item.replace(/\s*\(arrived\)\s*$/, ''), thing);
+  return isGoodsOf(gate, item);
 }
 
 /** A figure that says how something is now, and binds nothing. */

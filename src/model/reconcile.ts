@@ -12,7 +12,7 @@ import { openProblem, solveProblems } from './problems.ts';
 import { keepPromises, openPromise } from './promises.ts';
 import type { ModelChange, ModelReader } from './rows.ts';
 import { checkCircles } from './task-circles.ts';
-import { closeMeasured, closeOwnTasks, closeTasks, openTask } from './tasks.ts';
+import { closeMeasured, closeOwnTasks, closeTasks, closeWaits, openTask } from './tasks.ts';
 import type { MemoView } from './views.ts';
 import { Working } from './working.ts';
 
@@ -48,6 +48,7 @@ export function reconcileMemo(
     ...closeLookedOver(work, [...notes.done, ...notes.arrivals]),
   ];
   meetGates(work, closed);
+  closed.push(...closeWaits(work, notes.arrivals));
   if (closed.length + notes.tasks.length > 0) checkCircles(work);
   for (const note of notes.problems) openProblem(work, note);
   solveProblems(work, closed);

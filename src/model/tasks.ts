@@ -3,6 +3,7 @@ import { beforeWhat } from './before.ts';
 import { allClosedBy, closesOwn, type Deed } from './closing.ts';
 import { gateWords } from './gate-words.ts';
 import { dateGate, gateOf, isEarliest } from './gates.ts';
+import { isOnlyWaiting } from './gates-met.ts';
 import { isReadingFor, isToMeasure } from './measured-tasks.ts';
 import { tellingStems } from './open-tasks.ts';
 import { mendedBy } from './problems.ts';
@@ -168,7 +169,22 @@ function isLater(work: Working, note: Kept<FigureNote>, task: TaskRow): boolean 
   return own !== undefined && work.sentenceOf(note.span) > work.sentenceOf(own.span);
 }
 
-function close(work: Working, task: TaskRow, note: Kept<DoneNote> | Kept<FigureNote>): TaskRow {
+/** Ends what was nothing but waiting for goods, when they are there. Call when the gates have been gone over. */
+export function closeWaits(work: Working, arrivals: readonly Kept<ArrivalNote>[]): readonly TaskRow[] {
+  const came = arrivals.filter(({ received }) => received);
+  if (came.length === 0) return [];
+  return work.draft.gatedTasks().flatMap((task) => {
+    if (!isOnlyWaiting(task) || !task.gates?.every(({ met }) => met)) return [];
+    const note = came.find(({ quote }) => task.gates?.some(({ met }) => met?.came && met.quote === quote));
+    return note ? [close(work, task, note)] : [];
+  });
+}
+
+function close(
+  work: Working,
+  task: TaskRow,
+  note: Kept<DoneNote> | Kept<FigureNote> | Kept<ArrivalNote>,
+): TaskRow {
   const row: TaskRow = { ...task, status: 'done', closedById: note.id, closedBy: work.source(note) };
   work.draft.put({ table: 'tasks', row });
   work.draft.put({ table: 'closings', row: { id: note.id, taskId: task.id } });

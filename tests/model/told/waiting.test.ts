@@ -231,3 +231,18 @@ test('a task that many wait for names three of them and how many more', () => {
     why: ['unblocks 5: Oil the deck; Fit the cleats; Bolt the winch; and 2 more'],
   });
 });
+
+test.each([
+  ['Still waiting on the hinges, the yard says the 14th.', 'The hinges came this morning.', 'done'],
+  ['Still waiting on the cast wheels, foundry says the 14th.', 'Cast wheels came today.', 'done'],
+  ['Still waiting on the hinges, the yard says the 14th.', 'The glass came this morning.', 'waiting'],
+])('what is nothing but waiting is ended by its goods: "%s" "%s": %s', (said, came, status) => {
+  const [task = ''] = new ToldStory().hear(said, came).tasks(2);
+  expect(task.split(' ')[0]).toBe(status);
+});
+
+test('the work behind such a wait is ready, and not done', () => {
+  const said = "Still waiting on the hinges, the yard says the 14th. Can't hang the gate till those are here.";
+  const story = new ToldStory().hear(said, 'The hinges came this morning.');
+  expect(story.tasks(2)).toEqual(['ready Hang the gate [m1.t2]', 'done Waiting on the hinges [m1.t1]']);
+});
