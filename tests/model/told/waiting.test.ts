@@ -242,7 +242,8 @@ test.each([
 });
 
 test('the work behind such a wait is ready, and not done', () => {
-  const said = "Still waiting on the hinges, the yard says the 14th. Can't hang the gate till those are here.";
+  const said =
+    "Still waiting on the hinges, the yard says the 14th. Can't hang the gate till those are here.";
   const story = new ToldStory().hear(said, 'The hinges came this morning.');
   expect(story.tasks(2)).toEqual(['ready Hang the gate [m1.t2]', 'done Waiting on the hinges [m1.t1]']);
 });
