@@ -10,6 +10,7 @@ import {
   type StatementRule,
 } from './draft.ts';
 import { type Found, type Phrase, phrase } from './phrase.ts';
+import { isMakerOrSeller } from './suppliers.ts';
 import { dayAfter, dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
@@ -116,9 +117,7 @@ const isFromTrade = (found: Found): boolean =>
   found
     .part('rest')
     .slice(1, 5)
-    .some(({ lower }) => TRADES.test(lower));
-const TRADES =
-  /^(?:shop|yard|boatyard|mill|sawmill|foundry|works|factory|merchants?|supplier|suppliers|chandlery?|chandlers?|galvani[sz](?:er|ers|ing)|welders?|machinists?|fabricators?|blasters?|coaters?|platers?|glaziers?|blacksmiths?|smith|smithy|joiners?|upholsterers?|sailmakers?|quarry|depot|warehouse|stores?|dealers?|breakers?|scrapyard|auction)$/;
+    .some(({ lower }) => isMakerOrSeller(lower));
 
 /** What somebody brings is goods with an article, or a thing of the trade: no scones, no smoke. */
 function isBrought(found: Found, part: string): boolean {
