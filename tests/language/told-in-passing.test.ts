@@ -125,3 +125,31 @@ test('nothing is millimetres high that is told with a decimal: nobody is asked',
   const [figure] = notesOf('The roller door is 2.4 high.').figures;
   expect([figure?.value, figure?.unit, figure?.alternatives]).toEqual([2.4, 'm', undefined]);
 });
+
+describe('promises', () => {
+  test('what was shown is promised no longer, and what comes behind it is', () => {
+    const said =
+      "I did show you how the old engine comes out, so that's one promise kept, and I'll show you the first cut.";
+    expect(notesOf(said).promises.map(({ gist }) => gist)).toEqual(['Show you the first cut']);
+  });
+
+  test.each([
+    ['I promised to show you how the lock works.', 'Show you how the lock works'],
+    ["I told you I'd show you the lock.", 'Show you the lock'],
+  ])('"%s" begins with what was promised: %s', (said, gist) => {
+    expect(notesOf(said).promises.map((each) => each.gist)).toEqual([gist]);
+  });
+});
+
+test.each([
+  ['Hinges are ordered, yard says the 14th.', [['Hinges', '2026-06-14']]],
+  [
+    'Hinges are ordered, and the glass is coming Friday.',
+    [
+      ['Hinges', undefined],
+      ['glass', '2026-06-12'],
+    ],
+  ],
+])('"%s" is so many deliveries', (said, expected) => {
+  expect(notesOf(said).arrivals.map((each) => [each.item, each.expected])).toEqual(expected);
+});

@@ -48,8 +48,10 @@ const SIDES: readonly (readonly [
 ];
 const STUFF =
   '(?:of )?(?:(?:clear|clearance|gap|air|airspace|air gap|space|room|play|free|slack|daylight|breathing|packing|expansion|fitting|working|finger|cooling|ventilation|gaps?) )*';
+/** "50 clear of timber all round": what it is kept from. */
+const KEPT_FROM = '(?:(?:of|from) (?:the |any |all )?[a-z]+ )?';
 const BEHIND = SIDES.map(([words, sides, on]) => ({
-  pattern: new RegExp(`^#? ?${STUFF}(?:on |at |to |down |up )?(?:${words}) `),
+  pattern: new RegExp(`^#? ?${STUFF}${KEPT_FROM}(?:on |at |to |down |up )?(?:${words}) `),
   sides,
   on,
 }));

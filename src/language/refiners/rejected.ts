@@ -201,9 +201,8 @@ function toldBefore(room: Room, amount: Amount): boolean {
 
 /** "A good bit more than the 500 I'd told him": what was told before, to compare. */
 function comparedWith(room: Room, amount: Amount): boolean {
-  const isThan = [1, 2].some((back) => wordAt(room, amount.from - back) === 'than');
-  if (!isThan || (wordAt(room, amount.from - 1) !== 'than' && wordAt(room, amount.from - 1) !== 'the'))
-    return false;
+  const than = wordAt(room, amount.from - 1) === 'the' ? amount.from - 2 : amount.from - 1;
+  if (wordAt(room, than) !== 'than') return false;
   let at = afterItsWords(room, amount);
   if (/^(?:that|what|as)$/.test(wordAt(room, at))) at++;
   if (!/^(?:i|we|he|she|they|you)$/.test(wordAt(room, at))) return false;

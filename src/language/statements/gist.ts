@@ -44,7 +44,7 @@ const GOT_THING =
 /** "I promised Ruth I'd show her the meter" is "show Ruth the meter". */
 function vowed(words: string): string {
   const [, whom = '', rest] = PROMISED.exec(words) ?? [];
-  if (rest === undefined) return SAID_WHERE.exec(words)?.[1] ?? words;
+  if (rest === undefined) return (SAID_WHERE.exec(words) ?? PROMISED_TO.exec(words))?.[1] ?? words;
   return /^(?:you|them|him|her|it|viewers?|everyone|everybody|people)$/i.test(whom)
     ? rest
     : rest.replace(/\b(?:her|him|them)\b/i, whom);
@@ -55,6 +55,9 @@ const PROMISED =
 /** "I said on the last film I'd show how the brake works" is "show how the brake works". */
 const SAID_WHERE =
   /^(?:(?:and|so|but|also|oh)[,\s]+)*(?:i|we)(?:['’]d| had)?\s+said\s+(?:(?:in|on|at|last|back in|a)\s+[^,.;]{1,40}?\s+)?(?:that\s+)?(?:i|we)(?:['’]d|['’]ll| would| will)\s+(.+)$/is;
+/** "I promised to show you the lock", "promised you to show the lock". */
+const PROMISED_TO =
+  /^(?:(?:and|so|but|also|oh)[,\s]+)*(?:(?:i|we)(?:['’]ve| have)?\s+)?(?:also\s+)?promised(?:\s+(?:you|them|viewers?|everyone|everybody|people))?\s+to\s+(.+)$/is;
 
 const OPENERS = /^(?:(?:so|and|but|then|well|right)[,\s]+)+/i;
 

@@ -104,6 +104,14 @@ const LOOKS: readonly Look[] = [
     ),
   },
   {
+    kind: 'promise',
+    why: 'it was shown, and is promised no longer',
+    pattern: phrase(
+      "(?: i | we ) <adverb>* (?: did <adverb>* (?: show | tell | film | explain to | give | let ) | showed | told | (?: 've | have ) <adverb>* shown ) (?: you | ye | yous | y'all | everyone | everybody | viewers )",
+    ),
+    unless: / (?:'d|'ll|will|would|owe|promise|promised|not|going)\//,
+  },
+  {
     kind: 'task',
     why: 'an idiom',
     pattern: phrase("something (?: 's | has ) (?: got )? to give"),

@@ -1,6 +1,7 @@
 import type { TraceStep } from '../notes.ts';
 import { dayOfJob } from './day-told.ts';
 import type { Draft, Scene, StatementKind } from './draft.ts';
+import { namesNoGoods } from './goods-named.ts';
 import { isHeading, isNoJob, pointsBack } from './no-job.ts';
 import { isForgiven } from './no-matter.ts';
 import type { Said } from './words.ts';
@@ -340,6 +341,7 @@ const oneDelivery: Refiner = {
       const near = apart === 0 ? second.from - first.to <= 2 : apart === 1 && second.from - first.to === 1;
       const anew =
         second.item !== undefined &&
+        !namesNoGoods(second.item) &&
         !/^(?:it|that|they|this|those|these|it's|that's|they're)?$/i.test(second.item.replace(/['’].*$/, ''));
       if (!near || anew || first.received !== second.received) continue;
       gone.add(first);

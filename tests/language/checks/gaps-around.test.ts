@@ -19,6 +19,14 @@ test.each([
     'opening=battery box opening width; part=battery box width; gap=0.25 in',
   ],
   [
+    'Keep 50 clear of timber all round the flue.',
+    'opening=flue opening diameter; part=flue diameter; gap=50 mm',
+  ],
+  [
+    'The flue has to stay 50 clear of any wood all round.',
+    'opening=flue opening diameter; part=flue diameter; gap=50 mm',
+  ],
+  [
     'The hatch lid wants 2 mil clearance all round.',
     'opening=hatch lid opening width; part=hatch lid width; gap=2 mm',
   ],

@@ -26,3 +26,14 @@ test.each([
     'open Show you the moisture meter next week',
   );
 });
+
+test('one sentence keeps a promise and makes the next', () => {
+  const story = new ToldStory().hear(
+    PROMISED,
+    "I did show you the moisture meter, so that's one promise kept, and I'll show you the first cut.",
+  );
+  expect(promises(story)).toEqual([
+    'kept Show you the moisture meter next week',
+    'open Show you the first cut',
+  ]);
+});
