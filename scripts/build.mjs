@@ -34,7 +34,7 @@ function modelPrint() {
       .filter((entry) => entry.isFile())
       .map((entry) => join(entry.parentPath ?? entry.path, entry.name)),
   );
-  for (const file of [...files.sort(), 'src/plain-text.ts'])
+  for (const file of [...files.sort(), 'src/plain-text.ts', 'src/remembered.ts'])
     hash
       .update(`${file.replaceAll('\\', '/')}\0`)
       .update(readFileSync(file))

@@ -1,28 +1,19 @@
 /** Undo and redo in a real project: one more event each, and the model is what it was. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { makeProject, openNearestProject } from '../src/project.ts';
 import type { HandChange, ProjectApi } from '../src/project-api.ts';
+import { type ToldProject, toldProject } from './kit/told-project.ts';
 
 const TALK =
   'The smoke chamber is 1240 wide. The self is 320 deep. I need to oil the hinges. The damper sticks.';
 const NOW = '2026-03-10T08:00:00Z';
 
-let folder: string;
+let told: ToldProject;
 let project: ProjectApi;
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'hearwright-'));
-  await makeProject(folder, { name: 'Smokehouse' });
-  project = await openNearestProject(folder);
-  writeFileSync(join(folder, 'a.txt'), TALK);
-  await project.take(join(folder, 'a.txt'), { at: '2026-03-09T18:00:00Z' });
+  told = await toldProject({ name: 'Smokehouse' }, { name: 'a.txt', at: '2026-03-09T18:00:00Z', text: TALK });
+  project = told.project;
 }, 60_000);
-afterEach(() => {
-  project.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterEach(() => told.remove());
 
 /** All that a person sees of it. */
 const seen = () =>
@@ -69,8 +60,7 @@ test('undone one by one and done again one by one, every step is as it was', asy
 test('what is done after an undo closes the way back; what is only taken in does not', async () => {
   project.setByHand({ kind: 'task-added', gist: 'Sweep the loft' });
   project.undo();
-  writeFileSync(join(folder, 'b.txt'), 'The bearers are 45 by 70.');
-  await project.take(join(folder, 'b.txt'), { at: '2026-03-09T19:00:00Z' });
+  await told.tell({ name: 'b.txt', at: '2026-03-09T19:00:00Z', text: 'The bearers are 45 by 70.' });
   expect(project.redo()).toBe('the task "Sweep the loft"');
   project.undo();
   project.setByHand({ kind: 'task-added', gist: 'Buy screws' });

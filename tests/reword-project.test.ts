@@ -1,26 +1,18 @@
 /** Words of a memo put right in a real project: the model follows, undo takes it back, the log keeps what was heard. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { makeProject, openNearestProject } from '../src/project.ts';
+import { openNearestProject } from '../src/project.ts';
 import type { ProjectApi } from '../src/project-api.ts';
+import { type ToldProject, toldProject } from './kit/told-project.ts';
 
 const TALK = 'The smoke chamber is 1240 wide. The self is 320 deep. I need to oil the hinges.';
 
-let folder: string;
+let told: ToldProject;
 let project: ProjectApi;
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'hearwright-'));
-  await makeProject(folder, { name: 'Smokehouse' });
-  project = await openNearestProject(folder);
-  writeFileSync(join(folder, 'a.txt'), TALK);
-  await project.take(join(folder, 'a.txt'), { at: '2026-03-09T18:00:00Z' });
+  told = await toldProject({ name: 'Smokehouse' }, { name: 'a.txt', at: '2026-03-09T18:00:00Z', text: TALK });
+  project = told.project;
 }, 60_000);
-afterEach(() => {
-  project.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterEach(() => told.remove());
 
 const place = (words: string) => {
   const start = project.memo('m1')?.text.indexOf(words) ?? -1;
@@ -45,8 +37,7 @@ test('the figure stands under its right name, a note agreed with stays agreed wi
 });
 
 test('a size put right is what the figure says from then on, and what it clashes with goes', async () => {
-  writeFileSync(join(folder, 'b.txt'), 'The smoke chamber is 1420 wide.');
-  await project.take(join(folder, 'b.txt'), { at: '2026-03-10T18:00:00Z' });
+  await told.tell({ name: 'b.txt', at: '2026-03-10T18:00:00Z', text: 'The smoke chamber is 1420 wide.' });
   expect(project.findings({ status: 'open' })).toHaveLength(1);
   await project.reword('m2', { span: { start: 21, end: 25 }, words: '1240' });
   expect(project.findings({ status: 'open' })).toEqual([]);
@@ -77,7 +68,7 @@ test('a memo that was taken as text has no clip to play', async () => {
 });
 
 test('of two who put words of one memo right at once, the second is told', async () => {
-  const other = await openNearestProject(folder);
+  const other = await openNearestProject(told.folder);
   const [first, second] = await Promise.allSettled([
     project.reword('m1', { span: place('self'), words: 'shelf' }),
     other.reword('m1', { span: place('1240'), words: '1250' }),

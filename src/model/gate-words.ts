@@ -1,4 +1,5 @@
 /** Whether words of something done, or of a task, are those of a gate: "foam laid" and "the foam's down". */
+import { remembered } from '../remembered.ts';
 import { actionsOf } from './actions.ts';
 import { wordsOf } from './names.ts';
 import { stemOf } from './stems.ts';
@@ -36,17 +37,8 @@ export interface GateWords {
   readonly plain: ReadonlySet<string>;
 }
 
-const known = new Map<string, GateWords>();
-
 /** Takes words apart once; the same words come back for every memo while a task is open. */
-export function gateWords(text: string): GateWords {
-  const before = known.get(text);
-  if (before) return before;
-  const taken = takeApart(text);
-  if (known.size > 20_000) known.clear();
-  known.set(text, taken);
-  return taken;
-}
+export const gateWords: (text: string) => GateWords = remembered(20_000, (text) => takeApart(text));
 
 function takeApart(text: string): GateWords {
   const plain = wordsOf(text);

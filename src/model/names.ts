@@ -1,4 +1,5 @@
 /** What makes two names one thing: the thing itself (the head), what tells it apart, and what tells nothing. */
+import { remembered } from '../remembered.ts';
 import { stemOf } from './stems.ts';
 
 /** Words of a name that do not tell one thing from another. "Old" does, when there is a new one. */
@@ -59,17 +60,8 @@ export interface NameShape {
   readonly stems: readonly string[];
 }
 
-const shapes = new Map<string, NameShape>();
-
 /** Takes a name apart. */
-export function shapeOf(name: string): NameShape {
-  const known = shapes.get(name);
-  if (known) return known;
-  const shape = takeApart(name);
-  if (shapes.size > 20_000) shapes.clear();
-  shapes.set(name, shape);
-  return shape;
-}
+export const shapeOf: (name: string) => NameShape = remembered(20_000, (name) => takeApart(name));
 
 /** "Brackets, as bent" and "brackets as they should be" are the brackets: how a thing is at the time tells no two apart. */
 const AS_IT_IS = /(?<=\S),?\s+as\s+.*$/u;

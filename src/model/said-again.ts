@@ -1,4 +1,5 @@
 /** Whether a task is only said again: the same things, the same way of doing, no number or rank that differs. */
+import { remembered } from '../remembered.ts';
 import { actionsOf } from './actions.ts';
 import { wordsOf } from './names.ts';
 import type { TaskRow } from './rows.ts';
@@ -11,23 +12,18 @@ interface Words {
   readonly ways: ReadonlySet<string>;
 }
 
-const known = new Map<string, Words>();
+const wordsOfTask = ({ gist, waitsFor }: TaskRow): Words =>
+  takenApart(waitsFor.reduce((left, wait) => left.replace(wait, ' '), gist));
 
-function wordsOfTask({ gist, waitsFor }: TaskRow): Words {
-  const text = waitsFor.reduce((left, wait) => left.replace(wait, ' '), gist);
-  const before = known.get(text);
-  if (before) return before;
+const takenApart = remembered(20_000, (text): Words => {
   const plain = wordsOf(text);
   const stems = [...new Set(plain.map(stemOf))].filter((stem) => !EMPTY.has(stem));
-  const taken = {
+  return {
     plain: new Set(plain),
     things: new Set(stems.filter((stem) => actionsOf(stem).size === 0)),
     ways: new Set(stems.flatMap((stem) => [...actionsOf(stem)])),
   };
-  if (known.size > 20_000) known.clear();
-  known.set(text, taken);
-  return taken;
-}
+});
 
 /** "The charger has to wait", "so the stove waits": a piece of work that is put off, without its verb. */
 const PUT_OFF =

@@ -1,5 +1,7 @@
 // The stemmer's file alone: the package's front door costs a second and pulls in database clients.
+
 import porter from 'natural/lib/natural/stemmers/porter_stemmer.js';
+import { remembered } from '../remembered.ts';
 
 /** Past forms and plurals that no suffix rule reaches, of verbs and things of the workshop. Base form first. */
 const IRREGULAR = `
@@ -126,8 +128,6 @@ for (const line of IRREGULAR.trim().split('\n')) {
 for (const noun of ['saw', 'lay', 'ground', 'wound', 'lead', 'bound', 'left', 'found']) BASE.delete(noun);
 BASE.set('found', 'find');
 
-const stems = new Map<string, string>();
-
 /** "Relaid" is "relay" as "laid" is "lay". */
 function againOf(word: string): string | undefined {
   const rest =
@@ -136,12 +136,7 @@ function againOf(word: string): string | undefined {
 }
 
 /** Returns the stem that a word shares with its other forms: "ordered" and "order", "rang" and "ring". */
-export function stemOf(word: string): string {
-  const known = stems.get(word);
-  if (known !== undefined) return known;
+export const stemOf: (word: string) => string = remembered(20_000, (word) => {
   const base = BASE.get(word) ?? againOf(word) ?? word;
-  const stem = /^[a-z]{3,}$/.test(base) ? porter.stem(base) : base;
-  if (stems.size > 20_000) stems.clear();
-  stems.set(word, stem);
-  return stem;
-}
+  return /^[a-z]{3,}$/.test(base) ? porter.stem(base) : base;
+});

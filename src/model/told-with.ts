@@ -1,5 +1,7 @@
 /** Finds figures of earlier memos by the words that they were told with, whatever name they go by. */
+
 import type { Dimension } from '../language/notes.ts';
+import { remembered } from '../remembered.ts';
 import type { Arriving } from './claims.ts';
 import { LIMIT_MARK } from './counterpart.ts';
 import { wordsOf } from './names.ts';
@@ -33,19 +35,13 @@ const AMOUNTS: ReadonlySet<string> = new Set(
 
 /** Texts whose telling stems are kept: a sentence is asked for with each of its figures, and with those behind it. */
 const MOST_KEPT = 2000;
-const kept = new Map<string, readonly string[]>();
 
 /** The stems of a text that tell one thing from another: no fillers, no numbers, no units. */
-function tellingOf(text: string): readonly string[] {
-  const known = kept.get(text);
-  if (known) return known;
+const tellingOf = remembered(MOST_KEPT, (text): readonly string[] => {
   const words = wordsOf(text).filter((word) => !/\d/.test(word));
   const isTelling = (stem: string) => stem.length > 1 && !EMPTY.has(stem) && !AMOUNTS.has(stem);
-  const telling = [...new Set(words.map(stemOf).filter(isTelling))];
-  if (kept.size >= MOST_KEPT) kept.clear();
-  kept.set(text, telling);
-  return telling;
-}
+  return [...new Set(words.map(stemOf).filter(isTelling))];
+});
 
 /** The words that a figure is told with, as a standing figure keeps them: those of its sentence, then of the one before. */
 export function toldWith(place: ToldPlace): string {

@@ -1,12 +1,10 @@
 /** The pictures in `docs/screen.md` are frames of the screen on a real project: read from talk, kept in a real store. */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { makeProject, openNearestProject } from '../../src/project.ts';
 import type { ProjectApi } from '../../src/project-api.ts';
 import { KEY_BYTES, openTerminal } from '../kit/fake-terminal.ts';
 import { screenOn } from '../kit/screen-on.tsx';
+import { toldProject } from '../kit/told-project.ts';
 
 const MONDAY = [
   'Monday in the mill. The stair opening is 820 wide, I measured it.',
@@ -22,25 +20,16 @@ const THURSDAY = [
 ].join(' ');
 const NOW = '2026-04-02T09:00:00Z';
 
-let folder: string;
 let project: ProjectApi;
+let remove = () => {};
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'hearwright-'));
-  await makeProject(folder, { name: 'Mill loft', region: 'GB' });
-  project = await openNearestProject(folder);
-  for (const [name, text, at] of [
-    ['monday.txt', MONDAY, '2026-03-09T18:00:00Z'],
-    ['thursday.txt', THURSDAY, '2026-03-12T18:00:00Z'],
-  ] as const) {
-    writeFileSync(join(folder, name), text);
-    const taken = await project.take(join(folder, name), { at });
-    expect(taken.ok).toBe(true);
-  }
+  ({ project, remove } = await toldProject(
+    { name: 'Mill loft', region: 'GB' },
+    { name: 'monday.txt', at: '2026-03-09T18:00:00Z', text: MONDAY },
+    { name: 'thursday.txt', at: '2026-03-12T18:00:00Z', text: THURSDAY },
+  ));
 }, 60_000);
-afterAll(() => {
-  project.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => remove());
 
 test.each([
   ['where was I', 42, ['i']],

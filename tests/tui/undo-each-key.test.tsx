@@ -1,12 +1,9 @@
 /** On a real project: whatever a key of the screen changes by hand, `u` takes back and `z` does again. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { makeProject, openNearestProject } from '../../src/project.ts';
 import type { ProjectApi } from '../../src/project-api.ts';
 import { KEY_BYTES, openTerminal } from '../kit/fake-terminal.ts';
 import { screenOn } from '../kit/screen-on.tsx';
+import { toldProject } from '../kit/told-project.ts';
 
 const MONDAY = [
   'The stair opening is 820 wide, I measured it. The locker is 18 mm thick.',
@@ -15,24 +12,16 @@ const MONDAY = [
 const THURSDAY = 'The stair opening is 280 wide. I have to hang the gate. The gutter bracket cracked.';
 const NOW = '2026-03-13T09:00:00Z';
 
-let folder: string;
 let project: ProjectApi;
+let remove = () => {};
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'hearwright-'));
-  await makeProject(folder, { name: 'Mill loft', region: 'GB' });
-  project = await openNearestProject(folder);
-  for (const [name, text, at] of [
-    ['monday.txt', MONDAY, '2026-03-09T18:00:00Z'],
-    ['thursday.txt', THURSDAY, '2026-03-12T18:00:00Z'],
-  ] as const) {
-    writeFileSync(join(folder, name), text);
-    expect((await project.take(join(folder, name), { at })).ok).toBe(true);
-  }
+  ({ project, remove } = await toldProject(
+    { name: 'Mill loft', region: 'GB' },
+    { name: 'monday.txt', at: '2026-03-09T18:00:00Z', text: MONDAY },
+    { name: 'thursday.txt', at: '2026-03-12T18:00:00Z', text: THURSDAY },
+  ));
 }, 60_000);
-afterAll(() => {
-  project.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => remove());
 
 /** All that the project says of itself. */
 const told = () =>

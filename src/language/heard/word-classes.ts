@@ -2,6 +2,7 @@
  * Classes of words, so that what stands beside a word can be told from words of its kind where the word itself was
  * seldom said.
  */
+import { remembered } from '../../remembered.ts';
 import {
   EVERYDAY_ADJECTIVES,
   EVERYDAY_ADVERBS,
@@ -37,18 +38,10 @@ const CLOSED: ReadonlySet<string> = new Set(
 );
 
 /** Classes that were asked for, so that a memo asks once for each of its words; emptied before it grows. */
-const asked = new Map<string, string>();
 const MOST_ASKED = 20_000;
 
 /** Class of a word as the counts know it; words that hold sentences together are a class each. */
-export function classOf(word: string): string {
-  const known = asked.get(word);
-  if (known !== undefined) return known;
-  const found = findClass(word);
-  if (asked.size >= MOST_ASKED) asked.clear();
-  asked.set(word, found);
-  return found;
-}
+export const classOf: (word: string) => string = remembered(MOST_ASKED, (word) => findClass(word));
 
 function findClass(word: string): string {
   if (word === NUMBER || word === STOP || CLOSED.has(word)) return word;
