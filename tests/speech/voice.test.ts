@@ -8,17 +8,18 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { delimiter, join, resolve } from 'node:path';
+import { delimiter, dirname, join, resolve } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { transcribe } from '../../src/speech/moonshine-engine.ts';
 import { silencing } from '../../src/speech/silencing.ts';
 import { cutOut, playClip } from '../../src/speech/voice/play-clip.ts';
 import { isInstalled, SPEAKERS } from '../../src/speech/voice/programs.ts';
 import { runSound } from '../../src/speech/voice/run-sound.ts';
-import { openVoice } from '../../src/speech/voice/voice.ts';
+import { openVoice, startBundledVoice } from '../../src/speech/voice/voice.ts';
 
 const TALK = resolve('tests/speech/fixtures/memo.flac');
 
@@ -186,3 +187,50 @@ test('nothing is left in the folder for passing files', async () => {
   const after = readdirSync(tmpdir()).filter((name) => name.startsWith('hearwright-voice-'));
   expect(after.filter((name) => !before.includes(name))).toEqual([]);
 }, 60_000);
+
+test('the voice speaks text upon text: no fast call into the system interface ends its process', {
+  timeout: 60_000,
+}, async () => {
+  const voice = startBundledVoice();
+  const before = voiceProcesses();
+  const processes = new Set<number>();
+  for (let number = 0; number < 40; number++) {
+    const file = await voice.speak(`The board number ${number} is six hundred and twenty millimetres wide.`);
+    expect(statSync(file ?? '').size).toBeGreaterThan(50_000);
+    for (const id of voiceProcesses()) if (!before.includes(id)) processes.add(id);
+  }
+  voice.stop();
+  expect(processes.size).toBe(existsSync('/proc/self') ? 1 : 0);
+});
+
+test('a voice whose process dies is started again, and its files go when it is stopped', {
+  timeout: 60_000,
+}, async ({ skip }) => {
+  if (!existsSync('/proc/self')) skip('processes are found through /proc');
+  const before = voiceProcesses();
+  const voice = startBundledVoice();
+  const first = await voice.speak('Seven hundred and forty two.');
+  for (const id of voiceProcesses()) if (!before.includes(id)) process.kill(id, 'SIGKILL');
+  const second = await voice.speak('Nine hundred and five.');
+  expect([first, second].map((file) => existsSync(file ?? ''))).toEqual([true, true]);
+  voice.stop();
+  await expect.poll(() => existsSync(dirname(first ?? ''))).toBe(false);
+});
+
+/** Those that this process has started. */
+function voiceProcesses(): readonly number[] {
+  if (!existsSync('/proc/self')) return [];
+  return readdirSync('/proc')
+    .filter((name) => /^\d+$/.test(name))
+    .filter((id) => {
+      try {
+        // Behind the name in brackets: the state, and the parent.
+        const [, parent] = (readFileSync(`/proc/${id}/stat`, 'utf8').split(') ')[1] ?? '').split(' ');
+        const isOurs = parent === String(process.pid);
+        return isOurs && readFileSync(`/proc/${id}/cmdline`, 'utf8').includes('voice-child');
+      } catch {
+        return false;
+      }
+    })
+    .map(Number);
+}

@@ -79,30 +79,56 @@ export function openVoice({ onSpeaking, onSilent, onLost }: VoiceListeners): Voi
   };
 }
 
-interface BundledVoice {
+/** Speaks into files; nothing sounds in the room. */
+export interface BundledVoice {
   /** The file that it was spoken into; nothing when it could not be. */
   speak(text: string): Promise<string | undefined>;
+  /** Ends it; its files go with it. */
   stop(): void;
 }
 
-function startBundledVoice(): BundledVoice {
+/** A process that dies over a text is started again, once for each text. */
+export function startBundledVoice(): BundledVoice {
   const folder = mkdtempSync(join(tmpdir(), 'hearwright-voice-'));
+  let running: VoiceProcess | undefined;
+  let isStopped = false;
+  let number = 0;
+  const answered = async (question: VoiceQuestion) => {
+    running ??= startVoiceProcess(folder);
+    const answer = await Promise.race([answerOf(running.child, question), running.gone]);
+    if (answer === undefined) running = undefined;
+    return answer;
+  };
+  return {
+    async speak(text) {
+      const question = { text, name: `${++number}.wav` };
+      const answer = (await answered(question)) ?? (isStopped ? undefined : await answered(question));
+      return answer && answer.failure === undefined ? join(folder, question.name) : undefined;
+    },
+    stop() {
+      isStopped = true;
+      const clear = () => rmSync(folder, { recursive: true, force: true });
+      if (!running) return clear();
+      void running.gone.then(clear);
+      running.child.kill('SIGKILL');
+    },
+  };
+}
+
+interface VoiceProcess {
+  readonly child: ChildProcess;
+  /** Resolves when it has ended, whatever for. */
+  readonly gone: Promise<undefined>;
+}
+
+function startVoiceProcess(folder: string): VoiceProcess {
   const { file, execArgv } = childModule();
   const child = fork(file, [folder], { execArgv, stdio: ['ignore', 'ignore', 'ignore', 'ipc'] });
   const gone = new Promise<undefined>((resolve) => {
     child.on('exit', () => resolve(undefined));
     child.on('error', () => resolve(undefined));
   });
-  void gone.then(() => rmSync(folder, { recursive: true, force: true }));
-  let number = 0;
-  return {
-    async speak(text) {
-      const name = `${++number}.wav`;
-      const answer = await Promise.race([answerOf(child, { text, name }), gone]);
-      return answer && answer.failure === undefined ? join(folder, name) : undefined;
-    },
-    stop: () => child.kill('SIGKILL'),
-  };
+  return { child, gone };
 }
 
 function answerOf(child: ChildProcess, question: VoiceQuestion): Promise<VoiceAnswer> {
