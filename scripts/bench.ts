@@ -50,6 +50,7 @@ const PARTS: readonly Part[] = [
   { name: 'model', about: 'The model and its store', args: ['0.1', '1'] },
   { name: 'pages', about: 'Pages', args: ['1'] },
   { name: 'screen', about: 'The screen', args: ['--keep', work, '1'] },
+  { name: 'live', about: 'Live at the bench', args: ['--keep', work, '1'] },
 ];
 
 function measure(part: Part): Measured {

@@ -13,6 +13,9 @@ export interface StandIn {
   readonly after?: 'silence' | 'gone';
 }
 
+/** The file in `folder` that holds when the program began to play, in milliseconds since 1970. */
+export const beganFile = (folder: string) => join(folder, 'bin', 'began');
+
 /** Writes the program into `folder` and gives back a PATH on which it is found first. */
 export function standInMicrophone(folder: string, { sound, pace = 1, after = 'silence' }: StandIn): string {
   const bin = join(folder, 'bin');
@@ -20,15 +23,25 @@ export function standInMicrophone(folder: string, { sound, pace = 1, after = 'si
   const raw = join(bin, 'sound.raw');
   writeFileSync(raw, new Uint8Array(sound.buffer, sound.byteOffset, sound.byteLength));
   const program = join(bin, 'arecord');
-  writeFileSync(program, programText(raw, pace, after));
+  writeFileSync(program, programText({ raw, began: beganFile(folder), pace, after }));
   chmodSync(program, 0o755);
   return [bin, process.env.PATH ?? ''].join(delimiter);
 }
 
 /** A tenth of a second a piece, as sound cards give it. */
-function programText(raw: string, pace: number, after: string): string {
+function programText({
+  raw,
+  began,
+  pace,
+  after,
+}: {
+  readonly raw: string;
+  readonly began: string;
+  readonly pace: number;
+  readonly after: string;
+}): string {
   return `#!${process.execPath}
-const { readFileSync } = require('node:fs');
+const { readFileSync, writeFileSync } = require('node:fs');
 if (process.argv.includes('-L')) {
   console.log('null\\n    Nothing\\nbench\\n    Bench microphone\\n    Stand-in');
   process.exit(0);
@@ -41,6 +54,7 @@ if (device && device !== '--device=bench') {
 const sound = readFileSync(${JSON.stringify(raw)});
 const PIECE = 3200;
 const began = performance.now();
+writeFileSync(${JSON.stringify(began)}, String(Date.now()));
 let at = 0;
 process.stdout.on('error', () => process.exit(1));
 const playing = setInterval(() => {

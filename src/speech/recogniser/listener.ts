@@ -71,6 +71,8 @@ export class Listener {
   static async load(setup: RecogniserSetup, loaded?: SoundRecogniser): Promise<Listener> {
     const { default: sherpa } = await import('sherpa-onnx-node');
     const recogniser = loaded ?? (await loadRecogniser(setup));
+    // At the bench somebody waits for the first words; a file is done no sooner for it.
+    if (setup.live) await recogniser.warmUp?.();
     const vad = new sherpa.Vad(
       {
         sileroVad: {

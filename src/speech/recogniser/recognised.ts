@@ -19,6 +19,8 @@ export interface Recognised {
 /** Hears pieces, one at a time. A piece that cannot be heard is an error with the reason. */
 export interface SoundRecogniser {
   recognise(samples: Float32Array): Promise<Recognised>;
+  /** Does once what the first piece would have to wait for; absent where there is nothing of the kind. */
+  warmUp?(): Promise<void>;
 }
 
 /** Only what is certain: white space, and control characters that no speech holds. Words and numbers stay. */

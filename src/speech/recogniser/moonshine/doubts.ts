@@ -59,6 +59,15 @@ export function doubtsIn(
   return [...doubts.values()].sort((a, b) => a.start - b.start || a.end - b.end);
 }
 
+/** Makes the tables that the first piece would wait for. */
+export function prepareDoubts(): void {
+  candidatesIn(
+    heardWords('The bench top is nine hundred millimetres high.'),
+    tradeBySound(),
+    new SoundIndex([]),
+  );
+}
+
 const rounded = (value: number) => Math.round(value * 100) / 100;
 
 /** Where a piece begins a word, by the place of its first letter, and after which place a piece ends. */

@@ -2,11 +2,15 @@
 import { readFileSync } from 'node:fs';
 import type { MoonshineSetup } from '../messages.ts';
 import { type SoundRecogniser, tidy } from '../recognised.ts';
+import { SAMPLE_RATE } from '../sample-rate.ts';
 import { loadSherpaRecogniser } from '../sherpa-recogniser.ts';
-import { doubtsIn } from './doubts.ts';
+import { doubtsIn, prepareDoubts } from './doubts.ts';
 import { MoonshineModel } from './moonshine-model.ts';
 import { OnnxRuntime } from './onnx-runtime.ts';
 import { WordPieces } from './word-pieces.ts';
+
+/** A sentence of talk is about this long. */
+const WARM_UP_SECONDS = 3;
 
 /**
  * Loads the model. Where the runtime library cannot be called directly, sherpa-onnx hears with the same files: the same
@@ -27,8 +31,12 @@ export async function loadMoonshine(setup: MoonshineSetup, threads: number): Pro
       model.hear(samples, ({ ids }, weighing) => {
         const written = ids.map((id) => pieces.textOf(id)).join('');
         const text = tidy(written);
-        const seconds = samples.length / 16_000;
+        const seconds = samples.length / SAMPLE_RATE;
         return { text, doubts: doubtsIn({ text, ids, seconds }, weighing, pieces, setup.words ?? []) };
       }),
+    async warmUp() {
+      prepareDoubts();
+      await model.hear(new Float32Array(WARM_UP_SECONDS * SAMPLE_RATE), () => {});
+    },
   };
 }
