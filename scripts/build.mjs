@@ -13,6 +13,7 @@ const external = [
   'better-sqlite3-node-api',
   'sherpa-onnx-node',
   'koffi',
+  '@picovoice/pvrecorder-node',
   'node-web-audio-api',
   'react-devtools-core',
 ];

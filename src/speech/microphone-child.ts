@@ -1,58 +1,66 @@
 /**
  * The bundled recorder's own process. `list` prints the devices as JSON; `record [NAME]` writes signed 16-bit, 16 kHz,
- * one channel to pipe 3 until it is ended or nobody reads: the library prints on standard output.
+ * one channel to pipe 3 until it is ended or nobody reads: the library may print on standard output.
  */
+import { once } from 'node:events';
 import { createWriteStream } from 'node:fs';
-import { AudioContext, mediaDevices } from 'node-web-audio-api';
+import { createRequire } from 'node:module';
+import type { PvRecorder as Recorder } from '@picovoice/pvrecorder-node';
 import { SAMPLE_RATE } from './recogniser/sample-rate.ts';
 
-/** Samples a piece: an eighth of a second. */
-const PIECE = 2048;
-const FULL_SCALE = 32_767;
+/** Samples a piece: a tenth of a second. */
+const PIECE = SAMPLE_RATE / 10;
+/** So many pieces wait in the library while this process is kept from running. */
+const WAITING = 100;
+const DEFAULT_DEVICE = -1;
+/** So many readings in a row without sound, and the device is gone. */
+const MOST_FAILED = 4;
 
-async function inputs(): Promise<readonly { readonly id: string; readonly name: string }[]> {
-  const all = await mediaDevices.enumerateDevices();
-  return all
-    .filter(({ kind }) => kind === 'audioinput')
-    .map(({ deviceId, label }) => ({ id: deviceId, name: label }));
+/** Loaded here, so that a system that it has no part for is told of like a missing microphone. */
+function library(): typeof Recorder {
+  const load = createRequire(import.meta.url);
+  return (load('@picovoice/pvrecorder-node') as { readonly PvRecorder: typeof Recorder }).PvRecorder;
+}
+
+/** By its place, as the library counts them. What a sound server gives of its own playing hears no room. */
+function inputs(recorder: typeof Recorder): readonly { readonly place: number; readonly name: string }[] {
+  return recorder
+    .getAvailableDevices()
+    .map((name, place) => ({ place, name }))
+    .filter(({ name }) => !name.startsWith('Monitor of '));
 }
 
 async function record(name: string | undefined): Promise<void> {
-  const known = await inputs();
+  const recorders = library();
+  const known = inputs(recorders);
   const device = name === undefined ? undefined : known.find((one) => one.name === name);
   if (known.length === 0) throw new Error('there is no device');
   if (name !== undefined && !device) throw new Error('no device has that name');
-  const stream = await mediaDevices.getUserMedia({
-    audio: device ? { deviceId: device.id } : true,
-  });
-  // Nothing is played: without a sink no loudspeaker is needed.
+  const recorder = new recorders(PIECE, device?.place ?? DEFAULT_DEVICE, WAITING);
   const out = createWriteStream('', { fd: 3 });
   // Whoever listened is gone.
   out.on('error', () => process.exit(0));
-  const context = new AudioContext({ sampleRate: SAMPLE_RATE, sinkId: { type: 'none' } });
-  const tap = context.createScriptProcessor(PIECE, 1, 1);
-  tap.onaudioprocess = ({ inputBuffer }) => {
-    out.write(asBytes(inputBuffer.getChannelData(0)));
-  };
-  context.createMediaStreamSource(stream).connect(tap);
-  tap.connect(context.destination);
+  recorder.start();
+  for (;;) {
+    const { buffer, byteOffset, byteLength } = await nextPiece(recorder);
+    if (!out.write(new Uint8Array(buffer, byteOffset, byteLength))) await once(out, 'drain');
+  }
 }
 
-function asBytes(samples: Float32Array): Buffer {
-  const bytes = Buffer.alloc(samples.length * 2);
-  samples.forEach((sample, place) => {
-    const held = Number.isFinite(sample) ? Math.min(1, Math.max(-1, sample)) : 0;
-    bytes.writeInt16LE(Math.round(held * FULL_SCALE), place * 2);
-  });
-  return bytes;
+/** The library gives up after a second without sound; a device that was asleep needs longer for its first. */
+async function nextPiece(recorder: Recorder): Promise<Int16Array> {
+  for (let failed = 0; failed < MOST_FAILED; failed++) {
+    const piece = await recorder.read().catch(() => undefined);
+    if (piece) return piece;
+  }
+  throw new Error('the device is gone');
 }
 
 try {
   const [what, name] = process.argv.slice(2);
   if (what === 'list') {
-    process.stdout.write(`\n${JSON.stringify((await inputs()).map((one) => ({ name: one.name })))}`, () =>
-      process.exit(0),
-    );
+    const names = inputs(library()).map((one) => ({ name: one.name }));
+    process.stdout.write(`\n${JSON.stringify(names)}`, () => process.exit(0));
   } else await record(name);
 } catch (error) {
   process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`, () => process.exit(1));

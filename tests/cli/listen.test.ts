@@ -268,10 +268,10 @@ test.skipIf(!canHear || !hasAlsa)(
     const [original = ''] = files(join(place.folder, '.hearwright', 'originals'));
     const bytes = readFileSync(join(place.folder, '.hearwright', 'originals', original)).subarray(654);
     expect(bytes.length).toBe(2 * 32_000);
-    // No place of it is silent; that it is the very tone cannot be told on a device that runs ahead of the clock.
+    // No place of it is silent; that it is the very tone cannot be told on a device that runs ahead of the clock: see sound-server.test.ts.
     for (let at = 0; at + 3200 <= bytes.length; at += 3200) {
       expect(bytes.subarray(at, at + 3200).some((byte) => byte !== 0)).toBe(true);
     }
-    expect(place.call(['listen', '--list'], { env }).out).toMatch(/^default +bundled recorder/m);
+    expect(place.call(['listen', '--list'], { env }).out).toMatch(/ bundled recorder$/m);
   },
 );
