@@ -252,7 +252,7 @@ export class ScreenHost {
     this.#playing = new AbortController();
     try {
       const played = await project.playClip(memoId, stretch, this.#playing.signal);
-      if (!played.ok) emit({ kind: 'refused', lines: problemLines(played.problem) });
+      emit(played.ok ? { kind: 'played' } : { kind: 'refused', lines: problemLines(played.problem) });
     } catch (error) {
       emit({ kind: 'refused', lines: troubleLines(error) });
     }

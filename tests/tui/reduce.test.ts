@@ -574,3 +574,25 @@ test.each([
   const state = openingState({ ...data, findings: [finding] });
   expect(settleWords(state)).toMatchObject({ 'old-holds': first, 'new-holds': second });
 });
+
+test('p plays where the marked note was said, and says so until it has sounded', () => {
+  const [note] = MEMO.notes.figures;
+  const spoken = {
+    ...MEMO,
+    notes: { ...MEMO.notes, figures: [{ ...note, startSeconds: 62.4, endSeconds: 65 }] },
+  };
+  const heard = { ...opened, view: 'heard', memo: spoken as MemoView } as const;
+  const step = after(heard, typed('p'));
+  expect(step.effects).toEqual([{ do: 'play', memoId: 'm1', stretch: { from: 62.4, to: 65 } }]);
+  expect(step.state.message?.lines).toEqual(['playing 01:02 to 01:05: p ends it']);
+  expect(reduce(step.state, { kind: 'played' }).state.message).toBeUndefined();
+  const said = { ...step.state, message: { tone: 'good', lines: ['agreed with'] } } as const;
+  expect(reduce(said, { kind: 'played' }).state.message?.lines).toEqual(['agreed with']);
+  // The microphone would hear it.
+  const recording = after(
+    { ...heard, bench: reduce(opened, { kind: 'key', key: typed('r') }).state.bench },
+    typed('p'),
+  );
+  expect(recording.effects).toEqual([]);
+  expect(recording.state.message?.lines).toEqual(['the microphone would hear it: stop the recording first']);
+});

@@ -5,7 +5,7 @@ import { type Intent, intentOf } from '../keys.ts';
 import { benchOver, record, turnReadBack, withBench } from './bench-steps.ts';
 import { figureLines } from './figure-lines.ts';
 import { foundFigures, isSamePlace, placeOfFigure } from './figure-rows.ts';
-import { acceptSure, judge, play, takeOther, turnMemo, turnUnsure } from './review-steps.ts';
+import { acceptSure, judge, play, played, takeOther, turnMemo, turnUnsure } from './review-steps.ts';
 import { listLength, shownNotes } from './rows.ts';
 import { ruleLines } from './rule-lines.ts';
 import type { Effect, KeyPress, ScreenEvent, ScreenState, Step, Typing, View } from './screen-state.ts';
@@ -72,6 +72,8 @@ function next(state: ScreenState, event: ScreenEvent): Step {
       return stay({ ...state, message: { tone: 'good', lines: event.lines } });
     case 'refused':
       return stay({ ...state, message: { tone: 'bad', lines: event.lines } });
+    case 'played':
+      return stay(played(state));
     case 'book':
       return stay(clamp({ ...state, book: event.book }));
     case 'figure':

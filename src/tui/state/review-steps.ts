@@ -2,8 +2,9 @@
 import { subjectOf } from '../../reports/finding-text.ts';
 import { otherReadings, sureNotes } from '../../reports/note-doubts.ts';
 import { quantityText } from '../../reports/quantity-text.ts';
-import { counted } from '../../reports/source-text.ts';
+import { clipTime, counted } from '../../reports/source-text.ts';
 import { oneLine } from '../../reports/words.ts';
+import { isRunning } from './bench.ts';
 import { chosenNote, noteLines, shownNotes } from './rows.ts';
 import type { ScreenState, Step } from './screen-state.ts';
 
@@ -67,10 +68,24 @@ export function play(state: ScreenState): Step {
       ...state,
       message: { tone: 'bad', lines: ['this memo was taken as text: nothing can be played'] },
     });
+  if (isRunning(state.bench))
+    return stay({
+      ...state,
+      message: { tone: 'bad', lines: ['the microphone would hear it: stop the recording first'] },
+    });
   return {
-    state: { ...state, message: undefined },
+    state: {
+      ...state,
+      message: { tone: 'good', lines: [`${PLAYING} ${clipTime(from)} to ${clipTime(to)}: p ends it`] },
+    },
     effects: [{ do: 'play', memoId: memo.id, stretch: { from, to } }],
   };
+}
+const PLAYING = 'playing';
+
+/** The clip is over: that it plays is said no longer. */
+export function played(state: ScreenState): ScreenState {
+  return state.message?.lines[0]?.startsWith(PLAYING) ? { ...state, message: undefined } : state;
 }
 
 /** All notes, or the unsure ones alone. */

@@ -203,6 +203,8 @@ export type ScreenEvent =
   | { readonly kind: 'found'; readonly file: string }
   | { readonly kind: 'settled'; readonly lines: readonly string[] }
   | { readonly kind: 'refused'; readonly lines: readonly string[] }
+  /** A clip has sounded, or was ended. */
+  | { readonly kind: 'played' }
   | { readonly kind: 'book'; readonly book: FigureBook }
   | {
       readonly kind: 'figure';
