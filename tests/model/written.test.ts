@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest';
-import { readWrittenFigure, readWrittenLimit } from '../../src/model/written.ts';
+import {
+  readWrittenFigure,
+  readWrittenLimit,
+  readWrittenMeasure,
+  readWrittenReading,
+} from '../../src/model/written.ts';
 
 test.each([
   ['gap height between 3 mm and 5 mm', { bound: 'between', quantity: { value: 3, unit: 'mm' }, high: 5 }],
@@ -33,3 +38,46 @@ test.each([
 ])('"%s" sets a figure or a formula', (line, value) => {
   expect(readWrittenFigure(line)).toMatchObject({ ok: true, value });
 });
+
+test.each([
+  ['915 mm', { quantity: { value: 915, unit: 'mm' } }],
+  ['915 mm ± 2 mm', { quantity: { value: 915, unit: 'mm' }, plusMinus: { value: 2, unit: 'mm' } }],
+  ['915 mm +/- 2', { quantity: { value: 915, unit: 'mm' }, plusMinus: { value: 2, unit: 'mm' } }],
+  ['915 mm +- 0.1 in', { quantity: { value: 915, unit: 'mm' }, plusMinus: { value: 0.1, unit: 'in' } }],
+  [
+    '36 in plus or minus 1/8 in',
+    { quantity: { value: 36, unit: 'in' }, plusMinus: { value: 0.125, unit: 'in' } },
+  ],
+  [
+    '36 in give or take 1/8 in',
+    { quantity: { value: 36, unit: 'in' }, plusMinus: { value: 0.125, unit: 'in' } },
+  ],
+])('"%s" is a measure', (text, value) => {
+  expect(readWrittenMeasure(text)).toEqual({ ok: true, value });
+});
+
+test.each([
+  ['915 mm ± 2 mm ± 3 mm', '"915 mm ± 2 mm ± 3 mm" has more than one tolerance'],
+  ['915 mm ± 2 kg', 'mm and kg do not compare'],
+  ['915 mm ± 0 mm', 'a tolerance has to be more than nothing'],
+  ['915 mm ± some', '"some" is no unit that is known'],
+  ['tall ± 2 mm', '"tall" is no unit that is known'],
+  [`${'9'.repeat(80)} furlongs`, `"${'9'.repeat(60)}…" is no quantity: `],
+])('"%s" is none: %s', (text, why) => {
+  expect(readWrittenMeasure(text)).toMatchObject({ ok: false, why: expect.stringContaining(why) });
+});
+
+test.each([
+  ['workshop at least 15 degC', { value: 15, unit: 'degC', bound: 'at-least' }],
+  ['workshop >= 15 degC', { value: 15, unit: 'degC', bound: 'at-least' }],
+  ['oak moisture no more than 12 %', { value: 12, unit: '%', bound: 'at-most' }],
+])('"%s" is what a reading must reach', (text, value) => {
+  expect(readWrittenReading(text)).toEqual({ ok: true, value });
+});
+
+test.each(['workshop between 10 degC and 15 degC', 'workshop 15 degC', 'at least', 'workshop at least warm'])(
+  '"%s" is nothing that a reading must reach',
+  (text) => {
+    expect(readWrittenReading(text).ok).toBe(false);
+  },
+);
