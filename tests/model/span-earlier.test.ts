@@ -38,7 +38,7 @@ test('snags are those told in the span, with what put them right later', () => {
   const { rows } = story().project;
   const first = spanView(rows, '2026-02-01', '2026-02-01').problems;
   expect(first?.map(({ gist, status }) => [gist, status])).toEqual([
-    [expect.stringMatching(/door/i), 'fixed'],
+    [expect.stringMatching(/door/i), 'solved'],
   ]);
   expect(spanView(rows, '2026-02-02', '2026-02-05').problems).toEqual([]);
 });
