@@ -15,7 +15,15 @@ export function isForgiven(scene: Scene, clause: number): boolean {
   return next !== undefined && /^(?:but|though)\b/.test(next.opener) && matches(NO_MATTER, next);
 }
 
-/** "The tap's stopped dripping", "it no longer rattles": a fault that is over. */
-const FAULT_ENDED =
-  / (?:stopped|quit|ceased)\/\w* (?:leak|drip|weep|seep|rattl|squeak|squeal|vibrat|smok|bind|stick|rubb|tripp|flicker|wobbl|spitt|knock|whin|overheat|pull|jump|slipp|rock|sagg|foul|jamm|catch|hunt|surg|crack|peel|creak|groan)\w*ing\/| no\/\w* (?:longer|more)\/\w* (?:\w+\/\w* )?(?:leak|drip|weep|seep|rattl|squeak|squeal|vibrat|smok|bind|stick|rub|trip|flicker|wobbl|knock|whin|overheat|slip|rock|sag|foul|jam|creak|play|noise)\w*\//;
+/** What only a fault does. A latch that does not catch any more, or a motor that does not pull, has one. */
+const FAULTY =
+  '(?:leak|drip|weep|seep|rattl|squeak|squeal|vibrat|smok|bind|stick|rub|trip|flicker|wobbl|knock|whin|overheat|slip|rock|sag|foul|jam|creak|groan)';
+/** "The tap's stopped dripping", "it no longer rattles", "the door does not stick any more": a fault that is over. */
+const FAULT_ENDED = new RegExp(
+  [
+    ` (?:stopped|quit|ceased)/\\w* (?:${FAULTY}|spitt|pull|jump|catch|hunt|surg|crack|peel)\\w*ing/`,
+    ` no/\\w* (?:longer|more)/\\w* (?:\\w+/\\w* )?(?:${FAULTY}|play|noise)\\w*/`,
+    ` not/\\w* (?:\\w+/\\w* )?${FAULTY}\\w*/\\w* (?:any/\\w* more|anymore|since|at/\\w* all)/`,
+  ].join('|'),
+);
 export const isFaultOver = (said: Said): boolean => FAULT_ENDED.test(said.code);
