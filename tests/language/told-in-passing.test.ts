@@ -153,3 +153,26 @@ test.each([
 ])('"%s" is so many deliveries', (said, expected) => {
   expect(notesOf(said).arrivals.map((each) => [each.item, each.expected])).toEqual(expected);
 });
+
+test.each([
+  ["Don't let me forget to seal that lid before it rains.", 'Seal that lid'],
+  ['Remind me to ring the yard.', 'Ring the yard'],
+])('"%s" is the job alone, and waits for nothing', (said, gist) => {
+  expect(notesOf(said).tasks).toMatchObject([{ gist, waitsFor: [] }]);
+});
+
+test.each([
+  ['Ordered the mattress Saturday to nineteen hundred by twelve twenty.', 'mattress'],
+  ['Ordered the glass on Monday to 600 by 400.', 'glass'],
+  ['Ordered the glass to 600 by 400.', 'glass'],
+])('"%s" brings goods without their day and size', (said, item) => {
+  expect(notesOf(said).arrivals).toMatchObject([{ item }]);
+});
+
+test.each([
+  ["I'm packing it up with a ring of twelve mil ply.", 'ring ply'],
+  ['I made a box of eighteen mil ply.', 'box ply'],
+  ['The lid is a piece of nine mil ply.', 'lid ply'],
+])('"%s" tells how thick the stuff of that thing is', (said, item) => {
+  expect(notesOf(said).figures).toMatchObject([{ item, attribute: 'thickness' }]);
+});

@@ -167,6 +167,8 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
     }
     return undefined;
   }
+  // "Don't let me forget to seal that before it rains": it is to be done before, and waits for nothing.
+  if (/ forget\//.test(main.code)) return undefined;
   // "There's no point carrying on till that's out": no work is told.
   if (NO_USE.test(main.code)) return undefined;
   if (ANY_SIZE.test(main.code) || SEEING.test(main.code) || / (?:until|was|were|had|did)\//.test(main.code))

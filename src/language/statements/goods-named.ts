@@ -85,11 +85,13 @@ const withoutTail = (words: string): string =>
     .replace(/(?<=\S)\s+(?:needs?|wants?|has|have|got|ought|should|must)(?: to)?$/i, '')
     .replace(/(?<=\S)\s+(?:booked|ordered|promised|lined up)$/i, '')
     .replace(/(?<=\S)\s+(?:for|on|by|at|to|of|with|in)$/i, '')
-    // "The crack kit Friday": the day is when, not what.
+    // "The crack kit Friday", "the mattress Saturday to nineteen hundred": the day is when, not what.
     .replace(
-      /(?<=\S)\s+(?:(?:on|last|this)\s+)?(?:(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day|yesterday|today)$/i,
+      /(?<=\S)\s+(?:(?:on|last|this)\s+)?(?:(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day|yesterday|today)\b.*$/i,
       '',
     )
+    // "The glass to 600 by 400": how large.
+    .replace(/(?<=\S)\s+(?:to|at)\s+[\w .,-]{1,40}?\bby\b.*$/i, '')
     // Where they come from is no part of the goods.
     .replace(/(?<=\S)\s+from\s+(?:the|a|an|my|our|that|[A-Z])\b.*$/, '')
     .trim();

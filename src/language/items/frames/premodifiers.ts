@@ -145,6 +145,7 @@ export const premodifier: Frame = {
     ['there is [20] clearance over the hatch', 'hatch'],
     ['with [1 in] of foam board, [0.5 in] ply and the lino', 'foam board, ply'],
     ['the ceiling is foam plus [0.25 in] cedar', 'cedar'],
+    ['it sits on a ring of [12] ply', 'ring ply'],
   ],
   leaves: ['the deck is [20 ft] long', 'the drain is [18 in] off the wall'],
   read: (site) => {
@@ -165,6 +166,8 @@ export const premodifier: Frame = {
     if (isStuff(phrase) || (SHAPES.has(head) && phrase.bare)) {
       // Each layer of a build-up is of its own stuff, and of no other layer.
       if (isOneOfLayers(site, phrase)) return claim(own, { isNamed: true, isSettled: true });
+      const made = madeOf(site, phrase);
+      if (made && own) return claim(joinNames(made, own), sizeOfStuff(site, phrase));
       const owner =
         ownerOfStuff(site, phrase) ??
         (phrase.bare && tagAt(parse, at - 1) === 'comma' ? ownerBeforeComma(site, at) : undefined);
@@ -183,6 +186,21 @@ export const premodifier: Frame = {
     });
   },
 };
+
+/** So much of a stuff, and no thing that is made of it. */
+const PART =
+  /^(?:sheet|bit|piece|length|offcut|scrap|couple|pair|lot|load|stack|layer|pack|roll|pile|run|metre|foot|board|skin|coat|amount|rest|kind|sort|inch)$/;
+
+/** "A ring of 12 ply", "a frame of 40 tube": what is made of the stuff. Other things of that stuff have sizes of their own. */
+function madeOf(site: Site, stuff: Phrase): Name | undefined {
+  const { parse, at } = site;
+  if (!isStuff(stuff) || wordAt(parse, at - 1) !== 'of') return undefined;
+  const made = phraseAt(parse, at - 2);
+  if (!made || made.last !== at - 2 || made.pronoun || isSpeaker(made) || isNoThing(made.kinds))
+    return undefined;
+  const head = singular(made.head);
+  return PART.test(head) || MEASURE_ATTRIBUTE[head] ? undefined : made.name;
+}
 
 /** "A thirty mil strip", "the two hundred deep bearer": article, figure and thing are one phrase. */
 const opensPhrase = ({ parse, at }: Site): boolean => /^(?:a|an|the|another)$/.test(wordAt(parse, at - 1));
