@@ -23,13 +23,15 @@ import type {
   TableName,
   TaskRow,
 } from './rows.ts';
-import { keyOf } from './rows.ts';
+import { keyIn, keyOf } from './rows.ts';
 
 /** A model with changes that are not put yet: reads see them, the model underneath does not. */
 export class Draft implements ModelReader {
   readonly #base: ModelReader;
   readonly #put = new Map<TableName, Map<string, ModelRows[TableName]>>();
   readonly #changes: ModelChange[] = [];
+  /** Things whose claims or standing figures were put: those of any other thing are read straight from underneath. */
+  readonly #touched = { claims: new Set<string>(), standing: new Set<string>() };
 
   constructor(base: ModelReader) {
     this.#base = base;
@@ -48,6 +50,9 @@ export class Draft implements ModelReader {
       this.#put.set(change.table, rows);
     }
     rows.set(keyOf(change), change.row);
+    // A claim or a figure never passes to another thing, so the thing underneath is the same one.
+    if (change.table === 'claims' || change.table === 'standing')
+      this.#touched[change.table].add(change.row.itemId);
   }
 
   nameRule(key: string): NameRow | undefined {
@@ -77,13 +82,17 @@ export class Draft implements ModelReader {
     return this.#one('claims', id) ?? this.#base.claim(id);
   }
   claimsOf(itemId: string): readonly ClaimRow[] {
-    return this.#many('claims', this.#base.claimsOf(itemId), (claim) => claim.itemId === itemId);
+    const base = this.#base.claimsOf(itemId);
+    if (!this.#touched.claims.has(itemId)) return base;
+    return this.#many('claims', base, (claim) => claim.itemId === itemId);
   }
   standing(slot: Slot): StandingRow | undefined {
     return this.#one('standing', slot) ?? this.#base.standing(slot);
   }
   standingOf(itemId: string): readonly StandingRow[] {
-    return this.#many('standing', this.#base.standingOf(itemId), (row) => row.itemId === itemId);
+    const base = this.#base.standingOf(itemId);
+    if (!this.#touched.standing.has(itemId)) return base;
+    return this.#many('standing', base, (row) => row.itemId === itemId);
   }
   standingIn(dimension: Dimension): readonly StandingRow[] {
     return this.#many('standing', this.#base.standingIn(dimension), (row) => row.dimension === dimension);
@@ -189,16 +198,23 @@ export class Draft implements ModelReader {
   ): readonly ModelRows[T][] {
     const put = this.#put.get(table) as ReadonlyMap<string, ModelRows[T]> | undefined;
     if (!put) return base;
+    const keyOfRow = keyIn(table);
     const found: ModelRows[T][] = [];
-    const seen = new Set<string>();
+    // Mostly nothing that is underneath was changed, and then no added row can be one of those.
+    let seen: Set<string> | undefined;
     for (const row of base) {
-      const id = keyOf({ table, row } as ModelChange);
+      const id = keyOfRow(row);
       const changed = put.get(id);
-      if (changed) seen.add(id);
+      if (!changed) {
+        found.push(row);
+        continue;
+      }
+      seen ??= new Set();
+      seen.add(id);
       // What is underneath answered already: only changed and added rows are tested.
-      if (!changed || answers(changed)) found.push(changed ?? row);
+      if (answers(changed)) found.push(changed);
     }
-    for (const [id, row] of put) if (!seen.has(id) && answers(row)) found.push(row);
+    for (const [id, row] of put) if (!seen?.has(id) && answers(row)) found.push(row);
     return found;
   }
 }

@@ -103,14 +103,27 @@ export class ItemIndex {
     const found: number[] = [];
     for (const word of new Set(words))
       for (const numbers of this.#holdersOf(word)) this.#count(numbers, found);
-    // Of thousands that share one word few are in the running: those that share less are not even put in order.
-    const best: number[] = [];
-    for (let count = mostOf(found, this.#counts); count > 0 && best.length < limit; count--) {
-      const equals = found.filter((number) => this.#counts[number] === count).sort((a, b) => b - a);
-      best.push(...equals.slice(0, limit - best.length));
-    }
+    const best = this.#mostShared(found, limit);
     this.#forgetCounts(found);
     return this.#inOrder(best);
+  }
+
+  /** Of the items counted, those with most words. Of thousands that share one word, most are passed over at a glance. */
+  #mostShared(numbers: readonly number[], limit: number): number[] {
+    const counts = this.#counts;
+    const best: number[] = [];
+    let least = 0;
+    for (const number of numbers) {
+      const count = counts[number] as number;
+      if (count < least) continue;
+      let at = best.length;
+      while (at > 0 && isBehind(best[at - 1] as number, count, number, counts)) at--;
+      if (at >= limit) continue;
+      best.splice(at, 0, number);
+      if (best.length > limit) best.pop();
+      if (best.length === limit) least = counts[best[limit - 1] as number] as number;
+    }
+    return best;
   }
 
   /** Counts items up; those that were not counted before are put into `met`. */
@@ -154,9 +167,13 @@ export class ItemIndex {
   }
 
   #inOrder(numbers: number[]): readonly ItemRow[] {
-    return numbers
-      .sort((a, b) => a - b)
-      .flatMap((number) => this.#rows[number] ?? this.row(`i${number}`) ?? []);
+    if (numbers.length > 1) numbers.sort((a, b) => a - b);
+    const rows: ItemRow[] = [];
+    for (const number of numbers) {
+      const row = this.#rows[number] ?? this.row(`i${number}`);
+      if (row) rows.push(row);
+    }
+    return rows;
   }
 }
 
@@ -169,8 +186,8 @@ function drop(numbers: number[], number: number): void {
   if (at >= 0) numbers.splice(at, 1);
 }
 
-function mostOf(numbers: readonly number[], counts: Uint16Array): number {
-  let most = 0;
-  for (const number of numbers) most = Math.max(most, counts[number] ?? 0);
-  return most;
+/** Whether an item comes behind one of this many shared words: it shares fewer, or as many and is the earlier one. */
+function isBehind(known: number, count: number, number: number, counts: Uint16Array): boolean {
+  const own = counts[known] as number;
+  return own < count || (own === count && known < number);
 }

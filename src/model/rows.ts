@@ -374,9 +374,16 @@ export type ModelChange = {
 }[TableName];
 
 /** A row's key in its table. */
-export function keyOf(change: ModelChange): string {
-  return change.table === 'standing' || change.table === 'formulas' ? change.row.slot : change.row.id;
+export function keyOf({ table, row }: ModelChange): string {
+  return keyIn(table)(row);
 }
+
+/** How the rows of a table are told apart. */
+export function keyIn(table: TableName): (row: ModelRows[TableName]) => string {
+  return table === 'standing' || table === 'formulas' ? slotKey : idKey;
+}
+const slotKey = (row: ModelRows[TableName]): string => (row as StandingRow | FormulaRow).slot;
+const idKey = (row: ModelRows[TableName]): string => (row as { readonly id: string }).id;
 
 /** What the pure core may ask while it reconciles one memo. Every answer is in order of first writing. */
 export interface ModelReader {
