@@ -63,9 +63,10 @@ export function describe(gist: string, quote: string, around: string): Described
     }
   };
   put(around, AROUND);
-  put(quote, QUOTE);
+  if (quote !== gist) put(quote, QUOTE);
   put(gist, GIST);
-  const uses = [...usesOf(gist), ...usesOf(quote)];
+  const ofGist = usesOf(gist);
+  const uses = [...ofGist, ...(quote === gist ? ofGist : usesOf(quote))];
   const actions = new Set(uses.flatMap(({ ways, isThing }) => (isThing ? ways.filter(isCoat) : ways)));
   const telling = uses.filter(({ stem }) => !EMPTY.has(stem) && !isNumber(stem));
   const named = new Set(
@@ -82,7 +83,7 @@ export function describe(gist: string, quote: string, around: string): Described
     actions,
     named,
     things: new Set(things),
-    telling: tellers(gist),
+    telling: tellers(gist, ofGist),
     goes: whereTo(gist),
   };
 }
@@ -107,9 +108,8 @@ function whereTo(gist: string): string | undefined {
 }
 
 /** "The sink hole": of two names side by side the first only tells which one; "the stairs sit", "the vent came off" tell none. */
-function tellers(gist: string): ReadonlySet<string> {
+function tellers(gist: string, uses: readonly Use[]): ReadonlySet<string> {
   const words = wordsOf(gist);
-  const uses = usesOf(gist);
   const isName = (at: number) => {
     const use = uses[at];
     return use !== undefined && (use.ways.length === 0 || use.isThing) && !EMPTY.has(use.stem);

@@ -156,7 +156,7 @@ const sameNumber: Test = (was, now) => {
 };
 
 /** Ratios that a wrong unit or a lost decimal point gives. */
-const FACTORS: readonly (readonly [
+const RATIOS: readonly (readonly [
   factor: number,
   words: string,
   kind: Likeness['kind'],
@@ -179,34 +179,44 @@ const FACTORS: readonly (readonly [
   [14.5038, 'a factor of 14.5: bar for pounds per square inch', 'unit', 0.6, 'pressure'],
 ];
 const FACTOR_SLACK = 0.003;
+/** The same by name: every pair of figures goes through them. */
+const FACTORS = RATIOS.map(([value, words, kind, weight, of]) => ({
+  value,
+  of,
+  likeness: { kind, words, weight } satisfies Likeness,
+}));
 const [LEAST_FACTOR, MOST_FACTOR] = [1.3, 1100];
 
 const factor: Test = (_was, _now, { kind, ratio }) => {
   if (ratio === undefined || ratio <= 0) return undefined;
   const size = ratio > 1 ? ratio : 1 / ratio;
   if (size < LEAST_FACTOR || size > MOST_FACTOR) return undefined;
-  const found = FACTORS.find(
-    ([value, , , , of]) => Math.abs(size / value - 1) < FACTOR_SLACK && (of === undefined || of === kind),
-  );
-  return found && { kind: found[2], words: found[1], weight: found[3] };
+  for (const { value, of, likeness } of FACTORS)
+    if (Math.abs(size / value - 1) < FACTOR_SLACK && (of === undefined || of === kind)) return likeness;
+  return undefined;
 };
 
 const MARKS = [
-  [25.4, 'an inch'],
-  [10, '10 mm'],
-  [100, '100 mm'],
-] as const;
+  { mm: 25.4, words: 'an inch' },
+  { mm: 10, words: '10 mm' },
+  { mm: 100, words: '100 mm' },
+];
 
 /** Exactly an inch, ten or a hundred millimetres off: a tape read at the wrong mark, or burnt an inch and forgot. */
 const wrongMark: Test = (_was, _now, { kind, was, now }) => {
   if (kind !== 'length') return undefined;
   const mm = Math.abs(now - was) * 1000;
   const size = Math.max(Math.abs(was), Math.abs(now)) * 1000;
-  const mark = MARKS.find(([step]) => Math.abs(mm - step) < 0.01 && size > step * 4);
-  // Said of measurements alone; a size chosen anew is often a round step away.
-  return (
-    mark && { kind: 'tape', words: `exactly ${mark[1]} apart: a tape read at the wrong mark`, weight: 0.25 }
-  );
+  for (const mark of MARKS) {
+    if (Math.abs(mm - mark.mm) >= 0.01 || size <= mark.mm * 4) continue;
+    // Said of measurements alone; a size chosen anew is often a round step away.
+    return {
+      kind: 'tape',
+      words: `exactly ${mark.words} apart: a tape read at the wrong mark`,
+      weight: 0.25,
+    };
+  }
+  return undefined;
 };
 
 const TESTS: readonly Test[] = [
@@ -230,7 +240,4 @@ function scales(a: number, b: number): readonly number[] {
   return found;
 }
 
-const digitsOf = (value: number) =>
-  String(Math.abs(value))
-    .replace('.', '')
-    .replace(/0+$/, (zeros) => zeros);
+const digitsOf = (value: number): string => String(Math.abs(value)).replace('.', '');

@@ -1,4 +1,5 @@
 /** Deeds that only look: measuring, weighing and trying a thing ends no other work on it. */
+import { remembered } from '../remembered.ts';
 import { thingsToMeasure } from './measured-tasks.ts';
 
 /** The verb that a deed begins with, where it is one of looking. */
@@ -8,6 +9,9 @@ const MEASURED = /^(?:measured|taped|weighed|gauged|surveyed)$/i;
 /** Work that is done by looking, or by what was found out. */
 const DONE_BY_LOOKING: ReadonlySet<string> = new Set(['measure', 'test', 'think', 'ask', 'show']);
 const LOOKING = /\b(?:look|see|find out|go over|make sure|service|read)\b/i;
+
+/** The verb of looking that a deed begins with, else nothing; the deed is held against one open task after another. */
+const lookingVerb = remembered(1000, (gist) => LOOKED.exec(gist)?.groups?.verb ?? '');
 
 interface Work {
   readonly gist: string;
@@ -19,8 +23,8 @@ interface Work {
  * nor "measure the side hatch coaming".
  */
 export function leavesOpen(deed: { readonly gist: string }, task: Work): boolean {
-  const verb = LOOKED.exec(deed.gist)?.groups?.verb;
-  if (verb === undefined || LOOKING.test(task.gist)) return false;
+  const verb = lookingVerb(deed.gist);
+  if (verb === '' || LOOKING.test(task.gist)) return false;
   const isByLooking = [...task.actions].some((way) => DONE_BY_LOOKING.has(way));
   if (!MEASURED.test(verb)) return !isByLooking && task.actions.size > 0;
   if (!isByLooking) return true;

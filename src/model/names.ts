@@ -36,12 +36,15 @@ const OPPOSED = new Set(
     .map(stemOf),
 );
 
+/** Texts whose words are kept: a name, a sentence or a task is taken apart for one question after another. */
+const MOST_TEXTS = 4000;
+
 /** Splits words: letters, digits and marks inside them; a possessive's `'s` goes. */
-export function wordsOf(text: string): readonly string[] {
-  return (text.toLowerCase().match(/[\p{L}\p{N}]+(?:['’.][\p{L}\p{N}]+)*/gu) ?? [])
+export const wordsOf: (text: string) => readonly string[] = remembered(MOST_TEXTS, (text) =>
+  (text.toLowerCase().match(/[\p{L}\p{N}]+(?:['’.][\p{L}\p{N}]+)*/gu) ?? [])
     .map((word) => word.replace(/['’](?:s|re|ll|d|ve|m)$/, ''))
-    .filter((word) => word !== '');
-}
+    .filter((word) => word !== ''),
+);
 
 /** Stems that make a name's identity, sorted, each once. A name of nothing but filler keeps its words. */
 export function nameStems(name: string): readonly string[] {

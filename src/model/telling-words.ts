@@ -29,9 +29,17 @@ const RIVALS: readonly (readonly string[])[] = [
   ['hot', 'cold'],
 ];
 
+/** The row or pair that a word is one of. */
+const RIVALS_OF = new Map(RIVALS.flatMap((group) => group.map((word) => [word, group] as const)));
+
 /** Whether two sets of words name different ones of a row or a pair: first and second, left and right. */
 export function areRivalWords(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
-  return RIVALS.some((group) => areRivals(group, a, b));
+  // Most texts hold no such word at all.
+  for (const word of a) {
+    const group = RIVALS_OF.get(word);
+    if (group && areRivals(group, a, b)) return true;
+  }
+  return false;
 }
 
 function areRivals(group: readonly string[], a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {

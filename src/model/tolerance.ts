@@ -32,11 +32,11 @@ export function toleranceBetween(
   project: Readonly<Record<string, Quantity>>,
   region?: string,
 ): Tolerance {
-  const said = [newer, older]
-    .map((claim) => saidTolerance(claim, newer.unit, region))
-    .filter((value) => value !== undefined)
-    .filter((value) => value > 0);
-  if (said.length > 0) return { value: Math.max(...said), unit: newer.unit, from: 'said' };
+  const said = Math.max(
+    saidTolerance(newer, newer.unit, region) ?? 0,
+    saidTolerance(older, newer.unit, region) ?? 0,
+  );
+  if (said > 0) return { value: said, unit: newer.unit, from: 'said' };
   const set = project[newer.dimension];
   const own = set && spanIn(set, newer.unit, region);
   if (own !== undefined && own > 0) return { value: own, unit: newer.unit, from: 'project' };
@@ -59,20 +59,19 @@ function spanIn(span: Quantity, unit: string, region?: string): number | undefin
 }
 
 function precisionOf(older: Toleranced, newer: Toleranced, region?: string): number {
-  const share = [older, newer].some((claim) => claim.bound === 'about') ? ABOUT_SHARE : LEAST_SHARE;
+  const share = older.bound === 'about' || newer.bound === 'about' ? ABOUT_SHARE : LEAST_SHARE;
   const size = Math.max(Math.abs(newer.value), Math.abs(inUnitOf(older, newer.unit, region)));
   const least = newer.dimension === 'length' ? leastLength(older, newer) : 0;
-  const rounding = isCustomary(older.unit) === isCustomary(newer.unit) ? [] : [older, newer].map(roundingOf);
-  const steps = rounding.map((step) => spanIn(step, newer.unit, region) ?? 0);
-  return Math.max(size * share, least, ...steps, Number.EPSILON);
+  const plain = Math.max(size * share, least, Number.EPSILON);
+  if (isCustomary(older.unit) === isCustomary(newer.unit)) return plain;
+  const steps = [older, newer].map((claim) => spanIn(roundingOf(claim), newer.unit, region) ?? 0);
+  return Math.max(plain, ...steps);
 }
 
 /** A millimetre, or the coarser one's last place where both were told in thousandths or parts of a millimetre. */
 function leastLength(older: Quantity, newer: Quantity): number {
   const steps = [older, newer].map(({ value, unit }) =>
-    FINE_UNITS.has(unit)
-      ? (spanIn({ value: Math.min(lastPlace(value), 1), unit }, newer.unit) ?? 0)
-      : LEAST_MM,
+    FINE_UNITS.has(unit) ? (spanIn({ value: finestStep(value), unit }, newer.unit) ?? 0) : LEAST_MM,
   );
   const most = spanIn({ value: LEAST_MM, unit: 'mm' }, newer.unit) ?? 0;
   return Math.min(most, Math.max(...steps));
@@ -98,6 +97,10 @@ function roundingOf({ value, unit }: Quantity): Quantity {
   return { value: Math.min(half, Math.abs(value) * ROUNDING_SHARE), unit };
 }
 
+/** The last place of a figure, at most one; that of whole ones, which most figures are, needs no look at the digits. */
+const finestStep = (value: number): number =>
+  Number.isSafeInteger(value) ? 1 : Math.min(lastPlace(value), 1);
+
 /** 240 counts in tens, 26 in ones, 2.45 in hundredths. */
 function lastPlace(value: number): number {
   const text = String(Math.abs(value));
@@ -109,7 +112,7 @@ function lastPlace(value: number): number {
 
 /** Whether two claims agree within the tolerance; undefined when they do not compare. */
 export function agree(a: Quantity, b: Quantity, tolerance: Quantity, region?: string): boolean | undefined {
-  const apart = difference({ ...a }, b, region);
+  const apart = difference(a, b, region);
   if (apart === undefined) return undefined;
   const allowed = spanIn(tolerance, a.unit, region) ?? 0;
   return Math.abs(apart) <= allowed * (1 + 1e-9);

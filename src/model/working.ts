@@ -17,6 +17,7 @@ export class Working {
   /** Items of this memo in order of speech, latest last. */
   readonly recent: string[] = [];
   readonly #findings: FindingRow[] = [];
+  readonly #places = new Map<Span, Place>();
   readonly #figures: ReadonlyMap<string, Kept<FigureNote>>;
 
   constructor(draft: Draft, memo: ReconcilableMemo, settings: ModelSettings) {
@@ -28,8 +29,14 @@ export class Working {
     this.#figures = new Map(memo.notes.figures.map((note) => [note.id, note]));
   }
 
+  /** Where a span stands, found once: a figure's place is asked for when it arrives, when it is filed and after. */
   place(span: Span): Place {
-    return placeOf(this.memo.text, this.sentences, span);
+    let place = this.#places.get(span);
+    if (!place) {
+      place = placeOf(this.memo.text, this.sentences, span);
+      this.#places.set(span, place);
+    }
+    return place;
   }
 
   /** The number of the sentence that a span begins in; to find its whole place costs more. */
