@@ -2,7 +2,8 @@
  * What speaks for a figure being the new size of something told before, and what against it. Each sign has a name and
  * a size; what it weighs stands in `change-weights.ts`.
  */
-import type { Attribute, FigureNote, Quantity, Span } from '../language/notes.ts';
+import type { FigureNote, Quantity, Span } from '../language/notes.ts';
+import { CHANGE_WEIGHTS } from './change-weights.ts';
 import type { Arriving } from './claims.ts';
 import type { Sign } from './closing-signs.ts';
 import { isRoomFor, setsApart, shapeOf } from './names.ts';
@@ -18,8 +19,8 @@ import type { Working } from './working.ts';
 export interface Around {
   readonly sentence: ReadonlySet<string>;
   readonly before: ReadonlySet<string>;
-  /** Of the two sentences before that one. */
-  readonly further: ReadonlySet<string>;
+  /** Of each of the two sentences before that one. */
+  readonly further: readonly [ReadonlySet<string>, ReadonlySet<string>];
   readonly after: ReadonlySet<string>;
   readonly memo: ReadonlySet<string>;
 }
@@ -39,7 +40,7 @@ function sentencesOfFigures(work: Working): ReadonlyMap<FigureNote, number> {
 
 /** What is said around a figure. */
 function aroundOf(work: Working, { place }: Arriving): Around {
-  const further = [place.index - 2, place.index - 3].map((at) => work.sentences[at]?.text ?? '');
+  const stemsAt = (index: number) => talkStems(work.sentences[index]?.text ?? '');
   let memo = whole.get(work);
   if (!memo) {
     memo = new Set(work.sentences.flatMap(({ text }) => [...talkStems(text)]));
@@ -48,55 +49,29 @@ function aroundOf(work: Working, { place }: Arriving): Around {
   return {
     sentence: talkStems(place.sentence),
     before: talkStems(place.before),
-    further: new Set(further.flatMap((text) => [...talkStems(text)])),
+    further: [stemsAt(place.index - 2), stemsAt(place.index - 3)],
     after: talkStems(place.after),
     memo,
   };
 }
 
-const share = (stems: readonly string[], words: ReadonlySet<string>): number => {
+/** How many of the stems are in a stretch of talk, or in one of two, as a share. */
+const share = (stems: readonly string[], words: ReadonlySet<string>, more = words): number => {
   if (stems.length === 0) return 0;
   let shared = 0;
-  for (const stem of stems) if (words.has(stem)) shared++;
+  for (const stem of stems) if (words.has(stem) || more.has(stem)) shared++;
   return shared / stems.length;
 };
 
-const LOOSE: readonly Attribute[] = ['size', 'other', 'length'];
-const ACROSS: readonly Attribute[] = ['width', 'diameter', 'clearance', 'gap', 'offset'];
-
-function attributeSign(known: Attribute, said: Attribute): string {
-  if (known === said) return 'same measure';
-  if (LOOSE.includes(known) || LOOSE.includes(said)) return 'loose measure';
-  if (ACROSS.includes(known) && ACROSS.includes(said)) return 'like measure';
-  return 'other measure';
-}
-
-/** How far apart two figures are, as a sign. */
-function ratioSign(ratio: number | undefined): string {
-  if (ratio === undefined) return 'ratio unknown';
-  for (const [most, name] of RATIOS) if (ratio < most) return name;
-  return 'ratio far';
-}
-const RATIOS = [1.02, 1.06, 1.15, 1.3, 1.6, 2.2].map((most) => [most, `ratio below ${most}`] as const);
-
-/** Names of signs that are put together from two: made once, since every figure asks for them. */
-const joined = new Map<string, Map<string, string>>();
-function nameOf(first: string, second: string): string {
-  let names = joined.get(first);
-  if (!names) {
-    names = new Map();
-    joined.set(first, names);
-  }
-  let name = names.get(second);
-  if (name === undefined) {
-    name = `${first}${second}`;
-    names.set(second, name);
-  }
-  return name;
+/** What the signs come to. */
+export function weighChange(signs: readonly Sign[]): number {
+  let sum = 0;
+  for (const [name, size] of signs) sum += (CHANGE_WEIGHTS[name] ?? 0) * size;
+  return sum;
 }
 
 /** A list of signs that leaves out what is not there. */
-class Signs {
+export class Signs {
   readonly list: Sign[] = [];
   put(name: string, size: number | boolean = 1): void {
     const value = Number(size);
@@ -120,13 +95,13 @@ export function heldOf(work: Working, arriving: Arriving): Held {
   const { notes } = work.memo;
   const signs = new Signs();
   signs.put('any');
-  signs.put(nameOf('word ', cue.change ?? 'none'));
+  signs.put(`word ${cue.change ?? 'none'}`);
   signs.put('word plain', Math.min(cue.weight, 6) / 3);
   signs.put('word of the reader', note.change !== undefined);
   signs.put('needed', cue.isNeeded);
   signs.put('restated', cue.isRestated);
   signs.put('of length', note.dimension === 'length');
-  signs.put(nameOf('now ', note.state ?? 'untold'));
+  signs.put(`now ${note.state ?? 'untold'}`);
   signs.put('about', note.bound === 'about');
   const isIn = (list: readonly { readonly span: Span }[]) =>
     list.some(({ span }) => span.start < note.span.end && span.end > note.span.start);
@@ -184,38 +159,12 @@ export function signsOfName(arriving: Arriving, item: ItemRow, { around }: Held)
   signs.put('name shared', (b.stems.length - moreB.length) / Math.max(1, b.stems.length));
   signs.put('name in the sentence', share(b.stems, around.sentence));
   signs.put('name before', share(b.stems, around.before));
-  signs.put('name further up', share(b.stems, around.further));
+  signs.put('name further up', share(b.stems, ...around.further));
   signs.put('name behind', share(b.stems, around.after));
   signs.put('name in the memo', share(b.stems, around.memo));
   signs.put('head in the sentence', around.sentence.has(b.head));
   signs.put('head before', around.before.has(b.head) && !around.sentence.has(b.head));
   signs.put('name unsaid', moreA.length > 0 && share(a.stems, around.sentence) === 0);
-  return signs.list;
-}
-
-/** Whether a figure was told, in so many words, of another measure than one that stands. */
-export const isOtherMeasure = ({ attribute, assumed }: FigureNote, row: StandingRow): boolean =>
-  attributeSign(row.attribute, attribute) === 'other measure' && !(assumed?.includes('attribute') ?? false);
-
-/** The signs of one figure against one that stands, as far as measure and size go. */
-export function signsOfSize(
-  { note, item }: Arriving,
-  row: StandingRow,
-  ratio: number | undefined,
-): readonly Sign[] {
-  const signs = new Signs();
-  const isOwn = item.id === row.itemId;
-  const measure = attributeSign(row.attribute, note.attribute);
-  const isGuess = note.assumed?.includes('attribute') ?? false;
-  signs.put(measure);
-  signs.put(nameOf(measure, ', guessed'), isGuess);
-  signs.put('other measure told', isOtherMeasure(note, row));
-  signs.put(nameOf(measure, ', own thing'), isOwn);
-  signs.put(ratioSign(ratio));
-  signs.put('same unit', row.unit === note.unit);
-  signs.put(nameOf('was ', row.state ?? 'untold'));
-  signs.put('in doubt', row.status === 'in-doubt');
-  signs.put('worked out', row.claimId === undefined);
   return signs.list;
 }
 

@@ -5,6 +5,7 @@ import type { Place } from './talk.ts';
 import { toldWith } from './told-with.ts';
 import { toleranceBetween } from './tolerance.ts';
 import type { Kept, Tolerance } from './views.ts';
+import { withMore } from './with-more.ts';
 import type { Working } from './working.ts';
 
 /** A figure of this memo on its way into the model. */
@@ -27,7 +28,7 @@ export function accept(work: Working, claim: ClaimRow, rule: string, tolerance?:
   const also = before?.also === undefined ? {} : { also: before.also };
   work.draft.put({
     table: 'standing',
-    row: { ...standingOf(claim, rule), ...also, tolerance: own, ...toldIn(work, claim) },
+    row: withMore(standingOf(claim, rule), { ...also, tolerance: own, ...toldIn(work, claim) }),
   });
 }
 
@@ -78,9 +79,8 @@ export function claimOf(
   slot: Slot,
   status: ClaimRow['status'],
 ): ClaimRow {
-  const copied = Object.fromEntries(
-    COPIED.flatMap((key) => (note[key] === undefined ? [] : [[key, note[key]]])),
-  );
+  const copied: Record<string, unknown> = {};
+  for (const key of COPIED) if (note[key] !== undefined) copied[key] = note[key];
   return {
     id: note.id,
     memoId: work.memo.id,

@@ -9,6 +9,7 @@ import { wordsOf } from './names.ts';
 import type { TaskRow } from './rows.ts';
 import { stemOf } from './stems.ts';
 import { areRivalWords, isCompound, sharesRank } from './telling-words.ts';
+import { withMore } from './with-more.ts';
 
 /** Over how many open tasks each stem is spread: rare words say more. */
 export function holdersOf(open: readonly Described[]): ReadonlyMap<string, number> {
@@ -164,7 +165,7 @@ function withoutGate({ quote, waitsFor }: TaskRow): string {
 function describeTask(task: TaskRow): Gisted {
   const known = describedTasks.get(task);
   if (known) return known;
-  const described = { ...describeAnew(task), gist: task.gist };
+  const described = withMore(describeAnew(task), { gist: task.gist });
   describedTasks.set(task, described);
   return described;
 }
@@ -254,17 +255,18 @@ export interface Pair {
 export function pairsOf(deeds: readonly Deed[], tasks: readonly TaskRow[], today?: string): readonly Pair[] {
   const described = tasks.map(describeTask);
   const holders = holdersOf(described);
-  const getting = holdersOf(described.filter(isGetting));
+  // Only what came or is on order asks which of the open tasks are for getting something.
+  const getting = deeds.some(({ goods }) => goods) ? holdersOf(described.filter(isGetting)) : holders;
   const waits = tasks.map((task) => task.waitsFor.map(gateWords));
   const matched = deeds.flatMap((deed, at) => {
-    const told = { ...describeDeed(deed.gist, deed.quote, deed.around), gist: deed.gist };
+    const told = withMore(describeDeed(deed.gist, deed.quote, deed.around), { gist: deed.gist });
     const said = gateWords(`${deed.gist} ${deed.quote}`);
     const partly = isPartly(deed.quote) || isAllBut(deed);
     return tasks.flatMap((task, index) => {
       const asked = described[index] as Gisted;
       if (partly && !BEGINS.test(task.quote)) return [];
       if (deed.goods && !isDoneByGoods(deed, asked)) return [];
-      if (!deed.goods && leavesOpen(deed, { ...asked, gist: task.gist })) return [];
+      if (!deed.goods && leavesOpen(deed, asked)) return [];
       const match = matchOf(told, asked, deed.goods ? getting : holders);
       if (!match || match.things + match.nearby + match.acts === 0) return [];
       const score = scoreOf(match, told, asked);

@@ -1,5 +1,6 @@
 import type { MemoNotes, Span } from '../language/notes.ts';
 import type { Kept, MemoView, Utterance } from './views.ts';
+import { withMore } from './with-more.ts';
 
 /** Letter of each kind of note in its id: the second figure of memo `m1` is `m1.f2`. */
 export const NOTE_LETTERS = {
@@ -77,13 +78,8 @@ export function keepNotes(
     list.map((note, index) => {
       const id = note.id ?? ids?.[letter]?.[index] ?? `${memoId}.${letter}${index + 1}`;
       const said = reviews.get(id);
-      return {
-        ...note,
-        ...(said?.fields ?? {}),
-        id,
-        ...place(note.span),
-        ...(said ? { review: said.review } : {}),
-      } as Kept<N>;
+      const own = { id, ...place(note.span), ...(said ? { review: said.review } : {}) };
+      return withMore(said?.fields ? { ...note, ...said.fields } : note, own) as Kept<N>;
     });
   return byKind({
     figures: keep(notes.figures, NOTE_LETTERS.figures),

@@ -3,20 +3,20 @@ import { mostOfName, mostOfTalk, mostTold, SLACK } from './change-bounds.ts';
 import {
   type Held,
   heldOf,
-  isOtherMeasure,
   ratioOf,
   signsOfName,
-  signsOfSize,
   signsOfTalk,
   signsOfTold,
+  weighChange,
 } from './change-signs.ts';
-import { CHANGE_WEIGHTS, LOUD_CHANGE } from './change-weights.ts';
+import { LOUD_CHANGE } from './change-weights.ts';
 import type { Arriving } from './claims.ts';
 import type { Sign } from './closing-signs.ts';
 import { LIMIT_MARK } from './counterpart.ts';
 import { likenessOf } from './likeness.ts';
 import { shapeOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
+import { isOtherMeasure, signsOfSize } from './size-signs.ts';
 import { type ToldBefore, toldBefore } from './told-with.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import type { Working } from './working.ts';
@@ -66,13 +66,27 @@ export function likelyChanges(
   const told = toldBefore(work, arriving);
   const rows = rowsTold(work, told);
   const beside = new Set(rows.map(({ slot }) => slot));
-  const ofNote = weighChange(held.signs);
-  const looked = {
-    ...{ work, arriving, held, told, beside, ofNote, least },
-    ...{ sharing: slotsOf(told), mostOfName: mostOfName(arriving, held) },
-  };
+  const looked = lookedAt(work, arriving, { held, told, beside, least });
   const ids = rows.map(({ itemId }) => itemId);
   return itemsAround(looked, ids).flatMap((item) => changesOf(looked, item, ids.includes(item.id)));
+}
+
+function lookedAt(
+  work: Working,
+  arriving: Arriving,
+  { held, told, beside, least }: Pick<Looked, 'held' | 'told' | 'beside' | 'least'>,
+): Looked {
+  return {
+    work,
+    arriving,
+    held,
+    told,
+    beside,
+    sharing: slotsOf(told),
+    ofNote: weighChange(held.signs),
+    mostOfName: mostOfName(arriving, held),
+    least,
+  };
 }
 
 const slotsOf = ({ alike }: ToldBefore): ReadonlySet<string> => new Set(alike.map(({ slot }) => slot));
@@ -80,7 +94,8 @@ const slotsOf = ({ alike }: ToldBefore): ReadonlySet<string> => new Set(alike.ma
 /** The things that the talk names, the figure's own one, and those of the figures told in like words. */
 function itemsAround({ work, arriving, held }: Looked, told: readonly string[]): readonly ItemRow[] {
   const { sentence, before, further } = held.around;
-  const talk = new Set([...sentence, ...before, ...further]);
+  const talk = new Set(sentence);
+  for (const stems of [before, ...further]) for (const stem of stems) talk.add(stem);
   const isNamed = ({ name }: ItemRow) => {
     const { head, stems } = shapeOf(name);
     return talk.has(head) || stems.filter((stem) => talk.has(stem)).length * 2 >= stems.length;
@@ -166,10 +181,10 @@ function sizedOf(looked: Looked, row: StandingRow): Sized | undefined {
   if (isBarred && arriving.note.replaces === undefined) return undefined;
   const ratio = ratioOf(work, arriving, row, held.size);
   if (ratio === undefined || ratio > FURTHEST) return undefined;
-  const signs = signsOfSize(arriving, row, ratio);
+  const { signs, sum } = signsOfSize(arriving, row, ratio);
   const alike = likenessOf(row, arriving.note, work.settings.region)?.weight ?? 0;
   const ofTalk = mostOfTalk(arriving, row.itemId === arriving.item.id, held.near, alike);
-  const most = looked.ofNote + weighChange(signs) + ofTalk + mostTold(told, looked.sharing.has(row.slot));
+  const most = looked.ofNote + sum + ofTalk + mostTold(told, looked.sharing.has(row.slot));
   return { row, ratio, alike, signs, most, isBarred };
 }
 
@@ -241,12 +256,8 @@ export function isOfAnother(work: Working, arriving: Arriving, row: StandingRow)
   const held = heldOf(work, arriving);
   const item = work.draft.item(row.itemId);
   if (!item || held.size <= 0) return false;
-  const told = toldBefore(work, arriving);
-  const looked = {
-    ...{ work, arriving, held, told, beside: new Set<string>() },
-    ...{ ofNote: weighChange(held.signs), least: Number.NEGATIVE_INFINITY },
-    ...{ sharing: slotsOf(told), mostOfName: mostOfName(arriving, held) },
-  };
+  const found = { held, told: toldBefore(work, arriving), beside: new Set<string>() };
+  const looked = lookedAt(work, arriving, { ...found, least: Number.NEGATIVE_INFINITY });
   const rivals = work.draft.standingOf(item.id).filter(({ dimension }) => dimension === row.dimension);
   const sized = sizedOf(looked, row);
   const change = sized && changeOf(looked, namedOf(looked, item), sized, rivals.length - 1);
@@ -254,13 +265,6 @@ export function isOfAnother(work: Working, arriving: Arriving, row: StandingRow)
 }
 /** A figure of the same name is not changed where the signs come to less. */
 const TOO_QUIET = -1;
-
-/** What the signs come to. */
-export function weighChange(signs: readonly Sign[]): number {
-  let sum = 0;
-  for (const [name, size] of signs) sum += (CHANGE_WEIGHTS[name] ?? 0) * size;
-  return sum;
-}
 
 function isOfEarlierMemo(work: Working, row: StandingRow): boolean {
   const claim = row.claimId === undefined ? undefined : work.draft.claim(row.claimId);

@@ -184,7 +184,8 @@ function weighed(work: Working, arriving: Arriving, one: Candidate): readonly (C
   if (name + attribute + change + MOST_OLD + MOST_CLOSE < MATTERS) return [];
   const close = closeness(row, note, work.settings.region);
   if (name + attribute + change + MOST_OLD + close < MATTERS) return [];
-  return [{ ...one, weight: name + oldValueWeight(work, arriving, row) + attribute + close + change }];
+  const weight = name + oldValueWeight(work, arriving, row) + attribute + close + change;
+  return [{ row, name, item: one.item, weight }];
 }
 /** The most that `oldValueWeight` and `closeness` give. */
 const MOST_OLD = 2.5;

@@ -7,6 +7,7 @@ import type { ModelSettings } from './reconcile.ts';
 import { reconcileMemo } from './reconcile.ts';
 import type { HearingRow, MemoRow, ModelChange, ProjectRow, ProjectRows, RewordingRow } from './rows.ts';
 import { changesOfHand } from './set-by-hand.ts';
+import { withMore } from './with-more.ts';
 
 /** Kinds of event that reach back into what earlier memos gave: the projections are built anew for them. */
 const REACHING_BACK: ReadonlySet<ProjectEvent['kind']> = new Set([
@@ -252,7 +253,7 @@ function heardAs(rows: ProjectRows, memo: MemoRow, first: SpokenText): MemoRow {
   const chosen = chosenHearing(rows, memo.id);
   const heard = chosen
     ? { ...memo, ...chosen.transcript, version: chosen.version, first }
-    : { ...memo, ...first };
+    : withMore(memo, first);
   const said = rewordingOf(rows, heard);
   if (!said) return heard;
   const { text, utterances } = said;
@@ -264,7 +265,7 @@ function readAs(rows: ProjectRows, memo: MemoRow, event: NotesRead): MemoRow {
   const read = { ...(chosen ?? event), ...rewordingOf(rows, memo) };
   const { notes, repairs } = { ...read, ...readAgainOf(rows, memo) };
   const { reader } = chosen ?? event;
-  const whole = { ...memo, notes, ...(repairs ? { repairs } : {}), reader };
+  const whole = withMore(memo, { notes, ...(repairs ? { repairs } : {}), reader });
   if (!chosen) return whole;
   const hearings = rows.where('hearings', 'memoId', memo.id);
   const before = hearings.filter(({ version }) => version < chosen.version);

@@ -11,6 +11,7 @@ import type { Gate, TaskRow } from './rows.ts';
 import { isPutOff, isSaidAgain } from './said-again.ts';
 import { LONGEST } from './talk.ts';
 import type { Kept } from './views.ts';
+import { withMore } from './with-more.ts';
 import type { Working } from './working.ts';
 
 /** What of a longer one is about the words themselves. */
@@ -119,7 +120,8 @@ export function closeTasks(
     const [first] = tasks;
     if (!first || !note) return [];
     const closedBy = work.source(note);
-    const rows = tasks.map((task): TaskRow => ({ ...task, status: 'done', closedById: note.id, closedBy }));
+    const closed = { status: 'done' as const, closedById: note.id, closedBy };
+    const rows = tasks.map((task): TaskRow => withMore(task, closed));
     for (const row of rows) work.draft.put({ table: 'tasks', row });
     work.draft.put({ table: 'closings', row: { id: note.id, taskId: first.id } });
     return rows;
@@ -185,7 +187,8 @@ function close(
   task: TaskRow,
   note: Kept<DoneNote> | Kept<FigureNote> | Kept<ArrivalNote>,
 ): TaskRow {
-  const row: TaskRow = { ...task, status: 'done', closedById: note.id, closedBy: work.source(note) };
+  const closed = { status: 'done' as const, closedById: note.id, closedBy: work.source(note) };
+  const row: TaskRow = withMore(task, closed);
   work.draft.put({ table: 'tasks', row });
   work.draft.put({ table: 'closings', row: { id: note.id, taskId: task.id } });
   return row;

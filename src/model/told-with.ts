@@ -50,11 +50,19 @@ export function toldWith(place: ToldPlace): string {
 }
 type ToldPlace = Pick<Place, 'sentence' | 'until' | 'before'>;
 
-function toldAround(place: ToldPlace): Pick<Told, 'own' | 'before'> {
+type WordsAround = Pick<Told, 'own' | 'before'>;
+
+function toldAround(place: ToldPlace): WordsAround {
+  const known = around.get(place);
+  if (known) return known;
   const own = tellingOf(nearWords(place));
   const before = tellingOf(place.before).filter((stem) => !own.includes(stem));
-  return { own: own.slice(0, MOST_WORDS), before: before.slice(-MOST_WORDS) };
+  const found = { own: own.slice(0, MOST_WORDS), before: before.slice(-MOST_WORDS) };
+  around.set(place, found);
+  return found;
 }
+/** A figure's place is asked for its words when it is held against others, and when it is filed. */
+const around = new WeakMap<ToldPlace, WordsAround>();
 const MOST_WORDS = 16;
 
 /** The words of a standing figure's own sentence, and of the one before. */
@@ -62,6 +70,8 @@ interface Told {
   readonly own: readonly string[];
   readonly before: readonly string[];
   readonly all: ReadonlySet<string>;
+  /** Whether a later figure may be held against it: no limit and no series. */
+  readonly isShelved: boolean;
 }
 
 /** Taken apart once for each row: a figure is held against those of many memos. */
@@ -71,7 +81,8 @@ function toldOf(row: StandingRow): Told {
   const known = told.get(row);
   if (known) return known;
   const [own = [], before = []] = row.told?.split('|').map(wordsIn) ?? [];
-  const apart = { own, before, all: new Set([...own, ...before]) };
+  const isShelved = row.status !== 'series' && !row.slot.includes(LIMIT_MARK);
+  const apart = { own, before, all: new Set([...own, ...before]), isShelved };
   told.set(row, apart);
   return apart;
 }
@@ -115,10 +126,7 @@ function shelfOf(work: Working, dimension: Dimension): Shelf {
   const own = `${work.memo.id}.`;
   const rows = work.draft
     .latestIn(dimension, MOST_ROWS)
-    .filter(
-      ({ slot, status, claimId }) =>
-        status !== 'series' && !slot.includes(LIMIT_MARK) && !claimId?.startsWith(own),
-    );
+    .filter((row) => toldOf(row).isShelved && !row.claimId?.startsWith(own));
   const shelf = { rows, byStem: indexOf(rows) };
   known.set(dimension, shelf);
   return shelf;
@@ -159,13 +167,13 @@ export function toldBefore(work: Working, { note, place }: Arriving): ToldBefore
   };
   add(own, 1);
   add(before, BESIDE);
-  const ranked = highestOf(sharing, shared, MOST_ALIKE).map((at) => ({
-    slot: rows[at]?.slot ?? '',
-    shared: shared[at] ?? 0,
-  }));
-  const most = ranked[0]?.shared ?? 1;
+  const ranked = highestOf(sharing, shared, MOST_ALIKE);
+  const most = shared[ranked[0] ?? -1] ?? 1;
   return {
-    alike: ranked.map((one) => ({ ...one, ofBest: one.shared / most })),
+    alike: ranked.map((at) => {
+      const sum = shared[at] ?? 0;
+      return { slot: rows[at]?.slot ?? '', shared: sum, ofBest: sum / most };
+    }),
     few: rows.length <= FEW ? rows : [],
     rows,
   };

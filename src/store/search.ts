@@ -23,7 +23,9 @@ export function fileWords(db: Database, memo: MemoRow, seq: number): void {
   const { id: last } = prepared(db, 'SELECT coalesce(max(id), 0) AS id FROM said').get() as { id: number };
   putWords(
     db,
-    pieces.map((piece, index) => ({ ...piece, id: last + 1 + index, memoId: memo.id, since: seq })),
+    pieces.map(({ text, startSeconds }, index) => {
+      return { id: last + 1 + index, memoId: memo.id, text, startSeconds, since: seq };
+    }),
   );
 }
 

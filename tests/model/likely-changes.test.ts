@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
+import { weighChange } from '../../src/model/change-signs.ts';
 import { LOUD_CHANGE } from '../../src/model/change-weights.ts';
 import { Draft } from '../../src/model/draft.ts';
 import { arrivingOf } from '../../src/model/figures.ts';
 import { keepNotes } from '../../src/model/keep-notes.ts';
-import { type LikelyChange, likelyChanges, weighChange } from '../../src/model/likeliest-change.ts';
+import { type LikelyChange, likelyChanges } from '../../src/model/likeliest-change.ts';
 import { isLimiting } from '../../src/model/limits.ts';
 import { isSeries } from '../../src/model/series.ts';
 import { Working } from '../../src/model/working.ts';

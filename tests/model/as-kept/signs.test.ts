@@ -4,12 +4,13 @@
  */
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
+import { weighChange } from '../../../src/model/change-signs.ts';
 import { pairsOf } from '../../../src/model/closing.ts';
 import type { Sign } from '../../../src/model/closing-signs.ts';
 import { Draft } from '../../../src/model/draft.ts';
 import { arrivingOf } from '../../../src/model/figures.ts';
 import { keepNotes } from '../../../src/model/keep-notes.ts';
-import { likelyChanges, weighChange } from '../../../src/model/likeliest-change.ts';
+import { likelyChanges } from '../../../src/model/likeliest-change.ts';
 import { MemoryProject } from '../../../src/model/memory.ts';
 import type { TaskRow } from '../../../src/model/rows.ts';
 import { Working } from '../../../src/model/working.ts';
