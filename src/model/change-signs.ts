@@ -63,10 +63,13 @@ const share = (stems: readonly string[], words: ReadonlySet<string>, more = word
   return shared / stems.length;
 };
 
+/** A map, since most signs are asked for with every pair, and some weigh nothing: an object is slow at what it has not. */
+const WEIGHTS: ReadonlyMap<string, number> = new Map(Object.entries(CHANGE_WEIGHTS));
+
 /** What the signs come to. */
 export function weighChange(signs: readonly Sign[]): number {
   let sum = 0;
-  for (const [name, size] of signs) sum += (CHANGE_WEIGHTS[name] ?? 0) * size;
+  for (const [name, size] of signs) sum += (WEIGHTS.get(name) ?? 0) * size;
   return sum;
 }
 

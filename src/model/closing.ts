@@ -349,8 +349,10 @@ const strength = ({ things, nearby, acts, common, clash }: Match): number =>
 const daysApart = (from: string, to: string): number =>
   (Date.parse(to.slice(0, 10)) - Date.parse(from.slice(0, 10))) / 86_400_000;
 
+const WEIGHTS: ReadonlyMap<string, number> = new Map(Object.entries(CLOSING_WEIGHTS));
+
 const weigh = (signs: readonly Sign[]): number =>
-  signs.reduce((sum, [name, size]) => sum + (CLOSING_WEIGHTS[name] ?? 0) * size, 0);
+  signs.reduce((sum, [name, size]) => sum + (WEIGHTS.get(name) ?? 0) * size, 0);
 
 /**
  * Whether a deed ends a task that the same memo told before it. More is asked than of a task of another day, since a memo

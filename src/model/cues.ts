@@ -1,5 +1,6 @@
 /** Words around a figure that say why it differs from what was said before. */
 import type { ChangeCue, FigureNote } from '../language/notes.ts';
+import { remembered } from '../remembered.ts';
 import type { Place } from './talk.ts';
 
 /** A size chosen anew. */
@@ -35,18 +36,23 @@ export interface Cue {
   readonly isRestated: boolean;
 }
 
+/** Each sentence is asked for the figures in it, and as the one before and the one after. */
+const MOST_SENTENCES = 1000;
+const tellsDecided = remembered(MOST_SENTENCES, (sentence) => DECIDED.test(sentence));
+const tellsRemeasured = remembered(MOST_SENTENCES, (sentence) => REMEASURED.test(sentence));
+
 /** Reads the cues for one figure. The reader's own word comes first; a decision in the same sentence counts for it. */
 export function cueOf(note: Pick<FigureNote, 'change'>, place: Place, isInDecision: boolean): Cue {
   const isNeeded = NEEDED.test(place.clause);
   const again = MEASURED_AGAIN.test(place.sentence) || MEASURED_AGAIN.test(`${place.before} `);
   const isRestated = !again && (RESTATED.test(place.clause) || ADDRESSED.test(place.until));
   if (note.change) return { change: note.change, weight: 6, isNeeded, isRestated };
-  const weigh = (words: RegExp) =>
-    (words.test(place.clause) ? 3 : words.test(place.until) ? 2 : words.test(place.sentence) ? 1 : 0) +
-    (words.test(place.before) ? 0.75 : 0) +
-    (words.test(place.after) ? 0.25 : 0);
-  const decided = weigh(DECIDED) + (isInDecision ? 2 : 0);
-  const remeasured = weigh(REMEASURED) + (again ? 3 : 0);
+  const weigh = (words: RegExp, isSaidIn: (sentence: string) => boolean) =>
+    (words.test(place.clause) ? 3 : words.test(place.until) ? 2 : isSaidIn(place.sentence) ? 1 : 0) +
+    (isSaidIn(place.before) ? 0.75 : 0) +
+    (isSaidIn(place.after) ? 0.25 : 0);
+  const decided = weigh(DECIDED, tellsDecided) + (isInDecision ? 2 : 0);
+  const remeasured = weigh(REMEASURED, tellsRemeasured) + (again ? 3 : 0);
   if (decided === 0 && remeasured === 0) return { change: undefined, weight: 0, isNeeded, isRestated };
   return decided >= remeasured
     ? { change: 'decided', weight: decided, isNeeded, isRestated }

@@ -1,9 +1,10 @@
 import type { Dimension } from '../language/notes.ts';
 import { namesAtLeast } from './acts.ts';
 import { type CheckRow, checkKeys } from './checks/check-rows.ts';
-import { isLike, itemStems } from './items.ts';
+import { isLike, itemStems, plainKeys } from './items.ts';
 import type { RecordKind, RecordOf } from './kept/record-rows.ts';
 import { isToMeasure } from './measured-tasks.ts';
+import { nameStems, plainKey } from './names.ts';
 import type {
   ActRow,
   ArrivalRow,
@@ -68,6 +69,14 @@ export class Draft implements ModelReader {
   }
   itemsLike(stems: readonly string[]): readonly ItemRow[] {
     return this.#many('items', this.#base.itemsLike(stems), (item) => isLike(item, stems));
+  }
+  itemsNamed(name: string): readonly ItemRow[] {
+    const key = plainKey(name);
+    const put = this.#put.get('items') as ReadonlyMap<string, ItemRow> | undefined;
+    // Where a thing of that name was put, its place among the others matters.
+    for (const item of put?.values() ?? [])
+      if (plainKeys(item).includes(key)) return this.itemsLike(nameStems(name));
+    return this.#base.itemsNamed(name);
   }
   itemsNear(stems: readonly string[], limit: number): readonly ItemRow[] {
     return this.#many('items', this.#base.itemsNear(stems, limit), (item) =>

@@ -1,5 +1,5 @@
-import { itemStems, leastShared } from './items.ts';
-import { withoutHoles } from './names.ts';
+import { itemStems, leastShared, plainKeys } from './items.ts';
+import { nameStems, plainKey, withoutHoles } from './names.ts';
 import type { ItemRow } from './rows.ts';
 
 /** An item that has a word, and the fewest words that a longer name must share with it. */
@@ -28,6 +28,8 @@ export class ItemIndex {
   /** By their numbers. */
   readonly #rows: (ItemRow | undefined)[] = [];
   readonly #byWord = new Map<string, Holders>();
+  /** By their names in full; not kept where there is a shelf. */
+  readonly #byName = new Map<string, number[]>();
   readonly #shelf: ItemShelf | undefined;
   /** How many of the words asked for an item has, by its number; nought again behind each call. */
   #counts = new Uint16Array(1024);
@@ -39,6 +41,7 @@ export class ItemIndex {
   clear(): void {
     this.#rows.length = 0;
     this.#byWord.clear();
+    this.#byName.clear();
   }
 
   row(id: string): ItemRow | undefined {
@@ -57,6 +60,7 @@ export class ItemIndex {
     // With a shelf, an item that was never asked for may yet be among the holders of a word.
     const isNew = !this.#shelf && this.#rows[number] === undefined;
     this.#rows[number] = row;
+    if (!this.#shelf) this.#putNames(row, number);
     const holder = { id: row.id, least: leastShared(row) };
     for (const word of itemStems(row)) {
       const holders = this.#shelf ? this.#byWord.get(word) : this.#holdersOf(word);
@@ -64,6 +68,22 @@ export class ItemIndex {
       if (!isNew) for (const numbers of holders) drop(numbers, number);
       this.#hold(holders, holder);
     }
+  }
+
+  #putNames(row: ItemRow, number: number): void {
+    for (const key of plainKeys(row)) {
+      const numbers = this.#byName.get(key);
+      if (!numbers) this.#byName.set(key, [number]);
+      else if (!numbers.includes(number)) numbers.push(number);
+    }
+  }
+
+  /** Items that go by this very name, in order of first mention; with a shelf, those that it may stand for. */
+  named(name: string): readonly ItemRow[] {
+    const stems = nameStems(name);
+    if (this.#shelf) return this.like(stems);
+    // What has no word that tells it apart is no known thing.
+    return stems.length === 0 ? [] : this.#inOrder([...(this.#byName.get(plainKey(name)) ?? [])]);
   }
 
   /** Items that have at least one of the words, in order of first mention. */
@@ -85,7 +105,8 @@ export class ItemIndex {
     const deepest = Math.max(0, ...lists.map((list) => list.length));
     for (let least = 0; least < deepest; least++) {
       const needed = Math.max(1, Math.min(most, least));
-      const holders = lists.flatMap((list) => (list[least]?.length ? [list[least] as number[]] : []));
+      const holders: number[][] = [];
+      for (const { [least]: numbers } of lists) if (numbers && numbers.length > 0) holders.push(numbers);
       if (holders.length < needed) continue;
       holders.sort((a, b) => a.length - b.length);
       const rarest = holders.length - needed + 1;

@@ -1,9 +1,14 @@
-import { nameStems, withoutHoles } from './names.ts';
+import { nameStems, plainKey, withoutHoles } from './names.ts';
 import type { ItemRow } from './rows.ts';
 
 /** Stems by which an item is found: those of its name and of its other names. */
 export function itemStems(item: ItemRow): readonly string[] {
   return [...new Set([item.name, ...item.aliases].flatMap(nameStems))].sort();
+}
+
+/** By what the names of an item are found where they are said in full, each once. */
+export function plainKeys(item: ItemRow): readonly string[] {
+  return [...new Set([item.name, ...item.aliases].map(plainKey))];
 }
 
 /** How many of its own words a said name must hold to be a longer way to say this item, or the same. */

@@ -113,6 +113,9 @@ export class MemoryRows implements ProjectRows {
   itemsLike(stems: readonly string[]): readonly ItemRow[] {
     return this.#items.like(stems);
   }
+  itemsNamed(name: string): readonly ItemRow[] {
+    return this.#items.named(name);
+  }
   itemsNear(stems: readonly string[], limit: number): readonly ItemRow[] {
     return this.#items.near(stems, limit);
   }

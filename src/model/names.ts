@@ -53,8 +53,18 @@ export function nameStems(name: string): readonly string[] {
 
 /** One string per identity: "top of the bench" and "the bench top" have the same. */
 export function nameKey(name: string): string {
-  return nameStems(name).join(' ');
+  return keysOf(name).key;
 }
+
+/** The same for a window and its opening: the key without words for an opening. */
+export function plainKey(name: string): string {
+  return keysOf(name).plain;
+}
+
+const keysOf = remembered(20_000, (name) => {
+  const { stems } = shapeOf(name);
+  return { key: stems.join(' '), plain: withoutHoles(stems).join(' ') };
+});
 
 export interface NameShape {
   /** Stem of the thing itself. */

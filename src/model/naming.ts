@@ -7,8 +7,11 @@ import type { ItemRow } from './rows.ts';
 export function itemFor(draft: Draft, said: string, recent: readonly string[]): ItemRow {
   const rule = draft.nameRule(nameKey(said));
   const name = rule?.into ?? said;
-  const known = draft.itemsLike(nameStems(name));
   const apart = rule !== undefined && rule.into === undefined;
+  // Most talk is of things by the very name that they have: no others of like names are gone through.
+  const same = apart ? undefined : sameItem(name, draft.itemsNamed(name));
+  if (same) return withAlias(draft, same, said);
+  const known = draft.itemsLike(nameStems(name));
   const found = apart
     ? known.find((item) => nameKey(item.name) === nameKey(name))
     : bestItem(name, known, recent);
@@ -23,7 +26,7 @@ export function bestItem(
   recent: readonly string[],
 ): ItemRow | undefined {
   const kin = known
-    .filter((item) => !item.apart || nameKey(item.name) === nameKey(name))
+    .filter((item) => mayBe(name, item))
     .map((item) => ({ item, kinship: closestKinship(name, item) }));
   const same = kin.find((one) => one.kinship === 'same');
   if (same) return same.item;
@@ -35,6 +38,13 @@ export function bestItem(
     .sort((a, b) => recent.lastIndexOf(b.id) - recent.lastIndexOf(a.id))
     .find((item) => recent.includes(item.id));
 }
+
+/** What a person set apart goes by its own name alone. */
+const mayBe = (name: string, item: ItemRow): boolean => !item.apart || nameKey(item.name) === nameKey(name);
+
+/** The first of these that goes by the very name. */
+const sameItem = (name: string, known: readonly ItemRow[]): ItemRow | undefined =>
+  known.find((item) => mayBe(name, item) && closestKinship(name, item) === 'same');
 
 function closestKinship(name: string, item: ItemRow): ReturnType<typeof kinship> {
   const order = ['same', 'shorter', 'longer', 'sort', 'rival', 'apart'] as const;
@@ -52,8 +62,8 @@ function newItem(draft: Draft, name: string, said: string, apart: boolean): Item
 
 /** Keeps another way to say an item, so that it is found by it next time. */
 function withAlias(draft: Draft, item: ItemRow, said: string): ItemRow {
-  const keys = [item.name, ...item.aliases].map(nameKey);
-  if (keys.includes(nameKey(said))) return item;
+  const key = nameKey(said);
+  if (nameKey(item.name) === key || item.aliases.some((alias) => nameKey(alias) === key)) return item;
   // A shorter name is no name of its own: "the top" must stay free for other tops.
   if (nameStems(said).every((stem) => itemStems(item).includes(stem))) return item;
   const named = { ...item, aliases: [...item.aliases, said] };

@@ -1,8 +1,7 @@
 /** The open tasks by the words in them: what a memo says is held only against tasks that share a word with it. */
 import { isToMeasure } from './measured-tasks.ts';
-import { wordsOf } from './names.ts';
 import type { TaskRow } from './rows.ts';
-import { stemOf } from './stems.ts';
+import { talkStems } from './talk-stems.ts';
 import { EMPTY, PART, STEM, undoubled } from './telling-words.ts';
 
 interface Held {
@@ -15,8 +14,9 @@ const byOrd = (a: Held, b: Held) => a.ord - b.ord;
 
 /** The telling stems of texts, each once. */
 export function tellingStems(...texts: readonly string[]): readonly string[] {
-  const stems = new Set(texts.flatMap((text) => wordsOf(text).map(stemOf)));
-  return [...stems].filter((stem) => !EMPTY.has(stem));
+  const telling = new Set<string>();
+  for (const text of texts) for (const stem of talkStems(text)) if (!EMPTY.has(stem)) telling.add(stem);
+  return [...telling];
 }
 
 /** Keeps the open tasks of a project in the order of first writing; put every task in as it changes. */

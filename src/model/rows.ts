@@ -394,6 +394,8 @@ export interface ModelReader {
   itemsSharing(stems: readonly string[]): readonly ItemRow[];
   /** Of those, the items that a name of these stems may stand for: see `isLike`. */
   itemsLike(stems: readonly string[]): readonly ItemRow[];
+  /** Items that go by this very name, a window and its opening by one; others of like names may be among them. */
+  itemsNamed(name: string): readonly ItemRow[];
   /** The items whose names share most words with these, of equals the latest, in order of first mention. */
   itemsNear(stems: readonly string[], limit: number): readonly ItemRow[];
   itemCount(): number;

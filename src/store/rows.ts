@@ -148,6 +148,9 @@ export class SqliteRows implements ProjectRows {
   itemsLike(stems: readonly string[]): readonly ItemRow[] {
     return this.#known().like(stems);
   }
+  itemsNamed(name: string): readonly ItemRow[] {
+    return this.#known().named(name);
+  }
   itemCount(): number {
     return (this.#statement('SELECT count(*) AS n FROM items').get() as { n: number }).n;
   }

@@ -3,8 +3,9 @@ import { expect, test } from 'vitest';
 import type { NewEvent, ProjectEvent } from '../../src/model/events.ts';
 import { isLike, itemStems } from '../../src/model/items.ts';
 import { MemoryProject } from '../../src/model/memory.ts';
-import { nameStems, shapeOf } from '../../src/model/names.ts';
+import { kinship, nameStems, shapeOf } from '../../src/model/names.ts';
 import { isQuestion } from '../../src/model/questions.ts';
+import type { ItemRow } from '../../src/model/rows.ts';
 import { createStore } from '../../src/store/store.ts';
 import { tenYearBuild } from '../kit/ten-year-build.ts';
 
@@ -47,6 +48,7 @@ const names = [
   'the odd nook',
   'galley window opening',
   'nothing of the kind',
+  'the of',
 ];
 
 test.each(names.filter((_, index) => index % 4 === 0 || index > names.length - 6))(
@@ -60,6 +62,10 @@ test.each(names.filter((_, index) => index % 4 === 0 || index > names.length - 6
     expect(disk.itemsSharing(stems)).toEqual(sharing);
     expect(held.itemsSharing(stems)).toEqual(sharing);
     expect(held.itemsNear(stems, 7)).toEqual(disk.itemsNear(stems, 7));
+    const byThisName = (rows: readonly ItemRow[]) =>
+      rows.filter((item) => [item.name, ...item.aliases].some((known) => kinship(name, known) === 'same'));
+    expect(byThisName(disk.itemsNamed(name))).toEqual(byThisName(likely));
+    expect(byThisName(held.itemsNamed(name))).toEqual(byThisName(likely));
   },
 );
 
