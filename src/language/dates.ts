@@ -1,4 +1,5 @@
 import { casual, GB } from 'chrono-node/en';
+import { allMatches } from './all-matches.ts';
 import type { Span } from './notes.ts';
 
 /** A day named in speech. */
@@ -295,9 +296,9 @@ function spellOrdinals(said: string): string {
   return said.replace(new RegExp(ORDINAL_WORD, 'g'), (words) => String(ordinalNamed(words) ?? words));
 }
 
-/** Cheap test that spares most text the rules. */
+/** Cheap test that spares most text the rules. Looks at the text as it stands: folded, most of it would be for nothing. */
 const HINT =
-  /day\b|days?\b|week|fortnight|month|tonight|morrow|this (?:morning|afternoon|evening)|first thing|in the morning|last night|the \d{1,2}(?:st|nd|rd|th)|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)|the (?:(?:twenty|thirty)[ -])?\w+(?:st|nd|rd|th)\b|\d{4}-\d\d|[/.]\d{4}|end of play/;
+  /day\b|days?\b|week|fortnight|month|tonight|morrow|this\s(?:morning|afternoon|evening)|first\sthing|in\sthe\smorning|last\snight|the\s\d{1,2}(?:st|nd|rd|th)|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)|the\s(?:(?:twenty|thirty)[\s-])?\w+(?:st|nd|rd|th)\b|\d{4}-\d\d|[/.]\d{4}|end\sof\splay/i;
 
 /** Keeps offsets: one character for each. */
 const fold = (text: string) =>
@@ -323,13 +324,13 @@ function sceneOf(context: DateContext): Scene | undefined {
  * `recordedAt` is no ISO date. Vague times ("next week", "soon") name no day and are left out.
  */
 export function findDates(text: string, context: DateContext): readonly DateMention[] {
-  const said = fold(text);
-  if (!HINT.test(said)) return [];
+  if (!HINT.test(text)) return [];
   const scene = sceneOf(context);
   if (!scene) return [];
+  const said = fold(text);
   const found: DateMention[] = [];
   for (const { name, pattern, read } of RULES) {
-    for (const match of said.matchAll(pattern)) {
+    for (const match of allMatches(pattern, said)) {
       const span = { start: match.index, end: match.index + match[0].length };
       if (found.some((other) => other.start < span.end && span.start < other.end)) continue;
       const day = read(match, scene);

@@ -70,6 +70,7 @@ export function readClocks(scene: RecordScene, recordedAt: string): readonly Clo
     const acts =
       line.asks || LONG_AGO.test(line.words) ? [] : actsIn(scene, line, named ?? product, notes.length > 0);
     product = named ?? product;
+    if (acts.length === 0) continue;
     const times = timesSaid(scene.text.slice(line.start, line.end), recordedAt);
     for (const [index, { act, at, product: of }] of acts.entries()) {
       const from = scene.parse.words[at]?.span.start ?? line.start;

@@ -2,6 +2,7 @@
  * Reads when something was done today or the day before, to the minute: "at ten past nine", "at two", "half an hour
  * ago", "just now", "last night at ten". An hour alone is the latest one that had come when the memo was recorded.
  */
+import { allMatches } from '../all-matches.ts';
 import { smallNumber } from '../numbers/small-number.ts';
 
 /** A time as it was said, with its place in the text. */
@@ -128,10 +129,10 @@ function agoOf([whole, count, unit, more]: RegExpExecArray): { readonly ago: num
 export function timesSaid(text: string, recordedAt: string): readonly SaidTime[] {
   const found: SaidTime[] = [];
   for (const { pattern, read } of WAYS) {
-    for (const match of text.matchAll(pattern)) {
+    for (const match of allMatches(pattern, text)) {
       const [start, end] = [match.index, match.index + match[0].length];
       if (found.some((one) => start < one.end && end > one.start)) continue;
-      const told = read(match as RegExpExecArray);
+      const told = read(match);
       const at = told && instantOf(told, match[0].toLowerCase(), recordedAt);
       if (at !== undefined) found.push({ start, end, at });
     }
