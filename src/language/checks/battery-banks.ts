@@ -12,8 +12,8 @@ const HALF =
 
 /** The energy that one sentence wants of a bank, with its voltage. */
 export function batteryBankIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  if (line.asks || !USED.test(line.words) || / (?:if|unless) /.test(line.words)) return [];
-  const energy = [...figuresOf(scene, line, 'energy')].find(({ unit }) => /^k?Wh$/.test(unit));
+  const energy = figuresOf(scene, line, 'energy').find(({ unit }) => /^k?Wh$/.test(unit));
+  if (!energy || line.asks || !USED.test(line.words) || / (?:if|unless) /.test(line.words)) return [];
   const voltage = figuresNear(scene, line, 'voltage')[0];
   const near = linesNear(scene, line)
     .map(({ words }) => words)
@@ -21,7 +21,7 @@ export function batteryBankIn(scene: CheckScene, line: Line): readonly CheckNote
   const bank = figuresNear(scene, line, 'charge').find(({ unit }) => unit === 'Ah');
   const isBank =
     bank !== undefined || / (?:bank|batter(?:y|ies)|lithium|agms?|leisure|house bank) /.test(near);
-  if (!energy || !isBank) return [];
+  if (!isBank) return [];
   const share = figuresNear(scene, line, 'ratio').find(isShare);
   const half = share ? [] : HALF.test(near) ? [input('usable share', '50 %')] : [];
   const inputs = [

@@ -21,7 +21,7 @@ const isNotHere = ({ words }: Line): boolean =>
 
 /** The dew point that one sentence gives what is needed for: its air and surface stand in it, or right beside it. */
 export function dewPointIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  if (line.asks || isNotHere(line) || !HUMID.test(line.words)) return [];
+  if (line.asks || !HUMID.test(line.words) || isNotHere(line)) return [];
   const humidity = figuresOf(scene, line, 'ratio').find(
     (one) => one.unit === '%' && isStated(one) && one.value <= 100 && isBesideHumid(scene, line, one),
   );

@@ -2,7 +2,7 @@
  * Reads the fall that something has to have, and how steep it may be: "the drain has to fall one in forty over 3
  * metres", "the ramp can't be steeper than one in twelve, it's 300 up over 3600".
  */
-import type { Line } from '../kept/scene.ts';
+import { figuresIn, type Line } from '../kept/scene.ts';
 import type { CheckNote, FigureNote } from '../notes.ts';
 import { figuresNear, reading, wordsAround } from './figure-names.ts';
 import { metres } from './metres.ts';
@@ -23,7 +23,8 @@ const UNITS: Readonly<Record<string, string>> = { metre: 'm', meter: 'm', foot: 
 
 /** The fall or the steepness that one sentence asks for. */
 export function fallIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  if (line.asks || / (?:if|unless|was|were|had) /.test(line.words)) return [];
+  if (line.asks || figuresIn(scene, line).length === 0) return [];
+  if (/ (?:if|unless|was|were|had) /.test(line.words)) return [];
   return STEEPER.test(line.words) ? steepestIn(scene, line) : fallWanted(scene, line);
 }
 

@@ -32,7 +32,9 @@ const MOST_LOADS = 20;
 
 /** The loads that one sentence, and those that go on with it, add up. */
 export function loadSumIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  if (line.asks || NOT_ASKED.test(line.words) || figuresOf(scene, line, 'energy').some(isSum)) return [];
+  // First what most sentences lack: it costs less to look for than the words.
+  if (line.asks || loadsIn(scene, line).length === 0) return [];
+  if (NOT_ASKED.test(line.words) || figuresOf(scene, line, 'energy').some(isSum)) return [];
   const before = scene.lines[line.index - 1];
   if (before && loadsIn(scene, before).length > 0) return [];
   const lines = linesWithLoads(scene, line);

@@ -26,11 +26,12 @@ const RISE_AFTER = /^ # (?:of )?(?:rise|high|up|tall|of height) /;
 
 /** The slope of which one sentence asks the sizes. */
 export function riseIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  if (!(ASKED.test(line.words) || OVER.test(line.words)) || NOT.test(line.words)) return [];
   const near = linesNear(scene, line, 1, 0);
   const told = near.findLast((one) => anglesOf(scene, one).length > 0);
-  const [angle, more] = told ? anglesOf(scene, told) : [];
-  if (!told || !angle || more || !near.some(({ words }) => SLOPES.test(words))) return [];
+  if (!told) return [];
+  if (!(ASKED.test(line.words) || OVER.test(line.words)) || NOT.test(line.words)) return [];
+  const [angle, more] = anglesOf(scene, told);
+  if (!angle || more || !near.some(({ words }) => SLOPES.test(words))) return [];
   const own = figuresOf(scene, told, 'length');
   const at = own.length > 0 ? told : line;
   const lengths = own.length > 0 ? own : figuresOf(scene, line, 'length');

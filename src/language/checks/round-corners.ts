@@ -20,6 +20,7 @@ import {
 } from './spoken-check.ts';
 
 const CORNER = '(?:corner|bend|turn|dogleg|dog-leg|landing|elbow|right angle)';
+const NAMES_CORNER = new RegExp(` ${CORNER} `);
 const BEHIND =
   '(?=(?:[.,;:!?]|in|at|of|from|into|between|by|and|on|to|with|out|where|there|without|before|past|onto) )';
 const CARRY = `(?:${GO}|${BRING}|swing|walk|turn|work|manoeuvre|swivel|wangle|ease)`;
@@ -41,7 +42,8 @@ const PASSAGES = wordSet(
 
 /** What one sentence wants carried round a corner. */
 export function roundCornerIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  const found = line.asks ? null : (ROUND.exec(line.words) ?? TURNS.exec(line.words));
+  if (line.asks || !NAMES_CORNER.test(line.words)) return [];
+  const found = ROUND.exec(line.words) ?? TURNS.exec(line.words);
   if (!found) return thereIn(scene, line);
   if (NO_DEMAND.test(line.words.slice(0, found.index + 1))) return [];
   const must = wordAtOffset(line, found.index + 1);
@@ -57,7 +59,7 @@ export function roundCornerIn(scene: CheckScene, line: Line): readonly CheckNote
 
 /** What is carried was named before: "the skirtings are 3 metres and there's a right angle turn … to get them through". */
 function thereIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  const found = line.asks ? null : THERE.exec(line.words);
+  const found = THERE.exec(line.words);
   if (!found || NO_DEMAND.test(line.words.slice(0, found.index + 1))) return [];
   const at = wordAtOffset(line, found.index + 1);
   const length = linesNear(scene, line, 1, 0)

@@ -75,7 +75,9 @@ const NEAR = 3;
 
 /** What one sentence wants to swing clear. */
 export function swingIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  if (line.asks || / (?:if|unless|whether|had) (?!it |they )/.test(line.words)) return [];
+  // Every way names the turning: one look spares most sentences the six of them.
+  if (line.asks || !TURNING.test(line.words)) return [];
+  if (/ (?:if|unless|whether|had) (?!it |they )/.test(line.words)) return [];
   const found = KEEPS_CLEAR.map((way) => way.exec(line.words)).find((one) => one !== null);
   if (!found) return [];
   const swung = swungThing(scene, line, found.index, found[0].length);

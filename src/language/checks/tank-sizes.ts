@@ -20,9 +20,9 @@ const SIDES = ['length', 'width', 'height'] as const;
 
 /** What one sentence wants a tank to hold. */
 export function tankWantedIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  if (line.asks || !HOLDS.test(line.words) || / (?:if|unless|n't|not|never) /.test(line.words)) return [];
   const wanted = figuresOf(scene, line, 'volume').find(({ quote }) => ROOM.test(quote));
   if (!wanted) return [];
+  if (line.asks || !HOLDS.test(line.words) || / (?:if|unless|n't|not|never) /.test(line.words)) return [];
   const told = figuresNear(scene, line, 'length').filter(({ item }) => isTank(withoutFace(item)));
   const item = told[0] && withoutFace(told[0].item);
   const sizes = told.filter((one) => withoutFace(one.item) === item);
