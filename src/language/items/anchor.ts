@@ -40,7 +40,19 @@ export interface Anchor {
 const BOUND_WORDS =
   /^(?:least|most|more|than|less|max|maximum|minimum|about|of|to|at|up|down|for|by|in|over|under|within|a|an|the|another|only|just|same|what|no|not|like|some)$/;
 
+const anchors = new WeakMap<Site, Anchor>();
+
+/** What stands left of a quantity. The frames ask for it one after the other: it is looked for once. */
 export function anchorOf(site: Site): Anchor {
+  let found = anchors.get(site);
+  if (!found) {
+    found = lookLeft(site);
+    anchors.set(site, found);
+  }
+  return found;
+}
+
+function lookLeft(site: Site): Anchor {
   const { parse, at } = site;
   const sentence = parse.sentenceOf[at];
   let comma = false;
