@@ -55,6 +55,8 @@ export interface Scene {
 
 export interface StatementRule {
   readonly name: string;
+  /** Without what this needs the rule reads nothing: it is not asked. */
+  readonly pattern?: Phrase;
   readonly read: (said: Said, scene: Scene) => Omit<Draft, 'rule'> | undefined;
 }
 
@@ -109,6 +111,7 @@ export function phraseRule(
   const pattern = typeof source === 'string' ? phrase(source) : source;
   return {
     name,
+    pattern,
     read: (said, scene) => {
       const found = find(pattern, said);
       if (!found) return undefined;

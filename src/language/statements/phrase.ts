@@ -144,19 +144,12 @@ function needsOf(parts: readonly string[]): readonly (readonly string[])[] {
   return branches.length === 1 ? (branches[0] ?? []) : [];
 }
 
-/** Every word and class of a clause, for the needs of phrases. */
-export function featuresOf(words: readonly Word[]): ReadonlySet<string> {
-  const features = new Set<string>();
-  for (const word of words) {
-    features.add(word.lower);
-    for (const letter of word.classes + word.meanings) features.add(`<${letter}`);
-  }
-  return features;
-}
-
 /** Numbers of all needs, and for each word or class the needs that it meets: a clause is held against all at once. */
 const NUMBERS = new Map<string, number>();
 const MEETS = new Map<string, number[]>();
+let needCount = 0;
+/** Needs met by the classes of a word, by their letters; forgotten when a phrase is made. */
+const metByLetters = new Map<string, Needs>();
 
 /** The number of a need: any one of these words and classes. Phrases that need the same share it. */
 function needNumber(any: readonly string[]): number {
@@ -164,8 +157,9 @@ function needNumber(any: readonly string[]): number {
   const key = members.join(' ');
   const known = NUMBERS.get(key);
   if (known !== undefined) return known;
-  const number = NUMBERS.size;
+  const number = needCount++;
   NUMBERS.set(key, number);
+  metByLetters.clear();
   for (const member of members) {
     const needs = MEETS.get(member);
     if (needs) needs.push(number);
@@ -174,41 +168,84 @@ function needNumber(any: readonly string[]): number {
   return number;
 }
 
-/** Rules look at a clause and its neighbours in turn: the last few are kept, and no more, however long the memo. */
-const KEPT = 8;
-const lately: Met[] = [];
-let next = 0;
-/** The clause that was looked at last: mostly the one that is looked at now. */
-let last: Met = { features: new Set(), met: new Uint8Array(0) };
+/** A set of needs: one bit for the number of each. */
+type Needs = Uint32Array;
 
-interface Met {
-  readonly features: ReadonlySet<string>;
-  readonly met: Uint8Array;
+function needsOfAny(members: readonly string[]): Needs {
+  const met = new Uint32Array((needCount >>> 5) + 1);
+  for (const member of members) addNeeds(met, MEETS.get(member));
+  return met;
 }
 
-/** Which needs a clause meets, by number. A phrase made since the clause was last looked at counts as well. */
-function needsMet(features: ReadonlySet<string>): Uint8Array {
-  if (last.features === features && last.met.length === NUMBERS.size) return last.met;
-  last =
-    lately.find((kept) => kept.features === features && kept.met.length === NUMBERS.size) ?? meet(features);
-  return last.met;
+function addNeeds(met: Needs, numbers: readonly number[] | undefined): void {
+  if (!numbers) return;
+  for (const number of numbers) {
+    const at = number >>> 5;
+    met[at] = (met[at] as number) | (1 << (number & 31));
+  }
 }
 
-function meet(features: ReadonlySet<string>): Met {
-  const met = new Uint8Array(NUMBERS.size);
-  for (const feature of features) for (const number of MEETS.get(feature) ?? NOTHING) met[number] = 1;
-  const kept = { features, met };
-  lately[next] = kept;
-  next = (next + 1) % KEPT;
-  return kept;
+/** What words of some classes meet: there are few sets of classes, and each of them meets many needs. */
+function needsOfLetters(letters: string): Needs {
+  let needs = metByLetters.get(letters);
+  if (!needs) {
+    needs = needsOfAny([...letters].map((letter) => `<${letter}`));
+    metByLetters.set(letters, needs);
+  }
+  return needs;
 }
 
-const NOTHING: readonly number[] = [];
+function addLetters(met: Needs, letters: string): void {
+  if (letters === '') return;
+  const needs = needsOfLetters(letters);
+  for (let at = 0; at < met.length; at++) met[at] = (met[at] as number) | (needs[at] as number);
+}
 
-function mayMatch({ needs }: Phrase, said: Said): boolean {
-  const met = needsMet(said.features);
-  for (const number of needs) if (met[number] === 0) return false;
+/** Which needs the words of a clause meet: found out when a phrase first asks, and again where one was made since. */
+export class NeedsMet {
+  readonly #words: readonly Word[];
+  #bits: Needs = new Uint32Array(0);
+  #known = 0;
+
+  constructor(words: readonly Word[]) {
+    this.#words = words;
+  }
+
+  bits(): Needs {
+    if (this.#known !== needCount) this.#meet();
+    return this.#bits;
+  }
+
+  #meet(): void {
+    const met = needsOfAny([]);
+    for (const { lower, classes, meanings } of this.#words) {
+      addNeeds(met, MEETS.get(lower));
+      addLetters(met, classes);
+      addLetters(met, meanings);
+    }
+    this.#bits = met;
+    this.#known = needCount;
+  }
+}
+
+function hasAll(met: Needs, numbers: readonly number[]): boolean {
+  for (let k = 0; k < numbers.length; k++) {
+    const number = numbers[k] as number;
+    if (((met[number >>> 5] as number) & (1 << (number & 31))) === 0) return false;
+  }
   return true;
+}
+
+/** Whether a clause has all that a phrase needs: a quick look that spares most clauses the pattern. */
+const mayMatch = ({ needs }: Phrase, { met }: Said): boolean => hasAll(met.bits(), needs);
+
+/** Those of some rules that may read a clause, in order: of the rules that look for a phrase most are left out. */
+export function rulesFor<R extends { readonly pattern?: Phrase }>(
+  rules: readonly R[],
+  { met }: Said,
+): readonly R[] {
+  const bits = met.bits();
+  return rules.filter(({ pattern }) => pattern === undefined || hasAll(bits, pattern.needs));
 }
 
 /** Words of a clause that a phrase matched. */

@@ -31,6 +31,7 @@ import { gistOf, waitOf } from './gist.ts';
 import { isNamed, itemOf } from './goods-named.ts';
 import { findJobLists, JOB_RULES } from './job-lists.ts';
 import { withoutLookalikes } from './not-told.ts';
+import { rulesFor } from './phrase.ts';
 import { PROBLEM_RULES } from './problems.ts';
 import { CORRECTION_RULES, PROMISE_RULES } from './promises.ts';
 import { refine } from './refiners.ts';
@@ -213,7 +214,7 @@ function readClause(clause: Said, scene: Scene, scores: WordScores | undefined):
   if (isBlank(clause)) return [];
   return RULES.flatMap(({ kind, rules }) => {
     if (scores && kind !== 'correction' && scores.of(clause.index, KINDS.indexOf(kind)) < SPARED) return [];
-    for (const { name, read } of rules) {
+    for (const { name, read } of rulesFor(rules, clause)) {
       const found = read(clause, scene);
       if (found) return [{ ...found, rule: name }];
     }

@@ -1,7 +1,9 @@
+import { remembered } from '../../remembered.ts';
+import { allMatches } from '../all-matches.ts';
 import type { Span } from '../notes.ts';
 import type { Clause, Sentence } from '../sentences.ts';
 import { wordTable } from '../word-table.ts';
-import { featuresOf } from './phrase.ts';
+import { NeedsMet } from './phrase.ts';
 import { classesOf, meaningsOf } from './vocabulary.ts';
 
 /** A word as the rules see it: contractions are taken apart ("can't" is "can" and "not"), small letters only. */
@@ -22,8 +24,8 @@ export interface Said extends Span {
   readonly words: readonly Word[];
   /** Every word as " word/CLASSES", its classes of meaning behind those of grammar. */
   readonly code: string;
-  /** The words and classes in it. */
-  readonly features: ReadonlySet<string>;
+  /** What phrases may be looked for in it. */
+  readonly met: NeedsMet;
   /** Offset in `code` of each word. */
   readonly codeStarts: readonly number[];
   readonly asks: boolean;
@@ -121,26 +123,25 @@ function parts(lower: string): readonly string[] {
   return found ? [...parts(found[1] as string), found[2] as string] : [lower];
 }
 
+/** More words than any memo has. */
+const MOST_WORDS = 20_000;
+/** What a word stands for, with its classes. The same words come back in any talk. */
+const partsOf = remembered(MOST_WORDS, (lower): readonly Omit<Word, keyof Span>[] =>
+  parts(lower).map((part) => ({ lower: part, classes: classesOf(part), meanings: meaningsOf(part) })),
+);
+
 const TOKEN = /[\p{L}\p{N}$£€][^\s,;:—–!?…()"“”]*/gu;
 
 function wordsIn(text: string, from: number, to: number): readonly Word[] {
   const words: Word[] = [];
-  for (const found of text.slice(from, to).matchAll(TOKEN)) {
+  for (const found of allMatches(TOKEN, text.slice(from, to))) {
     const dropped = /[a-z]in['’]$/i.test(found[0]) && found[0].length > 4;
     const token = found[0].replace(/[.'’]+$/, '');
     const start = from + found.index;
     const bare = token.replace(/[’ʼ]/g, "'").toLowerCase().replace(/[/ ]/g, '_');
     // "holdin'" is "holding".
-    const lower = dropped ? `${bare}g` : bare;
-    for (const part of parts(lower)) {
-      words.push({
-        start,
-        end: start + token.length,
-        lower: part,
-        classes: classesOf(part),
-        meanings: meaningsOf(part),
-      });
-    }
+    const end = start + token.length;
+    for (const part of partsOf(dropped ? `${bare}g` : bare)) words.push({ start, end, ...part });
   }
   return words;
 }
@@ -270,7 +271,7 @@ function saidOf(
     words,
     code,
     codeStarts,
-    features: featuresOf(words),
+    met: new NeedsMet(words),
   };
 }
 
