@@ -2,6 +2,7 @@
  * What is weighed for one statement: what the words of its clause and the clauses beside it say, which rule read it
  * and what the refiners made of that. Every cue has a name; `cue-weights.ts` holds what each of them weighs.
  */
+import { remembered } from '../../../remembered.ts';
 import { type Draft, firstWord, isSubordinate, type Scene } from '../draft.ts';
 import { isNoJob } from '../no-job.ts';
 import { isFaultOver, isForgiven } from '../no-matter.ts';
@@ -27,6 +28,16 @@ export interface Candidate {
 
 /** A clause whose words speak more against a kind than this is not weighed for it, where no rule reads it. */
 export const HOPELESS = -3;
+
+/** More than there are rules and cues. */
+const MOST_NAMES = 4000;
+
+/** Names of cues are put together once: text that was just made is slow to look up. */
+const FULL_NAMES = {
+  read: remembered(MOST_NAMES, (name) => `read ${name}`),
+  unread: remembered(MOST_NAMES, (name) => `unread ${name}`),
+} as const;
+const WORDS_OF = KINDS.map((kind) => `words of ${kind}`);
 
 const clip = (score: number): number => Math.max(-4, Math.min(4, score));
 
@@ -118,9 +129,9 @@ function candidateFor(
   around: Around,
 ): Candidate {
   const cues: Cue[] = [];
-  const standing = draft ? 'read' : 'unread';
+  const fullName = FULL_NAMES[draft ? 'read' : 'unread'];
   const add = (name: string, size = 1) => {
-    cues.push([`${standing} ${name}`, size]);
+    cues.push([fullName(name), size]);
   };
   const clause = wordCues(KINDS.indexOf(kind), from, to, around, add);
   besideCues(kind, from, to, draft, around, add);
@@ -141,11 +152,11 @@ function wordCues(k: number, from: number, to: number, around: Around, add: Add)
   add('words', score);
   add('words well above', Math.max(0, score + 1));
   let other = Number.NEGATIVE_INFINITY;
-  KINDS.forEach((kind, j) => {
+  WORDS_OF.forEach((name, j) => {
     if (j === k) return;
     const rival = scores.of(best, j);
     other = Math.max(other, rival);
-    add(`words of ${kind}`, clip(rival) / 2);
+    add(name, clip(rival) / 2);
   });
   add('words over the next kind', clip(score - other) / 2);
   for (const [name, beside] of [
