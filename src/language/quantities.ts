@@ -13,7 +13,7 @@ import { writesDecimalComma } from './numbers/read-number.ts';
 import { foreignSentences } from './other-languages.ts';
 import { REFINERS } from './refiners/index.ts';
 import { AMOUNT_RULES } from './rules/index.ts';
-import { type Amount, type Room, tidy } from './rules/rule.ts';
+import { type Amount, type AmountRule, type Room, tidy } from './rules/rule.ts';
 import { SIZE_AFTER } from './rules/size-words.ts';
 import type { Token } from './tokens.ts';
 
@@ -73,7 +73,8 @@ function readAmounts(room: Room): readonly Amount[] {
 
 /** Reads what starts at one token and returns where to go on. */
 function readAt(room: Room, at: number, amounts: Amount[]): number {
-  for (const [place, rule] of AMOUNT_RULES.entries()) {
+  for (let place = 0; place < AMOUNT_RULES.length; place++) {
+    const rule = AMOUNT_RULES[place] as AmountRule;
     const read = rule.read(room, at);
     if (!read) continue;
     if (room.context.explain) traceLosers(room, at, place);

@@ -1,4 +1,6 @@
 /** Cuts a memo into words and puts the words of each quantity together as one. */
+import { remembered } from '../../remembered.ts';
+import { allMatches } from '../all-matches.ts';
 import { isTradeNoun } from '../lexicon/trade-nouns.ts';
 import type { Span } from '../notes.ts';
 import { wordTable } from '../word-table.ts';
@@ -146,19 +148,26 @@ function addPiece(found: Raw[], lower: string, start: number, after: string): vo
   found.push({ lower: `'${lower.slice(cut)}`, span: { start: start + cut, end: start + length } });
 }
 
+/** In small letters and with plain apostrophes; "holdin'" is "holding". */
+function plainPiece(said: string): string {
+  const lower = said.toLowerCase();
+  if (!/['’]/.test(lower)) return lower;
+  return lower.replace(/’/g, "'").replace(/^(\p{L}{2,}in)'$/u, '$1g');
+}
+
 const NEXT_WORD = /[\p{L}\d]+/uy;
 function wordAfter(text: string, at: number): string {
   NEXT_WORD.lastIndex = at + 1;
   return NEXT_WORD.exec(text)?.[0].toLowerCase() ?? '';
 }
 
-export function pieces(text: string): Raw[] {
+/** A memo is parsed twice, for the things of its figures and for what is kept on record, and cut into pieces once. */
+export const pieces = remembered(1, cutIntoPieces);
+
+function cutIntoPieces(text: string): readonly Raw[] {
   const found: Raw[] = [];
-  for (const match of text.matchAll(PIECE)) {
-    const lower = match[0]
-      .toLowerCase()
-      .replace(/’/g, "'")
-      .replace(/^(\p{L}{2,}in)'$/u, '$1g');
+  for (const match of allMatches(PIECE, text)) {
+    const lower = plainPiece(match[0]);
     const start = match.index;
     const end = start + match[0].length;
     if (SHORT_FORMS.has(lower)) addPiece(found, lower, start, wordAfter(text, end));

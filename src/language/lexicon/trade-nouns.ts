@@ -298,6 +298,7 @@ const IRREGULAR = wordTable<string>({
 export function singular(noun: string): string {
   const irregular = IRREGULAR[noun];
   if (irregular) return irregular;
+  if (!noun.endsWith('s')) return noun;
   if (kinds.has(noun) && !/[^s]s$/.test(noun)) return noun;
   if (noun.endsWith('ies') && noun.length > 4) return `${noun.slice(0, -3)}y`;
   if (/(?:sh|ch|x|ss|z)es$/.test(noun)) return noun.slice(0, -2);
