@@ -62,13 +62,13 @@ export function ahead(parse: Parse, from: number, count: number): string {
 
 /** Lower-case words before `to`, joined by spaces, at most `count` and never before the sentence. */
 export function behind(parse: Parse, to: number, count: number): string {
-  const words: string[] = [];
+  let words = '';
   const sentence = parse.sentenceOf[to];
   for (let k = to - 1; k >= 0 && k >= to - count; k--) {
     if (parse.sentenceOf[k] !== sentence || parse.words[k]?.tag === 'stop') break;
-    words.unshift(wordAt(parse, k));
+    words = words === '' ? wordAt(parse, k) : `${wordAt(parse, k)} ${words}`;
   }
-  return words.join(' ');
+  return words;
 }
 
 export function phraseAt(parse: Parse, at: number): Phrase | undefined {

@@ -18,23 +18,40 @@ export interface ChosenSize {
   readonly reasons: () => readonly string[];
 }
 
+const PLACE_OF: ReadonlyMap<Attribute, number> = new Map(SIZES.map((size, k) => [size, k]));
+
+const ready = new WeakMap<SizeWeights, ReadonlyMap<string, Float64Array>>();
+
+/** What each sign adds to the sizes, in their order; laid out once. */
+function rowsOf(weights: SizeWeights): ReadonlyMap<string, Float64Array> {
+  let rows = ready.get(weights);
+  if (!rows) {
+    rows = new Map(
+      Object.entries(weights.signs).map(([sign, row]) => [
+        sign,
+        Float64Array.from(SIZES, (size) => row[size] ?? 0),
+      ]),
+    );
+    ready.set(weights, rows);
+  }
+  return rows;
+}
+
 /** The likeliest size by these weights. */
 export function chooseSize(evidence: Evidence, weights: SizeWeights): ChosenSize {
-  const score = new Map<Attribute, number>(SIZES.map((size) => [size, 0]));
+  const score = new Float64Array(SIZES.length);
   for (const [source, size] of evidence.votes) {
     const weight = weights.votes[source];
-    if (weight !== undefined) score.set(size, (score.get(size) ?? 0) + weight);
+    const k = PLACE_OF.get(size);
+    if (weight !== undefined && k !== undefined) score[k] = (score[k] as number) + weight;
   }
+  const rows = rowsOf(weights);
   for (const sign of evidence.signs) {
-    const row = weights.signs[sign];
-    if (!row) continue;
-    for (const size in row)
-      score.set(size as Size, (score.get(size as Size) ?? 0) + (row[size as Size] as number));
+    const row = rows.get(sign);
+    if (row) for (let k = 0; k < row.length; k++) score[k] = (score[k] as number) + (row[k] as number);
   }
-  const [size, second] = [...SIZES].sort((a, b) => (score.get(b) as number) - (score.get(a) as number)) as [
-    Size,
-    Size,
-  ];
+  const scoreOf = (size: Size) => score[PLACE_OF.get(size) as number] as number;
+  const [size, second] = [...SIZES].sort((a, b) => scoreOf(b) - scoreOf(a)) as [Size, Size];
   return { size, second, reasons: () => reasonsOf(evidence, weights, size, second) };
 }
 

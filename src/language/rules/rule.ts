@@ -110,5 +110,6 @@ export function wordAt(room: { readonly tokens: readonly Token[] }, index: numbe
 
 /** Rounds away the noise of binary fractions: 0.1 + 0.2 is 0.3. */
 export function tidy(value: number): number {
+  if (Number.isInteger(value) && Math.abs(value) < 1e12) return value === 0 ? 0 : value;
   return Number(value.toPrecision(12));
 }

@@ -146,6 +146,8 @@ export const ENDS_OWN: StatementRule = {
   name: 'a task of this memo is done',
   read: (said: Said, scene: Scene) => {
     if (scene.open.length === 0 || said.asks || scene.unreal.has(said.index)) return undefined;
+    // Most clauses tell of no such deed, whatever they are about.
+    if (!doesTheSame(said, scene.open)) return undefined;
     if (scene.listed.has(said.index) || isSubordinate(said) || isReason(said) || isDuty(said))
       return undefined;
     const things = contentOf(wordsAbout(said, scene));
