@@ -1,11 +1,14 @@
 /** Sentences that the next breath takes back: "I need to order more screws. No, scratch that." Pure. */
 import type { Span, TraceStep } from './notes.ts';
 import { type Token, tokenise } from './tokens.ts';
+import { wordSet } from './word-table.ts';
 
 /** Words that only lead up to it. */
 const LEAD = '(?:no|nope|nah|naw|sorry|er|um|uh|oh|oops|whoops|wait|actually|hang on|hold on)';
 const ORDER =
   '(?:scratch|strike|forget|ignore) (?:that last one|that one|the last one|all of that|all that|that)(?: please)?';
+/** Talk without one of these takes nothing back. */
+const ORDERS = wordSet('scratch strike forget ignore');
 /** The words of a size are not read here, only that there is one. */
 const NUMBER =
   '(?:\\d|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\p{L}+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|half|quarter)(?: |$))';
@@ -41,6 +44,7 @@ interface Told {
 
 /** In the order of speech. Linear: of a long sentence only its ends are looked at. */
 export function findTakenBack(tokens: readonly Token[]): readonly TakenBack[] {
+  if (!tokens.some(({ word }) => ORDERS.has(word))) return [];
   const stretches = stretchesOf(tokens);
   return stretches.flatMap((stretch, index) => {
     const behind = orderAtStart(tokens, stretch);

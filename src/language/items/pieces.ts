@@ -148,12 +148,16 @@ function addPiece(found: Raw[], lower: string, start: number, after: string): vo
   found.push({ lower: `'${lower.slice(cut)}`, span: { start: start + cut, end: start + length } });
 }
 
+/** More than any memo has that are not the same. */
+const MOST_PIECES = 20_000;
+
 /** In small letters and with plain apostrophes; "holdin'" is "holding". */
-function plainPiece(said: string): string {
-  const lower = said.toLowerCase();
-  if (!/['’]/.test(lower)) return lower;
-  return lower.replace(/’/g, "'").replace(/^(\p{L}{2,}in)'$/u, '$1g');
-}
+const plainPiece = remembered(MOST_PIECES, (said) =>
+  said
+    .toLowerCase()
+    .replace(/’/g, "'")
+    .replace(/^(\p{L}{2,}in)'$/u, '$1g'),
+);
 
 const NEXT_WORD = /[\p{L}\d]+/uy;
 function wordAfter(text: string, at: number): string {

@@ -239,13 +239,25 @@ function hasAll(met: Needs, numbers: readonly number[]): boolean {
 /** Whether a clause has all that a phrase needs: a quick look that spares most clauses the pattern. */
 const mayMatch = ({ needs }: Phrase, { met }: Said): boolean => hasAll(met.bits(), needs);
 
-/** Those of some rules that may read a clause, in order: of the rules that look for a phrase most are left out. */
-export function rulesFor<R extends { readonly pattern?: Phrase }>(
+/**
+ * Finds those of some rules that may read a clause, in their order: of the rules that look for a phrase most are left out.
+ * The first need of each stands in a table, since that of nearly all is not met.
+ */
+export function rulesByNeed<R extends { readonly pattern?: Phrase }>(
   rules: readonly R[],
-  { met }: Said,
-): readonly R[] {
-  const bits = met.bits();
-  return rules.filter(({ pattern }) => pattern === undefined || hasAll(bits, pattern.needs));
+): (said: Said) => readonly R[] {
+  const first = Int32Array.from(rules.map(({ pattern }) => pattern?.needs[0] ?? -1));
+  return ({ met }) => {
+    const bits = met.bits();
+    const found: R[] = [];
+    for (let k = 0; k < first.length; k++) {
+      const number = first[k] as number;
+      if (number >= 0 && ((bits[number >>> 5] as number) & (1 << (number & 31))) === 0) continue;
+      const rule = rules[k] as R;
+      if (rule.pattern === undefined || hasAll(bits, rule.pattern.needs)) found.push(rule);
+    }
+    return found;
+  };
 }
 
 /** Words of a clause that a phrase matched. */

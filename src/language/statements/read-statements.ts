@@ -31,7 +31,7 @@ import { gistOf, waitOf } from './gist.ts';
 import { isNamed, itemOf } from './goods-named.ts';
 import { findJobLists, JOB_RULES } from './job-lists.ts';
 import { withoutLookalikes } from './not-told.ts';
-import { rulesFor } from './phrase.ts';
+import { rulesByNeed } from './phrase.ts';
 import { PROBLEM_RULES } from './problems.ts';
 import { CORRECTION_RULES, PROMISE_RULES } from './promises.ts';
 import { refine } from './refiners.ts';
@@ -70,6 +70,9 @@ const RULES: readonly { readonly kind: StatementKind; readonly rules: readonly S
   { kind: 'done', rules: [...FINISHED_RULES, ...DONE_RULES, ...GRAMMAR_RULES] },
   { kind: 'correction', rules: CORRECTION_RULES },
 ];
+
+/** By kind, those that may read a clause. */
+const RULES_FOR = RULES.map(({ kind, rules }) => ({ kind, rulesFor: rulesByNeed(rules) }));
 
 /** Log odds of the words below which no rule of a kind is asked: what it read would hardly stand. */
 const SPARED = -5.5;
@@ -212,9 +215,9 @@ const NEAR_TASKS = 6;
 function readClause(clause: Said, scene: Scene, scores: WordScores | undefined): readonly Draft[] {
   // Bare numbers and marks between commas state nothing.
   if (isBlank(clause)) return [];
-  return RULES.flatMap(({ kind, rules }) => {
+  return RULES_FOR.flatMap(({ kind, rulesFor }) => {
     if (scores && kind !== 'correction' && scores.of(clause.index, KINDS.indexOf(kind)) < SPARED) return [];
-    for (const { name, read } of rulesFor(rules, clause)) {
+    for (const { name, read } of rulesFor(clause)) {
       const found = read(clause, scene);
       if (found) return [{ ...found, rule: name }];
     }
