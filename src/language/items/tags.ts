@@ -1,6 +1,6 @@
 /** Gives a word its part of speech, from the lists, its ending and its neighbours. */
 import { EVERYDAY_ADJECTIVES, EVERYDAY_ADVERBS } from '../lexicon/everyday-words.ts';
-import { isPlural, isTradeNoun, singular } from '../lexicon/trade-nouns.ts';
+import { isPlural, isTradeNoun, isTwoWordNoun } from '../lexicon/trade-nouns.ts';
 import type { Span } from '../notes.ts';
 import { isMeasureWord, type Raw } from './pieces.ts';
 import {
@@ -79,7 +79,7 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   const isNoun = isEither || isTradeNoun(lower);
   if (lower === 'left' && (before === 'number' || before === 'auxiliary' || before === 'pronoun'))
     return 'participle';
-  if (isVerb && before === 'noun' && isTradeNoun(`${previous?.lower} ${singular(lower)}`)) return 'noun';
+  if (isVerb && before === 'noun' && isTwoWordNoun(previous?.lower ?? '', lower)) return 'noun';
   // "Leaves me 50 shy": a verb, though there are leaves on trees.
   if (isVerb && /[^s]s$/.test(lower) && /^(?:me|us)$/.test(next?.lower ?? '') && !opensNounPhrase(before))
     return 'verb';
@@ -298,7 +298,7 @@ function countsNoun(next: Raw | undefined): boolean {
 
 /** "covering boards", "glazing bar": the first word alone would be a verb. */
 const isCompound = (lower: string, next: Raw | undefined): boolean =>
-  next !== undefined && VERBS.has(lower) && isTradeNoun(`${lower} ${singular(next.lower)}`);
+  next !== undefined && VERBS.has(lower) && isTwoWordNoun(lower, next.lower);
 
 const tagBare = (lower: string): Tag =>
   ADVERBS.has(lower) ? 'adverb' : isTradeNoun(lower) ? 'noun' : 'adjective';

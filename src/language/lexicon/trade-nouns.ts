@@ -315,6 +315,14 @@ export function isTradeNoun(noun: string): boolean {
   return kinds.has(noun) || kinds.has(singular(noun));
 }
 
+const firstOfTwo = new Set(
+  [...kinds.keys()].filter((noun) => noun.includes(' ')).map((noun) => noun.split(' ')[0]),
+);
+
+/** Whether a word and the one behind it, in the singular, are a head of two words that the list holds. */
+export const isTwoWordNoun = (first: string, second: string): boolean =>
+  firstOfTwo.has(first) && isTradeNoun(`${first} ${singular(second)}`);
+
 const NO_KIND: ReadonlySet<NounKind> = new Set();
 
 /** The kinds of thing that a noun phrase names: those of its longest known ending, none when unknown. */

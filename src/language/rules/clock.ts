@@ -41,7 +41,7 @@ export const clockTimes: AmountRule = {
 };
 
 function written(room: Room, at: number): AmountRead | undefined {
-  const [hours, colon, minutes] = room.tokens.slice(at, at + 3);
+  const [hours, colon, minutes] = [room.tokens[at], room.tokens[at + 1], room.tokens[at + 2]];
   if (!hours || colon?.word !== ':' || colon.spaced || !minutes || minutes.spaced) return undefined;
   if (!/^\d{1,2}$/.test(hours.text) || !/^\d{2}$/.test(minutes.text)) return undefined;
   const day = dayPartAfter(room, at + 3);

@@ -35,6 +35,8 @@ export const rands: AmountRule = {
   },
 };
 
+const WORTH: Readonly<Record<string, number>> = { tenner: 10, tenners: 10, fiver: 5, fivers: 5 };
+
 /** "a tenner", "two fivers": notes by their name. */
 export const notesByName: AmountRule = {
   name: 'a tenner',
@@ -42,9 +44,7 @@ export const notesByName: AmountRule = {
     const before = /^(?:a|an)$/.test(wordAt(room, at)) ? undefined : readNumber(room.tokens, at);
     const named = /^(?:tenner|fiver)s?$/.test(wordAt(room, at));
     const noun = named ? at : (before?.to ?? at + 1);
-    const worth = ({ tenner: 10, tenners: 10, fiver: 5, fivers: 5 } as Record<string, number>)[
-      wordAt(room, noun)
-    ];
+    const worth = WORTH[wordAt(room, noun)];
     if (!worth || !Number.isInteger(before?.value ?? 1)) return undefined;
     const number = { from: at, to: noun, value: named ? 1 : (before?.value ?? 1), form: 'words' as const };
     const key = localMoney(room.region);
@@ -69,6 +69,7 @@ export const grand: AmountRule = {
   name: '<number> grand',
   read(room, at) {
     const article = wordAt(room, at) === 'a';
+    if (article && wordAt(room, at + 1) !== 'grand') return undefined;
     const number = article
       ? { from: at, to: at + 1, value: 1, form: 'words' as const }
       : readNumber(room.tokens, at);

@@ -27,11 +27,13 @@ function settledThousands(number: NumberReading): number {
   return number.alternatives?.[0] ?? number.value;
 }
 
+const HUNDREDS: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000 };
+
 /** "hundred mil", "thousand litres": the article swallowed. "A few hundred litres" states no number. */
 export const hundredOfUnit: AmountRule = {
   name: 'hundred <unit>',
   read(room, at) {
-    const value = ({ hundred: 100, thousand: 1000 } as Record<string, number>)[wordAt(room, at)];
+    const value = HUNDREDS[wordAt(room, at)];
     if (!value || /^(?:few|several|many|odd|some)$/.test(wordAt(room, at - 1))) return undefined;
     const number = { from: at, to: at + 1, value, form: 'words' as const };
     const unit = readUnit(room.tokens, at + 1);

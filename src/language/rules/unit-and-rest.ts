@@ -150,8 +150,9 @@ export const moneyAndRest: AmountRule = {
   name: '<money> <hundredths>',
   read(room, at) {
     const head = headAt(room, at);
-    const money = head?.unit.dimension === 'money' || /^(?:pounds|dollars)$/.test(head?.unit.key ?? '');
-    if (!head || !money || head.number.decimals || head.number.fraction) return undefined;
+    if (!head) return undefined;
+    const money = head.unit.dimension === 'money' || /^(?:pounds|dollars)$/.test(head.unit.key ?? '');
+    if (!money || head.number.decimals || head.number.fraction) return undefined;
     const rest = readNumber(room.tokens, head.unit.to);
     const whole = rest && Number.isInteger(rest.value) && !rest.fraction && !rest.loose;
     if (!whole || rest.value < 10 || rest.value > 99 || readUnit(room.tokens, rest.to)) return undefined;
