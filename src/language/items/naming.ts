@@ -147,7 +147,11 @@ export function headOf(name: readonly string[]): string {
 }
 
 /** A value to nine figures with its unit: what two figures of one value share. */
-const valueKey = ({ value, unit }: Quantity): string => `${value.toPrecision(9)} ${unit}`;
+const valueKey = ({ value, unit }: Quantity): string => `${toNineFigures(value)} ${unit}`;
+
+/** Whole numbers, which most figures are, stay as they are: writing the digits out takes its time. */
+const toNineFigures = (value: number): number =>
+  Number.isInteger(value) && Math.abs(value) < 1e9 ? value : Number(value.toPrecision(9));
 
 function append<T>(lists: Map<string, T[]>, key: string, value: T): void {
   const list = lists.get(key);
