@@ -171,7 +171,7 @@ test.each([
 
 test.each([
   ["I'm packing it up with a ring of twelve mil ply.", 'ring ply'],
-  ['I made a box of eighteen mil ply.', 'box ply'],
+  ['I made a box of eighteen mil ply.', 'ply box'],
   ['The lid is a piece of nine mil ply.', 'lid ply'],
 ])('"%s" tells how thick the stuff of that thing is', (said, item) => {
   expect(notesOf(said).figures).toMatchObject([{ item, attribute: 'thickness' }]);
