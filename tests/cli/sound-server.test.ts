@@ -1,6 +1,6 @@
 /** Recording and playing through a real sound server, which stands in for a sound card. */
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, symlinkSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, statSync, symlinkSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { decode } from '../../src/speech/decode.ts';
@@ -45,6 +45,15 @@ const samples = async (file: string) => {
   for await (const part of decode(file)) parts.push(part);
   return joined(parts);
 };
+
+/** Waits until so many seconds are on the disk. */
+async function recorded(seconds: number): Promise<void> {
+  const folder = join(place.folder, '.hearwright', 'recordings');
+  const isThere = () =>
+    existsSync(folder) &&
+    readdirSync(folder).some((name) => statSync(join(folder, name)).size >= seconds * 2 * RATE);
+  while (!isThere()) await new Promise((done) => setTimeout(done, 50));
+}
 
 /** How like the wanted sound that is which begins where it gets loud. A lost tenth of a second brings this below 0.5. */
 function likeness(wanted: Float32Array, sound: Float32Array): number {
@@ -114,7 +123,7 @@ test.skipIf(!existsSync('models'))(
     let told = '';
     const room = await server.heardInRoom(async () => {
       const listening = call(['listen', '--aloud', '--for', '20']);
-      await new Promise((done) => setTimeout(done, 2500));
+      await recorded(1);
       await server.play(talk);
       told = await listening;
     });
