@@ -176,3 +176,82 @@ test.each([
 ])('"%s" tells how thick the stuff of that thing is', (said, item) => {
   expect(notesOf(said).figures).toMatchObject([{ item, attribute: 'thickness' }]);
 });
+
+test.each([
+  [
+    "Hit a snag with the vent, the rib's in the way of the flange.",
+    "Hit a snag with the vent, the rib's in the way of the flange",
+  ],
+  ["I've hit a snag today. The hinge pins are seized.", 'The hinge pins are seized'],
+  [
+    'Found a soft patch in the keel under the stern tube.',
+    'Found a soft patch in the keel under the stern tube',
+  ],
+  ["There's a rib in the way.", "There's a rib in the way"],
+  ["There's a beam right where the pipe goes.", "There's a beam right where the pipe goes"],
+])('"%s" is a snag', (said, quote) => {
+  expect(notesOf(said).problems.map((each) => each.quote)).toEqual([quote]);
+});
+
+test.each([
+  ['Treads are 880 wide between the stringers, no, 860.', [['treads', 'width', 860, 'mm']]],
+  ['It is 900 at the front, sorry, 915.', [['front', 'length', 915, 'mm']]],
+  // No repair: another place, and words that only go on.
+  [
+    'The gap is 5 at the top, no more than 8 at the bottom.',
+    [
+      ['gap', 'gap', 5, 'mm'],
+      ['gap', 'gap', 8, 'mm'],
+    ],
+  ],
+  ['Handrail at 900 high, not 850, because 850 is the old rule.', [['handrail', 'height', 900, 'mm']]],
+])('what is put right behind where it is: "%s"', (said, expected) => {
+  const { figures } = notesOf(said);
+  expect(figures.map(({ item, attribute, value, unit }) => [item, attribute, value, unit])).toEqual(expected);
+});
+
+test('a slip with its pause is put right behind where it is', () => {
+  const { figures } = notesOf('The treads are 880 wide between the stringers, wait, no, 860.');
+  expect(figures.map(({ value }) => value)).toEqual([860]);
+  const other = notesOf('The shelf is 300 from the floor, wait till you see the 600 one.');
+  expect(other.figures[0]?.value).toBe(300);
+});
+
+test.each([
+  ['Balusters, I need thirty one.', 'balusters', 31],
+  ['The long screws, we want forty.', 'long screws', 40],
+  ["Order more M12 washers, I'm six short.", 'm12 washers', 6],
+])('"%s" counts things', (said, item, value) => {
+  expect(notesOf(said).figures).toMatchObject([{ item, attribute: 'count', value, unit: '1' }]);
+});
+
+test('a thing named first is no number of things', () => {
+  expect(notesOf('The bench, I want 900.').figures).toMatchObject([
+    { attribute: 'height', value: 900, unit: 'mm' },
+  ]);
+});
+
+test.each([
+  ["I'll check with the building inspector.", 'Check with the building inspector'],
+  ["I'll ask the inspector about the going.", 'Ask the inspector about the going'],
+])('"%s" is a job', (said, gist) => {
+  expect(notesOf(said).tasks).toMatchObject([{ gist }]);
+});
+
+test('a crack in a thing is called by that thing', () => {
+  const { problems } = notesOf('850 is the old rule. One of the treads has a shake in it.');
+  expect(problems).toMatchObject([{ gist: 'One of the treads has a shake in it' }]);
+});
+
+test('what feels dry has its own name, and the going of a stair is a noun wherever it stands', () => {
+  expect(notesOf('The floor feels dry at 12 percent.').figures).toMatchObject([
+    { item: 'floor moisture', value: 12 },
+  ]);
+  expect(notesOf("The going I've set at 225.").figures).toMatchObject([{ item: 'going', value: 225 }]);
+});
+
+test('what was found and put right is work, and a superlative is no thing', () => {
+  expect(notesOf('Found the leak and fixed it.').problems).toEqual([]);
+  const { done } = notesOf('The garboard is 215 at the widest. Steamed it for fifty minutes.');
+  expect(done[0]?.gist).not.toMatch(/widest/);
+});

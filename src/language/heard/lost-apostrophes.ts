@@ -28,7 +28,7 @@ const FINITE =
   makes made get gets 's 're 've 'll`);
 
 /** Third persons of verbs that are things too. */
-const FALLS = /^(?:falls|drops|kicks|lifts|stands|runs|turns|clicks|swings)$/;
+const FALLS = /^(?:falls|drops|kicks|lifts|stands|runs|turns|clicks|swings|feels|looks|smells|sounds)$/;
 
 /** Said of many, of work and of sums, hardly ever of one thing that is in a state. */
 const NEVER =

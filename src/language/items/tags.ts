@@ -180,14 +180,17 @@ function tagDemonstrative(lower: string, next: Raw | undefined, second: Raw | un
   return 'determiner';
 }
 
-/** "The going is 225", "going's 225": how far each tread of a stair goes in. */
+/** "The going is 225", "going's 225", "the going I've set at 225": how far each tread of a stair goes in. */
 function isOfStair(previous: Word | undefined, next: Raw | undefined, second: Raw | undefined): boolean {
   const isFirst = previous === undefined || previous.tag === 'stop' || previous.tag === 'conjunction';
   const isSaidOf =
     BE.has(next?.lower ?? '') || next?.lower === "'s" || next?.lower === 'of' || next?.lower === 'at';
   if (isFirst) return isSaidOf && second?.lower === '#';
   const isNamed = previous.tag === 'determiner' || previous.tag === 'possessive';
-  return isNamed && (isSaidOf || !/^[\p{L}]/u.test(next?.lower ?? '') || CONJUNCTIONS.has(next?.lower ?? ''));
+  const after = next?.lower ?? '';
+  return (
+    isNamed && (isSaidOf || !/^[\p{L}]/u.test(after) || CONJUNCTIONS.has(after) || /^(?:i|we)$/.test(after))
+  );
 }
 
 /** The part of speech of a word after `previous` and before `next` and `second`. */
@@ -203,6 +206,8 @@ export function tagOf(
   if (/^(?:that|this|these|those|which|what)$/.test(lower)) return tagDemonstrative(lower, next, second);
   if (lower === "'s") return 'be';
   if (lower === 'going' && isOfStair(previous, next, second)) return 'noun';
+  // "The floor feels dry": a verb, though a thing may have a feel.
+  if (/^(?:feels|looks|smells|sounds)$/.test(lower) && previous?.tag === 'noun') return 'verb';
   if (BE.has(lower)) return 'be';
   if (MODALS.has(lower)) return 'modal';
   if (/^m\d+s?$/.test(lower)) return 'noun';

@@ -118,6 +118,24 @@ function leftOpen(room: Room, amount: Amount): boolean {
   return have && /^[.,;!?]?$/.test(wordAt(room, amount.to));
 }
 
+/** "Balusters, I need thirty one": the things stand first, and how many of them is wanted or had. */
+function countsNamedFirst(room: Room, amount: Amount): boolean {
+  let at = amount.from - 1;
+  if (!/^(?:need|want|have|had|got|counted|bought|ordered|make)$/.test(wordAt(room, at--))) return false;
+  while (/^(?:'ve|have|'d|'ll|still|only|just|will)$/.test(wordAt(room, at))) at--;
+  if (!/^(?:i|we)$/.test(wordAt(room, at)) || wordAt(room, at - 1) !== ',') return false;
+  const sentence = room.tokens[at]?.sentence;
+  const opens = [3, 4, 5].some((back) => room.tokens[at - back]?.sentence !== sentence);
+  return opens && isPlural(room, at - 2) && /^[,.;!?]?$/.test(wordAt(room, amount.to));
+}
+
+/** "Order more washers, I'm six short": so many are missing. */
+const isShortOf = (room: Room, amount: Amount): boolean =>
+  amount.value <= 24 &&
+  wordAt(room, amount.to) === 'short' &&
+  /^(?:'m|am|'re|are)$/.test(wordAt(room, amount.from - 1)) &&
+  /^(?:i|we)$/.test(wordAt(room, amount.from - 2));
+
 /** "five jobs", "nine of them", "sixty odd nails": how many, not how much. */
 export const counts: Refiner = {
   name: 'a count of things',
@@ -133,6 +151,8 @@ export const counts: Refiner = {
         (isBeforeSize(amount, next) ? 'so many of that size' : undefined) ??
         ((!isMeasured && leftOpen(room, amount)) ||
         counted(room, amount) ||
+        countsNamedFirst(room, amount) ||
+        isShortOf(room, amount) ||
         goesOnCounting(room, amount, last)
           ? 'so many of them'
           : undefined);

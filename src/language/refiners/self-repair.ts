@@ -23,12 +23,28 @@ const AFTER_NO =
 
 const LONGEST_GAP = 11;
 
+const PLACE =
+  /^(?:between|across|above|below|over|under|behind|along|round|around|inside|from|off|at|in|on|to|of)$/;
+const LONGEST_PLACE = 4;
+
+/** "880 wide between the stringers, no, 860": behind the words that tell where, at the pause; undefined where none are. */
+function afterPlace(room: Room, amount: Amount): number | undefined {
+  const from = afterSizeWord(room, amount);
+  if (!PLACE.test(wordAt(room, from))) return undefined;
+  for (let at = from + 2; at <= from + LONGEST_PLACE; at++) {
+    if (/^[,–—-]$/.test(wordAt(room, at))) return at;
+    if (room.tokens[at]?.kind !== 'word') return undefined;
+  }
+  return undefined;
+}
+
 /** Where the repair begins after an amount, or undefined when what follows is no repair. */
 function cueAfter(
   room: Room,
   amount: Amount,
 ): { readonly at: number; readonly strength: Strength } | undefined {
-  for (const start of new Set([amount.to, afterSizeWord(room, amount)])) {
+  const place = afterPlace(room, amount);
+  for (const start of new Set([amount.to, afterSizeWord(room, amount), place ?? amount.to])) {
     let at = start;
     // A broken-off beginning: "an inch and a, hang on".
     if (wordAt(room, at) === 'and') at = /^an?$/.test(wordAt(room, at + 1)) ? at + 2 : at + 1;
@@ -41,9 +57,16 @@ function cueAfter(
     if (plainNo && !AFTER_NO.test(next) && !CUES.startingAt(room.tokens, hit.to)) continue;
     if (plainNo && next === 'more' && wordAt(room, hit.to + 1) !== 'like') continue;
     if (marks === 0 && hit.meaning === 'weak') continue;
+    // Behind more words only what is sure to put right does: "..., wait, no, 860".
+    if (start === place && hit.meaning === 'weak' && !isSure(room, hit.to)) continue;
     return { at, strength: hit.meaning };
   }
   return undefined;
+}
+
+function isSure(room: Room, to: number): boolean {
+  const at = wordAt(room, to) === ',' ? to + 1 : to;
+  return CUES.startingAt(room.tokens, at)?.meaning === 'strong';
 }
 
 function fits(first: Amount, second: Amount): boolean {

@@ -123,7 +123,7 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
   }
   const lacking = LONE_ONE.exec(words);
   if (lacking?.[1]) return withKind(words, lacking[1], draft, scene);
-  if (OF_PEOPLE.test(words)) return words;
+  if (OF_PEOPLE.test(words) || OF_ITS_OWN.test(words)) return words;
   const deed = DO_THAT.test(words) ? deedBefore(draft.from, scene) : undefined;
   if (deed) return words.replace(DO_THAT, deed);
   const lone = LONE.exec(words);
@@ -148,6 +148,10 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
     ? `${words.slice(0, lone.index)}${thing} ${verb[1]}${rest.replace(verb[0], '')}`
     : `${words.slice(0, lone.index)}${thing}${rest}`;
 }
+
+/** "One of the treads has a shake in it": of the thing that the words begin with. */
+const OF_ITS_OWN =
+  /^(?:(?:one|two|three|some|all|both|each) of )?(?:the|a|an|my|our|that|this)?\b[^,;]{3,40}? (?:has|have|had|['’]s got|has got|have got) [^,;]{2,40} (?:in|on|through|along|across|round|at) (?:it|them)$/i;
 
 const DO_THAT = /\bdo (?:that|this)\b/i;
 

@@ -173,7 +173,7 @@ const intention: Refiner = {
 
 const ANNOUNCES: Partial<Readonly<Record<StatementKind, RegExp>>> = {
   problem:
-    /^(?:(?:so|and|but|now|well|then|also) )*(?:there's|there is|there was|i've got|we've got|i got|i have|we have|i had)(?: got)? (?:a|an|another|one|something|some) ?(?:\w+ )?(?:problem|problems|snag|issue|hitch|wrong)$/,
+    /^(?:(?:so|and|but|now|well|then|also) )*(?:there's|there is|there was|i've got|we've got|i got|i have|we have|i had|(?:(?:i|we)(?:'ve| have)? )?(?:hit|struck|r[au]n into))(?: got)? (?:a|an|another|one|something|some) ?(?:\w+ )?(?:problem|problems|snag|issue|hitch|wrong)(?: today| yesterday| this morning| last night)?$/,
   decision:
     /^(?:(?:so|and|but|now|well|then) )*(?:i've|i have|we've|we have|i|we) changed (?:my|our) minds?$/,
 };

@@ -115,6 +115,11 @@ export const PLANNED_RULES: readonly StatementRule[] = [
       ),
   ),
   task(
+    'I will ask <somebody>',
+    "^<lead>* (?: i | we ) (?: 'll | will | shall ) (?: <adverb> | just | have to )* (?<verb> check with | ask | ring | phone | email | text | chase | look up | look into | find out ) (?<object> (?: the | my | his | him | her | them | about | if | whether | what | how | a ) <any>* )$",
+    (found) => !has(found.words, 'N') && subjectOf(found) !== 'viewer',
+  ),
+  task(
     'still need the <thing>',
     '^<lead>* (?: (?: i | we ) )? still (?: need | want | missing | short of | after ) (?<object> (?: the | my | a | an | some | <plain> ) <any>{1,5} )$',
     (found) => !isIdle(found.part('object')) && first(found, 'object') !== 'to',

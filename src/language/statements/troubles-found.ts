@@ -1,5 +1,5 @@
 /** Snags that are found, run out of, or done by mischance: "found the stud's gone to powder", "ran out of staples", "broke three". */
-import type { StatementRule } from './draft.ts';
+import { neighbour, type StatementRule } from './draft.ts';
 import type { Found } from './phrase.ts';
 import { has, problem, subjectIsThing } from './snag.ts';
 import type { Said } from './words.ts';
@@ -18,10 +18,30 @@ const plainly = (name: string, pattern: string, guard: Guard = () => true): Stat
 type Guard = (found: Found, said: Said) => boolean;
 
 export const TROUBLE_FOUND_RULES: readonly StatementRule[] = [
+  problem(
+    'hit a snag',
+    "^<lead>* (?: i | we )? (?: have | 've )? <adverb>* (?: hit | struck | ran into | run into | came up against | come up against ) (?: a | another | one | my | our | the | first )+ (?: bit of a | big | small | little | slight | minor | real | proper | <adverb> )* (?: snag | problem | hitch | issue | difficulty | setback ) (?<rest> <any>* )",
+    (_, said, scene) => {
+      // "..., the rib's in the way": what it is is told in the words after.
+      const next = neighbour(scene, said, 1);
+      const tells = next !== undefined && next.sentence === said.sentence;
+      return { plain: true, ...(tells ? { to: next.index, end: next.end } : {}) };
+    },
+  ),
   plainly(
     'found <thing> <faulty>',
     `^<lead>* (?: i | we )? (?: 've | have )? <adverb>* (?: found | discovered | noticed | see | saw ) (?: that | out )? (?<subject> <plain>{1,7}? ) (?: 's | is | are | 're | was | were | has | have | had | been )+ <adverb>* ${STATE} (?<rest> <any>* )`,
     (found) => subjectIsThing(found) && !has(found.words, 'N'),
+  ),
+  plainly(
+    'found a <fault>',
+    "^<lead>* (?: i | we )? (?: 've | have )? <adverb>* (?: found | discovered | uncovered | hit ) (?: a | an | another | some | two | more | bit of | patch of )+ (?: soft | rotten | bad | wet | damp | hidden | nasty | old | hairline | little | small | big | <adverb> )* (?: rot | rust | damp | woodworm | corrosion | mould | crack | cracks | leak | soft spot | spot of rot | soft patch | wet patch | damp patch | rotten patch | patch of rot | pinhole | pinholes | split | shake | blister | blisters | delamination | bodge | void ) (?<rest> <any>* )$",
+    (found) => !has(found.words, 'N'),
+  ),
+  plainly(
+    'there is <thing> in the way',
+    "^<lead>* (?: there (?: 's | is | are ) | (?: i | we )? found ) (?: a | an | another | the | some | two | one of the )+ (?<thing> <plain>{1,5}? ) <adverb>* (?: in the way | (?: right | bang | just | exactly | slap ) where ) (?<rest> <any>* )",
+    (found) => !has(found.words, 'N'),
   ),
   plainly(
     'ran out of <goods>',

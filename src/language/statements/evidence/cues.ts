@@ -107,7 +107,7 @@ export function candidatesOf(
       if (kind === 'arrival' && isOnlyHowLong(said)) return;
       if (
         kind === 'arrival' &&
-        /^(?:keep|leave|let|give|put|hold)$/.test(said.words[firstWord(said)]?.lower ?? '')
+        /^(?:keep|leave|let|give|put|hold|call|allow)$/.test(said.words[firstWord(said)]?.lower ?? '')
       )
         return;
       if (kind === 'task' && (isNoJob(said) || tellsWhichAndSize(said, scene))) return;
