@@ -81,7 +81,7 @@ function plannedOnce(room: Room, at: number): boolean {
     if (!/^(?:'s|is|was)$/.test(wordAt(room, index))) continue;
     const [first, second, third] = [1, 2, 3].map((step) => wordAt(room, index + step));
     // "Because 850 is the old rule".
-    if (first === 'the' && second === 'old') return true;
+    if (wordAt(room, index) !== 'was' && first === 'the' && second === 'old') return true;
     if (first === 'what' && /^(?:i|we)$/.test(second ?? '') && /^(?:'d|had)$/.test(third ?? '')) return true;
     return (
       /^(?:was)$/.test(wordAt(room, index)) &&
