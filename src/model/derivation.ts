@@ -82,7 +82,8 @@ export function derivationOf(
     ...longSums(alike, talk),
     ...proportions(usable, kind, region),
   ];
-  const right = attempts.filter((attempt) => comesOut(attempt.formula, claim, usable, region));
+  const bySlot = new Map([...usable].reverse().map((one) => [one.slot, one]));
+  const right = attempts.filter((attempt) => comesOut(attempt.formula, claim, bySlot, region));
   return right.sort((a, b) => b.score - a.score)[0]?.formula;
 }
 
@@ -104,16 +105,13 @@ function equalities(alike: readonly Ingredient[], talk: string): readonly Attemp
 function sumsAndDifferences(alike: readonly Ingredient[], talk: string): readonly Attempt[] {
   const attempts: Attempt[] = [];
   const times = BOTH_SIDES.test(talk) ? [2, 1] : [1];
+  // One of the two was just said; two figures out of the past make a sum by chance, unless both are named.
+  const isSaid = (one: Ingredient) => one.sentencesBack !== undefined;
+  const said = alike.filter(isSaid);
+  const saidOrNamed = alike.filter((one) => isSaid(one) || one.isNamed);
   for (const base of alike) {
-    for (const part of alike) {
+    for (const part of isSaid(base) ? alike : base.isNamed ? saidOrNamed : said) {
       if (part === base || part.slot === base.slot) continue;
-      // One of the two was just said; two figures out of the past make a sum by chance.
-      if (
-        part.sentencesBack === undefined &&
-        base.sentencesBack === undefined &&
-        !(part.isNamed && base.isNamed)
-      )
-        continue;
       for (const count of times) {
         const right: Formula =
           count === 1 ? reading(part) : { kind: 'product', left: number(count), right: reading(part) };
@@ -174,12 +172,13 @@ function proportions(
   const attempts: Attempt[] = [];
   const sameKind = (a: Ingredient, b: Ingredient) =>
     unitKind(a.unit, region)?.kind === unitKind(b.unit, region)?.kind;
+  // Both parts of a ratio are said here: of a big build there are thousands of other figures.
+  const here = usable.filter(({ sentencesBack }) => sentencesBack === 0);
   for (const base of usable) {
     if (unitKind(base.unit, region)?.kind !== kind || !base.isNamed) continue;
-    for (const over of usable) {
-      for (const under of usable) {
+    for (const over of here) {
+      for (const under of here) {
         if (over === under || over === base || under === base || !sameKind(over, under)) continue;
-        if (over.sentencesBack !== 0 || under.sentencesBack !== 0) continue;
         // One length in the ratio of two lengths comes out by chance.
         if (kind === 'count' || sameKind(base, over)) continue;
         const ratio: Formula = { kind: 'quotient', left: reading(over), right: reading(under) };
@@ -198,10 +197,10 @@ const ROUNDED_SHARE = 0.002;
 function comesOut(
   formula: Formula,
   claim: Quantity,
-  ingredients: readonly Ingredient[],
+  ingredients: ReadonlyMap<string, Ingredient>,
   region?: string,
 ): boolean {
-  const result = evaluate(formula, (slot) => ingredients.find((one) => one.slot === slot), region);
+  const result = evaluate(formula, (slot) => ingredients.get(slot), region);
   const unit = unitKind(claim.unit, region);
   if (!result.ok || !unit || result.value.exact.kind !== unit.kind) return false;
   const told = result.value.exact.base.div(unit.factor).valueOf();
