@@ -77,7 +77,7 @@ export function derivationOf(
   const talk = `${place.sentence}`;
   const attempts = [
     ...equalities(alike, talk),
-    ...sumsAndDifferences(alike, talk),
+    ...sumsAndDifferences(alike, talk, nearTo(claim, region)),
     ...multiples(alike, talk),
     ...longSums(alike, talk),
     ...proportions(usable, kind, region),
@@ -102,7 +102,29 @@ function equalities(alike: readonly Ingredient[], talk: string): readonly Attemp
   return alike.filter((one) => one.isNamed).map((one) => ({ formula: reading(one), score: 3 + pull(one) }));
 }
 
-function sumsAndDifferences(alike: readonly Ingredient[], talk: string): readonly Attempt[] {
+/**
+ * Whether one figure, with so many times another added or taken away, may come to what was said: in plain numbers, and
+ * more generously than `comesOut`, which is exact and slow. In a big build there are a million pairs.
+ */
+type Near = (base: Ingredient, part: Ingredient, times: number) => boolean;
+function nearTo(claim: Quantity, region?: string): Near {
+  const baseOf = ({ value, unit }: Quantity) =>
+    value * (unitKind(unit, region)?.factor.valueOf() ?? Number.NaN);
+  const sizes = new Map<Ingredient, number>();
+  const sizeOf = (one: Ingredient) => {
+    const known = sizes.get(one) ?? baseOf(one);
+    sizes.set(one, known);
+    return known;
+  };
+  const kind = unitKind(claim.unit, region)?.kind;
+  const wanted = baseOf(claim);
+  const slack = Math.abs(wanted) * 0.01 + 0.002;
+  // Degrees do not count from nothing.
+  if (kind === undefined || kind.startsWith('temperature')) return () => true;
+  return (base, part, times) => Math.abs(sizeOf(base) + times * sizeOf(part) - wanted) <= slack;
+}
+
+function sumsAndDifferences(alike: readonly Ingredient[], talk: string, near: Near): readonly Attempt[] {
   const attempts: Attempt[] = [];
   const times = BOTH_SIDES.test(talk) ? [2, 1] : [1];
   // One of the two was just said; two figures out of the past make a sum by chance, unless both are named.
@@ -113,11 +135,13 @@ function sumsAndDifferences(alike: readonly Ingredient[], talk: string): readonl
     for (const part of isSaid(base) ? alike : base.isNamed ? saidOrNamed : said) {
       if (part === base || part.slot === base.slot) continue;
       for (const count of times) {
+        const [less, more] = [near(base, part, -count), near(base, part, count)];
+        if (!less && !more) continue;
         const right: Formula =
           count === 1 ? reading(part) : { kind: 'product', left: number(count), right: reading(part) };
         const score = pull(base) + pull(part) + (count === 2 ? 0.5 : 0);
-        attempts.push({ formula: { kind: 'difference', left: reading(base), right }, score });
-        attempts.push({ formula: { kind: 'sum', left: reading(base), right }, score });
+        if (less) attempts.push({ formula: { kind: 'difference', left: reading(base), right }, score });
+        if (more) attempts.push({ formula: { kind: 'sum', left: reading(base), right }, score });
       }
     }
   }
