@@ -119,7 +119,7 @@ async function record(shell: PseudoTerminal, { sound, ends }: Talk): Promise<See
   return { figures, clash, names };
 }
 
-async function measure(build: string): Promise<readonly Promised[]> {
+async function measure(build: string, size: number): Promise<readonly Promised[]> {
   const said = await talk();
   const shell = await openShell(build, said.sound);
   try {
@@ -131,9 +131,10 @@ async function measure(build: string): Promise<readonly Promised[]> {
     const middle = heard[Math.floor(heard.length / 2)] ?? Number.NaN;
     const count = `the slowest of ${SAID.length}, ${heard.length} heard; in the middle ${middle.toFixed(2)} s`;
     const slowest = heard.length < SAID.length ? Number.POSITIVE_INFINITY : Math.max(...heard);
+    const project = size === 1 ? 'ten years' : `${size} of ten years`;
     return [
-      atMost('last word to large figure, ten years', slowest, LIMIT, 's', count),
-      atMost('last word to clash, ten years', clash ?? Number.POSITIVE_INFINITY, LIMIT, 's'),
+      atMost(`last word to large figure, ${project}`, slowest, LIMIT, 's', count),
+      atMost(`last word to clash, ${project}`, clash ?? Number.POSITIVE_INFINITY, LIMIT, 's'),
     ];
   } finally {
     shell.close();
@@ -152,7 +153,7 @@ else {
     const build = join(folder, String(size));
     mkdirSync(folder, { recursive: true });
     makeBuild(build, size);
-    tellPromises(await measure(build));
+    tellPromises(await measure(build, size));
   } finally {
     if (keep === undefined) rmSync(folder, { recursive: true, force: true });
   }

@@ -7,9 +7,8 @@ import Fraction from 'fraction.js';
 import type { Quantity } from '../language/notes.ts';
 import { evaluate } from './evaluate.ts';
 import { type Formula, readsOf, writeFormula } from './formula.ts';
-import { shapeOf, wordsOf } from './names.ts';
+import { wordsOf } from './names.ts';
 import type { ClaimRow, StandingRow } from './rows.ts';
-import { stemOf } from './stems.ts';
 import type { Place } from './talk.ts';
 import { unitKind } from './units.ts';
 
@@ -77,13 +76,12 @@ export function derivationOf(
   const talk = `${place.sentence}`;
   const attempts = [
     ...equalities(alike, talk),
-    ...sumsAndDifferences(alike, talk, nearTo(claim, region)),
+    ...sumsAndDifferences(alike, talk),
     ...multiples(alike, talk),
     ...longSums(alike, talk),
     ...proportions(usable, kind, region),
   ];
-  const bySlot = new Map([...usable].reverse().map((one) => [one.slot, one]));
-  const right = attempts.filter((attempt) => comesOut(attempt.formula, claim, bySlot, region));
+  const right = attempts.filter((attempt) => comesOut(attempt.formula, claim, usable, region));
   return right.sort((a, b) => b.score - a.score)[0]?.formula;
 }
 
@@ -102,46 +100,25 @@ function equalities(alike: readonly Ingredient[], talk: string): readonly Attemp
   return alike.filter((one) => one.isNamed).map((one) => ({ formula: reading(one), score: 3 + pull(one) }));
 }
 
-/**
- * Whether one figure, with so many times another added or taken away, may come to what was said: in plain numbers, and
- * more generously than `comesOut`, which is exact and slow. In a big build there are a million pairs.
- */
-type Near = (base: Ingredient, part: Ingredient, times: number) => boolean;
-function nearTo(claim: Quantity, region?: string): Near {
-  const baseOf = ({ value, unit }: Quantity) =>
-    value * (unitKind(unit, region)?.factor.valueOf() ?? Number.NaN);
-  const sizes = new Map<Ingredient, number>();
-  const sizeOf = (one: Ingredient) => {
-    const known = sizes.get(one) ?? baseOf(one);
-    sizes.set(one, known);
-    return known;
-  };
-  const kind = unitKind(claim.unit, region)?.kind;
-  const wanted = baseOf(claim);
-  const slack = Math.abs(wanted) * 0.01 + 0.002;
-  // Degrees do not count from nothing.
-  if (kind === undefined || kind.startsWith('temperature')) return () => true;
-  return (base, part, times) => Math.abs(sizeOf(base) + times * sizeOf(part) - wanted) <= slack;
-}
-
-function sumsAndDifferences(alike: readonly Ingredient[], talk: string, near: Near): readonly Attempt[] {
+function sumsAndDifferences(alike: readonly Ingredient[], talk: string): readonly Attempt[] {
   const attempts: Attempt[] = [];
   const times = BOTH_SIDES.test(talk) ? [2, 1] : [1];
-  // One of the two was just said; two figures out of the past make a sum by chance, unless both are named.
-  const isSaid = (one: Ingredient) => one.sentencesBack !== undefined;
-  const said = alike.filter(isSaid);
-  const saidOrNamed = alike.filter((one) => isSaid(one) || one.isNamed);
   for (const base of alike) {
-    for (const part of isSaid(base) ? alike : base.isNamed ? saidOrNamed : said) {
+    for (const part of alike) {
       if (part === base || part.slot === base.slot) continue;
+      // One of the two was just said; two figures out of the past make a sum by chance.
+      if (
+        part.sentencesBack === undefined &&
+        base.sentencesBack === undefined &&
+        !(part.isNamed && base.isNamed)
+      )
+        continue;
       for (const count of times) {
-        const [less, more] = [near(base, part, -count), near(base, part, count)];
-        if (!less && !more) continue;
         const right: Formula =
           count === 1 ? reading(part) : { kind: 'product', left: number(count), right: reading(part) };
         const score = pull(base) + pull(part) + (count === 2 ? 0.5 : 0);
-        if (less) attempts.push({ formula: { kind: 'difference', left: reading(base), right }, score });
-        if (more) attempts.push({ formula: { kind: 'sum', left: reading(base), right }, score });
+        attempts.push({ formula: { kind: 'difference', left: reading(base), right }, score });
+        attempts.push({ formula: { kind: 'sum', left: reading(base), right }, score });
       }
     }
   }
@@ -196,7 +173,7 @@ function proportions(
   const attempts: Attempt[] = [];
   const sameKind = (a: Ingredient, b: Ingredient) =>
     unitKind(a.unit, region)?.kind === unitKind(b.unit, region)?.kind;
-  // Both parts of a ratio are said here: of a big build there are thousands of other figures.
+  // Both parts of a ratio are said here.
   const here = usable.filter(({ sentencesBack }) => sentencesBack === 0);
   for (const base of usable) {
     if (unitKind(base.unit, region)?.kind !== kind || !base.isNamed) continue;
@@ -221,10 +198,10 @@ const ROUNDED_SHARE = 0.002;
 function comesOut(
   formula: Formula,
   claim: Quantity,
-  ingredients: ReadonlyMap<string, Ingredient>,
+  ingredients: readonly Ingredient[],
   region?: string,
 ): boolean {
-  const result = evaluate(formula, (slot) => ingredients.get(slot), region);
+  const result = evaluate(formula, (slot) => ingredients.find((one) => one.slot === slot), region);
   const unit = unitKind(claim.unit, region);
   if (!result.ok || !unit || result.value.exact.kind !== unit.kind) return false;
   const told = result.value.exact.base.div(unit.factor).valueOf();
@@ -232,13 +209,6 @@ function comesOut(
   const isPlainSum = formula.kind === 'sum' || formula.kind === 'difference';
   const share = isPlainSum && unit.kind === 'length' ? 0 : ROUNDED_SHARE;
   return Math.abs(told - claim.value) <= Math.max(least, Math.abs(claim.value) * share);
-}
-
-/** Whether a name is spoken of in a piece of talk: its head or most of its words. */
-export function isSpokenOf(name: string, talk: string): boolean {
-  const said = new Set(wordsOf(talk).map(stemOf));
-  const { head, stems } = shapeOf(name);
-  return said.has(head) || stems.filter((stem) => said.has(stem)).length * 2 > stems.length;
 }
 
 /** The slots that a formula reads, each once. */
@@ -253,19 +223,12 @@ export function formulaText(formula: Formula, standing: (slot: string) => string
   return writeFormula(formula, standing);
 }
 
-/** A standing figure as an ingredient. */
+/** A standing figure as an ingredient; `isNamed`: whether its thing is spoken of in the sentence. */
 export function ingredientOf(
-  row: StandingRow,
+  { slot, value, unit }: StandingRow,
   name: string,
-  talk: string,
+  isNamed: boolean,
   sentencesBack?: number,
 ): Ingredient {
-  return {
-    slot: row.slot,
-    value: row.value,
-    unit: row.unit,
-    name,
-    isNamed: isSpokenOf(name, talk),
-    ...(sentencesBack === undefined ? {} : { sentencesBack }),
-  };
+  return { slot, value, unit, name, isNamed, ...(sentencesBack === undefined ? {} : { sentencesBack }) };
 }

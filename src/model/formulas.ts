@@ -16,7 +16,7 @@ import { sourced } from './finding.ts';
 import { type Formula, readFormula, readsOf, withSlots, writeFormula } from './formula.ts';
 import { kinship, nameStems, wordsOf } from './names.ts';
 import type { ClaimRow, FormulaRow, ItemRow, ModelReader, StandingRow } from './rows.ts';
-import { stemOf } from './stems.ts';
+import { isSpokenOf, spokenOf, stemsSaid } from './spoken-names.ts';
 import { LONGEST, nearWords, type Place } from './talk.ts';
 import { toleranceBetween } from './tolerance.ts';
 import { difference } from './units.ts';
@@ -87,7 +87,7 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
   const place = nearPlace(work.place(note.span));
   if (!isWorkedOut(place)) return undefined;
   const runsOn = work.place(note.span).sentence.length > LONGEST;
-  const talk = `${place.sentence} ${note.item}`;
+  const said = stemsSaid(`${place.sentence} ${note.item}`);
   // "Cut to 860 because the top's forty thick": the sentence goes on with what it was worked out from.
   const goesOn = hasReasonBehind(place);
   const cameFirst = ({ span }: Pick<Filed['note'], 'span'>) =>
@@ -103,17 +103,22 @@ function worked(work: Working, { note, claim }: Filed, filed: readonly Filed[]):
     if (part === claim || back > SENTENCES_BACK || !cameFirst(other)) return [];
     if (runsOn && note.span.start - other.span.end > LONGEST / 2) return [];
     if (!row || !isAtHand(row)) return [];
-    return [{ ...ingredientOf(row, part.said, talk, back), value: part.value, unit: part.unit }];
+    return [
+      {
+        ...ingredientOf(row, part.said, isSpokenOf(part.said, said), back),
+        value: part.value,
+        unit: part.unit,
+      },
+    ];
   });
-  const items = work.draft.itemsSharing([...new Set(wordsOf(`${talk} ${note.item}`).map(stemOf))]);
+  const items = spokenOf(work.draft.itemsSharing([...said]), said);
   const earlier = items.flatMap((item) =>
     work.draft
       .standingOf(item.id)
       .filter((row) => isAtHand(row) && !near.some((one) => one.slot === row.slot))
-      .map((row) => ingredientOf(row, item.name, talk)),
+      .map((row) => ingredientOf(row, item.name, true)),
   );
-  const named = earlier.filter((one) => one.isNamed);
-  const unique = dedupe([...near, ...named]);
+  const unique = dedupe([...near, ...earlier]);
   return derivationOf(claim, place, unique, work.settings.region);
 }
 
