@@ -1,5 +1,6 @@
 import { readNumber } from '../numbers/read-number.ts';
 import { MONEY_SIGNS } from '../units/unit-table.ts';
+import { wordTable } from '../word-table.ts';
 import type { AmountRule, Room } from './rule.ts';
 import { amountOf, wordAt } from './rule.ts';
 
@@ -35,7 +36,7 @@ export const rands: AmountRule = {
   },
 };
 
-const WORTH: Readonly<Record<string, number>> = { tenner: 10, tenners: 10, fiver: 5, fivers: 5 };
+const WORTH = wordTable<number>({ tenner: 10, tenners: 10, fiver: 5, fivers: 5 });
 
 /** "a tenner", "two fivers": notes by their name. */
 export const notesByName: AmountRule = {

@@ -4,6 +4,7 @@ import { readNumber } from '../numbers/read-number.ts';
 import { CONDUCTOR_SIZES } from '../units/conductor-sizes.ts';
 import { readUnit } from '../units/read-unit.ts';
 import { speaksOf } from '../units/surroundings.ts';
+import { wordTable } from '../word-table.ts';
 import type { AmountRule, Room } from './rule.ts';
 import { amountOf, wordAt } from './rule.ts';
 
@@ -27,7 +28,7 @@ function settledThousands(number: NumberReading): number {
   return number.alternatives?.[0] ?? number.value;
 }
 
-const HUNDREDS: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000 };
+const HUNDREDS = wordTable<number>({ hundred: 100, thousand: 1000 });
 
 /** "hundred mil", "thousand litres": the article swallowed. "A few hundred litres" states no number. */
 export const hundredOfUnit: AmountRule = {

@@ -228,11 +228,11 @@ export class NeedsMet {
   }
 }
 
+const has = (met: Needs, number: number): boolean =>
+  ((met[number >>> 5] as number) & (1 << (number & 31))) !== 0;
+
 function hasAll(met: Needs, numbers: readonly number[]): boolean {
-  for (let k = 0; k < numbers.length; k++) {
-    const number = numbers[k] as number;
-    if (((met[number >>> 5] as number) & (1 << (number & 31))) === 0) return false;
-  }
+  for (let k = 0; k < numbers.length; k++) if (!has(met, numbers[k] as number)) return false;
   return true;
 }
 
@@ -252,7 +252,7 @@ export function rulesByNeed<R extends { readonly pattern?: Phrase }>(
     const found: R[] = [];
     for (let k = 0; k < first.length; k++) {
       const number = first[k] as number;
-      if (number >= 0 && ((bits[number >>> 5] as number) & (1 << (number & 31))) === 0) continue;
+      if (number >= 0 && !has(bits, number)) continue;
       const rule = rules[k] as R;
       if (rule.pattern === undefined || hasAll(bits, rule.pattern.needs)) found.push(rule);
     }
