@@ -255,3 +255,13 @@ test('what was found and put right is work, and a superlative is no thing', () =
   const { done } = notesOf('The garboard is 215 at the widest. Steamed it for fifty minutes.');
   expect(done[0]?.gist).not.toMatch(/widest/);
 });
+
+test.each([
+  [
+    "The stone sink turned up, it's 830 wide, so that won't go through the door.",
+    "The stone sink won't go through the door",
+  ],
+  ["The lid is 20 short. That doesn't fit.", "The lid doesn't fit"],
+])('"%s" names what does not', (said, gist) => {
+  expect(notesOf(said).problems.map((each) => each.gist)).toContain(gist);
+});

@@ -96,7 +96,7 @@ const HELD =
 
 /** "that pipe" names itself; a lone "that" ends its phrase or has its verb on it. */
 const LONE =
-  /\b(?:(?:it|them|they)(?=$|[\s,.]|'s\b|'re\b|'ve\b|'ll\b)|(?:that|those|these)(?=$|[,.]|'s\b(?! (?:a|an|one|the|just|it|two|three|four|five|six|eight|ten|me|my)\b)|'re\b|'ll\b| (?:out|off|up|down|in|on|back|apart|again|by|before|tomorrow|tonight|to|too|as|wants|needs|gets|has|have|goes|will|must|can)\b))(?! (?:is |[a-z]+ing))/i;
+  /\b(?:(?:it|them|they)(?=$|[\s,.]|'s\b|'re\b|'ve\b|'ll\b)|(?:that|those|these)(?=$|[,.]|'s\b(?! (?:a|an|one|the|just|it|two|three|four|five|six|eight|ten|me|my)\b)|'re\b|'ll\b| (?:out|off|up|down|in|on|back|apart|again|by|before|tomorrow|tonight|to|too|as|wants|needs|gets|has|have|goes|will|must|can|won['’]t|can['’]t|cannot|doesn['’]t|isn['’]t|wouldn['’]t)\b))(?! (?:is |[a-z]+ing))/i;
 /** "a new one", "the other one": another of what was spoken of. */
 const NEW_ONE =
   /\b(?:new|another|other|second|third|last|bigger|smaller|longer|better|proper|fresh|thicker|heavier) (ones?)\b|\banother (one)\b|\b(?:a|the) (one)$/i;
