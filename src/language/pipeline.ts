@@ -28,6 +28,7 @@ import { readStatements } from './statements/read-statements.ts';
 import { findTakenBack } from './taken-back.ts';
 import { isNoTalk } from './talk.ts';
 import { tokenise } from './tokens.ts';
+import { withToldDifferences } from './told-difference.ts';
 
 /**
  * Reads every note in one memo's text. Pure: the same text and context give the same reading.
@@ -83,7 +84,8 @@ function readWords(text: string, context: ReadContext): Reading {
   // Quantities first: items hang on them, and statements may lean on figures.
   const { quantities, trace: quantityTrace } = readQuantities(text, tokens, context);
   const { figures: named, trace: itemTrace } = readItems(text, quantities, context);
-  const figures = withBareAmounts(text, withClearOpenings(text, withPieces(text, named)));
+  const sizes = withToldDifferences(text, withClearOpenings(text, withPieces(text, named)));
+  const figures = withBareAmounts(text, sizes);
   const { notes: statements, trace: statementTrace } = readStatements(
     text,
     splitSentences(text),

@@ -30,6 +30,8 @@ export interface QuantityReading {
   readonly quote: string;
   /** Number and unit alone. */
   readonly core: Span;
+  /** The slip that this puts right, where more of what was said of it stands between: "1100 off the floor, no, 1060". */
+  readonly saidAt?: Span;
   /** Tokens of the quote, end exclusive. */
   readonly tokens: { readonly from: number; readonly to: number };
   readonly value: number;
@@ -125,6 +127,7 @@ function readingOf(amount: Amount, room: Room): QuantityReading | undefined {
     span,
     quote: text.slice(span.start, span.end),
     core: spanOf(tokens, amount.from, amount.to),
+    ...(amount.saidAt ? { saidAt: spanOf(tokens, amount.saidAt.from, amount.saidAt.to) } : {}),
     tokens: { from: amount.quoteFrom, to: quoteTo },
     value: tidy(amount.value),
     unit: amount.unit,

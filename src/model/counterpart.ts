@@ -25,7 +25,16 @@ export interface Counterpart {
 /** A figure as far as finding its place goes. */
 type Placed = Pick<
   FigureNote,
-  'attribute' | 'dimension' | 'bound' | 'value' | 'unit' | 'high' | 'plusMinus' | 'plusMinusUnit' | 'replaces'
+  | 'attribute'
+  | 'assumed'
+  | 'dimension'
+  | 'bound'
+  | 'value'
+  | 'unit'
+  | 'high'
+  | 'plusMinus'
+  | 'plusMinusUnit'
+  | 'replaces'
 >;
 
 /**
@@ -46,7 +55,9 @@ export function counterpartOf(
   const standing = draft.standingOf(item.id);
   const likely = standing.filter(
     (row) =>
-      !row.slot.includes(LIMIT_MARK) && row.dimension === note.dimension && goesWith(row, note, standing),
+      !row.slot.includes(LIMIT_MARK) &&
+      row.dimension === note.dimension &&
+      (goesWith(row, note, standing) || isTheOnlySize(row, note, standing, settings.region)),
   );
   const agreeing = likely.find((row) => agreesWith(row, note, settings));
   if (agreeing) return { slot: agreeing.slot, standing: agreeing };
@@ -99,6 +110,19 @@ function goesWith(row: StandingRow, note: Placed, standing: readonly StandingRow
   // "885" of an opening whose width is known: a size is whichever one it is, where there is only one.
   const sizes = standing.filter((other) => other.dimension === 'length' && !other.slot.includes(LIMIT_MARK));
   return (row.attribute === 'size' || note.attribute === 'size') && sizes.length === 1;
+}
+
+/** "The centre line's at 200": no side was named, and the thing has one size of about that. */
+function isTheOnlySize(
+  row: StandingRow,
+  note: Placed,
+  standing: readonly StandingRow[],
+  region: string | undefined,
+): boolean {
+  if (!note.assumed?.includes('attribute') || !SIDES.has(note.attribute) || !SIDES.has(row.attribute))
+    return false;
+  const sizes = standing.filter((other) => other.dimension === 'length' && !other.slot.includes(LIMIT_MARK));
+  return sizes.length === 1 && isNear(row, note, region);
 }
 
 /** A thing has one weight and one voltage, whatever the attribute was called. */

@@ -17,6 +17,7 @@ import { actsOn, sourced } from './finding.ts';
 import { isOfAnother, likeliestChange } from './likeliest-change.ts';
 import { likenessOf } from './likeness.ts';
 import { breachOf, fileLimit, isLimiting } from './limits.ts';
+import { fileLimitOfWay } from './limits-of-ways.ts';
 import { itemFor } from './naming.ts';
 import { meantInstead, nearCounterpart, oldValueWeight } from './near-counterpart.ts';
 import { otherRating } from './ratings.ts';
@@ -37,7 +38,9 @@ export function fileFigure(work: Working, note: Kept<FigureNote>): ClaimRow {
   if (isLimiting(note)) return fileLimit(work, arriving);
   if (isDeviation(note.quote, place)) return fileAside(work, arriving, 'by how much it is out');
   if (isTried(note, place)) return fileAside(work, arriving, 'what it did while it was tried');
-  return fileClaim(work, arriving);
+  const claim = fileClaim(work, arriving);
+  fileLimitOfWay(work, arriving, claim);
+  return claim;
 }
 
 /** A figure with the thing that its name stands for, its place in the talk, and the words of change around it. */

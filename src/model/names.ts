@@ -89,8 +89,20 @@ function takeApart(said: string): NameShape {
   return { head: fallback[fallback.length - 1] ?? '', stems };
 }
 
+/** Names written as one word or as two, and what a way in is the opening of. */
+const COMPOUND =
+  /^(hand|toe|guard|grab|curtain|stair|work|bench|table|counter|desk|bunk|door|window|bed|floor|skirting|barge|base|gate|fence|corner|newel|cross|book|deck|centre|center)(rails?|tops?|frames?|boards?|sills?|cills?|posts?|beams?|shelf|shelves|lines?)$/;
+const WAY = /^(door|hatch|gate|arch)ways?$/;
+
+function apart(word: string): readonly string[] {
+  const way = WAY.exec(word)?.[1];
+  if (way) return [way, 'opening'];
+  const [, front, back] = COMPOUND.exec(word) ?? [];
+  return front && back ? [front, back] : [word];
+}
+
 function tellingStems(text: string): readonly string[] {
-  const words = wordsOf(text);
+  const words = wordsOf(text).flatMap(apart);
   const telling = words.filter((word) => !FILLER.has(word));
   return (telling.length > 0 ? telling : words).map(stemOf);
 }

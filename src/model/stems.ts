@@ -112,6 +112,13 @@ shelf shelves
 knife knives
 leaf leaves
 half halves
+centre center
+sill cill
+grey gray
+mould mold
+aluminium aluminum
+fibre fiber
+colour color
 foot feet
 tooth teeth
 man men

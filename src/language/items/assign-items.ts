@@ -42,6 +42,8 @@ export interface ItemQuantity extends Quantity {
   readonly quote: string;
   /** Number and unit alone, when it is known apart from the quote. */
   readonly core?: Span;
+  /** The slip that it puts right, where the words about that one tell its thing. */
+  readonly saidAt?: Span;
   readonly dimension: FigureNote['dimension'];
   readonly bound: FigureNote['bound'];
   readonly high?: number;
@@ -94,7 +96,7 @@ export function readItems(
   const sizeWeights = choice.sizeWeights ?? SIZE_WEIGHTS;
   const parse = parseMemo(
     text,
-    quantities.map(({ span, core }) => ({ ...(core ?? span), isCore: core !== undefined })),
+    quantities.map(({ span, core, saidAt }) => ({ ...(saidAt ?? core ?? span), isCore: core !== undefined })),
   );
   const known = new KnownThings(context.knownItems ?? [], context.knownFigures ?? []);
   const discourse = new Discourse(parse, known);

@@ -298,6 +298,11 @@ export class KnownThings {
   }
 
   /** Known items that have this very figure: settles who "it" is when a standing value is said again. */
+  /** Figures of this value, one for each measure of a thing. */
+  figuresOf(value: number, unit: string): readonly KnownFigure[] {
+    return [...(this.#byValue.get(valueKey({ value, unit }))?.values() ?? [])];
+  }
+
   withValue(dimension: Dimension, value: number, unit: string, attribute?: Attribute): ReadonlySet<string> {
     const items = new Set<string>();
     for (const figure of this.#byValue.get(valueKey({ value, unit }))?.values() ?? [])

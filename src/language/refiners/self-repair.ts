@@ -21,7 +21,7 @@ const CUES = new PhraseTable<Strength>([
 const AFTER_NO =
   /^(?:,|\.+|…|-|it|it's|its|that|about|call|more|say|a|an|the|at|to|only|just|not|don't|every|\d.*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\p{L}+teen|\p{L}+ty|half)$/u;
 
-const LONGEST_GAP = 11;
+const LONGEST_GAP = 16;
 
 const PLACE =
   /^(?:between|across|above|below|over|under|behind|along|round|around|inside|from|off|at|in|on|to|of)$/;
@@ -38,12 +38,41 @@ function afterPlace(room: Room, amount: Amount): number | undefined {
   return undefined;
 }
 
+const LONGEST_CLAUSE = 10;
+
+/**
+ * "1100 off the floor with the new floor in, no, hang on, 1060": at the pause behind whatever else the clause says, when
+ * what follows it is sure to put a number right and the new number comes at once.
+ */
+function afterClause(room: Room, amount: Amount, next: Amount): number | undefined {
+  for (let at = amount.to; at < Math.min(next.from, amount.to + LONGEST_CLAUSE); at++) {
+    if (/^[,–—-]$/.test(wordAt(room, at)))
+      return at > amount.to && isPutRightAt(room, at + 1, next.from) ? at : undefined;
+    if (room.tokens[at]?.kind !== 'word') return undefined;
+  }
+  return undefined;
+}
+
+/** Only words that put right, and pauses, stand from here to the new number. */
+function isPutRightAt(room: Room, from: number, to: number): boolean {
+  let at = from;
+  let isSaid = false;
+  while (at < to) {
+    const hit = CUES.startingAt(room.tokens, at);
+    if (hit) isSaid ||= hit.meaning === 'strong';
+    else if (!/^(?:,|it|'s|it's|oh|er|um)$/.test(wordAt(room, at))) return false;
+    at = hit?.to ?? at + 1;
+  }
+  return isSaid && at === to;
+}
+
 /** Where the repair begins after an amount, or undefined when what follows is no repair. */
 function cueAfter(
   room: Room,
   amount: Amount,
+  next: Amount,
 ): { readonly at: number; readonly strength: Strength } | undefined {
-  const place = afterPlace(room, amount);
+  const place = afterPlace(room, amount) ?? afterClause(room, amount, next);
   for (const start of new Set([amount.to, afterSizeWord(room, amount), place ?? amount.to])) {
     let at = start;
     // A broken-off beginning: "an inch and a, hang on".
@@ -53,9 +82,9 @@ function cueAfter(
     const hit = CUES.startingAt(room.tokens, at);
     if (!hit) continue;
     const plainNo = /^(?:no|naw|nope|nah|wrong)$/.test(wordAt(room, hit.to - 1));
-    const next = wordAt(room, hit.to);
-    if (plainNo && !AFTER_NO.test(next) && !CUES.startingAt(room.tokens, hit.to)) continue;
-    if (plainNo && next === 'more' && wordAt(room, hit.to + 1) !== 'like') continue;
+    const word = wordAt(room, hit.to);
+    if (plainNo && !AFTER_NO.test(word) && !CUES.startingAt(room.tokens, hit.to)) continue;
+    if (plainNo && word === 'more' && wordAt(room, hit.to + 1) !== 'like') continue;
     if (marks === 0 && hit.meaning === 'weak') continue;
     // Behind more words only what is sure to put right does: "..., wait, no, 860".
     if (start === place && hit.meaning === 'weak' && !isSure(room, hit.to)) continue;
@@ -79,7 +108,9 @@ function repairs(room: Room, first: Amount, second: Amount): boolean {
   const gap = second.from - first.to;
   if (gap < 1 || gap > LONGEST_GAP || (first.group?.id !== undefined && first.group.id === second.group?.id))
     return false;
-  const cue = cueAfter(room, first);
+  // "I cut it 1100, no, four of them at 900": so many of them.
+  if (wordAt(room, second.to) === 'of') return false;
+  const cue = cueAfter(room, first, second);
   if (!cue || cue.at >= second.from) return false;
   const sentences = (room.tokens[second.from]?.sentence ?? 0) - (room.tokens[cue.at]?.sentence ?? 0);
   if (sentences > 0) return false;
@@ -111,7 +142,10 @@ export const selfRepair: Refiner = {
       const repaired = before && repairs(room, before, amount);
       // "two and a half metres, no, three": the unit stands.
       const keepsUnit = repaired && !amount.unit && before.unit && !afterHasSize(room, amount);
-      const stands = repaired && place ? { ...amount, standsFor: place } : amount;
+      const isApart =
+        repaired && afterClause(room, before, amount) !== undefined && !afterHasSize(room, amount);
+      const stands =
+        repaired && place ? { ...amount, standsFor: place, ...(isApart ? { saidAt: place } : {}) } : amount;
       place = undefined;
       out.push(keepsUnit && before.unit ? withUnitOf(stands, before) : stands);
     });

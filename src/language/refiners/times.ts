@@ -99,6 +99,8 @@ function saysSomeDay(room: Room, amount: Amount): boolean {
 
 function whyCalendar(room: Room, amount: Amount): string | undefined {
   if (/^(?:year|month)$/.test(amount.unit ?? '')) return 'years and months are no working times';
+  // "Turned up a day late", whatever it was that turned.
+  if (/^(?:late|early|overdue)$/.test(wordAt(room, amount.to))) return 'a stretch of the calendar';
   if (sureProcess(room, amount) || toldOfProcess(room, amount)) return undefined;
   if (CALENDAR_BEFORE.endingAt(room.tokens, amount.from) && !processVerbBehind(room, amount))
     return 'a stretch of the calendar';

@@ -49,6 +49,8 @@ export interface Amount {
   readonly rough?: boolean;
   /** Tokens of the slip that it puts right: what stood about the slip was said of this value. */
   readonly standsFor?: { readonly from: number; readonly to: number };
+  /** Those tokens too, where words of the slip stand between it and this value: its thing is the slip's. */
+  readonly saidAt?: { readonly from: number; readonly to: number };
   readonly role: 'figure' | 'count';
 }
 

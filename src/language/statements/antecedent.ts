@@ -18,6 +18,8 @@ interface Chunk {
   readonly role: Role;
   /** Plainly a thing where it stands, whatever its word. */
   readonly isSure?: boolean;
+  /** Right behind the verb of the work: "scribed the top", "painted the front". */
+  readonly isWorkedOn?: boolean;
 }
 
 const WEIGHT: Readonly<Record<Role, number>> = { topic: 3, subject: 3, object: 2.6, place: 1.2 };
@@ -139,6 +141,7 @@ function chunksOf(said: Said): readonly Chunk[] {
           words: words.slice(part, to),
           role: placed ? 'place' : verbSeen ? 'object' : 'subject',
           isSure: lacking,
+          isWorkedOn: !placed && /[bP]/.test(before?.classes ?? '') && words[k]?.lower === 'the',
         });
       k = to;
     } else k = Math.max(k + 1, to > k && to <= noun ? to : k + 1);
@@ -157,12 +160,15 @@ const isPlural = (words: readonly Word[]) => {
   );
 };
 
+/** Parts that are a thing where they are worked on. */
+const SIDES = /^(?:top|bottom|front|back|side)$/;
 /** Parts that are a thing once it is said of what: "the beam end", "the port side". */
 const PART =
   /^(?:end|side|top|bottom|front|back|inside|outside|half|middle|head|hand|room|work|bit|set|point)$/;
 
-function isCandidate({ words, isSure = false }: Chunk): boolean {
+function isCandidate({ words, isSure = false, isWorkedOn = false }: Chunk): boolean {
   const head = words.at(-1) as Word;
+  if (isWorkedOn && words.length === 2 && SIDES.test(head.lower)) return true;
   const before = words.at(-2);
   if (
     PART.test(head.lower) &&

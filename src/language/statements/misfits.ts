@@ -1,5 +1,6 @@
 /** Sizes, counts and ratings that are wrong for their place, and things that are not what they should be. */
 import { neighbour, type Scene, type StatementRule } from './draft.ts';
+import { isWondering } from './not-told.ts';
 import { find, matches, phrase } from './phrase.ts';
 import { has, problem, subjectIsThing } from './snag.ts';
 import type { Said } from './words.ts';
@@ -251,7 +252,7 @@ export const MISFIT_RULES: readonly StatementRule[] = [
     '(?<subject> <any>{0,9}? ) (?: the | a | on | in | to | its )? wrong (?<rest> <any>{0,6} )',
     (found, said) => {
       const { code } = said;
-      if (NOT_WRONG.test(code) || AMENDS.test(code)) return false;
+      if (NOT_WRONG.test(code) || AMENDS.test(code) || isWondering(said)) return false;
       const subject = found.part('subject');
       if (/^(?:number|height|width|size|idea|figure)$/.test(found.part('rest')[0]?.lower ?? '')) return false;
       // "I was wrong", "nine hundred's wrong": people err and sizes are chosen anew; a thing made wrong is a snag.

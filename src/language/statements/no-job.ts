@@ -62,12 +62,15 @@ const NO_JOBS: readonly Phrase[] = [
   ),
 ];
 
+/** "Plaster to plaster", "bead to bead": a stretch from one to another, and no plastering. */
+const STRETCH = /^ ?(\S+?)\/\S* to\/\S* \1\/\S* ?$/;
+
 /** "Each coat takes a day before I sand it" has work in it. */
 const BEGINS_WORK = / (?:before|until|till|then)\/\S* (?:i|we|you|they|it|the)\//;
 
 /** Whether a clause leaves nothing to do, whatever its verbs. */
 export const isNoJob = (said: Said): boolean =>
-  NO_JOBS.some((none) => matches(none, said)) && !BEGINS_WORK.test(said.code);
+  (NO_JOBS.some((none) => matches(none, said)) && !BEGINS_WORK.test(said.code)) || STRETCH.test(said.code);
 
 const MINE = '(?: it | us | them | her | him | me | that | this | these | those )';
 const BOOKED_UP: readonly Phrase[] = [

@@ -149,6 +149,12 @@ const TAKEN_BACK = phrase(
 );
 
 /** Drafts that stand; what only sounds like a note is told to the trace. Pure, one look at each draft. */
+const WONDERS =
+  /^(?: \S+\/\S*L\S*)* (?:did|have|has|was|were|could|would)\/\S* (?:i|we|he|she|it|they|that|the|somebody|someone)\//;
+
+/** "Did I read the tape wrong": asked of oneself, and not known. */
+export const isWondering = ({ code }: Said): boolean => WONDERS.test(code);
+
 export function withoutLookalikes(
   drafts: readonly Draft[],
   scene: Scene,

@@ -18,6 +18,8 @@ const PROMISED_THING = phrase(
 
 const VIEWERS =
   / (?:you|ye|viewers?|folks|everyone|everybody|people|subscribers|audience|channel|comments?|camera|film|screen|video|episode)\/| \S+\/\w*E/;
+/** What is done for those who watch, whatever it is of. */
+const SHOWS = /^ (?:show|film|explain|demonstrate|answer|share)\//;
 /** Kept in the same breath: "I said I'd show you the hinge, and here it is". */
 const KEPT_HERE = / (?:here\/\S* (?:it|they|we|you|he|she)|here\/\S* 's|done|did)(?:\/| )/;
 
@@ -42,7 +44,9 @@ function inOneClause(pattern: Phrase, wide: boolean): StatementRule['read'] {
     // "Somebody in the comments asked for the list and I said I'd put it up": viewers stand before it.
     const before = wide ? (neighbour(scene, said, -1)?.code ?? '') : '';
     const to = `${before}${codeOf([...found.part('to'), ...found.part('what')])}`;
-    return counts([said], to, scene) ? draft('promise', said, {}, firstWord(said)) : undefined;
+    if (!counts([said], to, scene)) return undefined;
+    const sure = SHOWS.test(codeOf(found.part('what')));
+    return draft('promise', said, sure ? { sure } : {}, firstWord(said));
   };
 }
 

@@ -44,7 +44,8 @@ export const TASKS_BY_GRAMMAR: readonly StatementRule[] = [
       if (has(rest, 'S') || has(rest, 'H') || has(rest, 'M') || has(thing.slice(-1), 'R')) return false;
       if (found.part('done').length > 0) return true;
       const verb = found.part('verb')[0];
-      // "Sill to plate", "floor to roof" are stretches.
+      // "Plaster to plaster", "sill to plate", "floor to roof" are stretches.
+      if (thing.at(-1)?.lower === verb?.lower) return false;
       if (
         thing.length === 1 &&
         !/[^s]s$/.test(thing[0]?.lower ?? '') &&

@@ -104,6 +104,29 @@ export const eachOf: Frame = {
   },
 };
 
+/** "So with the 38 top that's the 910": a figure spoken of as the known one that it is. */
+export const figureMeant: Frame = {
+  name: 'that is the <known quantity>',
+  examples: [
+    [
+      "Worktop height is [910]. Sides are [872] so with the [38] top that's the [910]",
+      'worktop, sides, top, worktop',
+    ],
+  ],
+  leaves: [],
+  read: (site) => {
+    const { parse, at, discourse } = site;
+    const says =
+      /\b(?:that|that 's|that is|which|which is|it 's|gives|gives me|gives you|makes|made|makes up|to get|to make|to keep|to give|back to|up to) (?:the|my|our|your) $/;
+    if (!says.test(`${behind(parse, at, 5)} `) || tagAt(parse, at + 1) === 'noun') return undefined;
+    const known = discourse.known.figuresOf(site.quantity.value, site.quantity.unit);
+    const [only] = known;
+    return known.length === 1 && only
+      ? claim(only.item.split(' '), { attribute: only.attribute, isSettled: true })
+      : undefined;
+  },
+};
+
 /** A standing value said again with nothing to say whose it is: "so, for the record, 208". */
 export const restated: Frame = {
   name: 'a known value again',

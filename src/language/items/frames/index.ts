@@ -6,6 +6,7 @@ import type { Frame } from '../site.ts';
 import {
   carriedOn,
   eachOf,
+  figureMeant,
   nearest,
   ownDoing,
   pairSecond,
@@ -26,13 +27,17 @@ import { between, roomAbout } from './rooms.ts';
 import { eachSide, perPart } from './sides.ts';
 import { spacing } from './spacing.ts';
 import { sectionOf } from './stock.ts';
-import { apposition, forThing, namedBehind, saidBehind, takenOff, verbSubject } from './subjects.ts';
+import { apposition, forThing, namedBehind, reachOf, saidBehind, takenOff, verbSubject } from './subjects.ts';
 
 export const FRAMES: readonly Frame[] = [
   // Before all: "nothing wider than 740 comes in" would be a figure of what stands before it.
   limitOnAnything,
   limitOfLoad,
   limitOnEverything,
+  // Before what stands nearest: the figure itself is named.
+  figureMeant,
+  // Before the nearest: what it reaches to is no thing of the size.
+  reachOf,
   // Before the nearest: what there is is of the thing that asks for it.
   hadBesideAsked,
   // Before what stands nearest: the stuff is no thing, and the noun is the other one's.

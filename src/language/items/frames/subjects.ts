@@ -8,6 +8,7 @@ import {
   namePhrase,
   needOf,
   objectBefore,
+  sentenceSubject,
   subjectBefore,
   sumSubject,
   tells,
@@ -132,6 +133,24 @@ export const forThing: Frame = {
     const phrase = phraseFrom(parse, k + 1);
     if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds) || phrase.kinds.has('tool')) return undefined;
     return claim(namePhrase(site, phrase));
+  },
+};
+
+const REACHES =
+  /\b(?:goes|go|runs|run|reaches|spans|stretches|comes|went|ran)\b.*\bfrom\b.*\bto\b.*\b(?:that|which)(?: 's| is| was| makes it| comes to| comes out at| works out at)$/;
+
+const LONGEST_REACH = 24;
+
+/** "The splashback goes from the worktop to the cill so that's 160": as far as it was said to go. */
+export const reachOf: Frame = {
+  name: '<thing> goes from here to there, <quantity>',
+  examples: [["The splashback goes from the worktop to the window cill so that's [160] now", 'splashback']],
+  leaves: ['The window is [900] from the corner'],
+  read: (site) => {
+    const { parse, at } = site;
+    if (!REACHES.test(behind(parse, at, LONGEST_REACH))) return undefined;
+    const subject = sentenceSubject(site);
+    return subject && !subject.pronoun ? claim(namePhrase(site, subject), { isSettled: true }) : undefined;
   },
 };
 

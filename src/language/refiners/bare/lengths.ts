@@ -4,6 +4,7 @@ import { wordAt } from '../../rules/rule.ts';
 import { EACH_AFTER } from '../../rules/size-words.ts';
 import { saidBefore } from '../../units/said-before.ts';
 import { speaksOf } from '../../units/surroundings.ts';
+import { knownInMillimetres } from './as-known.ts';
 import { asPair, metresByDigits } from './metres-by-digits.ts';
 
 export interface Meaning {
@@ -156,7 +157,7 @@ function metres(
   amounts: readonly Amount[],
 ): boolean {
   const { decimals = 0 } = amount.number;
-  if (likeMillimetres(room, amount, amounts)) return false;
+  if (likeMillimetres(room, amount, amounts) || knownInMillimetres(room, amount)) return false;
   if (amount.value >= 30 || amount.number.fraction) return false;
   if (dug(room, amount)) return decimals > 0 && amount.value >= 0.3;
   if (ofSheet(room, amount)) return false;

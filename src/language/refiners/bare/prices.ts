@@ -28,7 +28,8 @@ function asDeal(room: Room, amount: Amount): Meaning | undefined {
 }
 
 const COST = /^(?:cost|costs|costing|spent|spend|spending|bill|invoice|damage|priced|pricing|quoted)$/;
-const BOUGHT_FOR = /^(?:bought|paid|cost|costs|priced|charged|charges|quoted|bill|invoice|spent)$/;
+const BOUGHT_FOR =
+  /^(?:quote|quotes|estimate|bought|paid|cost|costs|priced|charged|charges|quoted|bill|invoice|spent)$/;
 const WHOLE_SUM = new PhraseTable<true>(
   each(true, 'all told, altogether, in total, in all, all in, the lot, for the lot, all up'),
 );

@@ -6,6 +6,7 @@ import { remembered } from '../../../remembered.ts';
 import { type Draft, firstWord, isSubordinate, type Scene } from '../draft.ts';
 import { isNoJob } from '../no-job.ts';
 import { isFaultOver, isForgiven } from '../no-matter.ts';
+import { isWondering } from '../not-told.ts';
 import { tellsWhichAndSize } from '../which-and-size.ts';
 import type { Said } from '../words.ts';
 import { KINDS, type Kind } from './kinds.ts';
@@ -99,7 +100,10 @@ export function candidatesOf(
       // What viewers were promised is no fault, however sorry the words are.
       if (
         kind === 'problem' &&
-        (isForgiven(scene, index) || isFaultOver(said) || standing.some((draft) => draft.kind === 'promise'))
+        (isForgiven(scene, index) ||
+          isWondering(said) ||
+          isFaultOver(said) ||
+          standing.some((draft) => draft.kind === 'promise'))
       )
         return;
       if ((kind === 'task' || kind === 'arrival') && daysOf.has(index)) return;
@@ -110,6 +114,8 @@ export function candidatesOf(
         /^(?:keep|leave|let|give|put|hold|call|allow)$/.test(said.words[firstWord(said)]?.lower ?? '')
       )
         return;
+      if (kind === 'arrival' && HOURS_OF_TRADE.test(said.code)) return;
+      if (kind === 'done' && STATE.test(said.code)) return;
       if (kind === 'task' && (isNoJob(said) || tellsWhichAndSize(said, scene))) return;
       // "Broke four of them", a snag in so many words, is no work finished.
       if (kind === 'done' && standing.some((each) => each.kind === 'problem' && each.plain)) return;
@@ -121,6 +127,12 @@ export function candidatesOf(
   }
   return candidates;
 }
+
+/** "The yard shuts on the 20th": when somebody is there, and nothing that comes. */
+const HOURS_OF_TRADE = /^(?: \S+){1,6}? (?:shuts?|shutting|closes?|closing|reopens?)\/\S*(?: |$)/;
+/** "The sill is wet": how it was found. */
+const STATE =
+  / (?:is|'s|are|'re|was|were)\/\S*(?: \S+?\/\S*A\S*)* (?:wet|damp|soaked|soaking|sodden|sopping|rotten|manky)\/\S*(?: \w+\/\S*)? ?$/;
 
 function candidateFor(
   kind: Kind,

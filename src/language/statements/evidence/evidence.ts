@@ -90,7 +90,8 @@ function settle(
     const { cues, drop, add } = evidence.kinds[candidate.kind];
     const odds = oddsOf(candidate, cues);
     if (candidate.draft) {
-      if (odds >= drop) continue;
+      // Said to viewers in so many words, whatever the thing is that they are shown.
+      if (odds >= drop || (candidate.kind === 'promise' && candidate.draft.sure)) continue;
       gone.add(candidate.draft);
       tell(candidate, candidate.draft, 'dropped', odds);
     } else if (odds > add) {
