@@ -39,6 +39,15 @@ const OPPOSED = new Set(
 /** Texts whose words are kept: a name, a sentence or a task is taken apart for one question after another. */
 const MOST_TEXTS = 4000;
 
+/** Names written as one word or as two. */
+const COMPOUND =
+  /^(hand|toe|guard|grab|curtain|stair|work|bench|table|counter|desk|bunk|door|window|bed|floor|skirting|barge|base|gate|fence|corner|newel|cross|book|deck|centre|center)(rails?|tops?|frames?|boards?|sills?|cills?|posts?|beams?|shelf|shelves|lines?)$/;
+
+function apart(word: string): readonly string[] {
+  const [, front, back] = (word.length > 6 && COMPOUND.exec(word)) || [];
+  return front && back ? [front, back] : [word];
+}
+
 /** Splits words: letters, digits and marks inside them; a possessive's `'s` goes. */
 export const wordsOf: (text: string) => readonly string[] = remembered(MOST_TEXTS, (text) =>
   (text.toLowerCase().match(/[\p{L}\p{N}]+(?:['’.][\p{L}\p{N}]+)*/gu) ?? [])
@@ -89,18 +98,6 @@ function takeApart(said: string): NameShape {
   return { head: fallback[fallback.length - 1] ?? '', stems };
 }
 
-/** Names written as one word or as two, and what a way in is the opening of. */
-const COMPOUND =
-  /^(hand|toe|guard|grab|curtain|stair|work|bench|table|counter|desk|bunk|door|window|bed|floor|skirting|barge|base|gate|fence|corner|newel|cross|book|deck|centre|center)(rails?|tops?|frames?|boards?|sills?|cills?|posts?|beams?|shelf|shelves|lines?)$/;
-const WAY = /^(door|hatch|gate|arch)ways?$/;
-
-function apart(word: string): readonly string[] {
-  const way = WAY.exec(word)?.[1];
-  if (way) return [way, 'opening'];
-  const [, front, back] = COMPOUND.exec(word) ?? [];
-  return front && back ? [front, back] : [word];
-}
-
 function tellingStems(text: string): readonly string[] {
   const words = wordsOf(text).flatMap(apart);
   const telling = words.filter((word) => !FILLER.has(word));
@@ -121,9 +118,16 @@ export type Kinship =
   | 'rival'
   | 'apart';
 
+const WAY = /(?:door|hatch|gate)way\b/i;
+/** The opening of a door is the doorway, where one of two names says so. */
+const asWay = (name: string) => name.replace(/\b(door|hatch|gate)[ -](?:openings?|apertures?)\b/gi, '$1way');
+
 /** How the said name stands to the known one. */
 export function kinship(said: string, known: string): Kinship {
-  const [a, b] = [shapeOf(said), shapeOf(known)];
+  const [a, b] =
+    WAY.test(said) || WAY.test(known)
+      ? [shapeOf(asWay(said)), shapeOf(asWay(known))]
+      : [shapeOf(said), shapeOf(known)];
   const sameHead = a.head === b.head || isHoleOf(a, b);
   const holes = a.head !== b.head && sameHead;
   const [left, right] = holes ? [withoutHoles(a.stems), withoutHoles(b.stems)] : [a.stems, b.stems];
