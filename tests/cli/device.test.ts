@@ -19,7 +19,7 @@ function take(fixture: string, as: string, ...words: readonly string[]) {
   return JSON.parse(place.call(['memos', '--json']).out).at(-1);
 }
 
-test('the offset of a device is added to the time of what is taken from then on', () => {
+test('the offset of a device is added to the time of what is taken from then on', { timeout: 60_000 }, () => {
   expect(take('memo.mp4', 'plain.mp4').recordedAt).toBe('2026-03-04T05:06:07+00:00');
   const told = place.call(['device', 'camera', '--offset', '+01:00:12', '--files', 'GX*.mov']);
   expect(told).toEqual({ out: 'camera  +1:00:12 to its time    GX*.mov\n', err: '', code: 0 });
