@@ -71,6 +71,12 @@ export function counterpartOf(
     beside,
   );
   if (side) return { slot: side.slot, standing: side };
+  const unnamed = unnamedSide(
+    standing.filter((row) => !saidTogether(row)),
+    note,
+    settings.region,
+  );
+  if (unnamed) return { slot: unnamed.slot, standing: unnamed };
   const apart = likely.filter((row) => !saidTogether(row));
   const [only] = apart.length === 1 ? apart : apart.filter((row) => row.slot === own && apart.length > 1);
   const crowded = likely.length > 1 && note.attribute === 'size';
@@ -96,6 +102,21 @@ function otherSide(
   const agrees = (row: StandingRow) => agreesWith(row, { ...note, ...beside }, settings);
   const other = agrees(first) ? second : agrees(second) ? first : undefined;
   return other && isNear(other, note, settings.region) ? other : undefined;
+}
+
+/** "38 by 82", "the opening's 37 wide": of a pair that was told without its sides the one that is near. */
+function unnamedSide(
+  standing: readonly StandingRow[],
+  note: Placed,
+  region: string | undefined,
+): StandingRow | undefined {
+  if (note.dimension !== 'length' || !SIDES.has(note.attribute) || note.attribute === 'size')
+    return undefined;
+  const sizes = standing.filter((row) => row.dimension === 'length' && !row.slot.includes(LIMIT_MARK));
+  const pair = sizes.filter((row) => row.attribute === 'size');
+  if (pair.length !== 2 || sizes.some((row) => row.attribute === note.attribute)) return undefined;
+  const near = pair.filter((row) => isNear(row, note, region));
+  return near.length === 1 ? near[0] : undefined;
 }
 
 /** Further apart than this they are sides of two things of the name: windows of 600 by 450, and of 600 by 300. */

@@ -276,7 +276,7 @@ function contradict(
   if (earlier) {
     if (agree(note, earlier.was, tolerance, work.settings.region) === true)
       return restate(work, arriving, standing);
-    return followUp(work, arriving, standing, earlier.id);
+    if (earlier.now.source === undefined) return followUp(work, arriving, standing, earlier.id);
   }
   if (isOldAgain(work, arriving, standing, tolerance)) return restate(work, arriving, standing);
   const old = oldBehind(work, arriving, standing);

@@ -122,13 +122,23 @@ export const namedBehind: Frame = {
 
 export const forThing: Frame = {
   name: 'I want <quantity> for <thing>',
-  examples: [["I've gone down to [170] for the rafters", 'rafters']],
+  examples: [
+    ["I've gone down to [170] for the rafters", 'rafters'],
+    ['The tile sheet says [330] gauge on the battens', 'battens'],
+  ],
   leaves: ['I want [40] for now', 'I held it at [3 bar] for an hour'],
   read: (site) => {
     const { parse, at } = site;
     const anchor = anchorOf(site);
-    if (anchor.subject ? !isSpeaker(anchor.subject) : anchor.verb === undefined) return undefined;
-    const k = tagAt(parse, at + 1) === 'dimension' ? at + 2 : at + 1;
+    const isTold =
+      anchor.subject !== undefined &&
+      isReporter(anchor.subject) &&
+      anchor.verb !== undefined &&
+      tells(site, anchor.verb);
+    if (anchor.subject ? !isSpeaker(anchor.subject) && !isTold : anchor.verb === undefined) return undefined;
+    const isMeasure =
+      tagAt(parse, at + 1) === 'dimension' || /^(?:gauge|spacing)$/.test(wordAt(parse, at + 1));
+    const k = isMeasure ? at + 2 : at + 1;
     if (!/^(?:for|on)$/.test(wordAt(parse, k))) return undefined;
     const phrase = phraseFrom(parse, k + 1);
     if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds) || phrase.kinds.has('tool')) return undefined;
