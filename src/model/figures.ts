@@ -277,6 +277,9 @@ function contradict(
     if (agree(note, earlier.was, tolerance, work.settings.region) === true)
       return restate(work, arriving, standing);
     if (earlier.now.source === undefined) return followUp(work, arriving, standing, earlier.id);
+    // It was told in so many words how it is now: another number is of something beside it.
+    if (!note.replaces && cue.weight < TOLD_ANEW)
+      return fileAside(work, arriving, 'said of a thing of the same name');
   }
   if (isOldAgain(work, arriving, standing, tolerance)) return restate(work, arriving, standing);
   const old = oldBehind(work, arriving, standing);
