@@ -7,6 +7,7 @@ import { findRepairs } from './heard/find-repairs.ts';
 import { mendText } from './heard/mended-text.ts';
 import { withNumberDoubts } from './heard/number-doubts.ts';
 import { placeBack } from './heard/place-back.ts';
+import { withHeatClearances } from './heat-clearances.ts';
 import { readItems } from './items/assign-items.ts';
 import { withoutClockTimes } from './kept/clocks.ts';
 import { withPlaces } from './kept/places-of-weights.ts';
@@ -85,7 +86,7 @@ function readWords(text: string, context: ReadContext): Reading {
   const { quantities, trace: quantityTrace } = readQuantities(text, tokens, context);
   const { figures: named, trace: itemTrace } = readItems(text, quantities, context);
   const sizes = withToldDifferences(text, withClearOpenings(text, withPieces(text, named)));
-  const figures = withBareAmounts(text, sizes);
+  const figures = withHeatClearances(text, withBareAmounts(text, sizes));
   const { notes: statements, trace: statementTrace } = readStatements(
     text,
     splitSentences(text),

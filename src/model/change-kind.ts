@@ -13,6 +13,8 @@ export interface Difference {
   readonly isDerived: boolean;
   /** Something was made or ordered to the older figure. */
   readonly isMade: boolean;
+  /** Another figure was said to be other than it was, just before. */
+  readonly isAfterChange?: boolean;
   /** The older value is said beside the newer one. */
   readonly isOldSaid: boolean;
   readonly region?: string;
@@ -79,7 +81,11 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
   if (cue.change === 'decided' || cue.isNeeded) return { kind: 'decided', why: 'it was changed on purpose' };
   if (isFarOff) return undefined;
   // A sum is no second measuring: what was measured stands, and the sum is of more.
-  if (now.state === 'calculated' && was.state !== undefined && SURVEYED.has(was.state)) return undefined;
+  if (now.state === 'calculated' && was.state !== undefined && SURVEYED.has(was.state))
+    // "The opening's 506, so with the same five a side that's a 496": what it should have been made to.
+    return one.isAfterChange
+      ? { kind: 'stale', why: 'it was made before what it comes from was found to be other' }
+      : undefined;
   if (likeness && likeness.weight > 0) {
     return { kind: 'slip', why: `${likeness.words}, and nothing was said of a change` };
   }

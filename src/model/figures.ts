@@ -306,6 +306,8 @@ function contradict(
     isDerived: draft.formula(standing.slot) !== undefined,
     isMade: isMade(work, arriving, standing),
     isOldSaid: oldValueWeight(work, arriving, standing) > 0,
+    // "That's the doorway less a quarter" is told of the doorway, and is none.
+    isAfterChange: !/\b(?:less|minus|plus)\b/i.test(place.until) && isAfterChange(work, note),
     ...(work.settings.region === undefined ? {} : { region: work.settings.region }),
   });
   const isOldSaid = oldValueWeight(work, arriving, standing) > 0;
@@ -449,6 +451,22 @@ function isFurtherUp(work: Working, { note, cue }: Arriving, standing: StandingR
 const isRecalled = ({ until }: Place) => RECALLED.test(until);
 const RECALLED =
   /\b(?:(?:i|we)(?:'d| had|'ve)(?: \w+)? (?:drawn|written|put|noted|planned|specced|sketched|marked|pencilled|penciled|called|figured|said|told you|had)|(?:i|we) (?:wrote|drew|sketched|pencilled|penciled)|(?:i|we) had .{1,40} (?:down (?:as|for|at)|in (?:my|the) (?:notes|book|plan|drawing)|on (?:the|my) (?:plan|drawing|list|sketch)))\b/i;
+
+/** Something else was found to be other than it was, in this sentence or the one before. */
+function isAfterChange(work: Working, note: FigureNote): boolean {
+  const here = work.place(note.span).index;
+  return work.findings().some(({ kind, now }) => {
+    if (kind === 'slip' || kind === 'stale' || now.source === undefined) return false;
+    const other = work.memo.notes.figures.find(
+      ({ quote, value }) => quote === now.source?.quote && value === now.value,
+    );
+    return (
+      other !== undefined &&
+      Math.abs(here - work.place(other.span).index) <= 1 &&
+      other.span.start < note.span.start
+    );
+  });
+}
 
 /** In the next sentence or two. */
 const isSoonAfter = (work: Working, older: FigureNote, note: FigureNote): boolean =>

@@ -85,6 +85,17 @@ const teenOrTy: Test = (was, now, { byNine = 8 }) => {
   return undefined;
 };
 
+/** "sixteen and a half", "sixteen point five" and "sixty five": the same ending lost, with tenths behind it. */
+const teenWithTenths: Test = (was, now) => {
+  if (was.unit !== now.unit) return undefined;
+  const [low, high] = was.value < now.value ? [was.value, now.value] : [now.value, was.value];
+  const teen = Math.floor(low);
+  const tenth = Math.round((low - teen) * 10);
+  if (teen < 13 || teen > 19 || tenth === 0 || Math.abs(low - teen - tenth / 10) > 1e-9) return undefined;
+  if (high !== (teen - 10) * 10 + tenth) return undefined;
+  return { kind: 'sounds', words: `"${low}" and "${inWords(high)}" sound alike`, weight: 0.9 };
+};
+
 /** "fourteen thousand" and "four thousand": a syllable got lost. */
 const lostTeen: Test = (was, now, { byNine = 1 }) => {
   if (was.unit !== now.unit || byNine !== 1) return undefined;
@@ -221,6 +232,7 @@ const wrongMark: Test = (_was, _now, { kind, was, now }) => {
 
 const TESTS: readonly Test[] = [
   teenOrTy,
+  teenWithTenths,
   lostTeen,
   soundAlike,
   swappedDigits,

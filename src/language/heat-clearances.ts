@@ -1,0 +1,44 @@
+/**
+ * How far what gets hot stays from what burns or melts: "the stove leaves 255 to the ply", "a hundred off the brake hose"
+ * are clearances, as data sheets and codes have them (common practice, no source).
+ */
+import type { Attribute, FigureNote } from './notes.ts';
+
+const HOT =
+  /\b(?:stoves?|woodburners?|wood burners?|burners?|flues?|flue ?pipes?|chimneys?|exhausts?|heaters?|boilers?|ovens?|hobs?|ranges?|firebox|stovepipe|silencers?|mufflers?|manifold|lamps?|twin ?wall)\b/i;
+const BURNS =
+  'wood|timbers?|ply|plywood|panell?ing|lining|cedar|pine|oak|boards?|boarding|joists?|rafters?|beams?|studs?|framing|cladding|curtains?|cushions?|foam|upholstery|hoses?|cables?|wires?|wiring|tanks?|thatch|insulation|tongue and groove|anything (?:that|which) (?:burns|melts|catches)|anything (?:soft|wooden|flammable|combustible)|combustibles?|owt that burns';
+const TO_IT = new RegExp(
+  `^[^.;!?]{0,14}?\\b(?:to|off|from|clear of|away from|short of)(?: (?:the|any|bare|a|my|every|all|nearest|brake|fuel|bed|third|first|side|back|gas|dry)){0,3} (?:${BURNS})\\b`,
+  'i',
+);
+const TAKEN: ReadonlySet<Attribute> = new Set([
+  'offset',
+  'width',
+  'length',
+  'diameter',
+  'depth',
+  'thickness',
+  'size',
+  'gap',
+]);
+/** The sentence of the figure and what was said just before it. */
+const BEFORE = 160;
+
+/** Figures of a memo, distances from heat as clearances. Pure, in one pass. */
+export function withHeatClearances(text: string, figures: readonly FigureNote[]): readonly FigureNote[] {
+  return figures.map((figure) =>
+    isFromHeat(text, figure) ? { ...figure, attribute: 'clearance' as const } : figure,
+  );
+}
+
+function isFromHeat(text: string, { dimension, attribute, span, item }: FigureNote): boolean {
+  if (dimension !== 'length' || !TAKEN.has(attribute)) return false;
+  const number = text.slice(span.start, span.end).search(/[\d½¼¾⅛⅜⅝⅞]|\b[a-z]+/i);
+  const behind = text.slice(span.start + Math.max(0, number), span.end + 60);
+  if (
+    !TO_IT.test(behind.replace(/^\S+(?: (?:and|a|half|quarter|hundred|\S+ty|\S+teen|\S+ inch(?:es)?))*/i, ''))
+  )
+    return false;
+  return HOT.test(item) || HOT.test(text.slice(Math.max(0, span.start - BEFORE), span.start));
+}
