@@ -128,9 +128,13 @@ function withoutHidden(
 ): readonly ProblemNote[] {
   const hidden = records.filter(({ kind }) => kind === 'hidden');
   return problems.filter(
-    ({ span }) => !hidden.some((one) => span.start >= one.span.start && span.end <= one.span.end),
+    ({ quote, span }) =>
+      IN_THE_WAY.test(quote) ||
+      !hidden.some((one) => span.start >= one.span.start && span.end <= one.span.end),
   );
 }
+/** What stands just where something else is to go is a snag wherever it is hidden. */
+const IN_THE_WAY = /\b(?:in the way|(?:right|bang|just|exactly|slap|smack) where)\b/i;
 
 function nothingIn(text: string): Reading {
   const why = 'too many control characters: these bytes are no text';

@@ -23,6 +23,8 @@ const FAULT_ENDED = new RegExp(
   [
     ` (?:stopped|quit|ceased)/\\w* (?:${FAULTY}|spitt|pull|jump|catch|hunt|surg|crack|peel)\\w*ing/`,
     ` no/\\w* (?:longer|more)/\\w* (?:\\w+/\\w* )?(?:${FAULTY}|play|noise)\\w*/`,
+    // "The drip's gone", "the leak at the elbow's cured": the fault went, and not the thing.
+    ` (?:leak|drip|weep|rattle|squeak|squeal|knock|whine|wobble|noise|smell|damp|vibration|crack|bow|hump|twist|bulge)/\\w* (?:(?:at|in|from|on|by|under)/\\w* (?:the|my)/\\w* (?:\\w+/\\w* ){1,2})?(?:'s|is|has)/\\w* (?:\\w+/\\w*A\\w* )*(?:gone|stopped|cured|fixed|out|no/\\w* more)/\\w*(?! (?:right|all|back|from|worse|through|into|bad)/)`,
     ` not/\\w* (?:\\w+/\\w* )?${FAULTY}\\w*/\\w* (?:any/\\w* more|anymore|since|at/\\w* all)/`,
   ].join('|'),
 );

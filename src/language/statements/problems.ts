@@ -10,6 +10,7 @@ import { REFUSAL_RULES } from './refusals.ts';
 import { SCRAP_RULES } from './scraps-of-trouble.ts';
 import { has, isNothingOfOurs, problem, subjectIsThing } from './snag.ts';
 import { TROUBLE_FOUND_RULES } from './troubles-found.ts';
+import { PASSING_TROUBLE_RULES } from './troubles-in-passing.ts';
 import type { Said } from './words.ts';
 
 /** A judgement that makes a snag of the words before it. */
@@ -477,6 +478,7 @@ export const PROBLEM_RULES: readonly StatementRule[] = [
   ...MADE_IN_VAIN_RULES,
   ...REFUSAL_RULES,
   ...TROUBLE_FOUND_RULES,
+  ...PASSING_TROUBLE_RULES,
   ...HARM_RULES,
   ...SCRAP_RULES,
 ];

@@ -46,7 +46,9 @@ const OF_BODY =
   / (?:my|his|her|me|your)\/\w* (?:old\/\w* |poor\/\w* )?(?:back|knees|lungs|hands|feet|shoulders|neck|head|eyes|ears|nerves|temper|wrists|heart|brain|elbow|fingers|thumbs|teeth|hair|nose|throat|lungs|muscles)\//;
 /** "Tape was sagging": how it was, before or while something was done about it. */
 const PAST_DOING = / (?:was|were)\/\w* (?:\S+\/\w*A\w* )*\S+ing\//;
-const SUPPOSED = /(?<! you\/\w*) (?:would|could|might|may|used)\/(?!\w* not\/\w*$)/;
+// "I couldn't shift the nut" is told of what was; "couldn't be better" is not.
+const SUPPOSED =
+  /(?<! you\/\w*) (?:(?:would|might|may|used)\/(?!\w* not\/\w*$)|could\/(?! not\/(?! (?:be|ask|have|wish|care)\/)))/;
 
 /** "..., because there's an earth fault", "..., I reckon it's the bearing": what the speaker suspects. */
 function causeOf(said: Said, scene: Scene): string | undefined {

@@ -70,7 +70,7 @@ export const TROUBLE_FOUND_RULES: readonly StatementRule[] = [
   ),
   problem(
     '<thing> has <shape> in it',
-    "^<lead>* (?<subject> <plain>{1,6}? ) (?: 's | has | have | 've ) (?: got )? <adverb>* (?: a | an | some | two | bit of a )+ (?: <adverb> | <plain> ){0,2} (?: shake | shakes | bow | twist | cup | kink | hump | belly | gouge | dent | bulge | dip | ding | bend | split | crack ) (?: in | along | across ) (?: it | them | that | the | one )",
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: 's | has | have | 've ) (?: got )? <adverb>* (?: a | an | some | two | bit of a )+ (?: <adverb> | <plain> ){0,2} (?: shake | shakes | bow | twist | cup | kink | hump | belly | gouge | dent | bulge | dip | ding | bend | split | crack | kick | flat spot | crease | ridge | wave ) (?: in | along | across ) (?: it | them | that | the | one )",
     (found) => subjectIsThing(found) && !has(found.words, 'N'),
   ),
   plainly(
