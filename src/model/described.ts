@@ -53,7 +53,8 @@ export function describeDeed(gist: string, quote: string, around: string): Descr
 }
 
 /** Describes a task or a deed by its gist, its quote and the talk around it. */
-export function describe(gist: string, quote: string, around: string): Described {
+export function describe(saidGist: string, saidQuote: string, around: string): Described {
+  const [gist, quote] = [groundOff(saidGist), groundOff(saidQuote)];
   const weights = new Map<string, number>();
   const put = (text: string, weight: number) => {
     for (const word of wordsOf(text)) {
@@ -88,6 +89,13 @@ export function describe(gist: string, quote: string, around: string): Described
   };
 }
 
+/** "The crack's ground and filled": a helper before it makes a deed of the word, and no soil. */
+const groundOff = (text: string) =>
+  text.replace(
+    /(?<=(?:\b(?:is|are|been|was|were|got|all|had|have|i|we)|['’](?:s|re|ve)) )ground\b/gi,
+    'grinded',
+  );
+
 const ENDS =
   '(?=$|[,.;]| (?:in|on|at|from|of|to|again|now|today|tomorrow|tonight|this|and|before|so|then|first|by|for|until|till|once|all|too)\\b)';
 const PARTICLE = `(?:back )?(up|down|in|out|on|off)${ENDS}`;
@@ -115,11 +123,15 @@ function tellers(gist: string, uses: readonly Use[]): ReadonlySet<string> {
     return use !== undefined && (use.ways.length === 0 || use.isThing) && !EMPTY.has(use.stem);
   };
   const isHead = (at: number) => isName(at) && isThingName(words[at] as string);
-  const tells = (at: number) => isName(at) && isHead(at + 1) && !isPlural(words[at] as string);
+  const tells = (at: number) =>
+    isName(at) && isHead(at + 1) && !isPlural(words[at] as string) && !DEALERS.test(words[at + 1] as string);
   const before = uses.filter(({ stem }, at) => tells(at) && !isNumber(stem)).map(({ stem }) => stem);
   const heads = new Set(uses.filter((_, at) => isHead(at) && !tells(at)).map(({ stem }) => stem));
   return new Set(before.filter((stem) => !heads.has(stem)));
 }
+/** "The foam people", "the crane man": whoever deals in a thing is spoken to about that thing. */
+const DEALERS =
+  /^(?:people|man|men|bloke|blokes|fella|fellas|guy|guys|lad|lads|chap|chaps|firm|house|place|shop|merchant|supplier|lot|folk|folks)$/;
 const isThingName = (word: string) => isTradeNoun(word) || word === 'hole' || word === 'holes';
 
 /** Words that point at a thing which was named elsewhere. */

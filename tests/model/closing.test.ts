@@ -133,3 +133,23 @@ describe('a part is not the whole', () => {
     'every last one of the nails is out',
   ])('"%s" is the whole', (quote) => expect(isPartly(quote)).toBe(false));
 });
+
+test.each([
+  [
+    'Crack in the sill is ground out and filled',
+    ['Grind the crack out', 'Oil the gate'],
+    'Grind the crack out',
+  ],
+  ["The cradle's through-bolted", ['Bolt the cradle', 'Paint the trailer'], 'Bolt the cradle'],
+  ['Telephoned the foundry', ['Ring the foundry', 'Ring the sawmill'], 'Ring the foundry'],
+  ['The beam has been hoisted', ['Raise the beam', 'Oil the gate'], 'Raise the beam'],
+  // A deed of another kind on the same thing.
+  ['The ground is dug over', ['Grind the crack out'], undefined],
+])('in other words: "%s" among %j closes %s', (said, open, closed) => {
+  expect(
+    closes(
+      [said],
+      open.map((gist) => task(gist)),
+    ),
+  ).toEqual([closed]);
+});
