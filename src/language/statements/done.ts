@@ -33,7 +33,17 @@ const isWork = (found: Found) => isWorkOn(found.part('verb')[0], found.part('obj
 /** Parts of the speaker, the weather: their states are no work. */
 const NO_PIECES =
   wordSet(`knees back hands hand fingers feet arms eyes head hair wrist wrists shoulder shoulders voice battery-life rain sun wind snow
-  mosquitoes midges pigeons frost tide stars moon clouds weather forecast bugs stars birds tide kettle heating telly music dog radio`);
+  coffee tea mosquitoes midges pigeons frost tide stars moon clouds weather forecast bugs stars birds tide kettle heating telly music dog radio`);
+/** How a shop or a ticket stands: nobody's work. */
+const NO_DEED = wordSet('expired shut');
+/** "I'm done with the wiring" is work; with words such as "people" or "that" it is a mood. */
+const isRidOf = (found: Found) => {
+  const thing = found.words.slice(-2).map(({ lower }) => lower);
+  return !/^(?:people|job|day|boat|forum|internet|comments|talking|that|it|you|this|winter|weather)$/.test(
+    thing.at(-1) ?? '',
+  );
+};
+
 /** "My knees are finished": the speaker wears out, and nothing is done. A boat's knees and a chair's back are work. */
 const BODY = /^(?:knees?|hands?|fingers?|feet|foot|arms?|eyes?|wrists?|shoulders?|back|head|voice)$/;
 const saidOfBody = (found: Found) => {
@@ -127,6 +137,19 @@ function isPlacing(found: Found): boolean {
     /^(and|there|here|where|at|em|position|place|too|bar|except|apart|so)$/.test(next.lower)
   );
 }
+/** "The van is in the yard", "the bench is in the shed": where it is kept. What was brought there is told with "now" or "back". */
+function isKept(found: Found): boolean {
+  const rest = found.part('rest').map(({ lower }) => lower);
+  return (
+    /^(?:in|on|at)$/.test(found.part('verb')[0]?.lower ?? '') &&
+    /^(?:the|my|a|our|his)$/.test(rest[0] ?? '') &&
+    /^(?:shed|yard|barn|garage|workshop|drive|driveway|street|road|car|field|marina|boatyard|lockup|lock-up|carport)$/.test(
+      rest[1] ?? '',
+    ) &&
+    rest.length === 2 &&
+    !found.words.some(({ lower }) => /^(?:back|now|finally|safely|already)$/.test(lower))
+  );
+}
 const isSide = (rest: readonly Word[]) =>
   rest.slice(1, 5).some(({ lower }) => /^(?:side|left|right|outside|inside)$/.test(lower)) &&
   !rest.some(({ lower }) => /^(?:now|finally|already|again|too|at last)$/.test(lower));
@@ -154,6 +177,8 @@ export const DONE_RULES: readonly StatementRule[] = [
       !isOne(found.part('subject'), PERSONAL) &&
       !saidOfBody(found) &&
       !saidOfMedia(found) &&
+      !isOne(found.part('subject').slice(-1), NO_PIECES) &&
+      !isOne(found.part('verb'), NO_DEED) &&
       isResult(found) && { sure: mends(found) || has(found.part('verb'), 'F') },
   ),
   report(
@@ -183,6 +208,7 @@ export const DONE_RULES: readonly StatementRule[] = [
             .join(''),
         )
       ) &&
+      !isKept(found) &&
       isPlacing(found),
   ),
   report(
@@ -463,12 +489,16 @@ export const DONE_RULES: readonly StatementRule[] = [
   report(
     'done with <thing>',
     "(?: i | we ) (?: 'm | 're | am | are | 've | have ) <adverb>* (?: done with | finished with | through with | finished ) <any>+",
-    (_, said) => !/ (?:by|be|until|till|before)\//.test(said.code),
+    (found, said) => !/ (?:by|be|until|till|before)\//.test(said.code) && isRidOf(found) && { plain: true },
   ),
   report(
     '<thing> is behind me',
     `^<lead>* ${THING} <is> <adverb>* (?: behind (?: me | us ) | out of the way | ticked off | crossed off | off the list | in the bag | in the can )`,
-    (found) => !saidOfPerson(found) && !saidOfMedia(found),
+    (found) => {
+      if (saidOfPerson(found) || saidOfMedia(found)) return false;
+      const isNamed = !/^(?:that|it|this|what|which|all)$/.test(found.part('subject').at(-1)?.lower ?? '');
+      return isNamed ? { plain: true } : true;
+    },
   ),
   report(
     'there is <thing> <participle>',
@@ -519,8 +549,9 @@ export const DONE_RULES: readonly StatementRule[] = [
   ),
   report(
     'got <thing> to <run>',
-    "^<lead>* (?: (?: i | we ) (?: 've | have )? )? (?: <adverb> | finally )* got (?<object> (?: the | it | her | them | both | all | my | that ) <any>{0,4}? ) to (?: work | run | start | fit | seal | turn | hold | line up | sit | fire | close | shut | open | stop | move | go )",
-    () => true,
+    "^<lead>* (?: (?: i | we ) (?: 've | have )? )? (?: <adverb> | finally )* got (?<object> (?: the | it | her | them | both | all | my | that ) <any>{0,4}? ) to (?: work | run | start | fit | seal | turn | hold | line up | sit | fire | close | shut | open | stop | move | go | prime | latch | bite | lie | behave | budge | shift | drain | flow | light | spin | slide | settle | seat | come )",
+    // "I've got the pump to prime" is still to do.
+    (_, said) => / (?:'ve|have)\//.test(said.code) || { plain: true },
   ),
   report(
     'I did <manage> <thing>',
@@ -660,7 +691,9 @@ export const DONE_RULES: readonly StatementRule[] = [
       const verb = found?.part('verb')[0];
       if (!found || !verb || verb.classes.includes('Z') || isMishap(verb, found.part('rest')))
         return undefined;
-      if (NO_RESULT.has(verb.lower) && !verb.classes.includes('F')) return undefined;
+      // "Slates, counted": of a thing named before its pause these are results.
+      const isResultHere = /^(?:counted|made)$/.test(verb.lower) && found.part('rest').length === 0;
+      if (NO_RESULT.has(verb.lower) && !verb.classes.includes('F') && !isResultHere) return undefined;
       if (/^(?:give|take|more|plus|no)$/.test(before.words[0]?.lower ?? '') || has(before.words, 'E'))
         return undefined;
       return {
@@ -708,7 +741,7 @@ const HEADLINE = phrase(
   '^ (?! <prep> | <pronoun> ) <plain>{1,4}? (?<verb> in | on | up | off | out | done | finished | sorted ) (?: at last | now | finally | then )* $',
 );
 const AFTER_TOPIC = phrase(
-  '^ (?: <adverb> | both )* (?<verb> <done> | gone | done | sorted | finished | off | out | in | up | down ) (?<rest> <any>{0,4} )$',
+  '^ (?: <adverb> | both )* (?<verb> <done> | gone | done | sorted | finished | off | out | in | up | down | on | back | counted | made | through | together ) (?<rest> <any>{0,4} )$',
 );
 
 /** "... and hung": a second participle that is work. */

@@ -19,6 +19,7 @@ import { ARRIVALS_TOLD } from './arrivals-told.ts';
 import { withoutDay } from './bare-work.ts';
 import { readBreaches } from './breaches.ts';
 import { DECISION_RULES } from './decisions.ts';
+import { PASSING_DEED_RULES } from './deeds-in-passing.ts';
 import { DONE_RULES } from './done.ts';
 import { GRAMMAR_RULES } from './done-by-grammar.ts';
 import type { Draft, Scene, StatementKind, StatementRule } from './draft.ts';
@@ -67,7 +68,7 @@ const RULES: readonly { readonly kind: StatementKind; readonly rules: readonly S
   { kind: 'decision', rules: DECISION_RULES },
   { kind: 'arrival', rules: [...ARRIVAL_RULES, ...ARRIVALS_TOLD] },
   { kind: 'problem', rules: PROBLEM_RULES },
-  { kind: 'done', rules: [...FINISHED_RULES, ...DONE_RULES, ...GRAMMAR_RULES] },
+  { kind: 'done', rules: [...FINISHED_RULES, ...DONE_RULES, ...PASSING_DEED_RULES, ...GRAMMAR_RULES] },
   { kind: 'correction', rules: CORRECTION_RULES },
 ];
 

@@ -14,6 +14,16 @@ const task = (name: string, source: string, guard: Guard): StatementRule =>
     return guard(found, said, scene);
   });
 
+/** "Got the engine to fire", "got the door to close at last": it does now what it would not, and nothing is left to do. */
+function isBroughtTo(said: Said, verb: string): boolean {
+  if (/ (?:'ve|have|still|yet|left)\//.test(said.code)) return false;
+  return (
+    /^(?:run|start|fire|sit|prime|latch|bite|behave|budge|seal|fit|seat|settle|work|spin|flow|drain)$/.test(
+      verb,
+    ) || / (?:finally|eventually|last|end)\//.test(said.code)
+  );
+}
+
 const lower = (found: Found, part: string) => found.part(part)[0]?.lower ?? '';
 const isWork = (found: Found) => isTaskVerb(found.part('verb')[0], found.part('object')[0]);
 /** Verbs of talk and film after "I intend to", "let's": nothing to build. */
@@ -65,8 +75,9 @@ export const INTENDED_RULES: readonly StatementRule[] = [
   task(
     'I have <thing> to <do>',
     "^<lead>* (?: (?: i | we ) (?: <adverb> | still )* (?: 've | have ) | still got | still have | got ) (?: got | still | yet | only | just )* (?<thing> (?: <det> | <number> | some ) <plain>{0,5}? ) (?: still | yet | left )* to (?<verb> <do> ) (?<object> <any>{0,7} )$",
-    (found) =>
+    (found, said) =>
       !has(found.part('thing'), 'N') &&
+      !isBroughtTo(said, found.part('verb')[0]?.lower ?? '') &&
       !IDLE_THINGS.test(code(found.part('thing').slice(-1))) &&
       !/^(?:use|play|spare|show|film|cover|drive|stand|hold|lose|work|store|sell)$/.test(
         lower(found, 'verb'),
