@@ -41,7 +41,7 @@ const NO_THING =
 
 /** No names of things, whatever stands before them: ranks and dates, thinking, where something got to. */
 const NO_NOUN =
-  /^(?:widest|longest|highest|tallest|deepest|thickest|thinnest|narrowest|shortest|lowest|biggest|smallest|\S*(?:fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|teenth|tieth)|think|thinks|thought|reckon|guess|suppose|believe|hope|wish|wonder|mean|first|last|next|too|also|apart|together|alongside|aside|away|home|again|either|anyway|though|yet|else|instead|myself|ourselves|how|why|where|when|whose)$/;
+  /^(?:widest|longest|highest|tallest|deepest|thickest|thinnest|narrowest|shortest|lowest|biggest|smallest|\S*(?:fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|teenth|tieth)|think|thinks|thought|reckon|guess|suppose|believe|hope|wish|wonder|mean|first|last|next|too|also|apart|together|alongside|aside|away|home|again|either|anyway|though|yet|else|instead|myself|ourselves|how|why|where|when|whose|somebody|someone|anybody|anyone|nobody|everybody|everyone)$/;
 /** Who does the work, pays for it or brings the goods: "it" is none of them. */
 const SOMEBODY =
   /^(?:customer|customers|client|clients|buyer|seller|dealer|guv|gaffer|foreman|inspector|wholesaler|postman|postie|tenant|tenants|council|insurer|insurers|chandler|yard|merchant|merchants|garage)$/;
@@ -73,9 +73,12 @@ const isVerbHere = (words: readonly Word[], k: number) => {
   if (
     k > 1 &&
     /[Xx]/.test(word.classes) &&
-    (k === words.length - 1 || /[OT]/.test(words[k + 1]?.classes ?? ''))
+    (k === words.length - 1 || /[OTAR]/.test(words[k + 1]?.classes ?? ''))
   )
     return true;
+  // "Caught Bob at the gate", "welded brackets on": a past form that opens the clause names nothing.
+  const isPast = (word.classes.includes('b') && !word.classes.includes('B')) || PAST_ONLY.test(word.lower);
+  if (k === 0 && isPast && isNoun(words[1])) return true;
   if (k > 0 && /[gX]/.test(word.classes) && /[TO]/.test(words[k + 1]?.classes ?? '')) return true;
   return word.classes.includes('b') && /[TOC]/.test(words[k + 1]?.classes ?? '');
 };
@@ -83,7 +86,9 @@ const isVerbHere = (words: readonly Word[], k: number) => {
 /** "Half nut", "driver bit": an amount or a person's word that belongs to the name of a thing. */
 const isNamed = (words: readonly Word[], k: number) =>
   isNoun(words[k]) ||
-  ((/^(?:half|quarter)$/.test(words[k]?.lower ?? '') || words[k]?.classes === 'J') && isNoun(words[k + 1]));
+  ((/^(?:half|quarter)$/.test(words[k]?.lower ?? '') ||
+    (words[k]?.classes === 'J' && !NO_NOUN.test(words[k]?.lower ?? ''))) &&
+    isNoun(words[k + 1]));
 
 /** "One of the posts", "some of the slates": where the part begins that is spoken of. */
 const partBefore = (words: readonly Word[], k: number): number =>
@@ -97,6 +102,13 @@ const partBefore = (words: readonly Word[], k: number): number =>
 /** Verbs that take these words as particles: "put in the window"; else "rubbing on the duct" names a place. */
 const PUTS =
   /^(?:put|putting|got|get|getting|fit|fitted|fitting|screw(?:ed|ing)?|bolt(?:ed|ing)?|glu(?:e|ed|ing)|clip(?:ped|ping)?|stuck|stick|sticking|nail(?:ed|ing)?|clamp(?:ed|ing)?|pour(?:ed|ing)?|drop(?:ped|ping)?|brought|bring|let|cut|tap(?:ped|ping)?)$/;
+
+/** Past forms that are no names: "caught", and not "saw" or "felt". */
+const PAST_ONLY =
+  /^(?:caught|met|rang|told|asked|paid|sent|gave|lent|got|heard|lost|kept|held|bought|brought|found|took|spoke)$/;
+
+/** What is done with a tool to see how a thing is. */
+const PROBES = /^(?:put|pushed|stuck|poked|shoved|ran|run|laid|push|poke|stick)$/;
 
 /** The noun phrases of a clause, in order, with what they do in it. */
 function chunksOf(said: Said): readonly Chunk[] {
@@ -134,12 +146,17 @@ function chunksOf(said: Said): readonly Chunk[] {
           ? PUTS.test(verb?.lower ?? '')
           : /[bBPG]/.test(verb?.classes ?? ''));
       const placed = /R/.test(before?.classes ?? '') && !chosen && !lacking && !particle;
+      // "As for the rods, I priced them": what the talk turns to.
+      const turnedTo = before?.lower === 'for' && verb?.lower === 'as';
       const compared = /^(?:like|as|than)$/.test(before?.lower ?? '');
+      // "I put a screwdriver through it": the tool is not what is spoken of.
+      const isTool =
+        PROBES.test(before?.lower ?? '') && /^(?:through|in|into|on|under)$/.test(words[to]?.lower ?? '');
       const counted = noun === k && /Q/.test(before?.classes ?? '');
-      if (!compared && !counted)
+      if (!compared && !counted && !isTool)
         chunks.push({
           words: words.slice(part, to),
-          role: placed ? 'place' : verbSeen ? 'object' : 'subject',
+          role: turnedTo ? 'topic' : placed ? 'place' : verbSeen ? 'object' : 'subject',
           isSure: lacking,
           isWorkedOn: !placed && /[bP]/.test(before?.classes ?? '') && words[k]?.lower === 'the',
         });

@@ -5,7 +5,7 @@ import type { Draft, Scene } from './draft.ts';
 
 /** Words that lead a statement in and say nothing of the matter. */
 const LEAD_IN =
-  /^(?:(?:so|and|but|or|then|well|right|okay|ok|now|oh|um|er|yeah|anyway|luckily|that's|next(?! (?:time|week|weekend|month|year|episode|video|one|film|part|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b)(?: up| job)?(?: is|'s)?)[,\s]+)*(?:(?:i promise|promise)(?: that| you)*,? )?(?:(?:i|we)\b(?: can't| cannot| can not| couldn't)?(?:'ve| have|'ll| will|'m| am|'re| are)?(?: still| also| just| really| already)*(?: got| going| have| need| gotta| ought)* ?(?:to |gotta )?)?/i;
+  /^(?:(?:so|and|but|or|then|well|right|okay|ok|now|oh|um|er|yeah|anyway|luckily|that's|next(?! (?:time|week|weekend|month|year|episode|video|one|film|part|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b)(?: up| job)?(?: is|'s)?)[,\s]+)*(?:(?:i promise|promise)(?: that| you)*,? )?(?:(?:i|we)\b(?: can't| cannot| can not| couldn't)?(?:'ve| have|'ll| will|'m| am|'re| are)?(?: still| also| just| really| already)*(?:(?: got| going| have| need| gotta| ought)\b)* ?(?:to |gotta )?)?/i;
 
 const TIME_OR_TALK =
   /\b(?:time|times|day|days|week|weeks|hour|hours|minute|minutes|while|bit|lot|problem|thing|things|way|moment|chance|look|mind|episode|video|word)$/i;
