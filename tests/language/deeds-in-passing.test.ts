@@ -40,6 +40,7 @@ test.each([
   "We're down to two boards.",
   'The bench is in the shed.',
   "Rain's stopped.",
+  'The shop was shut.',
   'Off she went.',
   "I'm done with people.",
   'In it goes tomorrow.',

@@ -34,8 +34,17 @@ const isWork = (found: Found) => isWorkOn(found.part('verb')[0], found.part('obj
 const NO_PIECES =
   wordSet(`knees back hands hand fingers feet arms eyes head hair wrist wrists shoulder shoulders voice battery-life rain sun wind snow
   coffee tea mosquitoes midges pigeons frost tide stars moon clouds weather forecast bugs stars birds tide kettle heating telly music dog radio`);
-/** How a shop or a ticket stands: nobody's work. */
-const NO_DEED = wordSet('expired shut');
+/** "The rain's stopped", "the shop was shut", "the ticket's expired": what comes to be so by itself. */
+const isNobodysWork = (found: Found) => {
+  const last = found.part('subject').at(-1)?.lower ?? '';
+  const verb = found.part('verb')[0]?.lower ?? '';
+  if (verb === 'expired' || /^(?:rain|wind|snow|weather|frost|tide|sun|radio|coffee|tea)$/.test(last))
+    return true;
+  return (
+    /^(?:shut|closed)$/.test(verb) &&
+    /^(?:shop|yard|merchants?|chandlery|office|mill|road|bank|store|tip)$/.test(last)
+  );
+};
 /** "I'm done with the wiring" is work; with words such as "people" or "that" it is a mood. */
 const isRidOf = (found: Found) => {
   const thing = found.words.slice(-2).map(({ lower }) => lower);
@@ -177,14 +186,13 @@ export const DONE_RULES: readonly StatementRule[] = [
       !isOne(found.part('subject'), PERSONAL) &&
       !saidOfBody(found) &&
       !saidOfMedia(found) &&
-      !isOne(found.part('subject').slice(-1), NO_PIECES) &&
-      !isOne(found.part('verb'), NO_DEED) &&
+      !isNobodysWork(found) &&
       isResult(found) && { sure: mends(found) || has(found.part('verb'), 'F') },
   ),
   report(
     '<thing> got <participle>',
     `^<lead>* ${THING} (?: got | was | were ) ${ADVERBS} (?<verb> <done> ) (?<rest> <any>* )`,
-    (found) => !saidOfPerson(found) && !saidOfMedia(found) && isResult(found),
+    (found) => !saidOfPerson(found) && !saidOfMedia(found) && !isNobodysWork(found) && isResult(found),
   ),
   report(
     '<thing> is bought',
