@@ -34,6 +34,7 @@ test.each([
 
 test.each([
   "The temperature's down to ten.",
+  'The ribs are down to seventeen.',
   "Moisture's down to 17 per cent.",
   "I'm down to my last blade.",
   "The battery's down to 11 volts.",

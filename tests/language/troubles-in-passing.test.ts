@@ -51,6 +51,7 @@ test.each([
   "It couldn't be better.",
   'The starter clicks and she runs.',
   'The pressure is good.',
+  "In ten minutes it's gone off.",
   'You can get a hand behind the tank, which is handy.',
   "That's another shelf done.",
   "That's the whole roof on.",

@@ -24,10 +24,17 @@ const says = (said: Said, pattern: RegExp) => pattern.test(said.code);
 
 /** What goes down by being used up, cooling or drying, and by nobody's work. */
 const READINGS = new Set(
-  'temperature moisture humidity pressure battery batteries voltage price level reading stock fuel gauge bill list time speed wind rain heat it that we i they weight total budget count cost'.split(
+  'temperature moisture humidity pressure battery batteries voltage price level reading stock fuel gauge bill list time speed wind rain heat it that we i they weight total budget count cost runout run-out play backlash flow level'.split(
     ' ',
   ),
 );
+
+/** "The ribs are down to seventeen": a small number with nothing behind it counts or reads, and is hardly a size. */
+const isBareCount = (found: Found) =>
+  found.part('rest').length === 0 &&
+  /^(?:\d|1\d|2[0-4]|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty)$/.test(
+    found.part('size')[0]?.lower ?? '',
+  );
 
 export const PASSING_DEED_RULES: readonly StatementRule[] = [
   plainly(
@@ -47,6 +54,7 @@ export const PASSING_DEED_RULES: readonly StatementRule[] = [
     (found, said) =>
       !has(found.words, 'N') &&
       !isOne(found.part('subject'), READINGS) &&
+      !isBareCount(found) &&
       !says(
         said,
         / (?:per|percent|degrees|volts|amps|bar|psi|quid|pounds|dollars|boards|left|litres|days|weeks)\//,

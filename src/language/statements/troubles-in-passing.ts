@@ -168,13 +168,11 @@ const LOST_RULES: readonly StatementRule[] = [
   ),
   plainly(
     '<glue> went off too soon',
-    `(?<subject> (?: <det> )? <plain>{0,3}? (?: glue | mix | plaster | resin | epoxy | filler | mortar | concrete | putty | batch | screed | grout | it | adhesive | render | pot | lot | cement | sealant | compound ) ) (?: ${HAS} )? (?: went off | gone off | set | kicked | kicked off | skinned | skinned over | cured | went hard ) <adverb>* (?: in the <any> | too quick | too quickly | too fast | too soon | on me | half way <any>+ | halfway <any>+ | $ )`,
+    `(?<subject> (?: <det> )? <plain>{0,3}? (?: glue | mix | plaster | resin | epoxy | filler | mortar | concrete | putty | batch | screed | grout | it | adhesive | render | pot | lot | cement | sealant | compound ) ) (?: ${HAS} )? (?: went off | gone off | set | kicked | kicked off | skinned | skinned over | cured | went hard ) <adverb>* (?: (?<why> in the <any> | too quick | too quickly | too fast | too soon | on me | half way <any>+ | halfway <any>+ ) | $ )`,
     (found, said, scene) =>
       !has(found.words, 'N') &&
       !has(found.words, 'M') &&
-      (found.words.length + found.from < said.words.length ||
-        / (?:in|too|on|half|halfway)\//.test(said.code) ||
-        leadsTo(said, scene, /^(?:before|while|as)$/)),
+      (found.part('why').length > 0 || leadsTo(said, scene, /^(?:before|while|as)$/)),
   ),
   problem(
     '<thing> has never <set>',
