@@ -49,6 +49,7 @@ test.each([
 
 test.each([
   "It couldn't be better.",
+  "It came on a lorry that couldn't get down the lane.",
   'The starter clicks and she runs.',
   'The pressure is good.',
   "In ten minutes it's gone off.",

@@ -26,6 +26,7 @@ export const problem = (name: string, pattern: Phrase | string, guard: Guard = (
       silent(said, scene) ||
       OF_BODY.test(said.code) ||
       PAST_DOING.test(said.code) ||
+      COULD_NOT_OF.test(said.code) ||
       isFaultOver(said) ||
       SUPPOSED.test(
         found.words
@@ -46,6 +47,8 @@ const OF_BODY =
   / (?:my|his|her|me|your)\/\w* (?:old\/\w* |poor\/\w* )?(?:back|knees|lungs|hands|feet|shoulders|neck|head|eyes|ears|nerves|temper|wrists|heart|brain|elbow|fingers|thumbs|teeth|hair|nose|throat|lungs|muscles)\//;
 /** "Tape was sagging": how it was, before or while something was done about it. */
 const PAST_DOING = / (?:was|were)\/\w* (?:\S+\/\w*A\w* )*\S+ing\//;
+/** "A lorry that couldn't get down the lane": told beside the matter. */
+const COULD_NOT_OF = / (?:that|which|who)\/\w* could\/\w* not\//;
 // "I couldn't shift the nut" is told of what was; "couldn't be better" is not.
 const SUPPOSED =
   /(?<! you\/\w*) (?:(?:would|might|may|used)\/(?!\w* not\/\w*$)|could\/(?! not\/(?! (?:be|ask|have|wish|care)\/)))/;
