@@ -78,7 +78,7 @@ const STATE_RULES: readonly StateRule[] = [
     name: 'worked out',
     state: 'calculated',
     before:
-      /\b(?:works? out|worked out|comes? (?:out )?(?:at|to)|came (?:out )?(?:at|to)|leaves|leaving|makes|making (?:it )?|adds? up to|totals?|totted|all told|i make it|divided|less \w+|minus \w+|plus \w+|into that|sum|sums|maths?|arithmetic)\b[^.]*$|\b(?:so|which is)(?: ,)?$/,
+      /\b(?:works? out|worked out|comes? to|came to|(?:that|which|this|all|together|total|lot|weight|bill) (?:comes?|came) out (?:at|to)|leaves|leaving|makes|making (?:it )?|adds? up to|totals?|totted|all told|i make it|divided|less \w+|minus \w+|plus \w+|into that|sum|sums|maths?|arithmetic)\b[^.]*$|\b(?:so|which is)(?: ,)?$/,
     after: /^(?:all told|all up|in total|altogether|by my (?:sums|maths?|reckoning))\b/,
   },
   {
@@ -100,7 +100,7 @@ const STATE_RULES: readonly StateRule[] = [
     name: 'measured',
     state: 'measured',
     before:
-      /\b(?:measured|measures|measure|tape|laser|calipers?|callipers|scale|scales|gauge|meter|reads?|reading|weighs?|weighed|checked|get|getting|pulls|pulling|draws|drawing|comes? up|stands|turns out|turned out|showed|shows|it was|it hit)\b[^.]*$|(?:\bis|'s|\bare|'re|\bwas|\bwere)(?: \w+){0,3}$/,
+      /\b(?:measured|measures|measure|tape|laser|calipers?|callipers|scale|scales|gauge|meter|reads?|reading|weighs?|weighed|checked|get|getting|pulls|pulling|draws|drawing|comes? up|comes? out|came out|stands|turns out|turned out|showed|shows|it was|it hit)\b[^.]*$|(?:\bis|'s|\bare|'re|\bwas|\bwere)(?: \w+){0,3}$/,
     after: /^(?:by the tape|on the (?:scale|tape|meter|gauge|dot|nose)|bang on|exactly)\b/,
   },
 ];
