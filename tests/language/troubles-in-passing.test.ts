@@ -39,6 +39,12 @@ test.each([
   ["The corner's low, two and three eighths low.", "The corner's low"],
   ["The bed's ten mil lower at one end.", "The bed's ten mil lower at one end"],
   ['The two sides are out with each other.', 'The two sides are out with each other'],
+  // What others did to it.
+  [
+    "I ripped the ply out, and someone's gone and siliconed the lot to the roof.",
+    "someone's gone and siliconed the lot to the roof",
+  ],
+  ['Somebody went and painted over the vents.', 'Somebody went and painted over the vents'],
   // What a person could not do, or would not have.
   ["I couldn't get the injector out for love nor money.", "couldn't get the injector out"],
   ["Turns out there's a steel plate behind the panel right where I wanted the vent.", 'steel plate'],
@@ -49,6 +55,8 @@ test.each([
 
 test.each([
   "It couldn't be better.",
+  "The plumber's been and connected the tank.",
+  'The lads have gone and got lunch.',
   "It came on a lorry that couldn't get down the lane.",
   'The starter clicks and she runs.',
   'The pressure is good.',

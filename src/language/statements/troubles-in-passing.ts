@@ -3,7 +3,7 @@
  * push a thumb into it", "that's another sheet in the skip".
  */
 import { neighbour, type Scene, type StatementRule } from './draft.ts';
-import { type Found, phrase } from './phrase.ts';
+import { type Found, matches, phrase } from './phrase.ts';
 import { has, problem, subjectIsThing } from './snag.ts';
 import type { Said } from './words.ts';
 
@@ -238,7 +238,24 @@ const PLACE_RULES: readonly StatementRule[] = [
   ),
 ];
 
+const SOMEBODY_WENT = phrase(
+  "^<lead>* (?: somebody | someone | some <plain>{1,2} | whoever <any>{0,3}? | (?: the )? (?: last | previous | old | former ) (?: owner | owners | builder | builders | bloke | fella | lot ) ) (?: 's | has | have | 've | had )? (?: gone | been | went ) $",
+);
+
+/** "Someone's gone and siliconed the lot to the roof": told of others it is no work that was wanted. */
+const somebodyWentAndDid = problem(
+  'somebody went and <did> <thing>',
+  phrase('^<lead>* <adverb>* (?<verb> <did> | siliconed | painted | bodged | glued ) (?<rest> <any>+ )'),
+  (found, said, scene) => {
+    const before = neighbour(scene, said, -1);
+    if (said.opener !== 'and' || !before || has(found.words, 'N') || !matches(SOMEBODY_WENT, before))
+      return false;
+    return { plain: true, from: before.index, start: before.start };
+  },
+);
+
 export const PASSING_TROUBLE_RULES: readonly StatementRule[] = [
+  somebodyWentAndDid,
   ...MACHINE_RULES,
   ...FELT_RULES,
   ...LOST_RULES,
