@@ -1,7 +1,7 @@
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { tidy, wordAt } from '../rules/rule.ts';
 import { saidBefore } from '../units/said-before.ts';
-import { asAskedFor } from './bare/asked-and-had.ts';
+import { asAskedFor, asOrdered } from './bare/asked-and-had.ts';
 import { contrasted } from './bare/contrast.ts';
 import { type Evidence, evidenceOf, followedByThing, SHEET_STUFF } from './bare/evidence.ts';
 import { asPlainHeat, warmElsewhere } from './bare/heat.ts';
@@ -23,6 +23,7 @@ import {
   readOff,
   unitBehind,
 } from './bare/neighbours.ts';
+import { asPitch } from './bare/pitches.ts';
 import { asPaidInAll } from './bare/prices.ts';
 import { asBeside } from './bare/told-beside.ts';
 import { asRatedTurns, asTorqueAgain } from './bare/turning-and-tightening.ts';
@@ -114,12 +115,14 @@ function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meani
   if (amount.group || amount.number.loose) return undefined;
   return (
     asPlainHeat(room, amount, out) ??
+    asPitch(room, amount) ??
     asWeighing(room, amount, out) ??
     asRatedTurns(room, amount, out) ??
     asTorqueAgain(room, amount, out) ??
     putRight(room, amount) ??
     asPaidInAll(room, amount) ??
     asAskedFor(room, amount, out) ??
+    asOrdered(room, amount, out) ??
     asBeside(room, amount)
   );
 }

@@ -65,7 +65,7 @@ function settle(room: Room, cue: BoundCue, at: number): Bound {
 }
 
 const MOVED =
-  /^(?:step|steps|stepped|stepping|size|sized|sizing|jump|jumped|jumping|done|do|nipped|tightened|pulled|opened|opening|open|close|closed|closing|widened|widening|go|goes|going|gone|went|come|comes|came|coming|bump|bumps|bumped|bring|brings|bringing|brought|got|gets|get|getting|moved|move|moving|raise|raises|raised|raising|upped|up|taking|take|takes|took|put|puts|putting|pushed|pushes|push|pushing|jack|jacked|jacking|lift|lifted|lifting|heat|heated|warmed|warm|set|build|built|fill|filled|charged|pump|pumped|torque|torqued|wound|all)$/;
+  /^(?:step|steps|stepped|stepping|size|sized|sizing|jump|jumped|jumping|done|do|nipped|tightened|pulled|opened|opening|open|close|closed|closing|widened|widening|go|goes|going|gone|went|come|comes|came|coming|bump|bumps|bumped|bring|brings|bringing|brought|got|gets|get|getting|moved|move|moving|raise|raises|raised|raising|upped|up|taking|take|takes|took|put|puts|putting|pushed|pushes|push|pushing|jack|jacked|jacking|lift|lifted|lifting|heat|heated|warmed|warm|set|build|built|fill|filled|charged|pump|pumped|torque|torqued|wound|planed|sanded|dressed|cleaned|polished|machined|finished|all)$/;
 
 const BE = /^(?:'s|is|am|are|'re|'m|was|were)$/;
 

@@ -97,7 +97,10 @@ function settleDegrees(room: Room, amount: Amount): Settled {
   };
   const next = wordAt(room, to);
   if (
-    /^(?:angle|bevel|mitre|miter|pitch|cut|bend|elbow|corner|lean|tilt|off|from|slope|each|rake)$/.test(next)
+    /^(?:angle|bevel|mitre|miter|pitch|cut|bend|elbow|corner|lean|tilt|off|from|slope|each|rake)$/.test(
+      next,
+    ) ||
+    toSide(room, to)
   )
     return turn;
   if (/^(?:outside|inside|overnight|today|warmer|colder|or)$/.test(next) || inHere(room, to)) return warmth;
@@ -108,6 +111,13 @@ function settleDegrees(room: Room, amount: Amount): Settled {
   const other = plain ? warmth : turn;
   return { ...(plain ? turn : warmth), alternatives: [{ value, unit: other.unit }], why: 'degrees alone' };
 }
+
+/** "92 degrees to port", "12 to the vertical": towards a side, or counted from a line. */
+const toSide = (room: Room, at: number) =>
+  wordAt(room, at) === 'to' &&
+  /^(?:port|starboard|horizontal|vertical|perpendicular|plumb|level|left|right)$/.test(
+    wordAt(room, at + 1) === 'the' ? wordAt(room, at + 2) : wordAt(room, at + 1),
+  );
 
 const inHere = (room: Room, at: number) =>
   wordAt(room, at) === 'in' && /^(?:here|there|the)$/.test(wordAt(room, at + 1));

@@ -60,6 +60,8 @@ function matches(tokens: readonly Token[], at: number, words: readonly string[])
 const NUMBER_WORD =
   /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\p{L}{3,}teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|quarters)$/u;
 
+const TOO_FAR_IN = 60;
+
 function shortFits(tokens: readonly Token[], at: number, spelling: Spelling): boolean {
   const [before, token] = [tokens[at - 1], tokens[at]];
   if (!before || !token) return false;
@@ -79,6 +81,8 @@ function shortFits(tokens: readonly Token[], at: number, spelling: Spelling): bo
   if (CAPITALS.has(word)) return token.text === token.text.toUpperCase();
   if (word === 'in' || word === 'ins') {
     const next = tokens[at + 1];
+    // "150 in from the door" goes inwards; so far in, nobody counts inches.
+    if (next?.word === 'from' && Number(before.text) >= TOO_FAR_IN) return false;
     return AFTER_INCHES.test(next?.word ?? '');
   }
   if (word === 'm') return token.text === 'm';

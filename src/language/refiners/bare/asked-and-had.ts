@@ -26,6 +26,32 @@ export function asAskedFor(room: Room, amount: Amount, out: readonly Amount[]): 
   return { value: amount.value, unit: last.unit, dimension: last.dimension, why };
 }
 
+const ORDERED = /^(?:order|ordered|ordering|bought|booked|paid|got|have|had)$/;
+/** What is ordered by how much of it there is, and not by how large a piece is. */
+const BY_THE_LOAD = /^(?:volume|mass|area)$/;
+/** Sentences from how much was worked out to how much was ordered. */
+const SOON = 2;
+
+/**
+ * "I worked it out at five point eight cube. Lucky I ordered the six and a half": so much of the same stuff, in the unit
+ * that was said. "I ordered the 18" is a board: it needs a measure by the load shortly before and a like number.
+ */
+export function asOrdered(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (!/^(?:the|a|another)$/.test(wordAt(room, amount.from - 1))) return undefined;
+  if (!ORDERED.test(wordAt(room, amount.from - 2)) || !CLAUSE_ENDS.test(wordAt(room, amount.to)))
+    return undefined;
+  const last = lastWithUnit(room, out, amount, SOON);
+  if (!last?.unit || !last.dimension || last.unitAssumed || !BY_THE_LOAD.test(last.dimension))
+    return undefined;
+  if (last.unit === 'mm2' || !close(last.value, amount.value, 2)) return undefined;
+  return {
+    value: amount.value,
+    unit: last.unit,
+    dimension: last.dimension,
+    why: 'ordered by what was worked out',
+  };
+}
+
 /** Whether a bare number tells what there is beside what was asked for, or what is asked for beside what there is. */
 export function isSetAgainst(room: Room, amount: Amount, last: Amount): boolean {
   if (!last.unit || last.role === 'count' || amount.from - last.to > REACH) return false;

@@ -36,12 +36,25 @@ export function driedTo(room: Room, amount: Amount, out: readonly Amount[]): Mea
   const before = [1, 2, 3, 4, 5, 6]
     .filter((back) => room.tokens[amount.from - back]?.sentence === sentence)
     .map((back) => wordAt(room, amount.from - back));
-  if (!before.slice(0, 3).some((word) => DRIES.test(word)) || before.some((word) => SHAPED.test(word)))
+  const goesOn = BE.test(before[0] ?? '') && isLast(room, amount, out);
+  if (
+    (!goesOn && !before.slice(0, 3).some((word) => DRIES.test(word))) ||
+    before.some((word) => SHAPED.test(word))
+  )
     return undefined;
   const isOfWood =
     woodBefore(room, amount) ||
     before.some((word) => /^(?:ribs?|frames?|boards?|planks?|logs?|sleepers?|posts?)$/.test(word));
   return isOfWood ? { value, unit: '%', dimension: 'ratio', why: 'how wet wood still is' } : undefined;
+}
+
+const BE = /^(?:'s|is|are|was|were)$/;
+
+/** "The meter says 16 percent. The rafters were 19": the figure right before was told in percent. */
+function isLast(room: Room, amount: Amount, out: readonly Amount[]): boolean {
+  const last = out.at(-1);
+  if (last?.unit !== '%') return false;
+  return (room.tokens[amount.from]?.sentence ?? 0) - (room.tokens[last.from]?.sentence ?? 0) <= 1;
 }
 
 /** Whether wood is named shortly before the number. */

@@ -1,4 +1,4 @@
-import { isPlural, kindsOf } from '../../lexicon/trade-nouns.ts';
+import { isPlural, isTradeNoun, kindsOf } from '../../lexicon/trade-nouns.ts';
 import type { Attribute } from '../../notes.ts';
 import { readNumber } from '../../numbers/read-number.ts';
 import { backOverFillers, each, onOverFillers, PhraseTable } from '../../phrases.ts';
@@ -373,6 +373,19 @@ function standsAlone(room: Room, amount: Amount): boolean {
   return before.kind === 'word' && !COUNTS_BEFORE.test(before.word) && !/\d/.test(before.word);
 }
 
+/**
+ * "Treads are thirty two thick and the risers eighteen": the verb and the size are left out with the next thing. A
+ * number of things would stand before them.
+ */
+function nextOfPair(room: Room, amount: Amount): boolean {
+  if (!ends(room, amount.to) || amount.number.loose) return false;
+  const thing = wordAt(room, amount.from - 1);
+  if (!isTradeNoun(thing) || !/^(?:the|my)$/.test(wordAt(room, amount.from - 2))) return false;
+  if (wordAt(room, amount.from - 3) !== 'and') return false;
+  const size = wordAt(room, amount.from - 4);
+  return SIZE_BEFORE.has(size);
+}
+
 const PARTS_OF_A_TAPE: ReadonlySet<number> = new Set([2, 4, 8, 10, 16, 32, 64, 100, 1000]);
 
 /** "fourteen tonne, one four", "fifty, five oh": the number once more, so that it is heard right. */
@@ -418,10 +431,20 @@ const isOrderedFrom = (room: Room, { from, to, number }: Amount): boolean =>
   /^(?:from|off)$/.test(wordAt(room, to)) &&
   /^(?:order|ordered|ordering|buy|bought|buying|reserved|booked)$/.test(wordAt(room, from - 1));
 
+/** "One in ten's a dud": how often, where a fall of one in ten is read as a ratio before. */
+const oneInSoMany = (room: Room, { from, number }: Amount): boolean =>
+  !number.fraction && wordAt(room, from - 1) === 'in' && /^(?:one|1|two|three)$/.test(wordAt(room, from - 2));
+
+/** "Bag and a half of concrete", "a sheet and a half": where no number and no unit stands before it. */
+const thingAndAHalf = (room: Room, { from, value }: Amount): boolean =>
+  value === 0.5 && wordAt(room, from - 1) === 'and' && /^\p{L}{3,}$/u.test(wordAt(room, from - 2));
+
 export function evidenceOf(room: Room, amount: Amount): Evidence {
   const glued = room.tokens[amount.to]?.spaced === false && room.tokens[amount.to]?.kind === 'word';
   if (glued && room.tokens[amount.from]?.kind === 'number') return { grade: 'none', why: 'part of a name' };
   if (isOrderedFrom(room, amount)) return { grade: 'none', why: 'so many of them were ordered' };
+  if (oneInSoMany(room, amount)) return { grade: 'none', why: 'one of so many' };
+  if (thingAndAHalf(room, amount)) return { grade: 'none', why: 'a half more of a thing' };
   if (unknownSign(room, amount.to)) return { grade: 'none', why: 'an unknown sign behind it' };
   const after = evidenceAfter(room, amount);
   if (after) return after;
@@ -445,6 +468,7 @@ export function evidenceOf(room: Room, amount: Amount): Evidence {
     return { grade: 'likely', why: `so much of ${wordAt(room, amount.to)}` };
   if (wordAt(room, amount.to) === 'again' && ends(room, amount.to + 1))
     return { grade: 'likely', why: '"again" behind it' };
+  if (nextOfPair(room, amount)) return { grade: 'sure', why: 'the same size of the next thing' };
   if (standsAlone(room, amount)) return { grade: 'likely', why: 'said by itself' };
   if (ofStair(room, amount)) return { grade: 'sure', why: '"rise" behind it', attribute: 'height' };
   if (headsClause(room, amount)) return { grade: 'sure', why: 'a size at the head of its clause' };

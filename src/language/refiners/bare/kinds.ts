@@ -4,6 +4,7 @@ import { type Amount, type Room, wordAt } from '../../rules/rule.ts';
 import { dimensionOfUnit } from '../../units/read-unit.ts';
 import { saidBefore } from '../../units/said-before.ts';
 import { type Kind, kindOf, usualUnit } from '../../units/spoken-of.ts';
+import { asBreaker } from './breaker-sizes.ts';
 import { wiring } from './cable-sizes.ts';
 import { asDampness, driedTo } from './dampness.ts';
 import type { Evidence } from './evidence.ts';
@@ -54,6 +55,8 @@ export function otherKind(
   evidence: Evidence,
   out: readonly Amount[],
 ): Meaning | undefined {
+  const told = asBreaker(room, amount);
+  if (told) return told;
   const heat = asHeat(room, amount, out);
   if (heat) return heat;
   const tape = amount.number.fraction && TAPE_PARTS.has(amount.number.denominator ?? 0);

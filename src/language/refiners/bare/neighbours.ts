@@ -52,6 +52,9 @@ export function parallelTo(room: Room, amount: Amount, last: Amount | undefined)
       dimension: last.dimension,
       why: 'the unit of its like before it',
     };
+  // "The gap I want at four thou, it's at eleven": nobody goes from thousandths to millimetres in a breath.
+  if (last.unit === 'thou' && !last.unitAssumed && subjectIsPronoun(room, amount))
+    return { value: amount.value, unit: 'thou', dimension: 'length', why: 'thousandths, as just before' };
   const kind = kindOf(room, amount);
   const named = kind !== undefined && kind.distance <= 2 && kind.dimension !== last.dimension;
   const elided = last.dimension !== 'length' && !named && leftOut(room, amount);
@@ -64,12 +67,21 @@ export function parallelTo(room: Room, amount: Amount, last: Amount | undefined)
     last.from - 1,
     /^(?:at|to|on|in|below|above|under|over|draws|holds)$/,
   );
+  // "92 degrees to port and 90 to starboard".
+  const turned = last.dimension === 'angle' && same(amount.to, last.to, /^to$/);
   const bounded = amount.boundSaid && amount.bound !== 'about';
   // "the fresh tank's 180 litres, the grey's a ninety".
   const another = /^(?:an?|another)$/.test(wordAt(room, amount.from - 1));
   const more = wordAt(room, amount.to) === 'more';
   const sameThing =
-    subjectIsPronoun(room, amount) || bounded || sameAfter || sameBefore || another || more || elided;
+    subjectIsPronoun(room, amount) ||
+    bounded ||
+    sameAfter ||
+    sameBefore ||
+    another ||
+    more ||
+    elided ||
+    turned;
   // "Twelve thou, anything over ten is worn out", "ran four metres and the book says no more than three".
   const edge = bounded && !last.unitAssumed && close(amount.value, last.value, 2);
   if (last.dimension === 'length' ? !sameAfter && !edge : !sameThing) return undefined;

@@ -1,0 +1,39 @@
+/** Bare numbers that are told by their thing: pitches, breakers, dampness, loads, and those that are no figures. */
+import { describe, expect, test } from 'vitest';
+import { readMemo } from '../../../src/language/pipeline.ts';
+
+const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
+const amountsOf = (text: string) =>
+  readMemo(text, CONTEXT).notes.figures.map(({ value, unit, bound }) => `${value} ${unit} ${bound}`);
+
+describe('in the unit that the thing is told in', () => {
+  test.each([
+    ['Roof pitch is 35 and the rafters are 4.2 metres.', ['35 deg exact', '4.2 m exact']],
+    ['The stairs are cut. Pitch comes to 39 and a bit.', ['39 deg about']],
+    ["Ring's on a thirty two.", ['32 A exact']],
+    ["The cooker's on its own forty five and the sockets are on a thirty two.", ['45 A exact', '32 A exact']],
+    ['The meter says 16 percent in the sole plate. The rafters were 19.', ['16 % exact', '19 % exact']],
+    ["Coupling gap I want at four thou, it's at eleven.", ['4 thou exact', '11 thou exact']],
+    ['Spreaders came out at 92 degrees to port and 90 to starboard.', ['92 deg exact', '90 deg exact']],
+    [
+      'I worked the trench out at five point eight cube. Lucky I ordered the six and a half.',
+      ['5.8 m3 exact', '6.5 m3 exact'],
+    ],
+    ['The boards only planed up to 23.', ['23 mm exact']],
+  ])('"%s"', (text, read) => expect(amountsOf(text)).toEqual(read));
+});
+
+describe('is a length where nothing tells otherwise', () => {
+  test.each([
+    ['The prop is 13 inch with a pitch of 10.', ['13 in exact', '10 mm exact']],
+    ['The rivets are at a pitch of 40 along the roof seam.', ['40 mm exact']],
+    ['The shelf is on a thirty mil batten.', ['30 mm exact']],
+  ])('"%s"', (text, read) => expect(amountsOf(text)).toEqual(read));
+});
+
+describe('is no figure', () => {
+  test.each(["They're second hand so one in ten's a dud.", 'Bag and a half of concrete in each.'])(
+    '"%s"',
+    (text) => expect(amountsOf(text)).toEqual([]),
+  );
+});
