@@ -84,6 +84,11 @@ function lookLeft(site: Site): Anchor {
         k = phrase.first;
         continue;
       }
+      // "Screws, two per joist, fifty mil": what they are counted by is not what is measured.
+      if (phrase && wordAt(parse, phrase.first - 1) === 'per') {
+        k = phrase.first - 1;
+        continue;
+      }
       if (phrase && isNoThing(phrase.kinds) && !isSpeaker(phrase)) {
         k = phrase.first;
         continue;
@@ -132,6 +137,12 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
       continue;
     if (tag === 'conjunction' || tag === 'stop') break;
     // "the galley in between the worktop's at 900": a verb before it has a subject of its own.
+    if (oblique && isAside(parse, k)) {
+      // "The fridge is on, running off the bench supply, draws four amps": the aside has no subject to give.
+      oblique = undefined;
+      k--;
+      continue;
+    }
     if (oblique && isVerbal(tag)) return headAround(site, oblique) ?? oblique;
     if (tag === 'comma' && oblique === undefined && k < verb - 1) {
       const inside = tagAt(parse, k + 1);
@@ -140,6 +151,10 @@ export function subjectBefore(site: Site, verb: number): Phrase | undefined {
   }
   return oblique;
 }
+
+/** A participle right behind a comma: "the fridge, running off the supply, draws". */
+const isAside = (parse: Parse, at: number): boolean =>
+  /\wing$/.test(wordAt(parse, at)) && tagAt(parse, at) === 'verb' && tagAt(parse, at - 1) === 'comma';
 
 /**
  * "the panel that has to come in through the door is 760", "the beam we laid across the pit is 140": what a relative

@@ -124,10 +124,16 @@ export function readItems(
     choice.observe?.(site, k, found);
     const claim = found?.proposal?.claim;
     const name = found ? completedName(site, found.name) : quantity.unit === 'mm2' ? CABLE : UNNAMED;
-    const spoken = roundOf(site, name, said === 'offset' ? said : (claim?.attribute ?? said));
+    // What is no length is told by its unit: "a fall of one in forty" is no offset.
+    const byUnit = quantity.dimension !== 'length' && said !== undefined;
+    const spoken = roundOf(site, name, said === 'offset' || byUnit ? said : (claim?.attribute ?? said));
     const likely: FilledIn = spoken ? { attribute: spoken, by: 'said' } : bareAttribute(site, name);
     const evidence =
-      at >= 0 && quantity.dimension === 'length' && isSize(likely.attribute) && !isSettled(site, likely)
+      at >= 0 &&
+      quantity.dimension === 'length' &&
+      isSize(likely.attribute) &&
+      !fired[0]?.settles &&
+      !isSettled(site, likely)
         ? evidenceOf(site, quantity, name, fired, found, likely)
         : undefined;
     if (evidence) choice.observeSize?.(site, k, evidence, name);
@@ -195,6 +201,7 @@ const SETTLED: ReadonlySet<FilledIn['by']> = new Set(['before', 'pair', 'fellow'
 const isSettled = ({ parse, at }: Site, { attribute, by }: FilledIn): boolean =>
   SETTLED.has(by) ||
   (by === 'said' && SIZE_OF_ADJECTIVE[wordAt(parse, at + 1)] === attribute) ||
+  (by === 'said' && attribute === 'offset' && COMPARED.test(ahead(parse, at + 1, 3))) ||
   (attribute === 'size' && pairedWith(parse, at) !== undefined);
 
 /**
@@ -210,6 +217,10 @@ function sizeOfNext(parse: Parse, at: number, next: number): Attribute | undefin
   return joint === 'and' || joint === 'by' ? SIZE_OF_ADJECTIVE[wordAt(parse, next + 1)] : undefined;
 }
 const MOST_TO_NEXT = 6;
+
+/** "Four smaller", "an eighth under each way": how much one differs from the other, and no size of its own. */
+const COMPARED =
+  /^(?:smaller|bigger|larger|taller|longer|shorter|wider|narrower|thicker|thinner|deeper|shallower)\b|^(?:under|over|smaller|bigger) (?:each|all|both|either)\b/;
 
 /** What speaks for the sizes that a length may be. */
 function evidenceOf(

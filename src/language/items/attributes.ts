@@ -119,6 +119,9 @@ export const PLAIN_MEASURE = new Set(
 const LEVEL =
   /\b(?:ground|floor|flags|deck|waterline|water|dirt|pavement|road|roof|slab|worktop|counter|bench|sole|ceiling|subfloor|screed|keel)\b/;
 
+const FROM_LEVEL =
+  /^ (?:the |finished )*(?:ground|floor|flags|slab|concrete|pavement|dirt)(?:$| (?!edge|joists?|boards?|beams?|drain|plate|hatch|up|to)\w| [#,.])/;
+
 /** The adjectives that name a size, as they stand behind a number. */
 export const SIZE_OF_ADJECTIVE = wordTable<Attribute>({
   wide: 'width',
@@ -140,6 +143,7 @@ const AWAY =
 export interface FiredRule {
   readonly rule: string;
   readonly attribute: Attribute;
+  readonly settles?: true;
 }
 
 /** Attribute by the words at the number; `clear` alone is left to the thing (a door's width, a gap, a clearance). */
@@ -165,19 +169,37 @@ export function firedRules(parse: Parse, at: number, bound: Bound): readonly Fir
     '',
   );
   const before = behind(parse, at, 7);
+  const measure = goesOnMeasuring(parse, at);
   for (const rule of SIZE_RULES) {
+    if (measure && MOVES.has(rule.name)) continue;
     const fits = rule.both
       ? rule.after?.test(after) && rule.before?.test(before)
       : rule.after?.test(after) || rule.before?.test(before);
     if (!fits) continue;
     const isRoom = rule.name === 'between' && bound === 'at-least';
-    fired.push({ rule: rule.name, attribute: isRoom ? 'clearance' : rule.attribute });
+    fired.push({
+      rule: rule.name,
+      attribute: isRoom ? 'clearance' : rule.attribute,
+      ...(rule.settles ? { settles: true } : {}),
+    });
   }
+  if (measure) fired.push({ rule: 'measure goes on', attribute: measure, settles: true });
   const away = awayAttribute(after, bound);
   if (away) fired.push({ rule: `away ${away}`, attribute: away });
   if (/^to the (?:top|underside|ceiling|ridge|soffit)\b/.test(after))
     fired.push({ rule: 'to the top', attribute: 'height' });
   return fired;
+}
+
+/** Rules by which a thing goes up or down to a height. */
+const MOVES: ReadonlySet<string> = new Set(['moved to', 'comes down to']);
+const CHANGED_TO =
+  /\b(width|gap|length|depth|thickness|diameter|spacing|overhang|clearance|radius)\b[^.]*\b(?:it|that) (?:\w+ ){0,3}(?:drops?|dropped|goes|went|go|comes?|came|grows?|grown?|shrinks?|rises?) (?:up |down |out |back )?to(?: about)?$/;
+
+/** "Width between the strings was 850 and it has to drop to 835": what was told of is the width, not a place. */
+function goesOnMeasuring(parse: Parse, at: number): Attribute | undefined {
+  const told = CHANGED_TO.exec(behind(parse, at, 16));
+  return told?.[1] ? MEASURE_ATTRIBUTE[told[1]] : undefined;
 }
 
 /** What "14 off the wall", "900 off the floor", "300 above the sink" tell. */
@@ -188,6 +210,8 @@ function awayAttribute(after: string, bound: Bound): Attribute | undefined {
   const from = away[1] ?? '';
   if (/^(?:\w+ )?(?:off|up from)\b/.test(after) && LEVEL.test(from) && !/\bwall\b/.test(from))
     return 'height';
+  // "The hood hangs 1700 from the ground": as high as if it were off it; "from the floor joist" is beside.
+  if (/^from\b/.test(after) && FROM_LEVEL.test(from) && bound === 'exact') return 'height';
   // "at least a metre from anything that sparks" keeps clear; "14 off the wall" says where.
   if (/^(?:\w+ )?(?:from|off)\b/.test(after)) return bound === 'at-least' ? 'clearance' : 'offset';
   return /^(?:\w+ )?(?:above|below|in from|up from|down from|back from|short of|shy of|inboard|outboard|forward|aft)\b/.test(

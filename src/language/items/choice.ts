@@ -4,6 +4,8 @@ import { askFrames, type Candidate, candidatesOf, type FramesSay, type Proposal 
 import { aroundOf } from './choice-context.ts';
 import { tallyCandidate } from './choice-features.ts';
 import type { Name } from './discourse.ts';
+import type { Phrase } from './noun-phrases.ts';
+import { tagAt } from './parse.ts';
 import type { Site } from './site.ts';
 import { type Feature, Noted, type Weights, weighingBy } from './tally.ts';
 
@@ -38,6 +40,23 @@ function changedThing(site: Site, nameOf: (name: Name) => Name): Name | undefine
   return items.size === 1 && only ? nameOf(only.split(' ')) : undefined;
 }
 
+/** "It's ash, eighty thick": no gap is thick, however lately it was spoken of. */
+const cannotBe = (site: Site, name: Name): number =>
+  site.said === 'thickness' && /^(?:gap|clearance|headroom|overhang)$/.test(name.at(-1) ?? '')
+    ? NO_THICKNESS
+    : 0;
+const NO_THICKNESS = 4;
+
+/** "Lead's code four, soakers 175 wide": things of a plural name right before their number, as a list gives them. */
+function isListedFirst({ parse, at }: Site, phrase: Phrase): boolean {
+  if (phrase.last !== at - 1 || !phrase.plural || phrase.name.length === 0) return false;
+  const { kinds } = phrase;
+  if (kinds.has('material') || kinds.has('measure') || kinds.has('abstract') || kinds.has('time'))
+    return false;
+  return tagAt(parse, phrase.first - 1) === 'comma';
+}
+const LISTED = 2;
+
 const proposalFor = (candidate: Candidate, said: FramesSay): Proposal | undefined =>
   said.first && candidate.proposals.includes(said.first) ? said.first : candidate.proposals[0];
 
@@ -64,7 +83,11 @@ export function chooseThing(
       if (noted) tallyCandidate(site, around, candidate, noted);
       weighing.sum = 0;
       tallyCandidate(site, around, candidate, weighing);
-      const score = weighing.sum + (candidate.key === changed?.join(' ') ? HAD_THE_OLD_VALUE : 0);
+      const score =
+        weighing.sum +
+        (candidate.key === changed?.join(' ') ? HAD_THE_OLD_VALUE : 0) -
+        cannotBe(site, candidate.name) +
+        (candidate.phrase && isListedFirst(site, candidate.phrase) ? LISTED : 0);
       return { candidate, score, features: noted?.features ?? NO_FEATURES };
     })
     .sort((a, b) => b.score - a.score);

@@ -348,7 +348,33 @@ const THICK_WHEN_SMALL = new Set([
 const COUNTERS = new Set(['worktop', 'counter', 'countertop', 'benchtop']);
 /** As high as a counter less its top; their widths go in other steps. */
 const BASE_UNITS = new Set(['unit', 'cabinet', 'cupboard']);
-const LINES = new Set(['chain', 'rope', 'line', 'warp', 'halyard', 'wire']);
+const LINES = new Set([
+  'chain',
+  'rope',
+  'line',
+  'warp',
+  'halyard',
+  'wire',
+  'stay',
+  'forestay',
+  'backstay',
+  'lanyard',
+  'lifeline',
+]);
+/** What is fixed to a wall at a height: nobody tells how long a socket is. Smaller sizes are their own. */
+const PUT_AT_HEIGHT = new Set([
+  'socket',
+  'switch',
+  'stopcock',
+  'mixer',
+  'thermostat',
+  'isolator',
+  'handrail',
+  'sconce',
+  'hook',
+]);
+const PUT_AT_HEIGHT_FROM = 250;
+const RIGGED_TO = 14;
 
 /** Usual size of a thing with this name; `millimetres` tells a board's thickness from its length. */
 export function usualSize(
@@ -372,6 +398,9 @@ export function usualSize(
           ? 'height'
           : 'length';
   if (BASE_UNITS.has(singularHead) && millimetres >= 840 && millimetres <= 960) return 'height';
+  if (PUT_AT_HEIGHT.has(singularHead) && millimetres >= PUT_AT_HEIGHT_FROM) return 'height';
+  // Thicker ones shield a wheel or a saw.
+  if (singularHead === 'shroud' && millimetres <= RIGGED_TO) return 'diameter';
   if (LINES.has(singularHead)) return millimetres <= 40 ? 'diameter' : 'length';
   if (own === 'thickness' && singularHead === 'wall' && millimetres > 1200) return 'height';
   if (

@@ -10,6 +10,8 @@ export interface SizeRule {
   readonly before?: RegExp;
   /** Both must match, not one of them. */
   readonly both?: true;
+  /** What else speaks for a size is not weighed against these words. */
+  readonly settles?: true;
 }
 
 /** In the order they are tried: spacing before gaps, "each side" before "clear". */
@@ -68,7 +70,7 @@ export const SIZE_RULES: readonly SizeRule[] = [
   {
     name: 'miss by',
     attribute: 'clearance',
-    before: /\b(?:miss(?:es)?|clears?|cleared) (?:\w+ ){0,4}by(?: a)?(?: good| bare)?$/,
+    before: /\b(?:miss(?:es|ed)?|clears?|cleared) (?:\w+ ){0,4}by(?: a| about)?(?: good| bare| about)?$/,
   },
   {
     name: 'not closer than',
@@ -98,6 +100,24 @@ export const SIZE_RULES: readonly SizeRule[] = [
     attribute: 'height',
     after: /^up from (?:the )?(?:ground|floor|deck|water|waterline|sole|slab|road|pavement|flags)\b/,
   },
+  {
+    // "Sockets at 450 to the bottom", where "450 to the bottom" alone may be how deep a hole is.
+    name: 'fixed at, to a part of it',
+    attribute: 'height',
+    settles: true,
+    before:
+      /\b(?:sockets?|switch(?:es)?|outlets?|box(?:es)?|mixers?|valves?|taps?|rails?|hooks?|lights?|isolators?|controls?) (?:is |are |'s )?(?:set |fixed |fitted |mounted )?at$/,
+    after: /^(?:mil |mm )?to the (?:bottom|cent(?:re|er)|middle|top)\b/,
+    both: true,
+  },
+  {
+    name: 'so far up',
+    attribute: 'height',
+    settles: true,
+    before: /(?:^| )(?:be|is|'s|are|at|sits?|sat|goes|go|set|put|fixed|mounted)(?: about)?$/,
+    after: /^up(?: [,.]| and| so| now|$)/,
+    both: true,
+  },
   { name: 'down from', attribute: 'offset', after: /^(?:down|up|in|back) from\b/ },
   {
     name: 'from one to the other',
@@ -108,6 +128,7 @@ export const SIZE_RULES: readonly SizeRule[] = [
     name: 'in the ground',
     attribute: 'depth',
     after: /^(?:\w+ )?in(?:to)? the (?:ground|clay|earth|rock|concrete|soil|sand)\b/,
+    before: /\b(?:in|into) the (?:ground|clay|earth|rock|concrete|soil|sand)(?: by| about)?$/,
   },
   { name: 'bears', attribute: 'length', before: /\b(?:bears|bear|bearing)(?: on)?$/ },
   {
@@ -266,6 +287,19 @@ export const SIZE_RULES: readonly SizeRule[] = [
     attribute: 'offset',
     before:
       /\b(?:out of|outta|off) (?:level|plumb|true|square|line|wind|parallel)(?: by| ,)?$|\b(?:plumb|level|square|true|parallel|diagonals?|runout) (?:to|inside|within)$/,
+  },
+  {
+    name: 'grows by',
+    attribute: 'offset',
+    settles: true,
+    before:
+      /\b(?:grows?|grew|growing|shrinks?|shrunk|shrinking|widens?|widened|overlaps?|overlapped|overlapping|oversails?|projects?|overruns?|overshot) (?:\w+ )?by(?: a| about)?$/,
+  },
+  {
+    name: 'fall over a run',
+    attribute: 'offset',
+    settles: true,
+    before: /\bover(?: a| the)? # (?:, )?(?:so )?(?:that 's|that is|it 's|comes to|makes)(?: about)?$/,
   },
   {
     name: 'moved a way',

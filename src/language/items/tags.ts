@@ -1,6 +1,6 @@
 /** Gives a word its part of speech, from the lists, its ending and its neighbours. */
 import { EVERYDAY_ADJECTIVES, EVERYDAY_ADVERBS } from '../lexicon/everyday-words.ts';
-import { isPlural, isTradeNoun, isTwoWordNoun } from '../lexicon/trade-nouns.ts';
+import { isPlural, isTradeNoun, isTwoWordNoun, kindsOf, type NounKind } from '../lexicon/trade-nouns.ts';
 import type { Span } from '../notes.ts';
 import { isMeasureWord, type Raw } from './pieces.ts';
 import {
@@ -91,7 +91,9 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   if (isVerb && isNoun) {
     if (takesVerb(before, previous?.lower ?? '')) return 'verb';
     if (before === 'pronoun' && /[^s]s$/.test(lower)) return 'verb';
+    if (isNextInList(lower, previous, next)) return 'noun';
     if (/[^s]s$/.test(lower) && next?.lower === '#' && !opensNounPhrase(before)) return 'verb';
+    if (goesSomewhere(lower, previous, next)) return 'verb';
     // "Boards run 14 to 20 foot": a plural before, so no "board run".
     if (before === 'noun' && next?.lower === '#' && isPlural(previous?.lower ?? '') && !isPlural(lower))
       return 'verb';
@@ -137,6 +139,38 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   if (/n't$/.test(lower)) return 'auxiliary';
   return 'noun';
 }
+
+/**
+ * "Sockets at 450, switches 1200", "tie beams 200 by 250, braces 100 by 200": the next thing of a list and its number,
+ * and not what something does, as "the beam is 140, spans 3600".
+ */
+function isNextInList(lower: string, previous: Word | undefined, next: Raw | undefined): boolean {
+  if (next?.lower !== '#' || !/[^s]s$/.test(lower) || DOES_SO_MUCH.test(lower)) return false;
+  if (previous !== undefined && previous.tag !== 'comma' && previous.tag !== 'stop') return false;
+  const kinds = kindsOf([lower]);
+  return LISTED.some((kind) => kinds.has(kind));
+}
+const LISTED: readonly NounKind[] = [
+  'fastener',
+  'electric',
+  'joist',
+  'timber',
+  'part',
+  'sheet',
+  'pipe',
+  'round',
+  'hole',
+];
+/** What a thing does by so much, though there are nouns of the same spelling. */
+const DOES_SO_MUCH =
+  /^(?:leaves|runs|drops|stands|measures|spans|covers|falls|rises|clears|projects|tapers|slopes|steps|bears|turns|seats|rests|stops|draws|heats|sweeps|laps|overhangs|supports|splits|swings|tails|heads|fits|blanks|stays)$/;
+
+/** "Pintles go in 120 from the top", "boards run into the wall": a plural and what it does; there is no "pintle go". */
+const goesSomewhere = (lower: string, previous: Word | undefined, next: Raw | undefined): boolean =>
+  /^(?:go|run|sit|stand|come|hang|rest|start|finish|stop)$/.test(lower) &&
+  previous?.tag === 'noun' &&
+  isPlural(previous.lower) &&
+  PREPOSITIONS.has(next?.lower ?? '');
 
 /** "Some pull 110 grams", "they all want to be 130": of things that were named before. */
 const isDoneByThem = (lower: string, previous: Word | undefined, next: Raw | undefined) =>

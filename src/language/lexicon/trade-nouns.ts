@@ -55,7 +55,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
   round: `pulley-wheel flange-wheel countersink roller-wheel rundle dowel-pin shim-ring
     roller capstan bollard stock shaft rod dowel pulley wheel disc disk blade prop propeller impeller spindle axle bearing bush bushing
     collar pin peg stanchion pole mast boom spar roller drum flywheel sprocket gear cog castor caster
-    ball button ring hoop grommet o-ring gland spigot plug thimble sheave rope line warp halyard countershaft layshaft camshaft crankshaft driveshaft log column newel baluster knob handwheel thread cutter bit piston valve seal gasket tyre tire rim hub`,
+    forestay backstay babystay ball button ring hoop grommet o-ring gland spigot plug thimble sheave rope line warp halyard countershaft layshaft camshaft crankshaft driveshaft log column newel baluster knob handwheel thread cutter bit piston valve seal gasket tyre tire rim hub`,
   sheet: `tarpaulin awning-cloth polythene polytunnel visqueen dpm breather-membrane vapour-barrier batten-board weatherboard clapboard shiplap t-and-g tongue-and-groove beadboard wallboard cement-board backer-board hardiplank slate-board flagstone paver slab-stone corrugated tin-sheet
     deadlight headlining washboard dropboard plating ply plywood mdf osb chipboard plasterboard drywall hardboard blockboard glass glazing pane perspex
     polycarbonate lexan acrylic veneer laminate melamine board sheet panel skin lining sheathing siding cladding
@@ -142,7 +142,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
     coachroof wheelhouse-roof cabin-top doghouse mast-step engine-bed bed-frame bedframe keelboard
     tabernacle davit gallows bowsprit pulpit pushpit fender mudguard bumper ramp slope stage shelter boxwork hitch towbar suspension spring
     leaf-spring shock damper bunk-board roofrack roof-rack pod-roof pop-top bellows concertina`,
-  part: `ledge saddle shroud nock barb prong spigot-end ferrule-end journal tailstock headstock chuck carriage-stop arbor mandrel quill leadscrew backgear keyseat crown-wheel pinion crank conrod crankcase manifold rocker tappet camber-plate footrail headrail batten-pocket luff leech clew tack-point cringle reefpoint mast-foot gooseneck toggle fork yoke clevis gimbal hub-cap mudflap running-board tailgate dashboard dash grille-bar seatbox wheelarch wheel-arch spoke nave felloe tenon-shoulder axletree shaft-end swingletree
+  part: `stopcock ledge saddle shroud nock barb prong spigot-end ferrule-end journal tailstock headstock chuck carriage-stop arbor mandrel quill leadscrew backgear keyseat crown-wheel pinion crank conrod crankcase manifold rocker tappet camber-plate footrail headrail batten-pocket luff leech clew tack-point cringle reefpoint mast-foot gooseneck toggle fork yoke clevis gimbal hub-cap mudflap running-board tailgate dashboard dash grille-bar seatbox wheelarch wheel-arch spoke nave felloe tenon-shoulder axletree shaft-end swingletree
     fitting shank fluke crosstree spreader-tip washboard bollard fairlead cleat-horn pintle gudgeon rowlock oarlock
     quadrant binnacle pedestal lifeline jackline guardrail stem-head roller-cheek swash louvre-blade stop-end leg top apron stretcher side end back front base foot arm lip tongue tenon dovetail joint mitre
     miter bevel chamfer fillet corner edge face underside handle pull lever pedal arm-rest

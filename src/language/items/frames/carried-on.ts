@@ -2,7 +2,7 @@ import { anchorOf, namePhrase, needOf, sentenceSubject, sumSubject } from '../an
 import { fitness, isNoThing } from '../fitness.ts';
 import type { Phrase } from '../noun-phrases.ts';
 import { behind, isSpeaker, lastPhraseBefore, phraseAt, phrasesOfSentence, tagAt, wordAt } from '../parse.ts';
-import type { Frame } from '../site.ts';
+import type { Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
 
 /** A number with no thing of its own stays with the one before it, or with what its sentence is about. */
@@ -38,6 +38,13 @@ export const pairSecond: Frame = {
   },
 };
 
+/** "Posts are 200 square, tie beams 200 by 250": the thing right before its number in a list of them. */
+function isListed({ parse, at }: Site): boolean {
+  const beside = phraseAt(parse, at - 1);
+  if (!beside || beside.last !== at - 1 || beside.name.length === 0 || isNoThing(beside.kinds)) return false;
+  return tagAt(parse, beside.first - 1) === 'comma' && beside.kinds.size > 0;
+}
+
 /** "Washer's in its niche, 26 wide": of the things named in the sentence, the one that has this value already. */
 export const restatedOf: Frame = {
   name: 'a known value of a thing in the sentence',
@@ -51,6 +58,7 @@ export const restatedOf: Frame = {
     // "the mortise is 12" is of the mortise, though a tenon is 12 as well.
     const subject = anchorOf(site).subject;
     if (subject && subject.name.length > 0 && !isSpeaker(subject)) return undefined;
+    if (isListed(site)) return undefined;
     const sentence = parse.sentenceOf[at];
     const before = lastPhraseBefore(parse, at + 1);
     for (let index = before; index >= 0; index--) {

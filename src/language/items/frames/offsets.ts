@@ -5,6 +5,12 @@ import { claim } from './claim.ts';
 
 const FROM = /^(?:\w+ )?(?:(?:in|up|down|back|clear|away|out|over|short|shy) )?(off|from|above|below)\b/;
 
+/** "300 off the floor and 150 in from the door": the thing, without the place that was told before. */
+function withoutPlace(name: readonly string[]): readonly string[] {
+  const place = name.findIndex((word) => word === 'above' || word === 'from');
+  return place > 0 ? name.slice(0, place) : name;
+}
+
 /** Where a thing is, counted from another. */
 export const offsetFrom: Frame = {
   name: '<quantity> from <thing>',
@@ -12,6 +18,10 @@ export const offsetFrom: Frame = {
     ["the drain's [14 in] off the back wall", 'drain from back wall'],
     ['the deck is [22 in] above the ground', 'deck above ground'],
     ['the cable is clipped [200] from the box', 'cable from box'],
+    [
+      'the stopcock is [300] off the floor and [150] in from the door',
+      'stopcock above floor, stopcock from door',
+    ],
   ],
   leaves: ['the bench is [960] to the top'],
   read: (site) => {
@@ -29,6 +39,6 @@ export const offsetFrom: Frame = {
     const vertical = site.said === 'height';
     const link = vertical ? 'above' : 'from';
     const where = { datum: `${vertical ? 'above' : match[1]} the ${datum.name.join(' ')}` };
-    return claim(subject.includes(link) ? subject : [...subject, link, ...datum.name], where);
+    return claim([...withoutPlace(subject), link, ...datum.name], where);
   },
 };

@@ -1,7 +1,7 @@
 import { singular } from '../../lexicon/trade-nouns.ts';
 import { anchorOf, namePhrase, spokenOf } from '../anchor.ts';
 import { isNoThing } from '../fitness.ts';
-import { ahead, isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from '../parse.ts';
+import { ahead, behind, isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from '../parse.ts';
 import type { Frame } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -31,7 +31,9 @@ export const eachSide: Frame = {
     const name = named ?? spokenOf(site);
     if (!name) return undefined;
     const bearing = /bearing/.test(match[0]);
-    const overhang = /overhang|hanging/.test(match[0]);
+    const overhang =
+      /overhang|hanging/.test(match[0]) ||
+      /\b(?:overlaps?|laps?|overhangs?|oversails?) by(?: \w+)?$/.test(behind(parse, at, 4));
     const extra = [
       ...(bearing ? ['bearing'] : overhang ? ['overhang'] : []),
       ...(side ? ['each', side] : ['all', 'round']),

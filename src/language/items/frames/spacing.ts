@@ -1,7 +1,7 @@
 import { wordTable } from '../../word-table.ts';
-import { anchorOf, namePhrase, sentenceSubject, spokenOf, subjectBefore } from '../anchor.ts';
+import { anchorOf, isVerbal, namePhrase, sentenceSubject, spokenOf, subjectBefore } from '../anchor.ts';
 import { joinNames } from '../naming.ts';
-import { isSpeaker, tagAt, wordAt } from '../parse.ts';
+import { isSpeaker, phraseFrom, tagAt, wordAt } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
 
@@ -41,6 +41,20 @@ function fixedAt(site: Site): number {
   return -1;
 }
 
+/**
+ * "Points every six inches", "number fourteens through the cladding, every 75": a fragment without a verb, and what is
+ * spaced is named first, whatever else the word may mean.
+ */
+function spacedFragment(site: Site): readonly string[] | undefined {
+  const { parse, at } = site;
+  if (wordAt(parse, at - 1) !== 'every') return undefined;
+  const first = phraseFrom(parse, parse.sentenceStart[parse.sentenceOf[at] as number] as number);
+  if (!first || first.pronoun || !first.plural || isSpeaker(first) || first.last >= at) return undefined;
+  for (let k = first.last + 1; k < at; k++)
+    if (isVerbal(tagAt(parse, k)) || tagAt(parse, k) === 'quantity') return undefined;
+  return first.name.length > 0 ? first.name : undefined;
+}
+
 /** Known gap: "one every 250" without any word for what there is one of. */
 export const spacing: Frame = {
   name: 'at <quantity> centres',
@@ -48,6 +62,8 @@ export const spacing: Frame = {
     ['the floor joists are at [400] centres', 'floor joists'],
     ['the deck is down, screwed every [150]', 'deck screws'],
     ['it wants M12 bolts, at [300] centres', 'm12 bolts'],
+    ['Number fourteens through the cladding, every [75]', 'number fourteens'],
+    ['Points every [6 in]', 'points'],
   ],
   leaves: ['it wants oil every [20 h]', 'the centre bearing is [40] across'],
   read: (site) => {
@@ -62,6 +78,8 @@ export const spacing: Frame = {
       const thing = named ?? spokenOf(site);
       return claim(thing ? joinNames(thing, [fixing]) : [fixing], { attribute: 'other' });
     }
+    const named = spacedFragment(site);
+    if (named) return claim(named, { attribute: 'other' });
     const anchor = anchorOf(site);
     // "frames are fine, white oak, twelve inches on center": the oak is what they are made of.
     const stuff = anchor.direct?.kinds.size === 1 && anchor.direct.kinds.has('material');
