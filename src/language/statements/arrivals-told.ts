@@ -96,7 +96,7 @@ const speaksOfDelivery = (said: Said, scene: Scene) =>
   );
 
 const WHERE =
-  '(?: in (?: the )? (?: customs | transit | post | mail ) | at (?: the )? <plain>{0,2}? (?: depot | docks | port | airport | post office | sorting office | customs | merchants | warehouse | hub | station | galvanisers | platers | foundry | yard ) | with (?: the | a )? (?: courier | carrier | carriers | postman | driver | neighbours | neighbour | shippers | hauliers | next door ) | on (?: the | a | its | their )? (?: van | lorry | truck | boat | ferry | ship | train | water | road | way ) | somewhere (?: in | at | on | between ) <any>+ )';
+  '(?: in (?: the )? (?: customs | transit | post | mail ) | at (?: the )? <plain>{0,2}? (?: depot | docks | port | airport | post office | sorting office | customs | merchants | warehouse | hub | station | galvanisers | platers | foundry | yard ) | with (?: the | a )? (?: courier | carrier | carriers | postman | driver | neighbours | neighbour | shippers | hauliers | next door ) | out (?: for delivery | with the courier | on the van ) | on (?: the | a | its | their )? (?: van | lorry | truck | boat | ferry | ship | train | water | road | way ) | somewhere (?: in | at | on | between ) <any>+ )';
 
 /** "Feller's hauling the tin over Friday", "the stockist is dropping the plate off Monday". */
 const CARRIES =
@@ -125,7 +125,7 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
     (found, said) =>
       isGoods(found.part('goods')) &&
       (isMerchandise(found.part('goods')) || /^(?:it|they|that|those)$/.test(lastOf(found.part('goods')))) &&
-      / (?:customs|transit|post|mail|depot|docks|port|airport|office|hub|courier|carriers?|postman|lorry|truck|van|ferry|ship|train|way|warehouse|shippers|hauliers|boat)\//.test(
+      / (?:customs|transit|delivery|post|mail|depot|docks|port|airport|office|hub|courier|carriers?|postman|lorry|truck|van|ferry|ship|train|way|warehouse|shippers|hauliers|boat)\//.test(
         said.code,
       ) &&
       !/ (?:i|we)\//.test(said.code) &&
@@ -220,7 +220,7 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
   arrival(
     '<thing> is being brought <day>',
     'awaited',
-    "^<lead>* (?<goods> <plain>{1,7}? ) (?: (?: is | are | 's | 're ) (?: being | to be ) | will be | 'll be | should be | gets | get ) <adverb>* (?: brought | delivered | collected | sent | dropped | posted | shipped | fetched | unloaded | here | with me | with us | at the <any> | ready | back ) (?<rest> <any>{0,6} )$",
+    "^<lead>* (?<goods> <plain>{1,7}? ) (?: (?: is | are | 's | 're ) (?: being | getting | to be ) | will be | 'll be | should be | gets | get ) <adverb>* (?: brought | delivered | collected | sent | dropped | posted | shipped | fetched | unloaded | here | with me | with us | at the <any> | ready | back ) (?<rest> <any>{0,6} )$",
     (found, said, scene) =>
       isGoods(found.part('goods')) &&
       !has(found.words, 'N') &&

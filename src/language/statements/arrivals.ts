@@ -182,7 +182,7 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     'showed up <day>',
     true,
     phrase(
-      '^<lead>* (?: showed up | turned up | arrived | landed | came ) (?: <adverb> | <day> | this <day> )+ (?: with (?: the | my | our | a ) <plain>{1,3} | from <plain>{1,4} )? $',
+      '^<lead>* (?: showed up | turned up | arrived | landed | came ) (?: <adverb> | <day> | this <day> | this arvo )+ (?: with (?: the | my | our | a ) <any>{1,6} | from <plain>{1,4} )? $',
     ),
     () => true,
   ),
@@ -262,7 +262,8 @@ export const ARRIVAL_RULES: readonly StatementRule[] = [
     phrase(
       "(?: delivery | deliveries | pallet | load | skip ) (?: of (?<object> <plain>{1,4}? ) )? (?: is | 's | on | for | coming | due )* (?: <day> | the | next )",
     ),
-    (_, said, scene) => dayIn(said, scene) !== undefined && !/ (?:was|were|came)\//.test(said.code),
+    (_, said, scene) =>
+      dayIn(said, scene) !== undefined && !/ (?:was|were|came|out\/\w* for)\//.test(said.code),
   ),
   arrival(
     '<person> is dropping <thing> off <day>',

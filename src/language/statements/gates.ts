@@ -106,6 +106,11 @@ const SITS = phrase(
   "(?: has | have | 's got | 've got | needs | need | wants | want | must | got | should | 'll | will ) (?: to )? (?: sit | stay | stand | rest | cure | dry | dry out | soak | settle | harden | go off | set | cool | wait | be left | acclimatise | air | bake ) <any>{0,3}? (?: for | at least | about )* (?<time> (?: <number> | a | an | overnight | over ) <any>{0,4} ) $",
 );
 
+/** "Has to dry", "must cure", "'s got to go off": what stuff does by itself. */
+const SETS_FIRST = phrase(
+  "^<lead>* (?! i | we | you ) <plain>{1,6}? (?: has | have | 's | 've | needs | need | wants | want | must | got | gotta )+ (?: to )? (?: go off | cure | dry | dry out | set | harden | cool | settle | skin over ) (?: <adverb> | first | right | all the way | through )* $",
+);
+
 const NO_USE = / no\/\S* (?:point|sense|use|hurry|rush|good)\//;
 
 type Gated = Omit<Draft, 'rule'> & { readonly rule: string };
@@ -124,10 +129,17 @@ function readGate(gate: Said, scene: Scene): Gated | undefined {
   // "Before any plywood goes near her, those frames have to be sanded", "once that's behind me they get their first".
   const after = neighbour(scene, gate, 1);
   const opens = !before || before.words.every((word) => word.classes.includes('L'));
+  // "Until that's here I can't close up the berth".
+  if (after && until && opens && !/\bbefore\b/.test(gate.opener) && matches(BLOCKED, after)) {
+    const held = heldUntil(after, gate, scene);
+    return held?.waitsFor?.length ? { ...held, ...span('task', after, after) } : undefined;
+  }
   return after && !until && (opens || /\band\b/.test(gate.opener))
     ? plannedOnce(after, gate, scene)
     : undefined;
 }
+
+const STAYS = / (?:stay|stays|stop|stops|staying)\/\w* (?:on|in|up|off|down|there|put)\//;
 
 function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   const before = /\bbefore\b/.test(gate.opener);
@@ -143,6 +155,14 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
       aside: [main.index],
     };
   }
+  // "The resin's got to go off before I hang anything": the work comes after it.
+  if (before && matches(SETS_FIRST, main) && / (?:i|we)\//.test(gate.code))
+    return {
+      ...span('task', main, gate),
+      rule: '<stuff> sets before <work>',
+      waitsFor: [textOfClause(main, scene)],
+      aside: [main.index],
+    };
   const blocked = matches(BLOCKED, main);
   const waiting = before ? find(WAIT_FIRST, main) : undefined;
   if (waiting) {
@@ -184,6 +204,8 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
       ))
   )
     return undefined;
+  // "Clamps stay on till tomorrow": how it is left, and no work.
+  if (isOnlyDay(gate, scene) && STAYS.test(main.code) && !SPEAKER.test(main.code)) return undefined;
   const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
   const aside = waits.length > 0 ? [gate.index] : [];
   const work = neighbour(scene, main, -1);

@@ -134,12 +134,17 @@ const pointsAtMany = (words: string): boolean =>
 /** "The door, which I've ordered at 2.4 high": how large, and no goods. */
 const AT_A_SIZE = /^(?:at|in|to|for|by) (?:about |just |around )?\d/i;
 
+/** "Bolts are at the yard, collect Thursday", "another one, ready on the 22nd", "it comes on the Friday". */
+const STARTS_WITH_VERB =
+  /^(?:(?:ready|collect|collecting|pick(?:ing)? (?:it|them) up|pick(?:ing)? up|fetch(?:ing)?|being delivered)(?: |$)|(?:it|they)(?:['’](?:s|ll|re|d))? )/i;
+
 /** Whether words that a rule took for goods are of something else: a pronoun, a number, a day, a size, talk. */
 export const namesNoGoods = (words: string): boolean =>
   NO_THING.test(words.toLowerCase()) ||
   ONLY_A_NUMBER.test(words) ||
   ONLY_A_DAY.test(words) ||
   AT_A_SIZE.test(words) ||
+  STARTS_WITH_VERB.test(words) ||
   SAYS.test(words);
 
 /** "Twenty five kilos each": how much of them, and no name of goods. */

@@ -34,6 +34,12 @@ const NO_JOBS: readonly Phrase[] = [
     '(?: owe | owes | owed ) <any>{0,5} (?: apology | apologies | thanks | pint | pints | beer | beers | drink | drinks | favour | favor | favours | favors | explanation | life | dinner | lunch | coffee | cake | money )',
   ),
   phrase('(?: owe | owes | owed ) (?: you | him | her | them | me | us ) (?: one | big time ) $'),
+  // "So call it the first of July", "call it ten": a guess, where "call it in" and "call it off" are work
+  phrase("^<lead>* (?: we 'll | i 'll )? call it !<particle> <any>"),
+  // "Glass guy wants a week": his time, and no work of one's own.
+  phrase(
+    `^<lead>* (?: the | my | our )? <plain>{0,2}? <person> (?: wants | needs | reckons | says ) (?: about | another | at least | a good )* (?: a | an | <number> | couple of )+ (?: day | days | week | weeks | fortnight | month | months ) $`,
+  ),
   // "What wants doing", "here's what's left", "what is still to do"
   phrase(
     "^<lead>* (?: here 's | that 's | this is | now )? what (?: is | 's | still | really | <adverb> )* (?: wants | want | needs | need | left | remains | outstanding | to | do | be | doing | done | now | next | is | still )+ $",

@@ -58,6 +58,89 @@ const LOOKS: readonly Look[] = [
     ),
   },
   {
+    kind: 'problem',
+    why: 'it was put there, and did not get stuck',
+    pattern: phrase(
+      "^<lead>* (?: i | we ) (?: 've | have | just | then | also | <adverb> )* stuck (?: <det> | it | them | one | two | that | some | another ) <any>{0,5}? (?: in | into | on | onto | to | behind | under | over | up | down | at | round )",
+    ),
+    unless: / (?:not|out|fast|won|can)\//,
+  },
+  {
+    kind: 'problem',
+    why: 'it tells how much is over a thing, and not too much',
+    pattern: phrase(
+      "(?: there 's | there is | that 's | it 's | leaves ) <any>{0,2}? <number> <unit>? (?: over | above ) (?: them | it | (?: the | my | each | that ) <plain>{0,2}? (?: wheel | wheels | axle | axles | door | doors | window | sink | bed | bench | stove | keel | engine | tank | hatch | line ) )",
+    ),
+    unless: / (?:too|only|limit|weight|shy|short|should|not|supposed|wrong|allowed|rated)\//,
+  },
+  {
+    kind: 'problem',
+    why: 'the gap is meant',
+    pattern: phrase('with (?: a | an ) <any>{0,4}? (?: gap | gaps | reveal | step | overlap ) $'),
+    unless: / (?:too|should|bad|wrong|huge|big|great|up|left|got)\//,
+  },
+  {
+    kind: 'problem',
+    why: 'it tells where a thing is fixed',
+    pattern: phrase(
+      '^<lead>* <plain>{1,5} at <any>{1,5}? (?: above | over | below ) (?: the | my ) <plain>{0,2}? (?: line | floor | deck | nosing | nosings | worktop | sill | tread | treads | ground | sole )',
+    ),
+    unless: / (?:too|only|should|limit|allowed|supposed|wrong|says|said)\//,
+  },
+  {
+    kind: 'done',
+    why: 'it tells a size on paper or a sum',
+    pattern: phrase(
+      "(?: (?: was | were ) drawn (?: at | as | in | out ) | (?: i | we ) (?: had | 'd )? worked <any>{0,3}? out at )",
+    ),
+  },
+  {
+    kind: 'done',
+    why: 'it tells where a thing is',
+    pattern: phrase(
+      "(?: is | are | 's ) <adverb>* (?: offset | set back | pitched ) (?: <adverb> | by )* <number>",
+    ),
+  },
+  {
+    kind: 'arrival',
+    why: 'it tells what the day is about',
+    pattern: phrase(
+      "^<lead>* it (?: 's | is ) (?: <det> | more )? <plain>{1,4}? (?: today | tonight | this morning | this afternoon | this week )+ $",
+    ),
+    unless: / (?:finally|here|due|last)\//,
+  },
+  {
+    kind: 'arrival',
+    why: 'somebody comes, who was just named',
+    pattern: phrase(
+      "^<lead>* (?: <det>? <plain>{0,2}? <person> (?: reckons | reckoned | says | said | thinks | hopes ) (?: he | she ) | he ) (?: (?: 'll be | will be | is | 's | can be ) (?: here | round | back | over | out ) | comes | is coming | 's coming | 'll come | will come ) (?: <adverb> | <day> | on | at | the | this | next | first thing | morning | afternoon | week | <number> | nineteenth | for a look | to look | again )* $",
+    ),
+    unless: / (?:with|it|them)\//,
+  },
+  {
+    kind: 'promise',
+    why: 'somebody comes to the work',
+    pattern: phrase(
+      "^<lead>* (?: i | we )? (?: 've | have )? (?: got | have | had ) <det>? <plain>{0,2}? (?: <person> | bloke | man | woman | guy | fella ) coming",
+    ),
+  },
+  {
+    kind: 'arrival',
+    why: 'somebody is to come, and no goods',
+    pattern: phrase(
+      "^<lead>* (?: i | we )? (?: 've | have )? (?: got | have | had ) <det>? <plain>{0,2}? (?: <person> | bloke | man | woman | guy | fella ) coming",
+    ),
+    unless: / (?:with|bringing|dropping|delivering)\//,
+  },
+  {
+    kind: 'decision',
+    why: 'it tells of a delivery',
+    pattern: phrase(
+      '(?: getting | being ) (?: delivered | dropped off | dropped round | sent | shipped | posted | collected )',
+    ),
+    unless: / (?:because|instead|rather|since|so)\//,
+  },
+  {
     kind: 'decision',
     why: 'it tells of work that was begun',
     pattern: phrase(

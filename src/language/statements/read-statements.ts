@@ -341,6 +341,8 @@ const TELLS_HOW_LONG =
 /** Expected day of a delivery: a day named beside it, else the end of its lead time. */
 function expectedOf(each: Draft, scene: Scene): string | undefined {
   const sentence = scene.said[each.to]?.sentence;
+  const newer = saidNow(each, scene);
+  if (newer) return newer;
   let dates = scene.dates;
   for (let k = each.from; k <= each.to + 2; k++) {
     const clause = scene.said[k];
@@ -355,6 +357,20 @@ function expectedOf(each: Draft, scene: Scene): string | undefined {
     const day =
       (ordered ? undefined : findDates(words, scene.dates)[0]?.day) ?? findLeadTime(words, dates)?.day;
     if (day && day >= scene.dates.recordedAt.slice(0, 10)) return day;
+  }
+  return undefined;
+}
+
+const NOW_SAYS =
+  / now\/\w* (?:they|he|she)\/\w* (?:'re\/\w* |are\/\w* |'s\/\w* |is\/\w* )?(?:say|saying|says|reckon|reckons)\//;
+
+/** "They said this morning, now they're saying Friday": the newer word holds. */
+function saidNow(each: Draft, scene: Scene): string | undefined {
+  const sentence = scene.said[each.to]?.sentence;
+  for (let k = each.from; k <= each.to + 2; k++) {
+    const clause = scene.said[k];
+    if (!clause || clause.sentence !== sentence || !NOW_SAYS.test(clause.code)) continue;
+    return findDates(scene.text.slice(clause.start, clause.end), scene.dates).at(-1)?.day;
   }
   return undefined;
 }

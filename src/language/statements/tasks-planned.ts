@@ -234,9 +234,10 @@ export const PLANNED_RULES: readonly StatementRule[] = [
   task(
     '<thing> is getting <participle>',
     "^<lead>* (?<subject> <any>{1,8}? ) (?: is | are | 's | 're ) <adverb>* (?: getting | having ) <adverb>* (?<verb> <done> ) (?<rest> <any>* )",
-    (found) =>
+    (found, said) =>
       subjectOf(found) === 'thing' &&
       !has(found.words, 'N') &&
+      !/ (?:delivered|dropped\/\w* (?:off|round|over)|sent|shipped|posted)\//.test(said.code) &&
       !/^(?:used|worn|lost|stuck|tired|carried|made)$/.test(first(found, 'verb')) &&
       !/[FX]/.test(found.part('verb')[0]?.classes ?? ''),
   ),

@@ -418,7 +418,9 @@ export const TASK_RULES: readonly StatementRule[] = [
       const [first, second] = object;
       if (/^(?:the|a|back|on)$/.test(first?.lower ?? ''))
         return (
-          !/ (?:plan|forecast|day|big|deadline|earliest|inspector)\//.test(said.code) && second !== undefined
+          !/ (?:plan|forecast|day|big|deadline|earliest|inspector)\//.test(said.code) &&
+          !has(object, 'J') &&
+          second !== undefined
         );
       return (
         (first?.classes.includes('G') ?? false) ||
@@ -565,7 +567,8 @@ export const TASK_RULES: readonly StatementRule[] = [
       if (
         /^(?:filmed|brought|sent|delivered|shipped|posted|uploaded|edited)$/.test(
           found.part('verb')[0]?.lower ?? '',
-        )
+        ) ||
+        / (?:dropped\/\w* (?:off|round|over)|picked\/\w* up)\//.test(said.code)
       )
         return false;
       return dayIn(said, scene) !== undefined;
@@ -577,6 +580,15 @@ export const TASK_RULES: readonly StatementRule[] = [
     (found, said, scene) => {
       const subject = found.part('subject');
       const goes = found.words.some(({ lower }) => /^(?:going|go|goes)$/.test(lower));
+      // "They're coming out of Melbourne": where goods set out from; what is taken out of a thing has its article.
+      const from = found.part('rest');
+      if (
+        found.part('verb')[0]?.lower === 'out' &&
+        from[0]?.lower === 'of' &&
+        !/[TOQ]/.test(from[1]?.classes ?? 'T') &&
+        /^\p{Lu}/u.test(scene.text.slice(from[1]?.start ?? 0))
+      )
+        return false;
       // "Blew a tyre coming back from the mill": told of what happened.
       if (/ (?:blew|burst|broke|lost|hit|dropped|got|had|was|were|went)\//.test(said.code)) return false;
       if (has(found.words, 'N') || has(subject, 'J') || has(subject, 'E') || isReason(said)) return false;
