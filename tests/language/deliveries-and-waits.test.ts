@@ -47,6 +47,7 @@ describe('no work', () => {
     'So call it the first of July.',
     'Clamps stay on till tomorrow.',
     'The lugs are coming out of Melbourne.',
+    'The cut out is done and it has to sit 50 back from the front.',
   ])('"%s"', (text) => expect(tasksOf(text)).toEqual([]));
 
   test.each([
@@ -64,6 +65,10 @@ describe('no snag', () => {
     "So that's basically sixty kilos over the left wheel.",
     "Gas bottles are 580 tall so there's twenty over them with the lid down.",
   ])('"%s"', (text) => expect(notesOf(text).problems).toEqual([]));
+
+  test('nor where it opens on a strut', () => {
+    expect(notesOf('The bed lifts on gas struts.').problems).toEqual([]);
+  });
 
   test.each([
     "There's a crack over the lounge door.",

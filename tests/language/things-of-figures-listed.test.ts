@@ -44,6 +44,16 @@ describe('what is spaced is named first', () => {
   ])('"%s"', (text, read) => expect(figuresOf(text)).toEqual(read));
 });
 
+describe('a verb that is a noun elsewhere', () => {
+  test.each([
+    [
+      'Went with the 22 mil boards, the eighteens felt bouncy.',
+      ['boards: thickness 22 mm', 'boards: thickness 18 mm'],
+    ],
+    ['The felt is 3 mil.', ['felt: thickness 3 mm']],
+  ])('"%s"', (text, read) => expect(figuresOf(text)).toEqual(read));
+});
+
 describe('what something runs off is no subject', () => {
   test('an aside between commas', () => {
     expect(figuresOf('Fridge is on at last, running off the bench supply, draws four amps.')).toEqual([
@@ -60,6 +70,8 @@ describe('where a thing is', () => {
     ],
     ['The hood hangs 1700 from the ground.', ['hood above ground: height 1700 mm']],
     ['The valve is 200 from the floor joist.', ['valve from floor joist: offset 200 mm']],
+    ['Outlets at eighteen inches.', ['outlets: height 18 in']],
+    ['The joists are at sixteen inches.', ['joists: other 16 in']],
     ['Shower head wants to be 2100 up.', ['shower head: height 2100 mm']],
     ['Stumps are in the ground six hundred.', ['stumps: depth 600 mm']],
   ])('"%s"', (text, read) => expect(figuresOf(text)).toEqual(read));
@@ -79,4 +91,9 @@ describe('how much a size changes by', () => {
     ],
     ['The glass I cut four smaller.', ['glass: offset 4 mm']],
   ])('"%s"', (text, read) => expect(figuresOf(text)).toEqual(read));
+
+  test('how far one thing fouls another is no size of either', () => {
+    const { figures } = readMemo('The tiller fouls the pushpit by about forty.', CONTEXT).notes;
+    expect(figures.map(({ attribute, value }) => [attribute, value])).toEqual([['offset', 40]]);
+  });
 });

@@ -1,5 +1,5 @@
 /** Says of each quantity in a memo which thing it belongs to and what of it. */
-import { kindsOf } from '../lexicon/trade-nouns.ts';
+import { kindsOf, singular } from '../lexicon/trade-nouns.ts';
 import type { Attribute, ChangeCue, FigureNote, Quantity, ReadContext, Span, TraceStep } from '../notes.ts';
 import { anchorOf } from './anchor.ts';
 import {
@@ -17,7 +17,7 @@ import { type Chosen, chooseThing, type Weights } from './choice.ts';
 import { CHOICE_WEIGHTS } from './choice-weights.ts';
 import { completedName } from './completed-names.ts';
 import { Discourse, type Name } from './discourse.ts';
-import { inMillimetres } from './fitness.ts';
+import { inMillimetres, isPutAtHeight } from './fitness.ts';
 import { FormulaFinder } from './formulas.ts';
 import { KnownThings } from './naming.ts';
 import { ahead, type Parse, parseMemo, tagAt, wordAt } from './parse.ts';
@@ -328,6 +328,9 @@ function bareAttribute(site: Site, name: Name): FilledIn {
     // "joists at 16": how far apart, though nobody says centres.
     const mm = inMillimetres(site.quantity.value, site.quantity.unit);
     if (kindsOf(name).has('joist') && mm >= 250 && mm <= 900) return { attribute: 'other', by: 'spacing' };
+    // "Outlets at eighteen inches": as high, and no spacing.
+    if (isPutAtHeight(singular(name.at(-1) ?? ''), inMillimetres(site.quantity.value, site.quantity.unit)))
+      return { attribute: 'height', by: 'fellow' };
     // "the outlet is 180 above the floor and the pipe's at 230": the same kind of place.
     const before = discourse.last;
     if (

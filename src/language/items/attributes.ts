@@ -180,7 +180,7 @@ export function firedRules(parse: Parse, at: number, bound: Bound): readonly Fir
     fired.push({
       rule: rule.name,
       attribute: isRoom ? 'clearance' : rule.attribute,
-      ...(rule.settles ? { settles: true } : {}),
+      ...(rule.settles && bound === 'exact' ? { settles: true } : {}),
     });
   }
   if (measure) fired.push({ rule: 'measure goes on', attribute: measure, settles: true });

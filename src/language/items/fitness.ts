@@ -364,6 +364,7 @@ const LINES = new Set([
 /** What is fixed to a wall at a height: nobody tells how long a socket is. Smaller sizes are their own. */
 const PUT_AT_HEIGHT = new Set([
   'socket',
+  'outlet',
   'switch',
   'stopcock',
   'mixer',
@@ -375,6 +376,11 @@ const PUT_AT_HEIGHT = new Set([
 ]);
 const PUT_AT_HEIGHT_FROM = 250;
 const RIGGED_TO = 14;
+const WELL_FROM = 2500;
+
+/** Whether a length told of such a thing behind "at" is how high it is put. */
+export const isPutAtHeight = (singularHead: string, millimetres: number): boolean =>
+  PUT_AT_HEIGHT.has(singularHead) && millimetres >= PUT_AT_HEIGHT_FROM;
 
 /** Usual size of a thing with this name; `millimetres` tells a board's thickness from its length. */
 export function usualSize(
@@ -398,9 +404,11 @@ export function usualSize(
           ? 'height'
           : 'length';
   if (BASE_UNITS.has(singularHead) && millimetres >= 840 && millimetres <= 960) return 'height';
-  if (PUT_AT_HEIGHT.has(singularHead) && millimetres >= PUT_AT_HEIGHT_FROM) return 'height';
+  if (isPutAtHeight(singularHead, millimetres)) return 'height';
   // Thicker ones shield a wheel or a saw.
   if (singularHead === 'shroud' && millimetres <= RIGGED_TO) return 'diameter';
+  // A well in the ground; one in a floor or a bench is told by its width.
+  if (singularHead === 'well' && millimetres > WELL_FROM) return 'depth';
   if (LINES.has(singularHead)) return millimetres <= 40 ? 'diameter' : 'length';
   if (own === 'thickness' && singularHead === 'wall' && millimetres > 1200) return 'height';
   if (

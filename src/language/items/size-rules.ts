@@ -68,6 +68,13 @@ export const SIZE_RULES: readonly SizeRule[] = [
     before: /\b(?:clearance|clearances|play) (?:is|are|'s|of|to|at)(?: \w+)?$/,
   },
   {
+    name: 'fouls by',
+    attribute: 'offset',
+    settles: true,
+    before:
+      /\b(?:fouls?|fouled|fouling|hits?|catches|overshoots?) (?:\w+ ){1,3}by(?: a)?(?: good| bare| about)?$/,
+  },
+  {
     name: 'miss by',
     attribute: 'clearance',
     before: /\b(?:miss(?:es|ed)?|clears?|cleared) (?:\w+ ){0,4}by(?: a| about)?(?: good| bare| about)?$/,

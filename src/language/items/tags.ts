@@ -167,7 +167,7 @@ const DOES_SO_MUCH =
 
 /** "Pintles go in 120 from the top", "boards run into the wall": a plural and what it does; there is no "pintle go". */
 const goesSomewhere = (lower: string, previous: Word | undefined, next: Raw | undefined): boolean =>
-  /^(?:go|run|sit|stand|come|hang|rest|start|finish|stop)$/.test(lower) &&
+  /^(?:go|run|sit|stand|come|hang|rest|start|finish|stop|kick|cut)$/.test(lower) &&
   previous?.tag === 'noun' &&
   isPlural(previous.lower) &&
   PREPOSITIONS.has(next?.lower ?? '');
@@ -240,6 +240,9 @@ export function tagOf(
   if (/^(?:that|this|these|those|which|what)$/.test(lower)) return tagDemonstrative(lower, next, second);
   if (lower === "'s") return 'be';
   if (lower === 'going' && isOfStair(previous, next, second)) return 'noun';
+  // "The eighteens felt bouncy": a verb, though there is felt on roofs.
+  if (lower === 'felt' && /^(?:noun|pronoun|quantity)$/.test(previous?.tag ?? '') && isFelt(next))
+    return 'verb';
   // "The floor feels dry": a verb, though a thing may have a feel.
   if (/^(?:feels|looks|smells|sounds)$/.test(lower) && previous?.tag === 'noun') return 'verb';
   if (BE.has(lower)) return 'be';
@@ -273,6 +276,13 @@ export function tagOf(
   if (ADVERBS.has(lower)) return 'adverb';
   return tagOpen(lower, previous, next);
 }
+
+const isFelt = (next: Raw | undefined): boolean =>
+  /^(?:like|as|more|less|too|a|bit|right|wrong|very|so|really|bouncy|springy|flimsy)$/.test(
+    next?.lower ?? '',
+  ) ||
+  EVERYDAY_ADJECTIVES.has(next?.lower ?? '') ||
+  isAdjective(next?.lower ?? '');
 
 /** "1210 wide", "wider than": says which way was measured; "the tall wall" does not. */
 function isDimensionWord(lower: string, previous: Word | undefined, next: Raw | undefined): boolean {

@@ -97,7 +97,7 @@ function settleDegrees(room: Room, amount: Amount): Settled {
   };
   const next = wordAt(room, to);
   if (
-    /^(?:angle|bevel|mitre|miter|pitch|cut|bend|elbow|corner|lean|tilt|off|from|slope|each|rake)$/.test(
+    /^(?:angle|bevel|mitre|miter|pitch|cut|bend|elbow|corner|lean|tilt|off|from|slope|each|either|rake)$/.test(
       next,
     ) ||
     toSide(room, to)

@@ -42,6 +42,8 @@ function spoken(room: Room, at: number, first: NumberReading): AmountRead | unde
   if (wordAt(room, first.to) !== 'to') return undefined;
   const one = wordAt(room, first.to + 1);
   if (one !== 'one' && one !== '1') return undefined;
+  // "The pressure's dropped from one point five to one": what it was and what it is.
+  if (wordAt(room, at - 1) === 'from') return undefined;
   const second = readNumber(room.tokens, first.to + 1);
   if (second?.value !== 1 || readUnit(room.tokens, second.to)) return undefined;
   return ratio('<number> to one', first, at, second.to, first.value);
@@ -91,7 +93,7 @@ function parts(room: Room, at: number, first: NumberReading): AmountRead | undef
 }
 
 const SLOPE =
-  /^(?:fall|falls|falling|fell|slope|slopes|sloped|sloping|gradient|pitch|pitched|ramp|ramps|rise|rises|rising|grade|incline|run|drop|drops|dropping|taper|tapers|tapered|scarf|scarfs|batter|crossfall)$/;
+  /^(?:fall|falls|falling|fell|slope|slopes|sloped|sloping|gradient|pitch|pitched|ramp|ramps|rise|rises|rising|grade|incline|run|drop|drops|dropping|taper|tapers|tapered|scarf|scarfs|batter|crossfall|firring|firrings|gradients|slopes)$/;
 /** Tokens before and behind a slope in which its word is looked for. */
 const BEFORE = 8;
 const BEHIND = 5;
@@ -126,6 +128,11 @@ function goesAway(room: Room, at: number): boolean {
   return false;
 }
 
+/** "That gives one in fifty five", "the book says one in forty": worked out or printed; what happens so often does not follow. */
+const saidToBe = (room: Room, at: number): boolean =>
+  /^(?:gives|says|said|makes|wants|recommends?|minimum)$/.test(wordAt(room, at - 1)) &&
+  wordAt(room, at + 1) === 'in';
+
 /**
  * "one in forty fall", "four in twelve pitch": rise over run, beside a word of slope. One in so many is told by its
  * greater term, as "one to three" is: 40.
@@ -141,7 +148,11 @@ export const slopes: AmountRule = {
     if (!run || !(run.value > rise.value) || readUnit(room.tokens, run.to)) return undefined;
     const isOneIn = rise.value === 1 && !rise.fraction;
     // "It wants redoing at one in forty."
-    const redone = isOneIn && run.value >= 8 && /^(?:at|to)$/.test(wordAt(room, at - 1));
+    const redone =
+      isOneIn &&
+      run.value >= 8 &&
+      (/^(?:at|to)$/.test(wordAt(room, at - 1)) || saidToBe(room, at)) &&
+      !/^(?:of|'s|is|are|was|were|goes|fails?|comes)$/.test(wordAt(room, run.to));
     const sentence = room.tokens[at]?.sentence;
     const isSlope =
       redone ||

@@ -134,6 +134,28 @@ const LOOKS: readonly Look[] = [
   },
   {
     kind: 'decision',
+    why: 'it tells how a thing runs',
+    pattern: phrase(
+      '(?: run | runs | taper | tapers | go | goes ) from <number> <unit>? (?: down | up )? to',
+    ),
+  },
+  {
+    kind: 'problem',
+    why: 'it opens on something',
+    pattern: phrase(
+      '^<lead>* <plain>{1,4}? (?: lifts | lift ) (?: up )? (?: on | with ) <any>{0,3} (?: strut | struts | hinge | hinges | ram | rams | pulley | pulleys | winch | hoist | rope )',
+    ),
+  },
+  {
+    kind: 'task',
+    why: 'it tells where a thing must be',
+    pattern: phrase(
+      "^<lead>* (?! i | we ) <plain>{1,8}? (?: needs | need | has | have | wants | want | must | ought | got | 's )+ to (?: sit | stand | be | stay | go | come | finish | hang ) <number> <unit>? (?: back | off | from | above | below | up | down | in | out | proud | clear )",
+    ),
+    unless: / (?:come|moved?|raised?|lowered|take|cut|trim|before|until|till|by)\//,
+  },
+  {
+    kind: 'decision',
     why: 'it tells of a delivery',
     pattern: phrase(
       '(?: getting | being ) (?: delivered | dropped off | dropped round | sent | shipped | posted | collected )',

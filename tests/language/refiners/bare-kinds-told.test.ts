@@ -19,6 +19,13 @@ describe('in the unit that the thing is told in', () => {
       'I worked the trench out at five point eight cube. Lucky I ordered the six and a half.',
       ['5.8 m3 exact', '6.5 m3 exact'],
     ],
+    ["The panel's 200 amp, since the heater's fifty by itself.", ['200 A exact', '50 A exact']],
+    ['Cable is two and a half three core.', ['2.5 mm2 exact']],
+    ["It's eleven metres to the water and another four to the bottom.", ['11 m exact', '4 m exact']],
+    ["Flow's set at fifty five.", ['55 degC exact']],
+    ["Room's sitting at nineteen.", ['19 degC exact']],
+    ['Stops at thirty five degrees either way.', ['35 deg exact']],
+    ['That gives one in fifty five, the book says one in forty.', ['55 1 exact', '40 1 exact']],
     ['The boards only planed up to 23.', ['23 mm exact']],
   ])('"%s"', (text, read) => expect(amountsOf(text)).toEqual(read));
 });
@@ -27,13 +34,19 @@ describe('is a length where nothing tells otherwise', () => {
   test.each([
     ['The prop is 13 inch with a pitch of 10.', ['13 in exact', '10 mm exact']],
     ['The rivets are at a pitch of 40 along the roof seam.', ['40 mm exact']],
+    ['The rail is set at fifty five.', ['55 mm exact']],
+    ['The cable is two and a half metres.', ['2.5 m exact']],
     ['The shelf is on a thirty mil batten.', ['30 mm exact']],
   ])('"%s"', (text, read) => expect(amountsOf(text)).toEqual(read));
 });
 
 describe('is no figure', () => {
-  test.each(["They're second hand so one in ten's a dud.", 'Bag and a half of concrete in each.'])(
-    '"%s"',
-    (text) => expect(amountsOf(text)).toEqual([]),
-  );
+  test.each([
+    'Double glazed units, 4 16 4, ordered them this morning.',
+    "I'm switching to a three and a half lime.",
+    'Lockshields are between a half and one and a half turns.',
+    'The merchant says one in ten is split.',
+    "They're second hand so one in ten's a dud.",
+    'Bag and a half of concrete in each.',
+  ])('"%s"', (text) => expect(amountsOf(text)).toEqual([]));
 });

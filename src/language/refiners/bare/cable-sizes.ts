@@ -9,6 +9,12 @@ const CIRCUITS = /^(?:socket|sockets|lights|lighting|ring|cooker|shower|spur|hob
 /** Thicker ones are never left to a bare number. */
 const isConductor = (value: number) => value >= 1 && value <= 70 && CONDUCTOR_SIZES.has(value);
 
+/** "Two and a half three core", "six twin and earth", "sixteen four core". */
+const ofCores = (room: Room, at: number): boolean =>
+  (/^(?:two|three|four|five|single|2|3|4|5)$/.test(wordAt(room, at)) &&
+    /^cores?$/.test(wordAt(room, at + 1))) ||
+  (wordAt(room, at) === 'twin' && /^(?:and|&|cable|earth|core)$/.test(wordAt(room, at + 1)));
+
 /** "the heater gets its own run in four": after a cable's size, the next one needs no unit. */
 export function wiring(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
   const cable = out
@@ -18,6 +24,8 @@ export function wiring(room: Room, amount: Amount, out: readonly Amount[]): Mean
         other.unit === 'mm2' &&
         Math.abs((room.tokens[other.from]?.sentence ?? 0) - (room.tokens[amount.from]?.sentence ?? 0)) <= 1,
     );
+  if (isConductor(amount.value) && ofCores(room, amount.to))
+    return { value: amount.value, unit: 'mm2', dimension: 'area', why: 'the size of a cable by its cores' };
   const circuit =
     /^(?:on|in)$/.test(wordAt(room, amount.from - 1)) &&
     CIRCUITS.test(wordAt(room, amount.from - 2)) &&

@@ -439,12 +439,27 @@ const oneInSoMany = (room: Room, { from, number }: Amount): boolean =>
 const thingAndAHalf = (room: Room, { from, value }: Amount): boolean =>
   value === 0.5 && wordAt(room, from - 1) === 'and' && /^\p{L}{3,}$/u.test(wordAt(room, from - 2));
 
+/** "A three and a half lime", "five lime": how hard it sets. Hydraulic limes are graded so; common practice. */
+const ofLime = (room: Room, { to, value }: Amount): boolean =>
+  (value === 2 || value === 3.5 || value === 5) && wordAt(room, to) === 'lime';
+
+/** "4 16 4", "six twelve six" beside glass: the layers of a sealed unit, run together by their digits. */
+const glazingMakeUp = (room: Room, { from, to }: Amount): boolean =>
+  to - from >= 3 &&
+  wordAt(room, from) === wordAt(room, to - 1) &&
+  room.tokens
+    .slice(Math.max(0, from - 6), to + 6)
+    .some(({ word }) => /^(?:glazed|glazing|glass|units?|panes?|sealed)$/.test(word));
+
 export function evidenceOf(room: Room, amount: Amount): Evidence {
   const glued = room.tokens[amount.to]?.spaced === false && room.tokens[amount.to]?.kind === 'word';
   if (glued && room.tokens[amount.from]?.kind === 'number') return { grade: 'none', why: 'part of a name' };
   if (isOrderedFrom(room, amount)) return { grade: 'none', why: 'so many of them were ordered' };
   if (oneInSoMany(room, amount)) return { grade: 'none', why: 'one of so many' };
   if (thingAndAHalf(room, amount)) return { grade: 'none', why: 'a half more of a thing' };
+  if (/^turns?$/.test(wordAt(room, amount.to))) return { grade: 'none', why: 'so many turns' };
+  if (ofLime(room, amount)) return { grade: 'none', why: 'the strength of a lime' };
+  if (glazingMakeUp(room, amount)) return { grade: 'none', why: 'glass, cavity and glass of a unit' };
   if (unknownSign(room, amount.to)) return { grade: 'none', why: 'an unknown sign behind it' };
   const after = evidenceAfter(room, amount);
   if (after) return after;

@@ -66,12 +66,45 @@ export function asHeat(room: Room, amount: Amount, out: readonly Amount[]): Mean
     !evidenceAfter(room, amount)
   )
     return { value: amount.value, unit, dimension: 'temperature', why: 'flow and return of a heating' };
+  if (sitsAt(room, amount))
+    return {
+      value: amount.value,
+      unit,
+      dimension: 'temperature',
+      why: 'how warm a room or a heating is kept',
+    };
   if (workable(room, amount, unit))
     return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it must be for the work' };
   if (forecast) return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it must be' };
   if (!verb || !((here && (subject || warm)) || (warm && subject && !evidenceAfter(room, amount))))
     return undefined;
   return { value: amount.value, unit, dimension: 'temperature', why: 'how warm it is somewhere' };
+}
+
+const KEPT_WARM = /^(?:room|cabin|workshop|shop|shed|house|kitchen|bedroom|saloon|bathroom|lounge)$/;
+/** Where people are, in degrees Celsius. */
+const [CHILLY, SWELTERING] = [3, 35];
+/** What goes round in a heating. */
+const [TEPID, SCALDING] = [30, 90];
+
+/** "The room's sitting at nineteen", "the flow's set at fifty five": a whole number, and nothing behind it that is a size. */
+function sitsAt(room: Room, amount: Amount): boolean {
+  const { value, from, to } = amount;
+  if (!Number.isInteger(value) || wordAt(room, from - 1) !== 'at') return false;
+  if (
+    !/^(?:|[.,;:!?]|and|but|with|now|so|today|tonight)$/.test(wordAt(room, to)) ||
+    evidenceAfter(room, amount)
+  )
+    return false;
+  const verb = wordAt(room, from - 2);
+  const subject = wordAt(room, from - 4);
+  const isBe = /^(?:'s|is)$/.test(wordAt(room, from - 3));
+  if (!isBe) return false;
+  if (/^(?:sitting|sat|hovering|steady|holding)$/.test(verb) && KEPT_WARM.test(subject))
+    return value >= CHILLY && value <= SWELTERING;
+  return (
+    /^(?:set|running|sitting|coming)$/.test(verb) && subject === 'flow' && value >= TEPID && value <= SCALDING
+  );
 }
 
 const HOTTER = /^(?:hotter|warmer|colder|cooler)$/;

@@ -52,6 +52,19 @@ export function parallelTo(room: Room, amount: Amount, last: Amount | undefined)
       dimension: last.dimension,
       why: 'the unit of its like before it',
     };
+  // "It's eleven metres to the water and another four to the bottom".
+  if (
+    /^(?:m|ft|yd)$/.test(last.unit) &&
+    !last.unitAssumed &&
+    wordAt(room, amount.from - 1) === 'another' &&
+    amount.value < 40
+  )
+    return {
+      value: amount.value,
+      unit: last.unit,
+      dimension: 'length',
+      why: 'more of the same, in its unit',
+    };
   // "The gap I want at four thou, it's at eleven": nobody goes from thousandths to millimetres in a breath.
   if (last.unit === 'thou' && !last.unitAssumed && subjectIsPronoun(room, amount))
     return { value: amount.value, unit: 'thou', dimension: 'length', why: 'thousandths, as just before' };
@@ -98,8 +111,17 @@ function alongside(room: Room, amount: Amount, last: Amount): boolean {
   if (!TOLD_ALIKE.test(last.dimension ?? '') || last.unitAssumed || amount.number.fraction) return false;
   if (!/^(?:'s|is|are|was|were|weighs|draws|pulls|takes|holds)$/.test(wordAt(room, amount.from - 1)))
     return false;
-  if (!/^(?:|[.,;:!?]|and|but|so)$/.test(wordAt(room, amount.to)) || amount.from - last.to > 7) return false;
-  if (!room.tokens.slice(last.to, amount.from).some(({ word }) => /^(?:and|,|but)$/.test(word))) return false;
+  // "The welder's fifty by itself".
+  const alone =
+    wordAt(room, amount.to) === 'by' && /^(?:it|them)sel(?:f|ves)$/.test(wordAt(room, amount.to + 1));
+  if (!alone && !/^(?:|[.,;:!?]|and|but|so)$/.test(wordAt(room, amount.to))) return false;
+  if (amount.from - last.to > 7) return false;
+  if (
+    !room.tokens
+      .slice(last.to, amount.from)
+      .some(({ word }) => /^(?:and|,|but|since|because|cause)$/.test(word))
+  )
+    return false;
   return room.tokens[last.to - 1]?.sentence === room.tokens[amount.from]?.sentence;
 }
 
