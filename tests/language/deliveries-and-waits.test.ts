@@ -46,6 +46,7 @@ describe('no work', () => {
     "Next week it's the surveyor so I'm off.",
     'So call it the first of July.',
     'Clamps stay on till tomorrow.',
+    "Ironmonger's holding two sets till the weekend.",
     'The lugs are coming out of Melbourne.',
     'The cut out is done and it has to sit 50 back from the front.',
   ])('"%s"', (text) => expect(tasksOf(text)).toEqual([]));
@@ -61,6 +62,7 @@ describe('no snag', () => {
   test.each([
     'I stuck the damp meter in the sole plate.',
     'Handrail at 900 above the pitch line.',
+    "Cockpit drains I've opened up from an inch and a quarter to inch and a half.",
     'Boards are 86 wide with a four mil gap.',
     "So that's basically sixty kilos over the left wheel.",
     "Gas bottles are 580 tall so there's twenty over them with the lid down.",

@@ -51,7 +51,7 @@ const HEADS: Readonly<Record<NounKind, string>> = {
   pipe: `trap siphon syphon manifold-pipe gas-line heatpipe penstock culvert sewer tailpipe headpipe downtube inner-tube
     pipe pipework tube tubing hose duct ducting conduit waste drainpipe downpipe soakaway flue chimney
     exhaust silencer trunking overflow standpipe soil-pipe elbow hosepipe flexi stovepipe liner
-    snorkel drain drainage`,
+    snorkel drain drainage suction tundish`,
   round: `pulley-wheel flange-wheel countersink roller-wheel rundle dowel-pin shim-ring
     roller capstan bollard stock shaft rod dowel pulley wheel disc disk blade prop propeller impeller spindle axle bearing bush bushing
     collar pin peg stanchion pole mast boom spar roller drum flywheel sprocket gear cog castor caster
@@ -236,7 +236,7 @@ const COMPOUNDS: Readonly<Partial<Record<NounKind, string>>> = {
     anchor|prop nut|lock nut|jam nut|u bolt|chain plate|holding down bolt`,
   cable: `battery cable|socket cable|earth strap|ground strap|extension lead|shower cable|heater cable|cooker
     cable|lighting cable|armoured cable|bonding wire|ground wire|steering cable|throttle cable`,
-  joist: `floor joist|ceiling joist|deck beam|roof beam|carlin beam|tie beam|stair trimmer|collar tie|ceiling tie|wall
+  joist: `floor joist|ceiling joist|deck beam|roof beam|carlin beam|tie beam|stair trimmer|collar tie|ceiling tie|knee brace|wind brace|cross brace|corner brace|wall
     stud|roof rafter|floor timber|ridge beam|window header|door header|bond beam`,
   vessel: `tiny house|shipping container|signal cabin|house boat|motor home|flat bed|box van|panel van|horse box`,
 };

@@ -18,6 +18,8 @@ import {
   close,
   lastWithUnit,
   likeTheLast,
+  measuredAgainst,
+  pairedInMetres,
   parallelTo,
   REMEMBERED,
   readOff,
@@ -39,6 +41,8 @@ function meaningOf(
   out: readonly Amount[],
   all: readonly Amount[],
 ): Meaning | undefined {
+  const paired = pairedInMetres(room, amount, out);
+  if (paired) return paired;
   const sized = evidence.attribute !== undefined || evidence.why === 'a place it is measured from';
   const total =
     asTotal(room, amount, out) ??
@@ -123,6 +127,7 @@ function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meani
     asPaidInAll(room, amount) ??
     asAskedFor(room, amount, out) ??
     asOrdered(room, amount, out) ??
+    measuredAgainst(room, amount, out) ??
     asBeside(room, amount)
   );
 }

@@ -139,7 +139,8 @@ function readGate(gate: Said, scene: Scene): Gated | undefined {
     : undefined;
 }
 
-const STAYS = / (?:stay|stays|stop|stops|staying)\/\w* (?:on|in|up|off|down|there|put)\//;
+const STAYS =
+  / (?:stay|stays|stop|stops|staying)\/\w* (?:on|in|up|off|down|there|put)\/| (?:holding|keeping|holds|keeps)\/\S* (?:it|them|two|three|some|a|the|one|\d+)\//;
 
 function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   const before = /\bbefore\b/.test(gate.opener);
@@ -204,7 +205,7 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
       ))
   )
     return undefined;
-  // "Clamps stay on till tomorrow": how it is left, and no work.
+  // "Clamps stay on till tomorrow", "the ironmonger's holding two till Friday": how it is left, and no work.
   if (isOnlyDay(gate, scene) && STAYS.test(main.code) && !SPEAKER.test(main.code)) return undefined;
   const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
   const aside = waits.length > 0 ? [gate.index] : [];

@@ -133,6 +133,18 @@ const LOOKS: readonly Look[] = [
     unless: / (?:with|bringing|dropping|delivering)\//,
   },
   {
+    kind: 'problem',
+    why: 'it was opened up on purpose',
+    pattern: phrase(
+      "(?: i | we ) (?: have | 've )? <adverb>* opened <any>{0,3}? (?: up | out ) (?: from | to ) (?: an | a | <number> )",
+    ),
+  },
+  {
+    kind: 'decision',
+    why: 'it tells how much comes',
+    pattern: phrase('(?: getting | gets ) <adverb>* <number>+ <unit> (?: a | per | an )'),
+  },
+  {
     kind: 'decision',
     why: 'it tells how a thing runs',
     pattern: phrase(

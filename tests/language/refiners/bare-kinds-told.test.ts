@@ -26,6 +26,11 @@ describe('in the unit that the thing is told in', () => {
     ["Room's sitting at nineteen.", ['19 degC exact']],
     ['Stops at thirty five degrees either way.', ['35 deg exact']],
     ['That gives one in fifty five, the book says one in forty.', ['55 1 exact', '40 1 exact']],
+    ["Expansion vessel's set to three bar, relief's at six.", ['3 bar exact', '6 bar exact']],
+    ['The D2 is not more than nine metres. I measured eleven.', ['9 m at-most', '11 m exact']],
+    ['The tank in the loft holds 230 and it leaks.', ['230 L exact']],
+    ['The roller door is 3.6 by 3.', ['3.6 m exact', '3 m exact']],
+    ["The far corner's twelve low so I packed it.", ['12 mm exact']],
     ['The boards only planed up to 23.', ['23 mm exact']],
   ])('"%s"', (text, read) => expect(amountsOf(text)).toEqual(read));
 });
@@ -34,6 +39,8 @@ describe('is a length where nothing tells otherwise', () => {
   test.each([
     ['The prop is 13 inch with a pitch of 10.', ['13 in exact', '10 mm exact']],
     ['The rivets are at a pitch of 40 along the roof seam.', ['40 mm exact']],
+    ['The door is 2.1 by 900.', ['2.1 m exact', '900 mm exact']],
+    ['The shelf in the loft holds 230 mil boxes.', ['230 mm exact']],
     ['The rail is set at fifty five.', ['55 mm exact']],
     ['The cable is two and a half metres.', ['2.5 m exact']],
     ['The shelf is on a thirty mil batten.', ['30 mm exact']],

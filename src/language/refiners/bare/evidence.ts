@@ -104,7 +104,7 @@ const TAKING =
 
 /** Words of comparison behind a number: "twenty more", "ten less than the bed", "five longer". */
 const COMPARED =
-  /^(?:more|less|longer|shorter|wider|narrower|higher|lower|taller|deeper|shallower|thicker|thinner|bigger|smaller|closer|further|farther)$/;
+  /^(?:more|less|longer|shorter|wider|narrower|higher|lower|taller|deeper|shallower|thicker|thinner|bigger|smaller|closer|further|farther|low)$/;
 
 function compared(room: Room, amount: Amount): boolean {
   const word = wordAt(room, amount.to);
@@ -208,7 +208,7 @@ function isHad(room: Room, amount: Amount): boolean {
   for (let back = 1; back <= 5; back++) {
     const word = wordAt(room, amount.from - back);
     if (
-      /^(?:got|have|has|had|having|'ve|'s|is|leaves|leave|leaving|left|gives|give|giving|find|found)$/.test(
+      /^(?:got|have|has|had|having|'ve|'s|is|leaves|leave|leaving|left|gives|give|giving|find|found|needs|need|wants)$/.test(
         word,
       )
     )

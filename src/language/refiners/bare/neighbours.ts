@@ -109,7 +109,9 @@ const TOLD_ALIKE = /^(?:mass|power|current|charge|voltage|volume|pressure|energy
 /** The same said of the next thing, in the same sentence and with the unit left out. */
 function alongside(room: Room, amount: Amount, last: Amount): boolean {
   if (!TOLD_ALIKE.test(last.dimension ?? '') || last.unitAssumed || amount.number.fraction) return false;
-  if (!/^(?:'s|is|are|was|were|weighs|draws|pulls|takes|holds)$/.test(wordAt(room, amount.from - 1)))
+  // "The vessel's set to three bar, relief's at six".
+  const kept = last.dimension === 'pressure' && wordAt(room, amount.from - 1) === 'at' ? 2 : 1;
+  if (!/^(?:'s|is|are|was|were|weighs|draws|pulls|takes|holds)$/.test(wordAt(room, amount.from - kept)))
     return false;
   // "The welder's fifty by itself".
   const alone =
@@ -123,6 +125,40 @@ function alongside(room: Room, amount: Amount, last: Amount): boolean {
   )
     return false;
   return room.tokens[last.to - 1]?.sentence === room.tokens[amount.from]?.sentence;
+}
+
+/** "Not more than nine metres. I measured eleven.": what is there, in the unit of the limit right before it. */
+export function measuredAgainst(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (!/^(?:measured|measure|make)$/.test(wordAt(room, amount.from - 1))) return undefined;
+  if (
+    !/^(?:i|we)$/.test(wordAt(room, amount.from - 2)) ||
+    !/^(?:|[.,;:!?]|so|and|but)$/.test(wordAt(room, amount.to))
+  )
+    return undefined;
+  const last = lastWithUnit(room, out, amount, 1);
+  if (!last?.unit || last.dimension !== 'length' || last.unitAssumed || !last.boundSaid) return undefined;
+  if (!/^(?:m|ft|yd|cm)$/.test(last.unit) || !close(last.value, amount.value, 1.5)) return undefined;
+  return {
+    value: amount.value,
+    unit: last.unit,
+    dimension: 'length',
+    why: 'held against a limit, in its unit',
+  };
+}
+
+/** "3.6 by 3": the second of a pair whose first was told in metres by its decimals. */
+export function pairedInMetres(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  const last = out.at(-1);
+  if (last?.unit !== 'm' || !/^(?:by|x|×)$/.test(wordAt(room, amount.from - 1))) return undefined;
+  // "Two four by one two": hundredths that were split in speech are put together elsewhere.
+  if (amount.number.splitAfter || last.to !== amount.from - 1 || !close(last.value, amount.value, 4))
+    return undefined;
+  return {
+    value: amount.value,
+    unit: 'm',
+    dimension: 'length',
+    why: 'metres, as the size it is paired with',
+  };
 }
 
 const SAYS = /^(?:says|said|reads|read|shows|showed|swears|makes)$/;

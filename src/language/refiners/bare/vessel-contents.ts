@@ -18,11 +18,21 @@ export function asContents(room: Room, amount: Amount): Meaning | undefined {
     if (litres) return { value: amount.value, unit: litres, dimension: 'volume', why: 'what is in a tank' };
   }
   if (verb === undefined) return vesselOf(room, amount);
-  const subject = [1, 2, 3].some((back) => VESSELS.test(wordAt(room, amount.from - verb - back)));
+  const subject =
+    [1, 2, 3].some((back) => VESSELS.test(wordAt(room, amount.from - verb - back))) ||
+    placedVessel(room, amount.from - verb);
   const unit = usualUnit(room, 'volume', amount.value);
   if (!subject || !unit) return undefined;
   return { value: amount.value, unit, dimension: 'volume', why: 'what a vessel holds' };
 }
+
+/** "The tank in the loft holds 230", "the drum under the bench": the vessel, where it is, and the verb at `verb`. */
+const placedVessel = (room: Room, verb: number): boolean =>
+  [3, 4, 5].some(
+    (back) =>
+      /^(?:in|on|under|behind|over|at|by)$/.test(wordAt(room, verb - back)) &&
+      VESSELS.test(wordAt(room, verb - back - 1)),
+  );
 
 /** "I've got ninety in the diesel tank": so much of what the tank is for. */
 function inTank(room: Room, amount: Amount): boolean {
