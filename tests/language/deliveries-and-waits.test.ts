@@ -30,6 +30,18 @@ describe('goods that come', () => {
   ])('"%s" tells of none', (text) => expect(arrivalsOf(text)).toEqual([]));
 });
 
+describe('no choice', () => {
+  test.each([
+    'The loop goes up to 300 above the waterline.',
+    "Shower's getting nine litres a minute.",
+    'Firring strips run from sixty down to ten.',
+  ])('"%s"', (text) => expect(notesOf(text).decisions).toEqual([]));
+
+  test('but what is raised for a reason is one', () => {
+    expect(notesOf("I'm going up to 960 on the bench because of my back.").decisions).toHaveLength(1);
+  });
+});
+
 describe('work that waits', () => {
   test.each([
     [

@@ -72,6 +72,8 @@ describe('where a thing is', () => {
     ['The valve is 200 from the floor joist.', ['valve from floor joist: offset 200 mm']],
     ['Outlets at eighteen inches.', ['outlets: height 18 in']],
     ['The joists are at sixteen inches.', ['joists: other 16 in']],
+    ['Float switch cuts in at forty mil.', ['float switch: height 40 mm']],
+    ["Frost line's thirty six inches.", ['frost line: depth 36 in']],
     ['Shower head wants to be 2100 up.', ['shower head: height 2100 mm']],
     ['Stumps are in the ground six hundred.', ['stumps: depth 600 mm']],
   ])('"%s"', (text, read) => expect(figuresOf(text)).toEqual(read));

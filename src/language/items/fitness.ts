@@ -255,6 +255,7 @@ const USUAL_OF_HEAD = wordTable<Attribute>({
   gauge: 'other',
   draught: 'depth',
   draft: 'depth',
+  'frost line': 'depth',
   stud: 'size',
   horn: 'offset',
   overhang: 'offset',
@@ -409,7 +410,7 @@ export function usualSize(
   if (singularHead === 'shroud' && millimetres <= RIGGED_TO) return 'diameter';
   // A well in the ground; one in a floor or a bench is told by its width.
   if (singularHead === 'well' && millimetres > WELL_FROM) return 'depth';
-  if (LINES.has(singularHead)) return millimetres <= 40 ? 'diameter' : 'length';
+  if (!pair && LINES.has(singularHead)) return millimetres <= 40 ? 'diameter' : 'length';
   if (own === 'thickness' && singularHead === 'wall' && millimetres > 1200) return 'height';
   if (
     (own === 'height' || own === 'length') &&

@@ -118,6 +118,13 @@ export const SIZE_RULES: readonly SizeRule[] = [
     both: true,
   },
   {
+    name: 'where a float acts',
+    attribute: 'height',
+    settles: true,
+    before:
+      /\b(?:float|switch|sensor|alarm)(?: \w+)? (?:cuts?|kicks?|comes|goes|trips) ?(?:in|on|out|off)? at(?: about)?$/,
+  },
+  {
     name: 'so far up',
     attribute: 'height',
     settles: true,

@@ -39,6 +39,7 @@ function toldOfProcess(room: Room, amount: Amount): boolean {
   const says = [amount.to, amount.to + 1].find((at) => /^(?:says|say|said)$/.test(wordAt(room, at)));
   if (says !== undefined && [1, 2, 3].some((step) => SAYS_SO.test(wordAt(room, says + step)))) return true;
   if (amount.boundSaid && amount.bound === 'at-least' && !ordering(room, amount)) return true;
+  if (hasBeenOn(room, amount)) return true;
   return (
     /^(?:before|afore)$/.test(wordAt(room, amount.to)) &&
     /^(?:the|any|anything|anybody|anyone|you|a|it|its|sanding|painting|loading|walking)$/.test(
@@ -46,6 +47,20 @@ function toldOfProcess(room: Room, amount: Amount): boolean {
     ) &&
     !ordering(room, amount)
   );
+}
+
+const LAID_ON =
+  /^(?:membrane|paint|primer|coat|glue|resin|epoxy|varnish|oil|stain|sealer|sealant|tanking|plaster|render|mortar|screed|grout|filler|clamps?|adhesive|undercoat|skim|concrete|antifoul|bitumen|lacquer|putty)$/;
+
+/** "Till the membrane's been on 48 hours", "once the clamps have been on a day": so long it is left. */
+function hasBeenOn(room: Room, amount: Amount): boolean {
+  const back = wordAt(room, amount.from - 1) === 'for' ? 2 : 1;
+  if (
+    !/^(?:on|in|down)$/.test(wordAt(room, amount.from - back)) ||
+    wordAt(room, amount.from - back - 1) !== 'been'
+  )
+    return false;
+  return [3, 4, 5].some((step) => LAID_ON.test(wordAt(room, amount.from - back - step + 1)));
 }
 
 function sureProcess(room: Room, amount: Amount): boolean {

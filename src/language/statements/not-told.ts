@@ -141,6 +141,14 @@ const LOOKS: readonly Look[] = [
   },
   {
     kind: 'decision',
+    why: 'it tells how high or how deep a thing goes',
+    pattern: phrase(
+      '^<lead>* (?! i | we | it | that ) <plain>{1,5}? (?: goes | go | runs | comes ) (?: up | down )? (?: to )? <number> <unit>? (?: above | below | under | over )',
+    ),
+    unless: / (?:instead|rather|because|not|now|cause|since|so)\//,
+  },
+  {
+    kind: 'decision',
     why: 'it tells how much comes',
     pattern: phrase('(?: getting | gets ) <adverb>* <number>+ <unit> (?: a | per | an )'),
   },

@@ -31,6 +31,8 @@ describe('in the unit that the thing is told in', () => {
     ['The tank in the loft holds 230 and it leaks.', ['230 L exact']],
     ['The roller door is 3.6 by 3.', ['3.6 m exact', '3 m exact']],
     ["The far corner's twelve low so I packed it.", ['12 mm exact']],
+    ["The door's 63 percent of the height so that comes to 265.", ['63 % exact', '265 mm exact']],
+    ["He can't start till the membrane's been on 48 hours.", ['48 h exact']],
     ['The boards only planed up to 23.', ['23 mm exact']],
   ])('"%s"', (text, read) => expect(amountsOf(text)).toEqual(read));
 });
@@ -52,6 +54,7 @@ describe('is no figure', () => {
     'Double glazed units, 4 16 4, ordered them this morning.',
     "I'm switching to a three and a half lime.",
     'Lockshields are between a half and one and a half turns.',
+    "I've been on the roof three hours.",
     'The merchant says one in ten is split.',
     "They're second hand so one in ten's a dud.",
     'Bag and a half of concrete in each.',

@@ -43,6 +43,8 @@ const farthest = (amount: Amount, last: Amount) => (last.dimension === 'time' &&
 export function parallelTo(room: Room, amount: Amount, last: Amount | undefined): Meaning | undefined {
   if (!last?.unit || !last.dimension || !close(amount.value, last.value, farthest(amount, last)))
     return undefined;
+  // "63 percent of the height, so that comes to 265": more than the whole is no share of it.
+  if (last.unit === '%' && last.value <= 100 && amount.value > 100) return undefined;
   // "In 24 hours at 15": how warm, and not how long.
   if (last.dimension === 'time' && wordAt(room, amount.from - 1) === 'at') return undefined;
   if (followsOn(room, amount, last) || alongside(room, amount, last))
