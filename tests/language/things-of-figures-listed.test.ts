@@ -30,6 +30,7 @@ describe('things that are listed with their numbers', () => {
   ])('"%s"', (text, read) => expect(figuresOf(text)).toEqual(read));
 
   test('what a thing does by so much is no other thing', () => {
+    expect(figuresOf("The heater's connected, pulls 12.8 amps.")).toEqual(['heater: current 12.8 A']);
     expect(figuresOf('The beam is 140 deep, spans 3600.')).toEqual([
       'beam: depth 140 mm',
       'beam: length 3600 mm',

@@ -163,7 +163,7 @@ const LISTED: readonly NounKind[] = [
 ];
 /** What a thing does by so much, though there are nouns of the same spelling. */
 const DOES_SO_MUCH =
-  /^(?:leaves|runs|drops|stands|measures|spans|covers|falls|rises|clears|projects|tapers|slopes|steps|bears|turns|seats|rests|stops|draws|heats|sweeps|laps|overhangs|supports|splits|swings|tails|heads|fits|blanks|stays)$/;
+  /^(?:leaves|runs|drops|stands|measures|spans|covers|falls|rises|clears|projects|tapers|slopes|steps|bears|turns|seats|rests|stops|draws|heats|sweeps|laps|overhangs|supports|splits|swings|pulls|pushes|holds|tails|heads|fits|blanks|stays)$/;
 
 /** "Pintles go in 120 from the top", "boards run into the wall": a plural and what it does; there is no "pintle go". */
 const goesSomewhere = (lower: string, previous: Word | undefined, next: Raw | undefined): boolean =>
