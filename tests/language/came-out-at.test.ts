@@ -2,9 +2,11 @@ import { expect, test } from 'vitest';
 import { readMemo } from '../../src/language/pipeline.ts';
 
 const stateIn = (said: string) =>
-  readMemo(said, { units: 'metric', region: 'GB', recordedAt: '2026-06-10T12:00:00+01:00' }).notes.figures.map(
-    ({ value, state }) => [value, state],
-  );
+  readMemo(said, {
+    units: 'metric',
+    region: 'GB',
+    recordedAt: '2026-06-10T12:00:00+01:00',
+  }).notes.figures.map(({ value, state }) => [value, state]);
 
 test.each([
   ['The bench came out at 1600.', 1600],

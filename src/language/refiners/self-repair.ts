@@ -39,12 +39,15 @@ function afterPlace(room: Room, amount: Amount): number | undefined {
 }
 
 const LONGEST_CLAUSE = 10;
+const TOLD_BEFORE = /^(?:was|were|said|told|used|had|wrote|thought|meant)$/;
 
 /**
  * "1100 off the floor with the new floor in, no, hang on, 1060": at the pause behind whatever else the clause says, when
  * what follows it is sure to put a number right and the new number comes at once.
  */
 function afterClause(room: Room, amount: Amount, next: Amount): number | undefined {
+  // "It was going to be at 1800 from the doors, make it 1830" was told before, and is no slip.
+  if ([1, 2, 3, 4, 5, 6].some((back) => TOLD_BEFORE.test(wordAt(room, amount.from - back)))) return undefined;
   for (let at = amount.to; at < Math.min(next.from, amount.to + LONGEST_CLAUSE); at++) {
     if (/^[,–—-]$/.test(wordAt(room, at)))
       return at > amount.to && isPutRightAt(room, at + 1, next.from) ? at : undefined;
@@ -143,7 +146,10 @@ export const selfRepair: Refiner = {
       // "two and a half metres, no, three": the unit stands.
       const keepsUnit = repaired && !amount.unit && before.unit && !afterHasSize(room, amount);
       const isApart =
-        repaired && afterClause(room, before, amount) !== undefined && !afterHasSize(room, amount);
+        repaired &&
+        afterPlace(room, before) === undefined &&
+        afterClause(room, before, amount) !== undefined &&
+        !afterHasSize(room, amount);
       const stands =
         repaired && place ? { ...amount, standsFor: place, ...(isApart ? { saidAt: place } : {}) } : amount;
       place = undefined;

@@ -8,7 +8,7 @@ test.each([
   ],
   [
     'The kiln fan runs ten hours a day at 45 watts, lights four hours at 20 watts. There’s 1200 watt hours in the bank.',
-    'load=45 W; load=20 W; time on=10 h; time on=4 h; supply=1200 Wh',
+    'load=kiln fan power; load=lights power; time on=10 h; time on=4 h; supply=1200 Wh',
   ],
   [
     'Add up the loads, fridge 45 watts for 10 hours, laptop 60 watts for 5 hours.',

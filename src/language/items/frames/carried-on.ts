@@ -118,7 +118,7 @@ export const figureMeant: Frame = {
   examples: [
     [
       "Worktop height is [910]. Sides are [872] so with the [38] top that's the [910]",
-      'worktop, sides, top, worktop',
+      'worktop, sides, worktop, worktop',
     ],
   ],
   leaves: [],

@@ -1,5 +1,15 @@
 import { wordTable } from '../../word-table.ts';
-import { anchorOf, isVerbal, namePhrase, sentenceSubject, spokenOf, subjectBefore } from '../anchor.ts';
+import {
+  anchorOf,
+  isReporter,
+  isVerbal,
+  linkedAfter,
+  namePhrase,
+  sentenceSubject,
+  spokenOf,
+  subjectBefore,
+  tells,
+} from '../anchor.ts';
 import { joinNames } from '../naming.ts';
 import { isSpeaker, phraseFrom, tagAt, wordAt } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
@@ -64,6 +74,7 @@ export const spacing: Frame = {
     ['it wants M12 bolts, at [300] centres', 'm12 bolts'],
     ['Number fourteens through the cladding, every [75]', 'number fourteens'],
     ['Points every [6 in]', 'points'],
+    ['The tile sheet says [330] gauge on the battens', 'battens'],
   ],
   leaves: ['it wants oil every [20 h]', 'the centre bearing is [40] across'],
   read: (site) => {
@@ -81,6 +92,11 @@ export const spacing: Frame = {
     const named = spacedFragment(site);
     if (named) return claim(named, { attribute: 'other' });
     const anchor = anchorOf(site);
+    // "The tile sheet says 330 gauge on the battens": of what it is told for.
+    const isTold =
+      anchor.subject && anchor.verb !== undefined && isReporter(anchor.subject) && tells(site, anchor.verb);
+    const toldFor = isTold ? linkedAfter(site, at + 2, /^(?:on|for)$/) : undefined;
+    if (toldFor) return claim(toldFor, { attribute: 'other' });
     // "frames are fine, white oak, twelve inches on center": the oak is what they are made of.
     const stuff = anchor.direct?.kinds.size === 1 && anchor.direct.kinds.has('material');
     const subject = stuff ? sentenceSubject(site) : (anchor.direct ?? anchor.subject);

@@ -122,10 +122,7 @@ export const namedBehind: Frame = {
 
 export const forThing: Frame = {
   name: 'I want <quantity> for <thing>',
-  examples: [
-    ["I've gone down to [170] for the rafters", 'rafters'],
-    ['The tile sheet says [330] gauge on the battens', 'battens'],
-  ],
+  examples: [["I've gone down to [170] for the rafters", 'rafters']],
   leaves: ['I want [40] for now', 'I held it at [3 bar] for an hour'],
   read: (site) => {
     const { parse, at } = site;
