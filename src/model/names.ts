@@ -122,6 +122,12 @@ const WAY = /(?:door|hatch|gate)way\b/i;
 /** The opening of a door is the doorway, where one of two names says so. */
 const asWay = (name: string) => name.replace(/\b(door|hatch|gate)[ -](?:openings?|apertures?)\b/gi, '$1way');
 
+/** The name that a way in goes by as well: "front doorway" and "front door opening"; undefined of other names. */
+export function otherWay(name: string): string | undefined {
+  const other = WAY.test(name) ? name.replace(/(door|hatch|gate)way\b/i, '$1 opening') : asWay(name);
+  return other === name ? undefined : other;
+}
+
 /** How the said name stands to the known one. */
 export function kinship(said: string, known: string): Kinship {
   const [a, b] =

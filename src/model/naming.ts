@@ -1,6 +1,6 @@
 import type { Draft } from './draft.ts';
 import { itemStems } from './items.ts';
-import { kinship, nameKey, nameStems } from './names.ts';
+import { kinship, nameKey, nameStems, otherWay } from './names.ts';
 import type { ItemRow } from './rows.ts';
 
 /** Finds the item that a name stands for, or makes it. `recent` are item ids of this memo, latest last. */
@@ -11,7 +11,11 @@ export function itemFor(draft: Draft, said: string, recent: readonly string[]): 
   // Most talk is of things by the very name that they have: no others of like names are gone through.
   const same = apart ? undefined : sameItem(name, draft.itemsNamed(name));
   if (same) return withAlias(draft, same, said);
-  const known = draft.itemsLike(nameStems(name));
+  const other = otherWay(name);
+  const known = [
+    ...draft.itemsLike(nameStems(name)),
+    ...(other === undefined ? [] : draft.itemsLike(nameStems(other))),
+  ];
   const found = apart
     ? known.find((item) => nameKey(item.name) === nameKey(name))
     : bestItem(name, known, recent);
