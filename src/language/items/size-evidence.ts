@@ -95,6 +95,10 @@ function wordsAfter(site: Site, add: Add, say: Say): void {
   if (steps === 0) add('next end');
 }
 
+/** "Turned up", "turned out": nothing was turned on a lathe. */
+const sizesOf = (word: string, next: string): readonly Attribute[] =>
+  word === 'turned' && /^(?:up|out|in|over|round|away)$/.test(next) ? [] : (SIZES_OF_WORD[word] ?? []);
+
 function wordsBefore(site: Site, add: Add, say: Say): void {
   const { parse, at } = site;
   const sentence = parse.sentenceOf[at] as number;
@@ -125,7 +129,8 @@ function wordsBefore(site: Site, add: Add, say: Say): void {
             : 'before';
     // What follows another number is said of that one.
     const ofOther = tagAt(parse, k - 1) === 'quantity' && k - 1 >= 0;
-    for (const size of SIZES_OF_WORD[word] ?? []) say(ofOther ? 'word of fellow' : `word ${place}`, size);
+    for (const size of sizesOf(word, wordAt(parse, k + 1)))
+      say(ofOther ? 'word of fellow' : `word ${place}`, size);
     if (tag === 'quantity') fellow = true;
     if (tag === 'comma') comma = true;
     if (same && !fellow && !comma && steps <= REACH) add(`before ${word}`);

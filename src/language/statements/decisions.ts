@@ -555,7 +555,8 @@ export const DECISION_RULES: readonly StatementRule[] = [
       if (
         silent(said, scene) ||
         said.words.some((word) => /[SM]/.test(word.classes)) ||
-        /^(?:i|we|you|give|take|on)$/.test(said.words[0]?.lower ?? '')
+        /^(?:i|we|you|give|take)$/.test(said.words[0]?.lower ?? '') ||
+        / hang\/\S* on\//.test(said.code)
       )
         return undefined;
       if (said.words.length > 12 || said.words.length < 2) return undefined;
