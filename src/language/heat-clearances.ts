@@ -9,7 +9,7 @@ const HOT =
 const BURNS =
   'wood|timbers?|ply|plywood|panell?ing|lining|cedar|pine|oak|boards?|boarding|joists?|rafters?|beams?|studs?|framing|cladding|curtains?|cushions?|foam|upholstery|hoses?|cables?|wires?|wiring|tanks?|thatch|insulation|tongue and groove|anything (?:that|which) (?:burns|melts|catches)|anything (?:soft|wooden|flammable|combustible)|combustibles?|owt that burns';
 const TO_IT = new RegExp(
-  `^[^.;!?]{0,14}?\\b(?:to|off|from|clear of|away from|short of)(?: (?:the|any|bare|a|my|every|all|nearest|brake|fuel|bed|third|first|side|back|gas|dry)){0,3} (?:${BURNS})\\b`,
+  `^[^.;!?]{0,40}?\\b(?:to|off|from|clear of|away from|short of)(?: (?:the|any|bare|a|my|every|all|nearest|brake|fuel|bed|third|first|side|back|gas|dry)){0,3} (?:${BURNS})\\b`,
   'i',
 );
 const TAKEN: ReadonlySet<Attribute> = new Set([
@@ -24,21 +24,21 @@ const TAKEN: ReadonlySet<Attribute> = new Set([
 ]);
 /** The sentence of the figure and what was said just before it. */
 const BEFORE = 160;
+const REACH = 60;
 
 /** Figures of a memo, distances from heat as clearances. Pure, in one pass. */
 export function withHeatClearances(text: string, figures: readonly FigureNote[]): readonly FigureNote[] {
-  return figures.map((figure) =>
-    isFromHeat(text, figure) ? { ...figure, attribute: 'clearance' as const } : figure,
-  );
+  return figures.map((figure, at) => {
+    // What stands behind the next figure is told of that one.
+    const end = Math.min(figure.span.end + REACH, figures[at + 1]?.span.start ?? text.length);
+    const told = text.slice(figure.span.start, end);
+    return isFromHeat(text, figure, told) ? { ...figure, attribute: 'clearance' as const } : figure;
+  });
 }
 
-function isFromHeat(text: string, { dimension, attribute, span, item }: FigureNote): boolean {
+function isFromHeat(text: string, { dimension, attribute, span, item }: FigureNote, told: string): boolean {
   if (dimension !== 'length' || !TAKEN.has(attribute)) return false;
-  const number = text.slice(span.start, span.end).search(/[\d½¼¾⅛⅜⅝⅞]|\b[a-z]+/i);
-  const behind = text.slice(span.start + Math.max(0, number), span.end + 60);
-  if (
-    !TO_IT.test(behind.replace(/^\S+(?: (?:and|a|half|quarter|hundred|\S+ty|\S+teen|\S+ inch(?:es)?))*/i, ''))
-  )
-    return false;
+  // The quote may go on to the thing: "a hundred mil off anything that melts".
+  if (!TO_IT.test(told)) return false;
   return HOT.test(item) || HOT.test(text.slice(Math.max(0, span.start - BEFORE), span.start));
 }
