@@ -164,6 +164,12 @@ describe('the same, parts and times', () => {
     expect(found(talk, value, [OPENING])).toBeUndefined();
   });
 
+  test('times a count is less likely than a sum with a figure told before', () => {
+    const { sentencesBack: _none, ...before } = at('before', 870);
+    expect(found('two of each, 1740', 1740, [OPENING])).toBe('opening * 2');
+    expect(found('two of each, 1740', 1740, [OPENING, before])).toBe('opening + before');
+  });
+
   test('only of what is named or near', () => {
     const talk = 'divided into three equal spaces, that is 290';
     expect(found(talk, 290, [{ ...OPENING, sentencesBack: 1 }])).toBe('opening / 3');

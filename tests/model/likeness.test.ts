@@ -87,6 +87,7 @@ describe('digits', () => {
     [384, 3480],
     [9, 18],
     [777, 777],
+    [1.1, 11.1],
   ])('%d and %d have no two neighbours changed', (a, b) => {
     expect(likenessOf(mm(a), mm(b))?.kind).not.toBe('digits');
   });
