@@ -10,6 +10,7 @@ const BASE_UNITS: Readonly<Record<string, string>> = {
   charge: 'Ah',
   power: 'W',
   energy: 'Wh',
+  density: 'kg/m3',
   pressure: 'Pa',
   torque: 'N.m',
   time: 's',

@@ -43,7 +43,7 @@ const STATE = /(?:['’](?:s|re|ve)|\b(?:is|are|was|were|has|have|had|been|got)\
 const BEGUN =
   /\b(?:start(?:ed)? on|a start|begun|began|half|part(?:ly)?|most of|some of|one of|first of|so far)\b/i;
 const WHOLE = /\b(?:all|every|whole|last|finished|finally|done|at last|complete(?:d|ly)?|both)\b/i;
-const DENIED = /\b(?:not|n['’]t|never|no)\b/i;
+const DENIED = /(?:\b(?:not|never|no)|n['’]t)\b/i;
 
 const capped = (size: number, most: number) => Math.min(size, most);
 function shareOf(of: ReadonlySet<string>, other: ReadonlySet<string>): number {

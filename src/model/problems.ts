@@ -29,7 +29,7 @@ const AND_RIGHT =
 const NEW = /\b(?:new|another|replacement|spare|different)\b/i;
 /** Goods that are late, missing or not the right ones. */
 const WANTING =
-  /\b(?:on back ?order|back-?ordered|out of stock|sold out|late|delayed|held up|missing|not (?:come|arrived|here|turned up)|n['’]t (?:come|arrived|here|turned up|shown up|landed)|wrong|chipped|damaged|dented|short|smashed|cracked|scratched|broken)\b/i;
+  /(?:\b|(?=n['’]t))(?:on back ?order|back-?ordered|out of stock|sold out|late|delayed|held up|missing|not (?:come|arrived|here|turned up)|n['’]t (?:come|arrived|here|turned up|shown up|landed)|wrong|chipped|damaged|dented|short|smashed|cracked|scratched|broken)\b/i;
 
 /** What is known of a deed, and how near before it a snag of the same memo may stand. */
 interface Remedy {

@@ -13,7 +13,7 @@ const OVER: readonly (readonly [state: RegExp, snag: RegExp])[] = [
   ],
   [
     /\b(?:straight|true|square|level|flat|plumb|parallel|in line)\b/i,
-    /\b(?:bent|bow\w*|twist\w*|warp\w*|crook\w*|lean\w*|cup(?:ped|ping)|sag\w*|skew\w*|out of|not (?:square|level|flat|straight|true|plumb)|n['’]t (?:square|level|flat|straight|true|plumb)|hump\w*|run-?out|racked)\b/i,
+    /(?:\b|(?=n['’]t))(?:bent|bow\w*|twist\w*|warp\w*|crook\w*|lean\w*|cup(?:ped|ping)|sag\w*|skew\w*|out of|not (?:square|level|flat|straight|true|plumb)|n['’]t (?:square|level|flat|straight|true|plumb)|hump\w*|run-?out|racked)\b/i,
   ],
   [
     /\b(?:quiet|silent|smooth|sweet)\b/i,
@@ -23,7 +23,7 @@ const OVER: readonly (readonly [state: RegExp, snag: RegExp])[] = [
   [/\b(?:clear|flowing|draining)\b/i, /\b(?:block\w*|clog\w*|choke\w*|slow|drain\w*)\b/i],
   [
     /\b(?:work(?:s|ing)|run(?:s|ning)|start(?:s|ing)|live|go(?:es|ing)|charg(?:es|ing)|light(?:s|ing)|alive)\b/i,
-    /\b(?:n['’]t|not|dead|fail\w*|trips?|tripping|no (?:power|light|spark|juice)|flat|refus\w*|stall\w*|cut(?:s|ting) out)\b/i,
+    /(?:\b|(?=n['’]t))(?:n['’]t|not|dead|fail\w*|trips?|tripping|no (?:power|light|spark|juice)|flat|refus\w*|stall\w*|cut(?:s|ting) out)\b/i,
   ],
   [
     /\b(?:fits?|clos(?:es|ing)|shuts?|latch(?:es|ing)|catch(?:es|ing)|open(?:s|ing)|slid(?:es|ing)|clears?)\b/i,

@@ -179,6 +179,7 @@ describe('the words', () => {
     ['oiled most of the', 'begun'],
     ['oiled the whole', 'whole'],
     ['finally oiled the', 'whole'],
+    ["didn't oil the", 'denied'],
     ['never oiled the', 'denied'],
     ['no oil for the', 'denied'],
   ])('"%s pump" of a deed: %s', (gist, sign) => {

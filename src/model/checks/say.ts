@@ -185,6 +185,7 @@ const SHARED_EXAMPLES: Readonly<Record<string, string>> = {
   power: '60 W',
   energy: '1200 Wh',
   time: '3 h',
+  density: '700 kg/m3',
   'temperature difference': '10 K',
 };
 

@@ -136,7 +136,7 @@ test('a size is said in the system, or in the unit that is asked for', () => {
 
 const EXAMPLE_KINDS = [
   ...['length', 'mass', 'area', 'volume', 'temperature', 'ratio', 'angle', 'voltage', 'current', 'charge'],
-  ...['power', 'energy', 'time', 'temperature difference', 'torque', 'speed', 'pressure'],
+  ...['power', 'energy', 'time', 'temperature difference', 'torque', 'speed', 'pressure', 'density'],
 ];
 
 test.each(EXAMPLE_KINDS)('an example of %s is a number and a unit of that kind', (kind) => {

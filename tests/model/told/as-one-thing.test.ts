@@ -9,11 +9,7 @@ const foundIn = (...memos: readonly string[]) => {
 };
 
 test.each([
-  [
-    'Front door opening is 838 wide.',
-    'Measured the front doorway again, 834 wide.',
-    '838 mm -> 834 mm',
-  ],
+  ['Front door opening is 838 wide.', 'Measured the front doorway again, 834 wide.', '838 mm -> 834 mm'],
   ['The work top is 40 thick.', 'Worktop is 38 thick.', '40 mm -> 38 mm'],
   ['Bath is 1700 by 700.', "Bath's 680 wide, put the tape on it.", '700 mm -> 680 mm'],
   [
