@@ -64,6 +64,9 @@ const isDetermined = (heard: readonly Heard[], at: number) =>
 /** "The nephews hauled it", "legs in sixty by sixty": done by many, or a place, and no state of one. */
 function isActive(state: Heard, next: Heard | undefined): boolean {
   if (/^(?:showed|run|come|stand|hang|lie)$/.test(state.lower)) return true;
+  // "Balusters worked out at 104": what came of them.
+  if (/^(?:worked|turned|measured|ended|weighed|averaged)$/.test(state.lower))
+    return next !== undefined && /^(?:out|up|at)$/.test(next.lower);
   // "Lintels now.": what the talk turns to.
   if (next === undefined || next.opens) return state.lower === 'now';
   if (/^(?:in|on|off|up|down|over|round)$/.test(state.lower))

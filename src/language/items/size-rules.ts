@@ -23,6 +23,14 @@ export const SIZE_RULES: readonly SizeRule[] = [
       /(?:^|[\w'] )(?:less|minus|take away|take off|knock off|allowing|allow)(?: a| an| the| about| another| only)?$/,
   },
   {
+    // What matters of bars and slats is the way through between two.
+    name: 'bars apart',
+    attribute: 'gap',
+    both: true,
+    before: /\b(?:balusters|spindles|slats|bars|pickets|palings|louvres|louvers|rails)\b(?: [\w',]+){0,7}$/,
+    after: /^(?:mil |mm )?apart\b/,
+  },
+  {
     name: 'spacing',
     attribute: 'other',
     after: /^(?:mil |mm )?(?:on |to |at )?(?:cent(?:re|er)s?\b|oc\b|apart\b|spacings?\b|pitch\b|gauge for\b)/,

@@ -102,6 +102,8 @@ const FAULT_RULES: readonly StatementRule[] = [
       const subject = found.part('subject');
       // "Three eighths won't hold a screw": a size weighed, and no thing that fails.
       const weighed = has(subject.slice(0, 1), 'Q') && has(subject.slice(-1), 'U');
+      // "Slates can't go lower than 25 degrees": a bound, and nothing that fails.
+      if (BOUNDED.test(said.code)) return false;
       if (!isNothingOfOurs(subject) || has(subject.slice(-1), 'Q') || weighed) return false;
       if (/ (?:without|close\/\w*$|when)\/?/.test(said.code)) return false;
       // "can't work in metres": people, unless a thing is named.
@@ -155,6 +157,8 @@ const FAULT_RULES: readonly StatementRule[] = [
       const subject = found.part('subject');
       const verb = found.part('verb')[0]?.lower ?? '';
       const last = subject.at(-1);
+      // "The hoist lifts 500 kilos": what it can do.
+      if (verb === 'lifts' && has(found.part('rest').slice(0, 1), 'Q')) return false;
       if (
         !subjectIsThing(found) ||
         has(found.words, 'N') ||
@@ -467,6 +471,10 @@ const FAULT_RULES: readonly StatementRule[] = [
     (found) => !has(found.words, 'N'),
   ),
 ];
+
+/** "Can't go lower than 25": a bound that is told. */
+const BOUNDED =
+  / not\/\S* (?:go|be|come|take|open|run|work)\/\S* (?:any\/\S* )?(?:lower|higher|wider|taller|longer|deeper|closer|nearer|steeper|shallower|over|under|above|below|more|less|past|beyond)\/\S*(?: than\/\S*)?(?: \S+){0,2} \S+\/\S*Q/;
 
 /** Plain faults first: the looser readings of sizes and mishaps come after. */
 export const PROBLEM_RULES: readonly StatementRule[] = [

@@ -37,6 +37,10 @@ export const roomAbout: Frame = {
   },
 };
 
+const GAP = /^(?:gap|gaps|space|distance|joint|clearance)$/;
+const GAP_BETWEEN =
+  /\b(?:gap|space|clearance) between (?:the |my |our |any |each )?(?:\w+ ){1,3}(?:has|needs|wants|ought|is|must|should|can|may|will|'s)\b/;
+
 /** The room between two things, or across one thing between its own parts. */
 export const between: Frame = {
   name: '<quantity> between <things>',
@@ -44,11 +48,14 @@ export const between: Frame = {
     ['you need at least [600] between the bunks', 'bunks'],
     ['between the frames there is [500]', 'frames'],
     ['the engine bed is [420] between the rails', 'engine bed'],
+    ['Gap between the balusters has to be under [100]', 'balusters'],
+    ["I've left a gap of [10] between the boards", 'boards'],
   ],
   leaves: ['it cures in [4 h] between coats'],
   read: (site) => {
     const { parse, at } = site;
-    if (site.said !== 'gap' || site.dimension !== 'length') return undefined;
+    if (site.dimension !== 'length') return undefined;
+    if (site.said !== 'gap' && !GAP_BETWEEN.test(behind(parse, at, 11))) return undefined;
     const behindIt = /^(?:clear )?between\b/.exec(ahead(parse, at + 1, 2));
     if (behindIt) {
       const anchor = anchorOf(site);
@@ -57,7 +64,8 @@ export const between: Frame = {
       const meant = subject?.pronoun ? namePhrase(site, subject) : undefined;
       if (meant && site.discourse.known.attributesOf(meant.join(' ')).has('width'))
         return claim(meant, { attribute: 'width' });
-      if (subject && !isSpeaker(subject) && subject.name.length > 0)
+      // "A gap of 10 between the boards" is of the boards.
+      if (subject && !isSpeaker(subject) && subject.name.length > 0 && !GAP.test(subject.head))
         return claim(namePhrase(site, subject), { attribute: 'width' });
       const phrase = phraseFrom(parse, at + 1 + behindIt[0].split(' ').length);
       return phrase && phrase.name.length > 0 && !isSpeaker(phrase)
