@@ -205,6 +205,8 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
       ))
   )
     return undefined;
+  // "Rang the foundry, they can't pour till the week after next".
+  if ((isOnlyDay(gate, scene) || WEEK.test(gate.code)) && THEIR_TIME.test(main.code)) return undefined;
   // "Clamps stay on till tomorrow", "the ironmonger's holding two till Friday": how it is left, and no work.
   if (isOnlyDay(gate, scene) && STAYS.test(main.code) && !SPEAKER.test(main.code)) return undefined;
   const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
@@ -235,6 +237,10 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   return { ...span('task', main, gate), rule: 'not <work> until <gate>', waitsFor: waits, aside };
 }
 
+const WEEK = /^(?: the\/\S*)? (?:week|month|weekend|middle|end)\/\S* ?$/;
+const THEIR_TIME =
+  /^(?: \S+\/\S*L\S*)* (?:they|he|she)\/\S* (?:can|could|will|'ll)\/\S* not\/\S* (?:pour|start|deliver|do|make|cut|look|see|get|fit|come|send|cast|weld|machine|grind|plate|collect)\//;
+
 function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   if (PAST.test(gate.code) && !HAS_HAD.test(gate.code)) return undefined;
   if (VIEWERS.test(main.code) || scene.unreal.has(main.index)) return undefined;
@@ -246,6 +252,13 @@ function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   )
     return undefined;
   if (/\bafter\b/.test(gate.opener) && gate.words.length < 2) return undefined;
+  // "I'm after some skirting": looked for.
+  if (
+    /\bafter\b/.test(gate.opener) &&
+    main.words.length <= 2 &&
+    /^(?: \S+)* (?:'m|am|'re|are|was|were|been)\/\S*$/.test(main.code.trimEnd())
+  )
+    return undefined;
   const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
   const [first, last] = main.index < gate.index ? [main, gate] : [gate, main];
   const work = neighbour(scene, main, -1);

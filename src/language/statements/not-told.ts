@@ -263,7 +263,7 @@ const LOOKS: readonly Look[] = [
   {
     kind: 'task',
     why: 'it had to be done, and was',
-    pattern: phrase('^<lead>* (?: i | we ) (?: <adverb> | then )* had to (?! have | be ) <any>'),
+    pattern: phrase('^<lead>* (?: i | we )? (?: <adverb> | then )* had to (?! have | be ) <any>'),
     unless: / (?:tomorrow|tonight|yet|still)\//,
   },
 ];
