@@ -284,7 +284,7 @@ export function pairsOf(deeds: readonly Deed[], tasks: readonly TaskRow[], today
   const [ofDeed, ofTask] = [best('at'), best('index')];
   const namers = namersOf(described);
   return matched.map(({ at, index, score, match, told, deed, asked, task }): Pair => {
-    if (deed.goods || isAnotherStage(told, asked, match)) return { at, index, score };
+    if (deed.goods || isBarred(told, asked, match)) return { at, index, score };
     const shared = [...told.named].filter((stem) => asked.named.has(stem));
     const counts = shared.map((stem) => namers.get(stem) ?? 0);
     const standing = {
@@ -313,21 +313,23 @@ const rateOf = ({ score, signs }: Pair): number =>
   score >= CLOSES || signs === undefined ? SHARED + score : weigh(signs);
 const SHARED = 100;
 
-/** What was glued is not sanded yet: no other sign outweighs that. */
-const isAnotherStage = (deed: Described, task: Described, { clash }: Match): boolean =>
-  clash && [...deed.actions, ...task.actions].every((way) => STAGES.has(way));
+/** What no other sign outweighs: such a deed is of another thing, or of another stage of the work. */
+function isBarred(deed: Described, task: Described, { common, clash }: Match): boolean {
+  // "The price for a roof window" is not told of the roof.
+  const shared = [...deed.named].filter((stem) => task.named.has(stem));
+  const tellsApart = (stem: string) => deed.telling.has(stem) !== task.telling.has(stem);
+  if (shared.length > 0 && shared.every(tellsApart) && common === 0) return true;
+  // What was glued is not sanded yet.
+  return clash && [...deed.actions, ...task.actions].every((way) => STAGES.has(way));
+}
 
 /** What speaks against a pair, although the two share words. */
 function hindrances(deed: Described, task: Described, match: Match): readonly Sign[] {
-  const { isAnchored, sameRank, things, acts, common } = match;
+  const { isAnchored, sameRank, things, acts } = match;
   const signs: Sign[] = [];
   // Both name their things, none of them is the same, and only the talk around has words of both.
   if (!isAnchored && !sameRank && things + acts === 0 && deed.things.size > 0 && task.things.size > 0)
     signs.push(['only the talk around', 1]);
-  // "The sink's in" is hardly told of the sink hole.
-  const shared = [...deed.named].filter((stem) => task.named.has(stem));
-  const tellsApart = (stem: string) => deed.telling.has(stem) !== task.telling.has(stem);
-  if (shared.length > 0 && shared.every(tellsApart) && common === 0) signs.push(['told apart by it', 1]);
   return signs;
 }
 /** Ways of doing that follow each other on one thing. */

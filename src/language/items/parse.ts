@@ -9,6 +9,8 @@ export interface Parse {
   readonly phrases: readonly Phrase[];
   /** For each word the phrase it belongs to, else -1. */
   readonly phraseOfWord: Int32Array;
+  /** For each word the last phrase that begins at it or before it, else -1: talk of numbers alone has none for miles. */
+  readonly phraseUpTo: Int32Array;
   /** For each word the number of its sentence. */
   readonly sentenceOf: Int32Array;
   /** First word of each sentence. */
@@ -29,6 +31,9 @@ export function parseMemo(text: string, cores: readonly QuantitySpan[]): Parse {
   const phraseOfWord = new Int32Array(words.length).fill(-1);
   for (const phrase of phrases)
     for (let k = phrase.first; k <= phrase.last; k++) phraseOfWord[k] = phrase.index;
+  const phraseUpTo = phraseOfWord.slice();
+  for (let k = 1; k < phraseUpTo.length; k++)
+    if (phraseUpTo[k] === -1) phraseUpTo[k] = phraseUpTo[k - 1] as number;
   const sentenceOf = new Int32Array(words.length);
   const sentenceStart = [0];
   const wordOfQuantity = new Int32Array(cores.length).fill(-1);
@@ -43,7 +48,7 @@ export function parseMemo(text: string, cores: readonly QuantitySpan[]): Parse {
     if (word.tag === 'stop') fresh = true;
     if (word.quantity !== undefined) wordOfQuantity[word.quantity] = k;
   });
-  return { text, words, phrases, phraseOfWord, sentenceOf, sentenceStart, wordOfQuantity };
+  return { text, words, phrases, phraseOfWord, phraseUpTo, sentenceOf, sentenceStart, wordOfQuantity };
 }
 
 export const tagAt = (parse: Parse, at: number): Tag | undefined => parse.words[at]?.tag;
@@ -91,11 +96,7 @@ export function opensSentence(parse: Parse, phrase: Phrase): boolean {
 
 /** Index of the last phrase that begins before a word, -1 for none. Looks back only as far as the nearest one. */
 export function lastPhraseBefore(parse: Parse, word: number): number {
-  for (let k = Math.min(word, parse.words.length) - 1; k >= 0; k--) {
-    const index = parse.phraseOfWord[k] as number;
-    if (index >= 0 && (parse.phrases[index] as Phrase).first < word) return index;
-  }
-  return -1;
+  return parse.phraseUpTo[Math.min(word, parse.words.length) - 1] ?? -1;
 }
 
 /** The phrases of the sentence that a word stands in. */

@@ -237,6 +237,7 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   return { ...span('task', main, gate), rule: 'not <work> until <gate>', waitsFor: waits, aside };
 }
 
+const LOOKING = /^ \S+ (?:'m|am|'re|are)\/\S*$/;
 const WEEK = /^(?: the\/\S*)? (?:week|month|weekend|middle|end)\/\S* ?$/;
 const THEIR_TIME =
   /^(?: \S+\/\S*L\S*)* (?:they|he|she)\/\S* (?:can|could|will|'ll)\/\S* not\/\S* (?:pour|start|deliver|do|make|cut|look|see|get|fit|come|send|cast|weld|machine|grind|plate|collect)\//;
@@ -252,14 +253,10 @@ function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   )
     return undefined;
   if (/\bafter\b/.test(gate.opener) && gate.words.length < 2) return undefined;
-  // "I'm after some skirting": looked for.
-  if (
-    /\bafter\b/.test(gate.opener) &&
-    main.words.length <= 2 &&
-    /^(?: \S+)* (?:'m|am|'re|are|was|were|been)\/\S*$/.test(main.code.trimEnd())
-  )
-    return undefined;
-  const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
+  // "I'm after eighteen twenty to stand in", "I'm after a new one": looked for, and waited for by nothing.
+  const isLookedFor = /\bafter\b/.test(gate.opener) && LOOKING.test(main.code.trimEnd());
+  if (isLookedFor && gate.words.slice(0, 3).some(({ classes }) => classes.includes('Q'))) return undefined;
+  const waits = isLookedFor || isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
   const [first, last] = main.index < gate.index ? [main, gate] : [gate, main];
   const work = neighbour(scene, main, -1);
   if (main.index < gate.index && matches(ELLIPTIC, main) && work) {
