@@ -33,6 +33,10 @@ test.each([
     "The windows came, they're 910 wide, I ordered 900.",
     [['received', undefined, 'windows', 'width 910 mm/900']],
   ],
+  [
+    'The boards came, a load of the good stuff, forty wide.',
+    [['received', undefined, 'boards', 'width 40 mm/-']],
+  ],
   ['The boards came, all 18 thick.', [['received', undefined, 'boards', 'thickness 18 mm/-']]],
   ['The boards came, those are 18 thick.', [['received', undefined, 'boards', 'thickness 18 mm/-']]],
 ])('"%s"', (text, told) => expect(deliveries(text)).toEqual(told));
@@ -43,6 +47,7 @@ test.each([
   "The oil's in, three litres to the line.",
   'About eight boards came this morning.',
   'One board came this morning.',
+  'The boards came, a big heavy load of the good dark red stuff from the mill, forty wide.',
   'The boards came, and after that we went down to the yard with the trailer and had tea, forty wide.',
   'The boards came, and now 18 thick.',
 ])('"%s" tells no count and no size of goods', (text) => expect(deliveries(text)).toEqual([]));

@@ -11,6 +11,9 @@ describe('cables of circuits', () => {
     ['Sockets in 2.5 mm2, cooker on six.', ['2.5 mm2', '6 mm2']],
     ['Cooker on six mil twin and earth and the shower on ten.', ['6 mm2', '10 mm2']],
     ['Lights on 1.5.', ['1.5 mm2']],
+    ['Lights in 1.5.', ['1.5 mm2']],
+    ['Lights inside 1.5.', ['1.5 m']],
+    ['Lights onto 1.5.', ['1.5 m']],
     ['The wiring for the socket on four.', []],
   ])('"%s"', (text, read) => expect(figuresOf(text)).toEqual(read));
 });
@@ -35,6 +38,8 @@ describe('metres told figure by figure', () => {
     ['Room is 6.1 long and two oh eight wide.', ['6.1 m', '2.08 m']],
     ['The room is 6.1 metres long and two oh eight wide.', ['6.1 m', '2.08 m']],
     ['The room is 3.2 metres long and four fifteen wide.', ['3.2 m', '4.15 m']],
+    ['The room is 6.1 metres long, two oh eight wide.', ['6.1 m', '2.08 m']],
+    ['The room is 6.1 metres long, and by two oh eight wide.', ['6.1 m', '208 mm']],
     ['The room is 3.2 metres long by four fifteen.', ['3.2 m', '4.15 m']],
     ['The room is 6.1 metres long and I would say two oh eight wide.', ['6.1 m', '208 mm']],
     ["The tank weighs 6.1 kilos and it's two oh eight wide.", ['6.1 kg', '208 mm']],
@@ -71,6 +76,7 @@ describe('what is had', () => {
     ["I've barely forty behind the door.", ['40 mm']],
     ['That leaves us 40 behind the door.', ['40 mm']],
     ["I've lonely forty behind the door.", []],
+    ["I've commonly forty behind the door.", []],
   ])('"%s"', (text, read) => expect(figuresOf(text)).toEqual(read));
 });
 
