@@ -16,5 +16,9 @@ test.each([
     'The epoxy is on the shelf. It cures in seven days at twenty degrees.',
     ['epoxy: time', 'epoxy: temperature'],
   ],
+  [
+    'The varnish is open. The recoat window is four to twelve hours at twenty degrees.',
+    ['recoat window: time', 'varnish: temperature'],
+  ],
   ['The shed is at twenty degrees.', ['shed: temperature']],
 ])('"%s"', (text, items) => expect(itemsOf(text)).toEqual(items));
