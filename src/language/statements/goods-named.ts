@@ -136,7 +136,7 @@ const AT_A_SIZE = /^(?:at|in|to|for|by) (?:about |just |around )?\d/i;
 
 /** "Bolts are at the yard, collect Thursday", "another one, ready on the 22nd", "it comes on the Friday". */
 const STARTS_WITH_VERB =
-  /^(?:(?:ready|collect|collecting|pick(?:ing)? (?:it|them) up|pick(?:ing)? up|fetch(?:ing)?|being delivered)(?: |$)|(?:it|they)(?:['’](?:s|ll|re|d))? )/i;
+  /^(?:(?:ready|collect|collecting|pick(?:ing)? (?:it|them) up|pick(?:ing)? up|fetch|fetching|being delivered)(?: |$)|(?:it|they)(?:['’](?:s|ll|re|d))? )/i;
 
 /** Whether words that a rule took for goods are of something else: a pronoun, a number, a day, a size, talk. */
 export const namesNoGoods = (words: string): boolean =>
