@@ -117,19 +117,8 @@ export function signsOf(deed: Gisted, task: Gisted, match: Match, standing: Stan
   put('anchored, other way', isAnchored && clash);
   put('anchored, way unknown', isAnchored && (deed.actions.size === 0 || task.actions.size === 0));
   put('not anchored, same way', !isAnchored && common > 0);
-  put(
-    'same number',
-    [...numbersIn(deed.gist)].some((number) => numbersIn(task.gist).has(number)),
-  );
   return signs;
 }
-
-/** "All thirty are shortened" and "shorten the thirty slats": how many there are tells which they are. */
-function numbersIn(gist: string): ReadonlySet<string> {
-  return new Set(gist.toLowerCase().match(NUMBER) ?? []);
-}
-const NUMBER =
-  /\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty)\b|\b\d+\b/g;
 
 const thingsOf = new WeakMap<Gisted, readonly string[]>();
 

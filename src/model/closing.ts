@@ -296,7 +296,7 @@ export function pairsOf(deeds: readonly Deed[], tasks: readonly TaskRow[], today
       days: today === undefined ? 0 : Math.max(0, daysApart(task.source.recordedAt, today)),
       isDue: today === undefined || task.due === undefined ? undefined : task.due <= today.slice(0, 10),
     };
-    const signs = [...signsOf(told, asked, match, standing), ...hindrances(told, asked, match)];
+    const signs = signsOf(told, asked, match, standing);
     return { at, index, score, signs };
   });
 }
@@ -314,23 +314,21 @@ const rateOf = ({ score, signs }: Pair): number =>
 const SHARED = 100;
 
 /** What no other sign outweighs: such a deed is of another thing, or of another stage of the work. */
-function isBarred(deed: Described, task: Described, { common, clash }: Match): boolean {
-  // "The price for a roof window" is not told of the roof.
-  const shared = [...deed.named].filter((stem) => task.named.has(stem));
-  const tellsApart = (stem: string) => deed.telling.has(stem) !== task.telling.has(stem);
-  if (shared.length > 0 && shared.every(tellsApart) && common === 0) return true;
-  // What was glued is not sanded yet.
-  return clash && [...deed.actions, ...task.actions].every((way) => STAGES.has(way));
-}
-
-/** What speaks against a pair, although the two share words. */
-function hindrances(deed: Described, task: Described, match: Match): readonly Sign[] {
-  const { isAnchored, sameRank, things, acts } = match;
-  const signs: Sign[] = [];
+function isBarred(deed: Described, task: Described, match: Match): boolean {
+  const { isAnchored, sameRank, things, acts, clash } = match;
   // Both name their things, none of them is the same, and only the talk around has words of both.
   if (!isAnchored && !sameRank && things + acts === 0 && deed.things.size > 0 && task.things.size > 0)
-    signs.push(['only the talk around', 1]);
-  return signs;
+    return true;
+  // "The sink's in" is not told of the sink hole.
+  const shared = [...deed.named].filter((stem) => task.named.has(stem));
+  if (
+    shared.length > 0 &&
+    shared.every((stem) => deed.telling.has(stem) !== task.telling.has(stem)) &&
+    match.common === 0
+  )
+    return true;
+  // What was glued is not sanded yet.
+  return clash && [...deed.actions, ...task.actions].every((way) => STAGES.has(way));
 }
 /** Ways of doing that follow each other on one thing. */
 const STAGES: ReadonlySet<string> = new Set([
