@@ -1,9 +1,6 @@
 /** Sizes that came out otherwise than they should, shortages, and like sentences of no trouble. */
 import { describe, expect, test } from 'vitest';
-import { readMemo } from '../../src/language/pipeline.ts';
-
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
-const notesOf = (text: string) => readMemo(text, CONTEXT).notes;
+import { notesTold as notesOf } from '../kit/told.ts';
 
 describe('a misfit', () => {
   test.each([
@@ -64,5 +61,19 @@ describe('a promise', () => {
 
   test.each(["I'll post the parcel.", 'I never promised to sand the deck.'])('"%s" tells none', (text) =>
     expect(notesOf(text).promises).toEqual([]),
+  );
+});
+
+describe('goods that ran out', () => {
+  test.each(["Putty's run out.", 'The putty has run out.', 'Screws ran out.', 'The glue ran out halfway.'])(
+    '"%s" is a shortage, and no work',
+    (text) => {
+      const { problems, done } = notesOf(text);
+      expect([problems.length, done]).toEqual([1, []]);
+    },
+  );
+
+  test.each(['Time ran out.', 'The hose is run out.'])('"%s" is none', (text) =>
+    expect(notesOf(text).problems).toEqual([]),
   );
 });

@@ -8,6 +8,8 @@ const GONE_TO =
   '(?: powder | dust | mush | pulp | nothing | rust | lace | cheese | porridge | crumbs | bits | pieces | mud )';
 const STATE = `(?: <faulty> | gone | mush | swiss cheese | rotten | scrap | shot | soaking | ${GONE_TO} | full of | missing )`;
 
+/** "The cable's run out to the shed", "the rope is run out": laid along, and not used up. */
+const RUNS_ALONG = /^(?:cables?|hoses?|ropes?|lines?|chains?|tapes?|leads?|wires?|fences?|rails?)$/;
 /** Of these nobody runs out but by the clock, and "out of true" is a state. */
 const NO_GOODS =
   /^(?:time|day|daylight|light|steam|puff|road|true|patience|energy|ideas|excuses|words|breath|hours|wind|weekend|sight|reach|here|it|them|work|shape)$/;
@@ -42,6 +44,18 @@ export const TROUBLE_FOUND_RULES: readonly StatementRule[] = [
     'there is <thing> in the way',
     "^<lead>* (?: there (?: 's | is | are ) | (?: i | we )? found ) (?: a | an | another | the | some | two | one of the )+ (?<thing> <plain>{1,5}? ) <adverb>* (?: in the way | (?: right | bang | just | exactly | slap ) where ) (?<rest> <any>* )",
     (found) => !has(found.words, 'N'),
+  ),
+  plainly(
+    '<goods> ran out',
+    "^<lead>* (?<goods> <plain>{1,4}? ) (?: 's | is | has | have | 've | are )? <adverb>* (?: ran | run | running ) out (?: <day> | again | already | halfway | half way | too )* $",
+    (found) => {
+      const last = found.part('goods').at(-1)?.lower ?? '';
+      return (
+        !NO_GOODS.test(last) &&
+        !RUNS_ALONG.test(last) &&
+        !/[OIJ]/.test(found.part('goods').at(-1)?.classes ?? 'O')
+      );
+    },
   ),
   plainly(
     'ran out of <goods>',
