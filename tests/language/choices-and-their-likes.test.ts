@@ -1,9 +1,6 @@
 /** Choices in many turns of speech, and talk in like words that settles nothing. */
 import { describe, expect, test } from 'vitest';
-import { readMemo } from '../../src/language/pipeline.ts';
-
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
-const notesOf = (text: string) => readMemo(text, CONTEXT).notes;
+import { notesTold as notesOf } from '../kit/told.ts';
 
 describe('choices', () => {
   test.each([

@@ -1,10 +1,8 @@
 /** Deliveries in passing, work that waits for something said before it, and talk that only sounds like either. */
 import { describe, expect, test } from 'vitest';
-import { readMemo } from '../../src/language/pipeline.ts';
+import { notesTold as notesOf } from '../kit/told.ts';
 
 /** A Wednesday. */
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
-const notesOf = (text: string) => readMemo(text, CONTEXT).notes;
 const arrivalsOf = (text: string) => notesOf(text).arrivals.map(({ item, expected }) => [item, expected]);
 const tasksOf = (text: string) => notesOf(text).tasks.map(({ gist, waitsFor }) => [gist, waitsFor]);
 

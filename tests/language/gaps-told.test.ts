@@ -1,9 +1,7 @@
 /** What is between things: bars apart, gaps between named things; bounds and capacities that are no snag. */
 import { describe, expect, test } from 'vitest';
-import { readMemo } from '../../src/language/pipeline.ts';
+import { notesTold as notesOf } from '../kit/told.ts';
 
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
-const notesOf = (text: string) => readMemo(text, CONTEXT).notes;
 const sizesOf = (text: string) =>
   notesOf(text).figures.map((figure) => [figure.item, figure.attribute, figure.value]);
 

@@ -1,9 +1,6 @@
 /** Goods that have come or are on their way, and people, noises and parts that only come. */
 import { describe, expect, test } from 'vitest';
-import { readMemo } from '../../src/language/pipeline.ts';
-
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
-const notesOf = (text: string) => readMemo(text, CONTEXT).notes;
+import { notesTold as notesOf } from '../kit/told.ts';
 
 describe('goods', () => {
   test.each([

@@ -1,9 +1,7 @@
 /** Jobs told in few words, plans that are no job of the speaker's, and choices told as what there will be. */
 import { describe, expect, test } from 'vitest';
-import { readMemo } from '../../src/language/pipeline.ts';
+import { notesTold as notesOf } from '../kit/told.ts';
 
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
-const notesOf = (text: string) => readMemo(text, CONTEXT).notes;
 const jobsOf = (text: string) => notesOf(text).tasks.map(({ gist }) => gist);
 
 describe('a job', () => {

@@ -1,13 +1,6 @@
 /** Values that are told only to be turned down, and values that stand. */
 import { describe, expect, test } from 'vitest';
-import { readMemo } from '../../../src/language/pipeline.ts';
-
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
-const notesOf = (text: string) => readMemo(text, CONTEXT).notes;
-const figuresOf = (text: string) =>
-  notesOf(text).figures.map(
-    ({ value, unit, bound }) => `${value} ${unit}${bound === 'exact' ? '' : ` ${bound}`}`,
-  );
+import { figuresTold as figuresOf, notesTold as notesOf } from '../../kit/told.ts';
 
 describe('turned down or not', () => {
   test.each([

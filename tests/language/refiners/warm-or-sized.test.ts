@@ -1,13 +1,6 @@
 /** Bare numbers of how warm it is, and sizes told in like words. */
 import { describe, expect, test } from 'vitest';
-import { readMemo } from '../../../src/language/pipeline.ts';
-
-const CONTEXT = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T18:00:00+01:00' } as const;
-const notesOf = (text: string) => readMemo(text, CONTEXT).notes;
-const figuresOf = (text: string) =>
-  notesOf(text).figures.map(
-    ({ value, unit, bound }) => `${value} ${unit}${bound === 'exact' ? '' : ` ${bound}`}`,
-  );
+import { figuresTold as figuresOf } from '../../kit/told.ts';
 
 describe('warm or sized', () => {
   test.each([
