@@ -7,9 +7,9 @@ import type { Attribute, FigureNote } from './notes.ts';
 const HOT =
   /\b(?:stoves?|woodburners?|wood burners?|burners?|flues?|flue ?pipes?|chimneys?|exhausts?|heaters?|boilers?|ovens?|hobs?|ranges?|firebox|stovepipe|silencers?|mufflers?|manifold|lamps?|twin ?wall)\b/i;
 const BURNS =
-  'wood|timbers?|ply|plywood|panell?ing|lining|cedar|pine|oak|boards?|boarding|joists?|rafters?|beams?|studs?|framing|cladding|curtains?|cushions?|foam|upholstery|hoses?|cables?|wires?|wiring|tanks?|thatch|insulation|tongue and groove|anything (?:that|which) (?:burns|melts|catches)|anything (?:soft|wooden|flammable|combustible)|combustibles?|owt that burns';
+  'wood|timbers?|ply|plywood|panell?ing|lining|cedar|pine|oak|boards?|boarding|joists?|rafters?|beams?|studs?|framing|cladding|curtains?|cushions?|foam|upholstery|hoses?|cables?|wires?|wiring|tanks?|thatch|insulation|tongue and groove|anything (?:that|which) (?:burns|melts|catches)|anything (?:soft|wooden|flammable|combustible)|combustibles?';
 const TO_IT = new RegExp(
-  `^[^.;!?]{0,40}?\\b(?:to|off|from|clear of|away from|short of)(?: (?:the|any|bare|a|my|every|all|nearest|brake|fuel|bed|third|first|side|back|gas|dry)){0,3} (?:${BURNS})\\b`,
+  `^[^.;!?]{0,40}?\\b(?:to|off|from|clear of|away from|short of)(?: [a-z]+){0,3}? (?:${BURNS})\\b`,
   'i',
 );
 const TAKEN: ReadonlySet<Attribute> = new Set([
@@ -26,7 +26,7 @@ const TAKEN: ReadonlySet<Attribute> = new Set([
 const BEFORE = 160;
 const REACH = 60;
 
-/** Figures of a memo, distances from heat as clearances. Pure, in one pass. */
+/** Figures of a memo in the order of speech, distances from heat as clearances; values stay in their units. Pure, in one pass. */
 export function withHeatClearances(text: string, figures: readonly FigureNote[]): readonly FigureNote[] {
   return figures.map((figure, at) => {
     // What stands behind the next figure is told of that one.

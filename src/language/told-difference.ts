@@ -12,7 +12,10 @@ const COMPARED = new RegExp(
 );
 const LONGEST = 80;
 
-/** Figures of a memo, each told difference taken as the value that was before. Pure, in one pass. */
+/**
+ * Figures of a memo in the order of speech. A difference told behind a figure of the same unit is no figure of its own:
+ * the figure gets the value that it had before, in that unit, as `replaces`. Pure, in one pass.
+ */
 export function withToldDifferences(text: string, figures: readonly FigureNote[]): readonly FigureNote[] {
   const out: FigureNote[] = [];
   for (const figure of figures) {

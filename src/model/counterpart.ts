@@ -84,6 +84,10 @@ export function counterpartOf(
   return { slot: freeSlot(draft, own), standing: undefined };
 }
 
+/** The lengths of a thing, without its limits. */
+const lengthsOf = (standing: readonly StandingRow[]): readonly StandingRow[] =>
+  standing.filter((row) => row.dimension === 'length' && !row.slot.includes(LIMIT_MARK));
+
 const SIDES: ReadonlySet<Attribute> = new Set(['size', 'width', 'height', 'length', 'depth']);
 
 /** "The door is 24 by 72", "it came 24 by 75": the side of a known pair that a figure is another value of. */
@@ -94,9 +98,7 @@ function otherSide(
   beside: Quantity | undefined,
 ): StandingRow | undefined {
   if (!beside || note.attribute !== 'size' || note.dimension !== 'length') return undefined;
-  const pair = standing.filter(
-    (row) => row.dimension === 'length' && SIDES.has(row.attribute) && !row.slot.includes(LIMIT_MARK),
-  );
+  const pair = lengthsOf(standing).filter((row) => SIDES.has(row.attribute));
   const [first, second] = pair;
   if (!first || !second || pair.length > 2) return undefined;
   const agrees = (row: StandingRow) => agreesWith(row, { ...note, ...beside }, settings);
@@ -112,7 +114,7 @@ function unnamedSide(
 ): StandingRow | undefined {
   if (note.dimension !== 'length' || !SIDES.has(note.attribute) || note.attribute === 'size')
     return undefined;
-  const sizes = standing.filter((row) => row.dimension === 'length' && !row.slot.includes(LIMIT_MARK));
+  const sizes = lengthsOf(standing);
   const pair = sizes.filter((row) => row.attribute === 'size');
   if (pair.length !== 2 || sizes.some((row) => row.attribute === note.attribute)) return undefined;
   const near = pair.filter((row) => isNear(row, note, region));
@@ -129,7 +131,7 @@ function goesWith(row: StandingRow, note: Placed, standing: readonly StandingRow
   if (ALIKE.some((group) => group.includes(row.attribute) && group.includes(note.attribute))) return true;
   if (note.dimension !== 'length') return ONE_PER_DIMENSION.has(note.dimension);
   // "885" of an opening whose width is known: a size is whichever one it is, where there is only one.
-  const sizes = standing.filter((other) => other.dimension === 'length' && !other.slot.includes(LIMIT_MARK));
+  const sizes = lengthsOf(standing);
   return (row.attribute === 'size' || note.attribute === 'size') && sizes.length === 1;
 }
 
@@ -142,7 +144,7 @@ function isTheOnlySize(
 ): boolean {
   if (!note.assumed?.includes('attribute') || !SIDES.has(note.attribute) || !SIDES.has(row.attribute))
     return false;
-  const sizes = standing.filter((other) => other.dimension === 'length' && !other.slot.includes(LIMIT_MARK));
+  const sizes = lengthsOf(standing);
   return sizes.length === 1 && isNear(row, note, region);
 }
 

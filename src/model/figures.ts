@@ -298,6 +298,7 @@ function contradict(
     recompute(work, standing.slot);
     return altered;
   }
+  const isOldSaid = oldValueWeight(work, arriving, standing) > 0;
   const change = changeKindOf({
     was: standing,
     now: note,
@@ -305,12 +306,11 @@ function contradict(
     likeness: likenessOf(standing, note, work.settings.region),
     isDerived: draft.formula(standing.slot) !== undefined,
     isMade: isMade(work, arriving, standing),
-    isOldSaid: oldValueWeight(work, arriving, standing) > 0,
+    isOldSaid,
     // "That's the doorway less a quarter" is told of the doorway, and is none.
     isAfterChange: !/\b(?:less|minus|plus)\b/i.test(place.until) && isAfterChange(work, note),
     ...(work.settings.region === undefined ? {} : { region: work.settings.region }),
   });
-  const isOldSaid = oldValueWeight(work, arriving, standing) > 0;
   const isAnother = !isOldSaid && (note.dimension === 'count' || isFurtherUp(work, arriving, standing));
   const likeness = likenessOf(standing, note, work.settings.region)?.words;
   const asLimit = cue.change === undefined || cue.weight < 2;

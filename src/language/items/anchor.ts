@@ -307,6 +307,10 @@ export const tells = (site: Site, verb: number): boolean =>
     wordAt(site.parse, verb),
   );
 
+/** "The sheet says 330": told by what it is printed on or read off. */
+export const isReported = (site: Site, { subject, verb }: Anchor): boolean =>
+  subject !== undefined && verb !== undefined && isReporter(subject) && tells(site, verb);
+
 /** The thing right after a phrase and a link word: "for the tap", "on the trailer". */
 export function linkedAfter(site: Site, from: number, links: RegExp): Name | undefined {
   if (!links.test(wordAt(site.parse, from))) return undefined;

@@ -69,13 +69,19 @@ function isPutRightAt(room: Room, from: number, to: number): boolean {
   return isSaid && at === to;
 }
 
-/** Where the repair begins after an amount, or undefined when what follows is no repair. */
-function cueAfter(
-  room: Room,
-  amount: Amount,
-  next: Amount,
-): { readonly at: number; readonly strength: Strength } | undefined {
-  const place = afterPlace(room, amount) ?? afterClause(room, amount, next);
+interface Cue {
+  /** Where the words that put right begin. */
+  readonly at: number;
+  readonly strength: Strength;
+  /** More of what was said of the slip stands between. */
+  readonly isApart: boolean;
+}
+
+/** How an amount is put right by the next one; undefined when what follows it is no repair. */
+function cueAfter(room: Room, amount: Amount, next: Amount): Cue | undefined {
+  const near = afterPlace(room, amount);
+  const far = near === undefined ? afterClause(room, amount, next) : undefined;
+  const place = near ?? far;
   for (const start of new Set([amount.to, afterSizeWord(room, amount), place ?? amount.to])) {
     let at = start;
     // A broken-off beginning: "an inch and a, hang on".
@@ -91,7 +97,7 @@ function cueAfter(
     if (marks === 0 && hit.meaning === 'weak') continue;
     // Behind more words only what is sure to put right does: "..., wait, no, 860".
     if (start === place && hit.meaning === 'weak' && !isSure(room, hit.to)) continue;
-    return { at, strength: hit.meaning };
+    return { at, strength: hit.meaning, isApart: far !== undefined };
   }
   return undefined;
 }
@@ -107,18 +113,18 @@ function fits(first: Amount, second: Amount): boolean {
   return first.dimension !== undefined && first.dimension === second.dimension;
 }
 
-function repairs(room: Room, first: Amount, second: Amount): boolean {
+function repairOf(room: Room, first: Amount, second: Amount): Cue | undefined {
   const gap = second.from - first.to;
   if (gap < 1 || gap > LONGEST_GAP || (first.group?.id !== undefined && first.group.id === second.group?.id))
-    return false;
+    return undefined;
   // "I cut it 1100, no, four of them at 900": so many of them.
-  if (wordAt(room, second.to) === 'of') return false;
+  if (wordAt(room, second.to) === 'of') return undefined;
   const cue = cueAfter(room, first, second);
-  if (!cue || cue.at >= second.from) return false;
+  if (!cue || cue.at >= second.from) return undefined;
   const sentences = (room.tokens[second.from]?.sentence ?? 0) - (room.tokens[cue.at]?.sentence ?? 0);
-  if (sentences > 0) return false;
+  if (sentences > 0) return undefined;
   const straight = second.from - cue.at <= 6;
-  return fits(first, second) && (cue.strength === 'strong' || straight);
+  return fits(first, second) && (cue.strength === 'strong' || straight) ? cue : undefined;
 }
 
 /** "eleven eighty, no, tell a lie, eleven ninety": the last value holds, the first was never meant. */
@@ -130,7 +136,7 @@ export const selfRepair: Refiner = {
     let place: Amount['standsFor'];
     amounts.forEach((amount, index) => {
       const next = amounts[index + 1];
-      if (next && repairs(room, amount, next)) {
+      if (next && repairOf(room, amount, next)) {
         place ??= { from: amount.from, to: amount.to };
         room.note({
           ...amount,
@@ -142,14 +148,10 @@ export const selfRepair: Refiner = {
         return;
       }
       const before = amounts[index - 1];
-      const repaired = before && repairs(room, before, amount);
+      const repaired = before && repairOf(room, before, amount);
       // "two and a half metres, no, three": the unit stands.
       const keepsUnit = repaired && !amount.unit && before.unit && !afterHasSize(room, amount);
-      const isApart =
-        repaired &&
-        afterPlace(room, before) === undefined &&
-        afterClause(room, before, amount) !== undefined &&
-        !afterHasSize(room, amount);
+      const isApart = repaired?.isApart && !afterHasSize(room, amount);
       const stands =
         repaired && place ? { ...amount, standsFor: place, ...(isApart ? { saidAt: place } : {}) } : amount;
       place = undefined;

@@ -112,6 +112,9 @@ export const eachOf: Frame = {
   },
 };
 
+const NAMES_IT =
+  /\b(?:that|that 's|that is|which|which is|it 's|gives|gives me|gives you|makes|made|makes up|to get|to make|to keep|to give|back to|up to) (?:the|my|our|your) $/;
+
 /** "So with the 38 top that's the 910": a figure spoken of as the known one that it is. */
 export const figureMeant: Frame = {
   name: 'that is the <known quantity>',
@@ -124,9 +127,7 @@ export const figureMeant: Frame = {
   leaves: [],
   read: (site) => {
     const { parse, at, discourse } = site;
-    const says =
-      /\b(?:that|that 's|that is|which|which is|it 's|gives|gives me|gives you|makes|made|makes up|to get|to make|to keep|to give|back to|up to) (?:the|my|our|your) $/;
-    if (!says.test(`${behind(parse, at, 5)} `) || tagAt(parse, at + 1) === 'noun') return undefined;
+    if (!NAMES_IT.test(`${behind(parse, at, 5)} `) || tagAt(parse, at + 1) === 'noun') return undefined;
     const known = discourse.known.figuresOf(site.quantity.value, site.quantity.unit);
     const [only] = known;
     return known.length === 1 && only

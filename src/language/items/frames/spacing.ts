@@ -1,14 +1,13 @@
 import { wordTable } from '../../word-table.ts';
 import {
   anchorOf,
-  isReporter,
+  isReported,
   isVerbal,
   linkedAfter,
   namePhrase,
   sentenceSubject,
   spokenOf,
   subjectBefore,
-  tells,
 } from '../anchor.ts';
 import { joinNames } from '../naming.ts';
 import { isSpeaker, phraseFrom, tagAt, wordAt } from '../parse.ts';
@@ -93,9 +92,7 @@ export const spacing: Frame = {
     if (named) return claim(named, { attribute: 'other' });
     const anchor = anchorOf(site);
     // "The tile sheet says 330 gauge on the battens": of what it is told for.
-    const isTold =
-      anchor.subject && anchor.verb !== undefined && isReporter(anchor.subject) && tells(site, anchor.verb);
-    const toldFor = isTold ? linkedAfter(site, at + 2, /^(?:on|for)$/) : undefined;
+    const toldFor = isReported(site, anchor) ? linkedAfter(site, at + 2, /^(?:on|for)$/) : undefined;
     if (toldFor) return claim(toldFor, { attribute: 'other' });
     // "frames are fine, white oak, twelve inches on center": the oak is what they are made of.
     const stuff = anchor.direct?.kinds.size === 1 && anchor.direct.kinds.has('material');

@@ -3,6 +3,7 @@ import {
   anchorOf,
   clauseSubject,
   isHolder,
+  isReported,
   isReporter,
   isVerbal,
   namePhrase,
@@ -127,15 +128,9 @@ export const forThing: Frame = {
   read: (site) => {
     const { parse, at } = site;
     const anchor = anchorOf(site);
-    const isTold =
-      anchor.subject !== undefined &&
-      isReporter(anchor.subject) &&
-      anchor.verb !== undefined &&
-      tells(site, anchor.verb);
-    if (anchor.subject ? !isSpeaker(anchor.subject) && !isTold : anchor.verb === undefined) return undefined;
-    const isMeasure =
-      tagAt(parse, at + 1) === 'dimension' || /^(?:gauge|spacing)$/.test(wordAt(parse, at + 1));
-    const k = isMeasure ? at + 2 : at + 1;
+    const isMine = anchor.subject ? isSpeaker(anchor.subject) : anchor.verb !== undefined;
+    if (!isMine && !isReported(site, anchor)) return undefined;
+    const k = tagAt(parse, at + 1) === 'dimension' ? at + 2 : at + 1;
     if (!/^(?:for|on)$/.test(wordAt(parse, k))) return undefined;
     const phrase = phraseFrom(parse, k + 1);
     if (!phrase || isSpeaker(phrase) || isNoThing(phrase.kinds) || phrase.kinds.has('tool')) return undefined;
