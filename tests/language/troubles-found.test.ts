@@ -12,6 +12,7 @@ describe('a snag, and no work finished', () => {
       "found the corner stud's gone to powder",
     ],
     ['Found the cross members are swiss cheese.', 'Found the cross members are swiss cheese'],
+    ["Something's not quite right with the feed pump.", "Something's not quite right with the feed pump"],
     ['Ran out of foam tape.', 'Ran out of foam tape'],
     ['Run out of staples halfway up the second side.', 'Run out of staples halfway up the second side'],
     ["We're clean out of hemp.", "We're clean out of hemp"],

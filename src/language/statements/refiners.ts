@@ -1,5 +1,6 @@
 import type { TraceStep } from '../notes.ts';
 import { dayOfJob } from './day-told.ts';
+import { isJobDenied } from './denied.ts';
 import type { Draft, Scene, StatementKind } from './draft.ts';
 import { namesNoGoods } from './goods-named.ts';
 import { isHeading, isNoJob, pointsBack } from './no-job.ts';
@@ -116,11 +117,14 @@ const noJob: Refiner = {
   refine: (drafts, scene, drop) =>
     drafts.filter((each) => {
       if (each.kind !== 'task') return true;
-      const idle = each.from === each.to && isNoJob(scene.said[each.from] as Said);
+      const said = scene.said[each.from] as Said;
+      const idle = each.from === each.to && isNoJob(said);
+      const denied = each.from === each.to && !each.waitsFor?.length && isJobDenied(said);
       const heads = isHeading(each, scene);
-      if (idle) drop(each, 'it tells how long or how, or only introduces');
+      if (denied) drop(each, 'the job is denied');
+      else if (idle) drop(each, 'it tells how long or how, or only introduces');
       else if (heads) drop(each, 'it is the heading of what is told next');
-      return !idle && !heads;
+      return !idle && !denied && !heads;
     }),
 };
 

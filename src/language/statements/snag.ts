@@ -1,4 +1,5 @@
 /** What all rules for problems share: who may be faulty, when nothing is wrong, and the suspected cause. */
+import { isFaultDenied } from './denied.ts';
 import { type Draft, isSubordinate, neighbour, phraseRule, type Scene, type StatementRule } from './draft.ts';
 import { isFaultOver } from './no-matter.ts';
 import type { Found, Phrase } from './phrase.ts';
@@ -28,6 +29,7 @@ export const problem = (name: string, pattern: Phrase | string, guard: Guard = (
       PAST_DOING.test(said.code) ||
       COULD_NOT_OF.test(said.code) ||
       isFaultOver(said) ||
+      isFaultDenied(said) ||
       SUPPOSED.test(
         found.words
           .slice(0, found.words.length - found.part('rest').length)

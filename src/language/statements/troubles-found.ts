@@ -31,6 +31,11 @@ export const TROUBLE_FOUND_RULES: readonly StatementRule[] = [
     },
   ),
   plainly(
+    'something is wrong with <thing>',
+    "(?: something ) (?: 's | is | was )? <adverb>* (?: wrong | amiss | up | off | not <adverb>* right ) (?: with | in | about ) (?<rest> <any>+ )",
+    (_, said) => !/ (?:my|your|his|her|me|you|him)\//.test(said.code),
+  ),
+  plainly(
     'found <thing> <faulty>',
     `^<lead>* (?: i | we )? (?: 've | have )? <adverb>* (?: found | discovered | noticed | see | saw ) (?: that | out )? (?<subject> <plain>{1,7}? ) (?: 's | is | are | 're | was | were | has | have | had | been )+ <adverb>* ${STATE} (?<rest> <any>* )`,
     (found) => subjectIsThing(found) && !has(found.words, 'N'),

@@ -3,6 +3,7 @@
  * and what the refiners made of that. Every cue has a name; `cue-weights.ts` holds what each of them weighs.
  */
 import { remembered } from '../../../remembered.ts';
+import { isFaultDenied, isJobDenied } from '../denied.ts';
 import { type Draft, firstWord, isSubordinate, type Scene } from '../draft.ts';
 import { isNoJob } from '../no-job.ts';
 import { isFaultOver, isForgiven } from '../no-matter.ts';
@@ -103,6 +104,7 @@ export function candidatesOf(
         (isForgiven(scene, index) ||
           isWondering(said) ||
           isFaultOver(said) ||
+          isFaultDenied(said) ||
           standing.some((draft) => draft.kind === 'promise'))
       )
         return;
@@ -116,7 +118,7 @@ export function candidatesOf(
         return;
       if (kind === 'arrival' && HOURS_OF_TRADE.test(said.code)) return;
       if (kind === 'done' && STATE.test(said.code)) return;
-      if (kind === 'task' && (isNoJob(said) || tellsWhichAndSize(said, scene))) return;
+      if (kind === 'task' && (isNoJob(said) || isJobDenied(said) || tellsWhichAndSize(said, scene))) return;
       // "Broke four of them", a snag in so many words, is no work finished.
       if (kind === 'done' && standing.some((each) => each.kind === 'problem' && each.plain)) return;
       // "... before the lining goes in" tells when, and is neither work to do nor work done.
