@@ -6,6 +6,7 @@ import { saidBefore } from '../../units/said-before.ts';
 import { speaksOf } from '../../units/surroundings.ts';
 import { knownInMillimetres } from './as-known.ts';
 import { asPair, metresByDigits } from './metres-by-digits.ts';
+import { type Reach, reachOfThing, roomForBody } from './thing-measured.ts';
 
 export interface Meaning {
   readonly value: number;
@@ -163,19 +164,41 @@ function metres(
   if (ofSheet(room, amount)) return false;
   if (speaksOf(room, 'machining', amount.from, amount.to, 12)) return false;
   if (speaksOf(room, 'cutting', amount.from, amount.to, 8)) return false;
+  if (decimals > 0 && roomForBody(room, amount)) return amount.value >= 0.3;
+  const reach = attribute === undefined ? undefined : reachOfThing(room, amount, attribute);
   if (spacedOut(room, amount) && decimals === 1) return amount.value >= 0.6 && amount.value < 6;
+  if (reach === 'small' && decimals < 2) return false;
   if (decimals >= 2) return amount.value >= 0.3;
   if (attribute && !LONG_SIZE.has(attribute) && !(decimals === 1 && farPlace(room, amount))) return false;
   // "The key is six square": a room is told in metres with their name.
   if (decimals === 0 && wordAt(room, amount.to) === 'square') return false;
   if (decimals === 1)
     return (
-      amount.value >= (farPlace(room, amount) ? 0.3 : 1) &&
-      amount.value < (betweenPlaces(room, amount) ? 30 : room.house === 'mixed' ? 20 : attribute ? 13 : 10) &&
+      amount.value >= leastMetres(room, amount, attribute, reach) &&
+      amount.value <
+        ((reach === 'large' && attribute === 'length') || betweenPlaces(room, amount)
+          ? 30
+          : mostMetres(room, attribute)) &&
       !EACH_AFTER.startingAt(room.tokens, amount.to)
     );
   return attribute !== undefined && attribute !== 'clearance' && amount.value < 10 && amount.value >= 2;
 }
+
+/** Below these a decimal is no part of a metre: a bed may stand half a millimetre high at one end. */
+function leastMetres(
+  room: Room,
+  amount: Amount,
+  attribute: Attribute | undefined,
+  reach: Reach | undefined,
+): number {
+  if (farPlace(room, amount)) return 0.3;
+  if (reach !== 'large' && reach !== 'middling') return 1;
+  return attribute === 'height' ? 0.6 : 0.3;
+}
+
+/** Above these a decimal is no room of so many metres. */
+const mostMetres = (room: Room, attribute: Attribute | undefined): number =>
+  room.house === 'mixed' ? 20 : attribute ? 13 : 10;
 
 /** Stuff that is sold by a thickness of a few millimetres. Common practice, no source. */
 const SHEET =
@@ -200,7 +223,8 @@ function ofSheet(room: Room, amount: Amount): boolean {
 
 /** What is dug or lies under water: its depths and lengths are told in metres. Common practice, no source. */
 const DUG =
-  /^(?:trench|trenches|ditch|ditches|pit|pits|well|wells|shaft|shafts|borehole|boreholes|footing|footings|foundation|foundations|soakaway|soakaways|pond|ponds|excavation|cesspit|cellar|cellars|sump|culvert|canal|lock|dock|basin|moat|hold|quarry|bank|riverbank|dyke)$/;
+  /^(?:trench|trenches|ditch|ditches|pit|pits|well|wells|shaft|shafts|borehole|boreholes|footing|footings|foundation|foundations|soakaway|soakaways|pond|ponds|excavation|cesspit|cellar|cellars|sump|culvert|canal|lock|dock|basin|moat|hold|quarry|bank|riverbank|dyke|posthole|postholes)$/;
+const DIGS = /^(?:dug|dig|digging|excavated|augered|went|going)$/;
 const REACH_OF_NAMES = 8;
 
 /** "Well, the groove is 2.4 deep", "fits well", "hold it": no thing without a word that points at one. */
@@ -213,9 +237,15 @@ const isNamed = (room: Room, at: number): boolean =>
 function dug(room: Room, amount: Amount): boolean {
   const sentence = room.tokens[amount.from]?.sentence;
   const deep = /^(?:deep|down)$/.test(wordAt(room, amount.to)) || wordAt(room, amount.from - 1) === 'down';
+  if (deep && (DIGS.test(wordAt(room, amount.from - 1)) || DIGS.test(wordAt(room, amount.from - 2))))
+    return true;
   for (let k = amount.from - 1; deep && k >= amount.from - REACH_OF_NAMES; k--) {
     if (room.tokens[k]?.sentence !== sentence) return false;
-    if (DUG.test(wordAt(room, k)) && isNamed(room, k)) return true;
+    const word = wordAt(room, k);
+    if (DUG.test(word) && isNamed(room, k)) return true;
+    // "The post holes are 0.8 deep", "down 0.9 for the footing"
+    if (/^holes?$/.test(word) && /^(?:post|pile|pier|fence|trial|pad)$/.test(wordAt(room, k - 1)))
+      return true;
   }
   return false;
 }
