@@ -259,12 +259,21 @@ function readHundreds(tokens: readonly Token[], from: number): WholeReading | un
   return addRest(tokens, at + 1, hundreds, readSmall);
 }
 
-/** "hundred and eighteen", its article swallowed. "A few hundred and two more" is none. */
+/** "hundred and eighteen", "hundred eighteen mil": its article swallowed. "A few hundred and two more" is none. */
 function readBareHundred(tokens: readonly Token[], from: number): WholeReading | undefined {
-  if (!isHundred(tokens[from]) || tokens[from + 1]?.word !== 'and') return undefined;
-  if (/^(?:few|several|many|odd)$/.test(tokens[from - 1]?.word ?? '')) return undefined;
-  const rest = readSmall(tokens, from + 2);
-  return rest ? { to: rest.to, value: 100 + rest.value } : undefined;
+  if (!isHundred(tokens[from])) return undefined;
+  if (/^(?:few|several|many|odd|couple|of)$/.test(tokens[from - 1]?.word ?? '')) return undefined;
+  const joined = tokens[from + 1]?.word === 'and';
+  const rest = readSmall(tokens, joined ? from + 2 : from + 1);
+  // "A hundred twelve mil bolts" counts them; only what begins its clause has lost its article.
+  if (!rest || (!joined && !opensClause(tokens, from))) return undefined;
+  return { to: rest.to, value: 100 + rest.value };
+}
+
+/** Whether nothing, or a mark, stands before a token in its sentence. */
+function opensClause(tokens: readonly Token[], at: number): boolean {
+  const before = tokens[at - 1];
+  return !before || before.kind === 'mark' || before.sentence !== tokens[at]?.sentence;
 }
 
 /** Adds what follows a hundred or a thousand: "and five", "forty two". */

@@ -2,6 +2,7 @@ import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
 import { EACH_AFTER, SIZE_AFTER } from '../rules/size-words.ts';
 import { isSetAgainst } from './bare/asked-and-had.ts';
+import { SHEET_STUFF } from './bare/evidence.ts';
 
 /** Words in -s that count nothing. */
 const NO_PLURAL =
@@ -105,7 +106,17 @@ function counted(room: Room, amount: Amount): boolean {
 
 /** "Two 200 amp hour batteries", "six 90 mm screws": how many of the size that follows. */
 const isBeforeSize = (amount: Amount, next: Amount | undefined): boolean =>
-  next?.unit !== undefined && next.from === amount.to && amount.value >= 2 && amount.value <= 24;
+  next?.unit !== undefined && next.from === amount.to && amount.value >= 2 && amount.value <= 99;
+
+/** "Two eighteen ply sheets": how many sheets of the gauge that follows without its unit. */
+const isBeforeGauge = (room: Room, amount: Amount, next: Amount | undefined): boolean =>
+  next !== undefined &&
+  !next.unit &&
+  next.from === amount.to &&
+  next.number.form === 'words' &&
+  amount.value >= 2 &&
+  amount.value < 10 &&
+  SHEET_STUFF.test(wordAt(room, next.to));
 
 const HAVE = /^(?:'ve|have|has|had|got|there|there's|'s|are|only)$/;
 
@@ -142,13 +153,18 @@ export const counts: Refiner = {
   refine(amounts, room) {
     let last: Amount | undefined;
     const read = (amount: Amount, next: Amount | undefined): Amount => {
+      // "Two eighteen ply sheets": the gauge of those that were counted.
+      if (last?.role === 'count' && last.to === amount.from && SHEET_STUFF.test(wordAt(room, amount.to)))
+        return amount;
       if (amount.unit || amount.group || !Number.isInteger(amount.value) || amount.number.fraction)
         return amount;
       // "It wants 14 metres, the yard's only got 12": of that measure, and no number of things.
       const isMeasured = last !== undefined && isSetAgainst(room, amount, last);
       const why =
         countsThings(room, amount) ??
-        (isBeforeSize(amount, next) ? 'so many of that size' : undefined) ??
+        (isBeforeSize(amount, next) || isBeforeGauge(room, amount, next)
+          ? 'so many of that size'
+          : undefined) ??
         ((!isMeasured && leftOpen(room, amount)) ||
         counted(room, amount) ||
         countsNamedFirst(room, amount) ||

@@ -23,6 +23,7 @@ export const placeTemperature: Frame = {
     ['it was [6 degC] in here this morning', 'inside'],
     ['my workshop leaks, and it was [6 degC] in here', 'in the workshop'],
     ["it's [51 degF] right now under this tarp", 'under tarp'],
+    ['it was [14 degC] outside and damp', 'outside'],
     ['it hit [64 degF] in the shed', 'in shed'],
     ['in the wheelhouse it was [31 degC] at noon', 'in wheelhouse'],
   ],
@@ -35,14 +36,15 @@ export const placeTemperature: Frame = {
     if (
       first?.pronoun !== 'it' &&
       first !== undefined &&
-      !/^(?:air|temperature|workshop|shed|room)$/.test(first.head)
+      !/^(?:air|temperature|workshop|shed|room|outside|inside)$/.test(first.head)
     )
       return undefined;
     let k = at + 1;
-    while (tagAt(parse, k) === 'adverb' || /^(?:right|degrees)$/.test(wordAt(parse, k))) k++;
+    while (isAside(parse, k)) k++;
     const after = ahead(parse, k, 4);
-    if (/^out (?:here|there)\b/.test(after) || /^outside\b/.test(after)) return claim(['outside']);
-    if (/^(?:in|up|down) (?:here|there)\b/.test(after)) return claim(workplace(site));
+    if (/^(?:out (?:here|there)|outside|outdoors)\b/.test(after)) return claim(['outside']);
+    if (/^(?:in|up|down) (?:here|there)\b|^(?:inside|indoors)(?! (?:the|a|this|my|our|that)\b)/.test(after))
+      return claim(workplace(site));
     const named = /^(?:under|in|inside|on) (?:the|this|my|our)\b/.test(after)
       ? phraseFrom(parse, k + 1)
       : undefined;
@@ -61,6 +63,11 @@ export const placeTemperature: Frame = {
     return undefined;
   },
 };
+
+/** "It was 14 degrees right now in here": words before the place that are none of it. */
+const isAside = (parse: Parse, at: number): boolean =>
+  !/^(?:outside|inside|outdoors|indoors)$/.test(wordAt(parse, at)) &&
+  (tagAt(parse, at) === 'adverb' || /^(?:right|degrees|celsius|fahrenheit)$/.test(wordAt(parse, at)));
 
 /** "it was seven this morning": weather, where "it wants 8 degrees" would be of a thing. */
 function hasPast(parse: Parse, at: number): boolean {

@@ -159,13 +159,34 @@ function readOffThermometer(room: Room, amount: Amount): boolean {
   return false;
 }
 
-/** "Ninety five out there and sixty eight in here": two places, each with its number. */
+/** Whether a phrase is over: a mark, the end, or what goes on with another. */
+const ends = (room: Room, at: number): boolean => /^(?:|[.,;:!?]|and|but)$/.test(wordAt(room, at));
+
+const SPEAKS_OF_AIR =
+  /^(?:it|'s|is|was|about|around|only|still|just|nearly|degrees|and|but|,|outside|outdoors|inside|indoors|in|out|up|down|here|there|today|this|morning)$/;
+
+/** Whether nothing but talk of the air stands in the sentence before: "14 outside, 19 inside". */
+function opensWithHeat(room: Room, from: number): boolean {
+  const sentence = room.tokens[from]?.sentence;
+  for (let at = from - 1; room.tokens[at]?.sentence === sentence; at--) {
+    const word = wordAt(room, at);
+    if (from - at > 12) return false;
+    if (room.tokens[at]?.kind !== 'number' && !NUMBER_WORD.test(word) && !SPEAKS_OF_AIR.test(word))
+      return false;
+  }
+  return true;
+}
+
+/** "Ninety five out there and sixty eight in here", "14 outside, 19 in here": two places, each with its number. */
 function inTwoPlaces(room: Room, amount: Amount): boolean {
   const place = HERE_AFTER.startingAt(room.tokens, amount.to);
   if (!place) return false;
   const sentence = room.tokens[amount.from]?.sentence;
+  // "The rim is 14 outside and 12 inside" tells sizes.
+  const ofAir = opensWithHeat(room, amount.from);
   const isPlace = (at: number) =>
-    /^(?:in|out|up|down)$/.test(wordAt(room, at)) && /^(?:here|there)$/.test(wordAt(room, at + 1));
+    (/^(?:in|out|up|down)$/.test(wordAt(room, at)) && /^(?:here|there)$/.test(wordAt(room, at + 1))) ||
+    (ofAir && /^(?:outside|outdoors|inside|indoors)$/.test(wordAt(room, at)) && ends(room, at + 1));
   if (!isPlace(amount.to)) return false;
   for (let step = 2; step <= 8; step++)
     for (const at of [amount.to + step, amount.from - step])
@@ -199,11 +220,36 @@ function belowNought(room: Room, amount: Amount, out: readonly Amount[], unit: '
   const beside =
     last?.dimension === 'temperature' &&
     room.tokens[last.from]?.sentence === room.tokens[amount.from]?.sentence;
-  return (
-    beside ||
-    (said(room, amount, 2) === 'at' &&
-      /^(?:|[.,;!?]|in|out|outside|and|at|last|this)$/.test(wordAt(room, amount.to)))
-  );
+  return beside || (FROST_AFTER.test(wordAt(room, amount.to)) && toldOfFrost(room, amount));
+}
+const FROST_AFTER =
+  /^(?:|[.,;!?]|in|out|outside|and|at|last|this|overnight|tonight|again|today|here|there|or|so|when|with|all|by)$/;
+/** Before "minus five" these leave nothing that it could be taken from. */
+const FROST_SUBJECT = /^(?:it|forecast|temperature|temp|thermometer|mercury|outside|night|weather|they|we)$/;
+const FROST =
+  /^(?:froze|frozen|freezing|freeze|frost|frosty|ice|icy|cold|colder|overnight|night|morning|outside|winter|snow|thaw|woke|tonight|antifreeze|dawn)$/;
+const FROST_REACH = 6;
+
+/** "It went down to minus five", "minus five this morning": said of the air, with nothing that it is taken from. */
+function toldOfFrost(room: Room, amount: Amount): boolean {
+  const at = amount.from - 1;
+  const sentence = room.tokens[at]?.sentence;
+  const lead = wordAt(room, at - 1);
+  const opens = room.tokens[at - 1]?.sentence !== sentence || /^[,;:]$/.test(lead);
+  if (
+    !opens &&
+    !/^(?:at|to|was|is|'s|be|had|hit|about|around|of|got|nearly|nudging|touched|reached)$/.test(lead)
+  )
+    return false;
+  if (lead === 'at') return true;
+  for (let back = at - 1; back >= at - FROST_REACH && room.tokens[back]?.sentence === sentence; back--) {
+    const word = wordAt(room, back);
+    if (room.tokens[back]?.kind === 'number' || OF_A_SIZE.test(word)) return false;
+    if (!opens && FROST_SUBJECT.test(word)) return true;
+  }
+  return room.tokens
+    .slice(Math.max(0, at - FROST_REACH), amount.to + FROST_REACH)
+    .some((token) => token.sentence === sentence && FROST.test(token.word));
 }
 
 /** How warm, told by words that leave no other reading. */

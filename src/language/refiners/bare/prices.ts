@@ -1,7 +1,7 @@
 /** Bare numbers that are money: what was asked, given, paid, and what goods are priced by. */
 import { each, PhraseTable } from '../../phrases.ts';
 import { localMoney } from '../../rules/money.ts';
-import { type Amount, type Room, wordAt } from '../../rules/rule.ts';
+import { type Amount, type Room, tidy, wordAt } from '../../rules/rule.ts';
 import { PRICED_BY } from './evidence.ts';
 import type { Meaning } from './lengths.ts';
 import { sizedAfter } from './sized-after.ts';
@@ -82,7 +82,28 @@ export function asPrice(room: Room, amount: Amount): Meaning | undefined {
       dimension: 'money',
       why: 'what was asked or paid',
     };
-  if (!PRICED_BY.startingAt(room.tokens, amount.to) || amount.number.fraction) return undefined;
+  if (amount.number.fraction || !(PRICED_BY.startingAt(room.tokens, amount.to) || pricedApiece(room, amount)))
+    return undefined;
   const why = 'what goods are priced by';
-  return { value: amount.value, unit: localMoney(room.region), dimension: 'money', why };
+  return { value: inCoins(room, amount), unit: localMoney(room.region), dimension: 'money', why };
+}
+
+/** "Eleven fifty apiece", "the brackets were 4.20 apiece": said in coins too, where a size would be one number. */
+const pricedApiece = (room: Room, { to, number }: Amount): boolean =>
+  wordAt(room, to) === 'apiece' && (number.splitAfter === 2 || number.decimals === 2);
+
+/** Goods that are bought one by one or by so much cost tens, where a day's work or a load may cost a thousand. */
+const BY_THE_PIECE =
+  /^(?:apiece|piece|bag|yard|tin|box|roll|bottle|length|board|plank|metre|meter|foot|litre|kilo|pop)$/;
+
+/** Money of which a bracket costs tens; in Kenya or India it costs a thousand. */
+const IN_COINS = /^(?:GBP|EUR|USD|AUD|NZD|CAD|CHF|SGD)$/;
+
+/** "Eleven fifty a piece" is eleven and fifty hundredths of the money. */
+function inCoins(room: Room, { value, number, to }: Amount): number {
+  const isSplit = number.splitAfter === 2 && value >= 1000 && value < 10_000 && number.form === 'words';
+  const by = /^(?:a|per|the)$/.test(wordAt(room, to)) ? wordAt(room, to + 1) : wordAt(room, to);
+  return isSplit && BY_THE_PIECE.test(by) && IN_COINS.test(localMoney(room.region))
+    ? tidy(value / 100)
+    : value;
 }
