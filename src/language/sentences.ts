@@ -240,19 +240,25 @@ function goesOnOrdering(words: readonly RawWord[], i: number): boolean {
   );
 }
 
+/** "After" that leads no other time in: what has just been done, what is looked for, "the week after next". */
+function tellsNoTime(words: readonly RawWord[], i: number): boolean {
+  const [before, next] = [words[i - 1]?.lower ?? '', words[i + 1]?.lower ?? ''];
+  // "I'm after stripping the wall"
+  if (/(?:'m|'re|'s|^am|^is|^are)$/.test(before) && /ing$/.test(next)) return true;
+  // "I'm after a new pump", "we're after two more sheets"
+  if (/^(?:i'm|im|we're|am|are|still)$/.test(before) && LOOKED_FOR.test(next)) return true;
+  return /^(?:day|week|month|year|weekend)$/.test(before) && /^(?:next|tomorrow|that)$/.test(next);
+}
+const LOOKED_FOR =
+  /^(?:a|an|some|another|more|new|something|someone|somebody|two|three|four|five|six|eight|ten|twelve)$/;
+
 function opensAt(words: readonly RawWord[], i: number): boolean {
   const word = words[i] as RawWord;
   // "do it once, so", "I've done it before.", "it's on order though, so": with nothing after it to open.
   const ends = i === words.length - 1 || words[i + 1]?.afterPause === true;
   if (ends && i > 0 && /^(?:once|before|after|since|though)$/.test(word.lower) && !word.afterPause)
     return false;
-  // "I'm after stripping the wall" has just been done, and tells of no other time.
-  if (
-    word.lower === 'after' &&
-    /(?:'m|'re|'s|^am|^is|^are)$/.test(words[i - 1]?.lower ?? '') &&
-    /ing$/.test(words[i + 1]?.lower ?? '')
-  )
-    return false;
+  if (word.lower === 'after' && tellsNoTime(words, i)) return false;
   if (ALWAYS_OPEN.has(word.lower)) return true;
   if (word.lower === 'soon' && words[i + 1]?.lower === 'as') return true;
   if (word.lower === 'rather' && words[i + 1]?.lower === 'than') return true;

@@ -8,6 +8,7 @@ import { isProduct, PORTIONS, productOfVerb } from '../lexicon/batch-products.ts
 import { type NounKind, singular } from '../lexicon/trade-nouns.ts';
 import type { BatchFact, BatchFactKind, BatchNote, FigureNote, Span } from '../notes.ts';
 import { smallNumber } from '../numbers/small-number.ts';
+import { mixesOther } from './mixes-other.ts';
 import {
   clauseEnd,
   clauseStart,
@@ -214,21 +215,6 @@ function belongsTo(scene: RecordScene, line: Line, verb: number, product: Phrase
   if (product.last < verb && /^(?:it|them|that)$/.test(wordAt(scene.parse, verb + 1))) return true;
   if (product.first > verb) return clauseEnd(scene, line, verb) > product.first;
   return clauseStart(scene, line, verb) <= product.first;
-}
-
-/** "Mixed feelings", "mixed the two cables up": what stands right after the verb is no product and no part of one. */
-function mixesOther({ parse }: RecordScene, verb: number): boolean {
-  const at = /^(?:up|out)$/.test(wordAt(parse, verb + 1)) ? verb + 2 : verb + 1;
-  const object = phraseAt(parse, at);
-  if (!object || object.first !== at || object.pronoun !== undefined || object.quantity !== undefined)
-    return false;
-  const head = singular(object.head);
-  return (
-    !isProduct(object.name) &&
-    !PORTIONS.has(head) &&
-    !/^(?:part|bit|bucketful|material)$/.test(head) &&
-    !object.kinds.has('material')
-  );
 }
 
 function productName(scene: RecordScene, phrase: Phrase): string {

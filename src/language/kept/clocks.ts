@@ -7,6 +7,7 @@ import { phraseAt, wordAt } from '../items/parse.ts';
 import { isProduct, productOfVerb } from '../lexicon/batch-products.ts';
 import type { ClockAct, ClockNote, FigureNote, RecordNote } from '../notes.ts';
 import { thingDoneTo } from './coated-things.ts';
+import { mixesOther, mixesTheirOwn } from './mixes-other.ts';
 import {
   isReported,
   type Line,
@@ -163,13 +164,15 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
   const hasCoat = / (?:coats?|re-?coated|over-?coated) /.test(line.words);
   const isNamed = product !== '';
   if (isNamed || / (?:batch|mix|pot) /.test(line.words))
-    for (const at of verbsOf(line, MIXED)) add('mixed', at);
+    for (const at of verbsOf(line, MIXED))
+      if (!mixesOther(scene, at) && !mixesTheirOwn(scene, at)) add('mixed', at);
   if (isNamed || isGoingOn) for (const at of verbsOf(line, USED)) add('used', at);
   // What holds it is no product: whose clock it is, the glue that was spoken of tells.
   for (const at of verbsOf(line, FREED)) add('freed', at);
   if (!TO_COME.test(line.words)) {
     if (isNamed || hasCoat)
-      for (const at of verbsOf(line, LAID)) if (hasCoat || !putsThing(scene, at)) add('laid', at);
+      for (const at of verbsOf(line, LAID))
+        if (hasCoat || !(FASTENED.test(line.words) || putsThing(scene, at))) add('laid', at);
     for (let k = line.first; k < line.endWord; k++) {
       const word = wordAt(scene.parse, k);
       const before = wordAt(scene.parse, k - 1);
@@ -191,6 +194,10 @@ function putsThing(scene: RecordScene, verb: number): boolean {
   if (object?.first !== verb + 1 || object.pronoun !== undefined) return false;
   return !/^(?:coat|layer)s?$/.test(object.head);
 }
+
+/** "It's down and fixed": a board, where a coat is on and drying. */
+const FASTENED =
+  / (?:fixed|screwed|nailed|bolted|pinned|stapled|tacked|riveted|clipped|hung|wired|plumbed|connected|clamped down|lagged|strapped|welded) /;
 
 const PUT_ON =
   /^(?:laid|applied|sprayed|spread|poured|brushed|rolled|trowelled|troweled|bedded|pumped|cast)$/;

@@ -195,8 +195,9 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   if (ANY_SIZE.test(main.code) || SEEING.test(main.code) || / (?:until|was|were|had|did)\//.test(main.code))
     return undefined;
   // "The toerail's held up till July", "the glass man can't before the end of July": goods and other people's time.
+  const isOnlyWhen = isOnlyDay(gate, scene) || WEEK.test(gate.code);
   if (
-    isOnlyDay(gate, scene) &&
+    isOnlyWhen &&
     (isBookedUp(main) ||
       / (?:held|delayed|pushed|backordered)\//.test(main.code) ||
       main.words.some(
@@ -206,7 +207,7 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   )
     return undefined;
   // "Rang the foundry, they can't pour till the week after next".
-  if ((isOnlyDay(gate, scene) || WEEK.test(gate.code)) && THEIR_TIME.test(main.code)) return undefined;
+  if (isOnlyWhen && THEIR_TIME.test(main.code)) return undefined;
   // "Clamps stay on till tomorrow", "the ironmonger's holding two till Friday": how it is left, and no work.
   if (isOnlyDay(gate, scene) && STAYS.test(main.code) && !SPEAKER.test(main.code)) return undefined;
   const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
@@ -238,7 +239,8 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
 }
 
 const LOOKING = /^ \S+ (?:'m|am|'re|are)\/\S*$/;
-const WEEK = /^(?: the\/\S*)? (?:week|month|weekend|middle|end)\/\S* ?$/;
+const WEEK =
+  /^(?: the\/\S*)? (?:week|month|weekend|middle|end|year|spring|summer|autumn|winter|january|february|march|april|may|june|july|august|september|october|november|december)\/\S*(?: after\/\S* next\/\S*| after\/\S*)? ?$/;
 const THEIR_TIME =
   /^(?: \S+\/\S*L\S*)* (?:they|he|she)\/\S* (?:can|could|will|'ll)\/\S* not\/\S* (?:pour|start|deliver|do|make|cut|look|see|get|fit|come|send|cast|weld|machine|grind|plate|collect)\//;
 

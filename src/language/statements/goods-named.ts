@@ -69,7 +69,7 @@ const ONLY_A_NUMBER =
 
 /** "Foundry says the 14th now": when, and no goods. */
 const ONLY_A_DAY =
-  /^(?:(?:the|on|by|next|this|till|until|about|around|now|instead|not|\d{1,2}(?:st|nd|rd|th)|(?:mon|tues|wednes|thurs|fri|satur|sun)day|tomorrow|weeks?|months?|fortnight)[\s,]*)+$/i;
+  /^(?:(?:the|a|an|on|by|in|of|at|for|it'd be|it'll be|next|this|till|until|about|around|now|instead|not|maybe|probably|end|start|middle|beginning|back|early|late|first|last|after|before|christmas|easter|couple|few|two|three|four|five|six|eight|ten|or|more|another|\d{1,2}(?:st|nd|rd|th)?|(?:mon|tues|wednes|thurs|fri|satur|sun)day|(?:jan|febr)uary|march|april|may|june|july|august|(?:sept|nov|dec)ember|october|tomorrow|days?|weeks?|weekend|months?|fortnight|year|summer|autumn|winter)(?![a-z\d])[\s,]*)+$/i;
 const FROM_WHOM =
   /^(.*\b(?:them|those|these)|[\w ]*?)(?: (?:from|off|at|through|on|for|last|this|yesterday|today)\b.*)$/i;
 

@@ -89,6 +89,17 @@ const BOOKED_UP: readonly Phrase[] = [
 /** "The platers can't take it till the 20th": other people's time, in which nothing comes and no work of one's own is told. */
 export const isBookedUp = (said: Said): boolean => BOOKED_UP.some((way) => matches(way, said));
 
+const THEIR_TIME = phrase(
+  `^<lead>* (?: they | he | she | (?: the | my | our )? <plain>{0,2}? <person> ) (?: reckon | reckons | said | say | says )? (?: they | he | she )? (?: can | could | will | 'll | is | are | do | does ) not (?: <adverb> | be | got | have | going to | free | able to )* (?: <any>{0,5} )$`,
+);
+
+/** "They can't pour till the week after next": when others have time, which leaves no work of one's own. */
+export const isTheirTime = (said: Said, next: Said | undefined): boolean =>
+  /^(?:till|until|before)$/.test(next?.opener ?? '') &&
+  !/ (?:i|we|my|our|us)\//.test(said.code) &&
+  !/ (?:i|we|it|is|'s|are|has|have)\//.test(next?.code ?? '') &&
+  matches(THEIR_TIME, said);
+
 const POINTS = '(?: that | it | those | them | this | these | which | they )';
 const TO_BACK: readonly Phrase[] = [
   // "I'll do that tomorrow night"

@@ -103,6 +103,14 @@ const LOOKS: readonly Look[] = [
   },
   {
     kind: 'arrival',
+    why: 'it tells how old a thing is',
+    pattern: phrase(
+      '(?: <number> | a | few | couple of | hundred )+ (?: day | days | week | weeks | month | months | year | years ) old',
+    ),
+    unless: / (?:came|come|arrived|turned|ordered|bought|delivered|due|here)\//,
+  },
+  {
+    kind: 'arrival',
     why: 'it tells what the day is about',
     pattern: phrase(
       "^<lead>* it (?: 's | is ) (?: <det> | more )? <plain>{1,4}? (?: today | tonight | this morning | this afternoon | this week )+ $",
@@ -206,6 +214,13 @@ const LOOKS: readonly Look[] = [
     why: 'the thing leans; nobody did it',
     pattern: phrase(
       `^<lead>* (?! i | we | he | she ) <plain>{1,6} ${BE} <adverb>* (?: leaning | listing | tilting | sinking | bowing | bulging )`,
+    ),
+  },
+  {
+    kind: 'done',
+    why: 'an idiom',
+    pattern: phrase(
+      '(?: (?: came | come | comes ) in (?: handy | useful | for (?: a | some ) (?: bit | lot )? ) | mixed (?: feelings | results | luck | reviews | blessing | bag ) )',
     ),
   },
   {

@@ -42,6 +42,7 @@ import { INTENDED_RULES } from './tasks-intended.ts';
 import { PLANNED_RULES } from './tasks-planned.ts';
 import { WANTED_RULES } from './things-wanted.ts';
 import { findUnreal } from './unreal.ts';
+import { WEATHER_JOBS } from './weather-jobs.ts';
 import { type Said, wordClauses } from './words.ts';
 
 export type StatementNotes = Omit<MemoNotes, 'figures' | 'records'>;
@@ -59,6 +60,7 @@ const RULES: readonly { readonly kind: StatementKind; readonly rules: readonly S
     rules: [
       ...JOB_RULES,
       ...WANTED_RULES,
+      ...WEATHER_JOBS,
       ...TASK_RULES,
       ...PLANNED_RULES,
       ...TASKS_BY_GRAMMAR,

@@ -46,6 +46,21 @@ export const WANTED_RULES: readonly StatementRule[] = [
       ),
   ),
   task(
+    'I am after <thing>',
+    "^<lead>* (?: (?: i | we ) (?: 'm | am | 're | are ) )? (?: still | also | always | <adverb> )* (?: after | looking for | on the lookout for | on the hunt for ) (?<object> (?: a | an | some | another | more | new | <number> ) <plain>{1,7} )",
+    (found) => {
+      const object = found.part('object');
+      return (
+        object.length > 1 &&
+        !/ (?:place|way|excuse|reason|volunteers?|hand|hands|help|while|minute|hour|day|week|month|year|bit|sign|signs|leak|leaks|crack|cracks|size|gap|finish|look|feel)\//.test(
+          codeOf(found),
+        ) &&
+        !has(object.slice(-1), 'U') &&
+        !/^(?:to|for|in|at)$/.test(object[1]?.lower ?? '')
+      );
+    },
+  ),
+  task(
     '<thing> needs <much> off',
     `^<lead>* (?<subject> <plain>{1,7}? ) <adverb>* ${WANTS} (?: about | another | maybe | a | <adverb> )* <number> <any>{0,4}? (?: off | out of | shaving off | planing off | taking off | taking out | trimming off ) (?<rest> <any>* )`,
     (found) => subjectOf(found) === 'thing',

@@ -30,6 +30,14 @@ export const TROUBLE_FOUND_RULES: readonly StatementRule[] = [
       return { plain: true, ...(tells ? { to: next.index, end: next.end } : {}) };
     },
   ),
+  // As it is said in Ireland: it has just happened.
+  plainly(
+    'I am after <breaking> <thing>',
+    "^<lead>* (?: i | we | he | she | they ) (?: 'm | am | 're | are | 's | is ) after (?: breaking | snapping | cracking | dropping | splitting | losing | bending | smashing | shearing | scratching | denting | chipping | tearing | ripping | burning | spilling | cutting through | drilling through | getting | making a (?: bags | hames | mess ) of ) (?<rest> <any>+ )",
+    (_, said) =>
+      !/ after\/\w* getting\//.test(said.code) ||
+      / (?:stuck|jammed|soaked|caught|wrong|bent)\//.test(said.code),
+  ),
   plainly(
     'something is wrong with <thing>',
     "(?: something ) (?: 's | is | was )? <adverb>* (?: wrong | amiss | up | off | not <adverb>* right ) (?: with | in | about ) (?<rest> <any>+ )",

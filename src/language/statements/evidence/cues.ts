@@ -4,8 +4,8 @@
  */
 import { remembered } from '../../../remembered.ts';
 import { isFaultDenied, isJobDenied } from '../denied.ts';
-import { type Draft, firstWord, isSubordinate, type Scene } from '../draft.ts';
-import { isNoJob } from '../no-job.ts';
+import { type Draft, firstWord, isSubordinate, neighbour, type Scene } from '../draft.ts';
+import { isNoJob, isTheirTime } from '../no-job.ts';
 import { isFaultOver, isForgiven } from '../no-matter.ts';
 import { isWondering } from '../not-told.ts';
 import { tellsWhichAndSize } from '../which-and-size.ts';
@@ -119,6 +119,7 @@ export function candidatesOf(
       if (kind === 'arrival' && HOURS_OF_TRADE.test(said.code)) return;
       if (kind === 'done' && STATE.test(said.code)) return;
       if (kind === 'task' && (isNoJob(said) || isJobDenied(said) || tellsWhichAndSize(said, scene))) return;
+      if (kind === 'task' && isTheirTime(said, neighbour(scene, said, 1))) return;
       // "Broke four of them", a snag in so many words, is no work finished.
       if (kind === 'done' && standing.some((each) => each.kind === 'problem' && each.plain)) return;
       // "... before the lining goes in" tells when, and is neither work to do nor work done.
