@@ -259,6 +259,9 @@ function opensAt(words: readonly RawWord[], i: number): boolean {
   if (ends && i > 0 && /^(?:once|before|after|since|though)$/.test(word.lower) && !word.afterPause)
     return false;
   if (word.lower === 'after' && tellsNoTime(words, i)) return false;
+  // "It has to be up by then I need eighty": a time, and no next step.
+  if (word.lower === 'then' && /^(?:by|since|until|till|before)$/.test(words[i - 1]?.lower ?? ''))
+    return false;
   if (ALWAYS_OPEN.has(word.lower)) return true;
   if (word.lower === 'soon' && words[i + 1]?.lower === 'as') return true;
   if (word.lower === 'rather' && words[i + 1]?.lower === 'than') return true;

@@ -44,7 +44,7 @@ const NO_NOUN =
   /^(?:widest|longest|highest|tallest|deepest|thickest|thinnest|narrowest|shortest|lowest|biggest|smallest|\S*(?:fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|teenth|tieth)|think|thinks|thought|reckon|guess|suppose|believe|hope|wish|wonder|mean|first|last|next|too|also|apart|together|alongside|aside|away|home|again|either|anyway|though|yet|else|instead|myself|ourselves|how|why|where|when|whose|somebody|someone|anybody|anyone|nobody|everybody|everyone)$/;
 /** Who does the work, pays for it or brings the goods: "it" is none of them. */
 const SOMEBODY =
-  /^(?:customer|customers|client|clients|buyer|seller|dealer|guv|gaffer|foreman|inspector|wholesaler|postman|postie|tenant|tenants|council|insurer|insurers|chandler|yard|merchant|merchants|garage)$/;
+  /^(?:customer|customers|client|clients|buyer|seller|dealer|guv|gaffer|foreman|inspector|wholesaler|postman|postie|tenant|tenants|council|insurer|insurers|chandler|yard|merchant|merchants|garage|idiot|eejit|muppet|fool|numpty|plonker|bugger|bollocks|genius)$/;
 
 /** Whether a word may name a thing: no verb, no little word, no rank. */
 export const isNoun = (word: Word | undefined) =>

@@ -259,6 +259,12 @@ export const ARRIVALS_TOLD: readonly StatementRule[] = [
     },
   ),
   arrival(
+    '<goods> reached site',
+    'come',
+    "^<lead>* (?<goods> <plain>{0,6}? ) (?: has | have | 's | 've )? <adverb>* reached (?: the | our | my )? (?: site | yard | house | boat | barn | workshop | shop | home | here | us | godown )",
+    (found) => !has(found.words, 'N') && !has(found.part('goods'), 'J') && !has(found.part('goods'), 'I'),
+  ),
+  arrival(
     'parcel today',
     'come',
     '^<lead>* (?<goods> (?: big | another | a | my | the )? <plain>{0,3}? (?: parcel | parcels | delivery | deliveries | pallet | package ) ) (?: today | this morning | this afternoon | yesterday | at last | finally )',

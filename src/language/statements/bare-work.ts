@@ -3,15 +3,16 @@
 import { workIng, workParticiple } from '../lexicon/work-verbs.ts';
 import { NO_GERUNDS } from './vocabulary.ts';
 
-const ADVERB =
-  '(?:still|also|just|really|then|now|first|probably|definitely|certainly|only|maybe|actually|obviously|soon|at least|kind of|sort of|finally|even|best|at some point|sooner or later)';
+/** "First coat tomorrow": which of a row, and no lead-in. */
+const NOT_OF_A_ROW =
+  '(?! (?:coats?|fix|layer|lift|lot|half|batch|pair|one|two|three|side|row|course|floor|frame|run|pass)\\b)';
+const ADVERB = `(?:still|also|just|really|then|now|first${NOT_OF_A_ROW}|probably|definitely|certainly|only|maybe|actually|obviously|soon|at least|kind of|sort of|finally|even|best|at some point|sooner or later)`;
 /** Being bound to it, being able to, meaning to. Each ends where the verb of the work begins. */
 const BOUND_TO =
   "(?:(?:need|needs|have|has|had|got|ought|go|going|supposed|meant|about|due|hoping|hope|plan|planning|intend|aim|aiming|want|wanting|wanted|like|love|trying|try|looking|remember|remembering|able|sure|bound|ready|prepared|get round|getting round|make sure|be sure)(?: (?:really|still|also|just|first))? to\\b|gotta\\b|gonna\\b|wanna\\b|hafta\\b|oughta\\b|try and\\b|(?:(?:do not|don['’]t)(?: let me)?|mustn['’]t|must not|not) forget to\\b|remind me to\\b|had better\\b|['’]d better\\b|better\\b|make sure (?:i|we|that i|that we)\\b|(?:can['’]t|cannot|can not|couldn['’]t|won['’]t be able to)(?! (?:see|find|think|remember|say|believe|tell|stand|get (?:it|that|this|them)))|(?:will|shall|would|should|must|could|can|might|may|['’]ll|['’]d)(?! not\\b)\\b|(?:am|are|be|been|['’]m|['’]re|['’]ve)\\b)";
 const SOMEBODY = '(?:i|we)';
 /** "First thing is", "next up's", "the last job is to". */
-const ANNOUNCED =
-  "(?:(?:the |my |our |one )?(?:(?:first|next|last|other|main|big|only|final|one)(?: (?:big|real|other|main))? (?:thing|job|task|step|bit|one|up)s?|next|first|jobs?|(?:the |my )?plan)(?: (?:up|on the list|left|to do|for (?:tomorrow|today|tonight|me|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|tomorrow|now|then))*(?:['’]s|,? is|,? are| will be|['’]ll be)(?: going to be)?(?: to)?)";
+const ANNOUNCED = `(?:(?:the |my |our |one )?(?:(?:first|next|last|other|main|big|only|final|one)(?: (?:big|real|other|main))? (?:thing|job|task|step|bit|one|up)s?|next|first${NOT_OF_A_ROW}|jobs?|(?:the |my )?plan)(?: (?:up|on the list|left|to do|for (?:tomorrow|today|tonight|me|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|tomorrow|now|then))*(?:['’]s|,? is|,? are| will be|['’]ll be)(?: going to be)?(?: to)?)`;
 
 const LEADS = new RegExp(
   `^(?:(?:so|and|but|or|well|right|okay|ok|oh|um|er|yeah|anyway|also|plus|though),? +)*(?:${ANNOUNCED} +)?(?:${ADVERB},? +)*(?:${SOMEBODY}\\b ?)?(?:(?:${ADVERB} +)*${BOUND_TO} +)*(?:${ADVERB} +)*`,

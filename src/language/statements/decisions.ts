@@ -520,6 +520,8 @@ export const DECISION_RULES: readonly StatementRule[] = [
         return undefined;
       // "Fitted the stops, no glass yet": it is to come, and nobody turned it down.
       if (/\b(?:yet|left|so far|today|either)$/.test(why.turnedDown)) return undefined;
+      // "No coal, no plasterboard": nothing is chosen.
+      if (/^ no\//.test(said.code) && !/ (?:just|but|only)\//.test(said.code)) return undefined;
       // "905, not 950" mends a number.
       if (said.words.every((word) => /[QUL]/.test(word.classes))) return undefined;
       return draft('decision', said, { ...chosen(said, scene) }, firstWord(said));
@@ -562,6 +564,9 @@ export const DECISION_RULES: readonly StatementRule[] = [
       if (said.words.length > 12 || said.words.length < 2) return undefined;
       const why = supportOf(said, scene);
       if (!why.reason) return undefined;
+      // "Ordered from the mill, six weeks they said, so that'll be July": told of goods, and nothing is chosen.
+      if (!why.turnedDown && / (?:said|says|ordered|quoted|reckoned|weeks|months)\//.test(said.code))
+        return undefined;
       const before = neighbour(scene, said, -1);
       const about = before && !before.words.some((word) => word.lower === 'i');
       if (!why.turnedDown && (!about || REPORTS.test(before.code))) return undefined;

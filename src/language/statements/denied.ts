@@ -49,11 +49,16 @@ const FAULTS: readonly Phrase[] = [
 const FAULT_AFTER_ALL =
   / (?:except|but|bar|apart|besides|only|just|merely|beyond|enough|yet|other\/\w* than|left|and|until|till)\//;
 
+/** "The scarf came out beautiful" */
+const CAME_OUT_WELL = phrase(
+  '(?: came | come | comes | turned | went | gone | looks | look | looking | going ) (?: out | on | in | up | together | down | back )? (?: <adverb> | so | an absolute )* (?: beautiful | beautifully | lovely | perfect | perfectly | great | grand | treat | a treat | sweet | sweetly | spot on | nice | nicely | mint | like a dream | like a glove ) $',
+);
 const DENIES = / (?:no|not|none|nothing|neither|never|without)\//;
 
 /** Whether a clause says that there is no fault. */
 export const isFaultDenied = (said: Said): boolean =>
-  DENIES.test(said.code) && FAULTS.some((way) => matches(way, said)) && !FAULT_AFTER_ALL.test(said.code);
+  matches(CAME_OUT_WELL, said) ||
+  (DENIES.test(said.code) && FAULTS.some((way) => matches(way, said)) && !FAULT_AFTER_ALL.test(said.code));
 
 const WHO_NOT = '(?: do | does | did | will | would | should | shall | need | have | has ) not';
 

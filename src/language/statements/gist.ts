@@ -28,7 +28,10 @@ const ASIDE_AT_END =
 
 function withoutLead({ kind }: Draft, words: string): string {
   // "I've to ring the yard".
-  if (kind === 'task') return bareWork(words.replace(OPENERS, '')).replace(/^to (?=\p{L})/iu, '');
+  if (kind === 'task')
+    return bareWork(words.replace(OPENERS, ''))
+      .replace(/^to (?=\p{L})/iu, '')
+      .replace(/(?<=\S) yet$/i, '');
   if (kind === 'promise') return vowed(words).replace(LEAD_IN, '');
   if (kind === 'done') {
     const bare = words.replace(LEAD_IN, '');
@@ -128,6 +131,7 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
   if (deed) return words.replace(DO_THAT, deed);
   const lone = LONE.exec(words);
   if (!lone || (/^it/i.test(lone[0]) && NO_ANTECEDENT.test(words))) return words;
+  if (NAMED_WITHIN.test(words.slice(0, lone.index))) return words;
   const at = clauseAt(words, lone.index, draft, scene);
   if (isThemThings(words, lone.index, draft, scene, at)) return words;
   // "A bit of rot in a purlin that needs treating": no stop stands before "that".
@@ -151,7 +155,11 @@ function nameThings(words: string, draft: Draft, scene: Scene): string {
 
 /** "One of the treads has a shake in it": of the thing that the words begin with. */
 const OF_ITS_OWN =
-  /^(?:(?:one|two|three|some|all|both|each) of )?(?:the|a|an|my|our|that|this)?\b[^,;]{3,40}? (?:has|have|had|['’]s got|has got|have got) [^,;]{2,40} (?:in|on|through|along|across|round|at) (?:it|them)$/i;
+  /^(?:(?:one|two|three|some|all|both|each) of )?(?:the|a|an|my|our|that|this)?\b[^,;]{3,40}?(?: (?:has|have|had|has got|have got)|['’](?:s|ve) got) [^,;]{2,40} (?:in|on|through|along|across|round|at) (?:it|them)$/i;
+
+/** "Notch the rafter and header it off": named in the job before. */
+const NAMED_WITHIN =
+  /^\S+(?: \S+){0,3}? (?:the|a|an|my|our|that|those|this) [^,;]{2,30} and (?:then )?\p{L}+ (?:the (?:end|top|side|rest|back|face) (?:of|off) )?$/iu;
 
 const DO_THAT = /\bdo (?:that|this)\b/i;
 

@@ -145,7 +145,11 @@ export const namesNoGoods = (words: string): boolean =>
   ONLY_A_DAY.test(words) ||
   AT_A_SIZE.test(words) ||
   STARTS_WITH_VERB.test(words) ||
+  FROM_WHERE.test(words) ||
   SAYS.test(words);
+
+/** "Ordered from the mill": from whom, and no goods. */
+const FROM_WHERE = /^(?:from|off|through|via) (?:the|a|an|my|our|that|this|his|her|[A-Z])/;
 
 /** "Twenty five kilos each": how much of them, and no name of goods. */
 const MEASURE_ONLY =

@@ -34,6 +34,12 @@ const NO_JOBS: readonly Phrase[] = [
     '(?: owe | owes | owed ) <any>{0,5} (?: apology | apologies | thanks | pint | pints | beer | beers | drink | drinks | favour | favor | favours | favors | explanation | life | dinner | lunch | coffee | cake | money )',
   ),
   phrase('(?: owe | owes | owed ) (?: you | him | her | them | me | us ) (?: one | big time ) $'),
+  // "Not sending it back, can't be bothered"
+  phrase('(?: can | could ) not be <adverb>* (?: bothered | arsed | fussed | asked | dealing | doing )'),
+  // "So that's rings or valve seals": what it may be
+  phrase(
+    "^<lead>* (?: that | it | which ) (?: 's | is | 'll be | must be ) (?: either )? (?: the | a | an )? <plain>{1,4} or (?: the | a | an )? <plain>{1,4} $",
+  ),
   // "So call it the first of July", "call it ten": a guess, where "call it in" and "call it off" are work
   phrase("^<lead>* (?: we 'll | i 'll )? call it !<particle> <any>"),
   // "Glass guy wants a week": his time, and no work of one's own.

@@ -1,6 +1,7 @@
 /** Ways of speaking whose words are those of a note, and that tell nothing of the kind. */
 import type { TraceStep } from '../notes.ts';
 import { type Draft, neighbour, type Scene, type StatementKind } from './draft.ts';
+import { DUE_MONEY } from './due-money.ts';
 import { matches, type Phrase, phrase } from './phrase.ts';
 import type { Said } from './words.ts';
 
@@ -103,6 +104,26 @@ const LOOKS: readonly Look[] = [
   },
   {
     kind: 'arrival',
+    why: 'somebody looks at it, and brings nothing',
+    pattern: phrase(
+      "(?: he | she | they | <person> ) (?: can | could | 'll | will | is going to | 's going to | 's coming to ) (?: come and | come to | <adverb> )* (?: look at | have a look | take a look | see to | see about | look over | look into )",
+    ),
+  },
+  {
+    kind: 'promise',
+    why: 'it tells when the work is',
+    pattern: phrase(
+      "^<lead>* <plain>{0,4}? (?: casting | raising | pour | pouring | launch | survey | inspection | lift | glue-up | fitting | testing | craning | blessing ) (?: is | 's ) (?: on | for )? <day>",
+    ),
+    unless: / (?:show|film|video|episode|see|watch)\//,
+  },
+  ...(['arrival', 'promise'] as const).map((kind) => ({
+    kind,
+    why: 'it is to be paid, and brings nothing',
+    pattern: phrase(`${DUE_MONEY} (?: is | 's | are | was )? (?: due | owed | payable | overdue )`),
+  })),
+  {
+    kind: 'arrival',
     why: 'it tells how old a thing is',
     pattern: phrase(
       '(?: <number> | a | few | couple of | hundred )+ (?: day | days | week | weeks | month | months | year | years ) old',
@@ -145,6 +166,13 @@ const LOOKS: readonly Look[] = [
     why: 'it was opened up on purpose',
     pattern: phrase(
       "(?: i | we ) (?: have | 've )? <adverb>* opened <any>{0,3}? (?: up | out ) (?: from | to ) (?: an | a | <number> )",
+    ),
+  },
+  {
+    kind: 'decision',
+    why: 'it tells when',
+    pattern: phrase(
+      "(?: that | it | which | they ) (?: 'll | will | 'd | would ) be (?: <adverb> | mid | early | late | the | end | middle | start | beginning | of | about | around | next | sometime | in | on )* (?: <day> | january | february | march | april | may | june | july | august | september | october | november | december | summer | autumn | winter | christmas | easter ) $",
     ),
   },
   {
@@ -214,6 +242,20 @@ const LOOKS: readonly Look[] = [
     why: 'the thing leans; nobody did it',
     pattern: phrase(
       `^<lead>* (?! i | we | he | she ) <plain>{1,6} ${BE} <adverb>* (?: leaning | listing | tilting | sinking | bowing | bulging )`,
+    ),
+  },
+  {
+    kind: 'done',
+    why: 'the day was over',
+    pattern: phrase(
+      "^<lead>* (?: i | we )? (?: <adverb> | have | 've )* knocked off (?: early | late | at | for | about | around | <day> | then | $ )",
+    ),
+  },
+  {
+    kind: 'done',
+    why: 'it tells of a state that is a fault',
+    pattern: phrase(
+      `${BE} (?: all | both | <adverb> )* (?: (?: shot | perished | seized | cracked | worn | torn | burst | blown | scored | pitted | rotted | damaged | ruined | wrecked | knackered | buggered ) (?: $ | and | in | at | through | on | to ) | <done> (?: bad | badly | wrong | crooked ) $ )`,
     ),
   },
   {

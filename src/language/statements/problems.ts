@@ -9,13 +9,13 @@ import { matches, phrase } from './phrase.ts';
 import { REFUSAL_RULES } from './refusals.ts';
 import { SCRAP_RULES } from './scraps-of-trouble.ts';
 import { has, isNothingOfOurs, problem, subjectIsThing } from './snag.ts';
-import { TROUBLE_FOUND_RULES } from './troubles-found.ts';
+import { COUNTED_TROUBLE, TROUBLE_FOUND_RULES } from './troubles-found.ts';
 import { PASSING_TROUBLE_RULES } from './troubles-in-passing.ts';
 import type { Said } from './words.ts';
 
 /** A judgement that makes a snag of the words before it. */
 const VERDICT = phrase(
-  "^<lead>* (?: (?: that | which | it | this )? (?: 's | is ) (?: <adverb> | right )* (?: a | an | the )? (?: problem | snag | no good | not good | no use | trouble | nuisance | disaster | mess | pain | bummer | right mess | bit of a problem | miles out | not right | not great | not ideal | not on | not enough | not going to work ) | (?: that | it | which ) (?: will not | is not going to ) (?: do | work | wash ) | no good | over | nope | not good | not good enough (?: by <any>{1,4} | for <any>{1,4} )? | (?: too | way too | far too ) <any> | it 's (?: thin | short | tight | shy | narrow | undersize | proud | slack | loose ) | not enough | not even close | she 'd scrape | it 'd scrape | that 'll never <any> ) (?: at all | is it | then | either | now )* $",
+  "^<lead>* (?: (?: that | which | it | this )? (?: 's | is ) (?: <adverb> | right )* (?: a | an | the )? (?: problem | snag | no good | not good | no use | trouble | nuisance | disaster | mess | pain | bummer | right mess | bit of a problem | miles out | not right | not great | not ideal | not on | not enough | not going to work ) | (?: that | it | which ) (?: will not | is not going to ) (?: do | work | wash ) | (?: that | which )? (?: 's | is ) <adverb>* (?: rubbish | poor | pathetic | hopeless | useless | dreadful | terrible | shocking | a joke ) (?: for <any>{1,6} )? | no good | over | nope | not good | not good enough (?: by <any>{1,4} | for <any>{1,4} )? | (?: too | way too | far too ) <any> | it 's (?: thin | short | tight | shy | narrow | undersize | proud | slack | loose ) | not enough | not even close | she 'd scrape | it 'd scrape | that 'll never <any> ) (?: at all | is it | then | either | now )* $",
 );
 
 const TOO = `(?: fat | wide | narrow | tall | short | long | high | low | heavy | light | tight | thick | thin | big | small | deep
@@ -325,7 +325,7 @@ const FAULT_RULES: readonly StatementRule[] = [
   {
     name: 'a verdict on what was just said',
     read: (said, scene) => {
-      if (scene.unreal.has(said.index) || said.asks || !matches(VERDICT, said) || said.words.length > 7)
+      if (scene.unreal.has(said.index) || said.asks || !matches(VERDICT, said) || said.words.length > 9)
         return undefined;
       const before = scene.said[said.index - 1];
       if (!before || scene.unreal.has(before.index)) return undefined;
@@ -479,6 +479,7 @@ const BOUNDED =
 /** Plain faults first: the looser readings of sizes and mishaps come after. */
 export const PROBLEM_RULES: readonly StatementRule[] = [
   ...GAVE_OUT_RULES,
+  ...COUNTED_TROUBLE,
   ...FAULT_RULES,
   ...MISFIT_RULES,
   ...MISHAP_RULES,

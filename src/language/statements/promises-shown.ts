@@ -151,6 +151,8 @@ export const SHOWN_RULES: readonly StatementRule[] = [
     ),
     (found, said, scene) =>
       !has(found.words, 'N') &&
+      // "Going up Saturday with the trailer": a trip.
+      !/ going\/\w* up\/\w*(?: \S+)* (?:with|to|for|in)\/\w* (?:the|a|my|our)\//.test(said.code) &&
       (has(said.words, 'E') ||
         / (?:goes|live|online|here|channel|going)\//.test(said.code) ||
         has(neighbour(scene, said, -1)?.words ?? [], 'E') ||

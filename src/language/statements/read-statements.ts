@@ -251,7 +251,8 @@ function notesFrom(drafts: readonly Draft[], scene: Scene): StatementNotes {
         // Read tomorrow, "tomorrow" is another day.
         ...(due ? { gist: withoutDay(told.gist) } : {}),
         ...(due ? { due } : {}),
-        waitsFor: (each.waitsFor ?? []).map(waitOf),
+        // "Can't close up till then": a day, and nothing that it waits for.
+        waitsFor: (each.waitsFor ?? []).map(waitOf).filter((wait) => !/^(?:then|later)$/i.test(wait)),
       };
     }),
     done: of('done', (each): DoneNote => ({ kind: 'done', ...common(each, scene) })),
@@ -298,7 +299,7 @@ function dueOf(each: Draft, scene: Scene): string | undefined {
     const words = scene.text.slice(clause.start, clause.end);
     const ahead = findDates(words, scene.dates).find(({ day }) => day >= recorded);
     if (ahead) return ahead.day;
-    if (/\bby then\b/i.test(words)) return dayBefore(k, scene);
+    if (/\b(?:by|till|until|before) then\b/i.test(words)) return dayBefore(k, scene);
   }
   const later = each.dayIn === undefined ? undefined : scene.said[each.dayIn];
   if (!later) return undefined;

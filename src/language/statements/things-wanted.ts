@@ -1,7 +1,8 @@
 /** Jobs told by what a thing or the speaker is still without. */
 import { isReason, phraseRule, type Scene, type StatementRule } from './draft.ts';
+import { DUE_MONEY } from './due-money.ts';
 import { type Found, phrase } from './phrase.ts';
-import { subjectOf, tellsNoTask } from './tasks.ts';
+import { hasDay, subjectOf, tellsNoTask } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
@@ -44,6 +45,11 @@ export const WANTED_RULES: readonly StatementRule[] = [
       !/ (?:time|room|space|clearance|fall|play|gap|overlap|bearing|headroom|air|it|them|that|travel|slack)\//.test(
         codeOf(found),
       ),
+  ),
+  task(
+    '<fee> is due <day>',
+    `^<lead>* (?<subject> <plain>{0,5}? ${DUE_MONEY} ) (?: is | 's | are ) <adverb>* (?: due | payable ) (?<when> <any>* )`,
+    (found, said, scene) => !has(found.part('subject'), 'I') && hasDay(said, scene),
   ),
   task(
     'I am after <thing>',

@@ -19,6 +19,15 @@ const plainly = (name: string, pattern: string, guard: Guard = () => true): Stat
   problem(name, pattern, (found, said) => guard(found, said) && { plain: true });
 type Guard = (found: Found, said: Said) => boolean;
 
+/** Asked before the plain faults, which are weighed: of so many things it is told in so many words. */
+export const COUNTED_TROUBLE: readonly StatementRule[] = [
+  plainly(
+    '<number> of <things> are <broken>',
+    "^<lead>* (?: about | at least | only | and | <adverb> )* <number> (?: of (?: the | them | those | my | these )* )? (?<subject> <plain>{0,3}? ) (?: is | are | 're | was | were | came | arrived | turned up ) <adverb>* (?: broken | cracked | smashed | missing | rotten | damaged | chipped | dented | warped | twisted | perished | seized | snapped | shattered | rotted | delaminated | waterlogged | mouldy | scrap | useless | duds | dud | the wrong <any>{1,4} ) (?<rest> <any>{0,5} ) $",
+    (found) => !has(found.words, 'N') && !has(found.part('subject'), 'J') && !has(found.part('subject'), 'U'),
+  ),
+];
+
 export const TROUBLE_FOUND_RULES: readonly StatementRule[] = [
   problem(
     'hit a snag',
@@ -29,6 +38,21 @@ export const TROUBLE_FOUND_RULES: readonly StatementRule[] = [
       const tells = next !== undefined && next.sentence === said.sentence;
       return { plain: true, ...(tells ? { to: next.index, end: next.end } : {}) };
     },
+  ),
+  plainly(
+    '<thing> is <cut> wrong',
+    "^<lead>* (?<subject> <plain>{1,7}? ) (?: is | 's | are | 're | was | were | has been | 's been | have been ) <adverb>* (?: <done> | checked | cupped | shaken ) (?: bad | badly | wrong | crooked | upside down | back to front | the wrong way <any>{0,2} ) (?<rest> <any>{0,4} ) $",
+    (found) => subjectIsThing(found) && !has(found.words, 'N'),
+  ),
+  plainly(
+    '<thing> has a <broken> <part>',
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: has | have | 's | 've | had )? (?: got )? (?: a | an | some | two | three | one | four ) <adverb>* (?: busted | broken | cracked | bent | chipped | damaged | torn | dented | crushed | blown | seized | perished | rotten | missing | worn | stripped | dead | flat | tight | sticky | rough | dud ) (?: <plain>{0,1}? ) (?: corner | corners | edge | edges | end | ends | tooth | teeth | spot | spots | thread | threads | blade | blades | pane | panes | lug | lugs | leg | legs | seal | seals | bearing | bearings | board | boards | hinge | hinges | handle | spring | springs | spoke | spokes | slat | slats | hose | valve | valves | tile | tiles | plank | planks | spindle | cell | cells | joint | joints | tab | tabs | fin | fins | flange ) (?<rest> <any>{0,7} ) $",
+    (found) => subjectIsThing(found) && !has(found.words, 'N') && !has(found.words, 'I'),
+  ),
+  plainly(
+    'I am not happy with <thing>',
+    "^<lead>* (?: i | we ) (?: 'm | am | 're | are ) not <adverb>* (?: happy | impressed | satisfied | thrilled | pleased ) (?: with | about ) (?<subject> (?: the | this | that | my | those | these | how ) <any>+ )",
+    (found) => !has(found.part('subject'), 'J') && !has(found.part('subject'), 'E'),
   ),
   // As it is said in Ireland: it has just happened.
   plainly(

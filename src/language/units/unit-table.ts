@@ -103,16 +103,21 @@ export const UNIT_TABLE: readonly UnitEntry[] = [
   {
     key: 'mm2',
     dimension: 'area',
-    spoken: [...SQUARED([...METRES('milli'), ...MILS]), 'square mm', 'mm squared'],
+    spoken: [...SQUARED([...METRES('milli'), ...MILS]), 'square mm', 'sq mm', 'mm squared'],
     short: ['mm2', 'mm²', 'sqmm'],
   },
   {
     key: 'cm2',
     dimension: 'area',
-    spoken: [...SQUARED(METRES('centi')), 'square cm'],
+    spoken: [...SQUARED(METRES('centi')), 'square cm', 'sq cm'],
     short: ['cm2', 'cm²'],
   },
-  { key: 'm2', dimension: 'area', spoken: [...SQUARED(METRES('')), 'square m'], short: ['m2', 'm²', 'sqm'] },
+  {
+    key: 'm2',
+    dimension: 'area',
+    spoken: [...SQUARED(METRES('')), 'square m', 'sq m'],
+    short: ['m2', 'm²', 'sqm'],
+  },
   {
     key: 'ft2',
     dimension: 'area',

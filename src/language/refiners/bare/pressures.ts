@@ -18,6 +18,9 @@ const ON_A_GAUGE = new PhraseTable<true>(
   each(true, 'on the clock, on the gauge, on the pressure gauge, on the test gauge, on the dial'),
 );
 
+/** More than so many bar no cylinder is tested at. Common practice, no source. */
+const BAR_TO = 45;
+
 /** Tyres are spoken of in pounds or bar without the unit. Common practice, no source. */
 export function asPressure(room: Room, amount: Amount): Meaning | undefined {
   const subject = [...Array(5).keys()].some((back) =>
@@ -38,6 +41,14 @@ export function asPressure(room: Room, amount: Amount): Meaning | undefined {
     const unit = known?.unit ?? usualUnit(room, 'pressure', amount.value) ?? 'bar';
     return { value: amount.value, unit, dimension: 'pressure', why: 'read off a gauge of pressure' };
   }
+  const compression = nearWord(room, amount, 'compression');
+  if (compression && amount.value >= 5 && amount.value <= 600 && !evidenceAfter(room, amount))
+    return {
+      value: amount.value,
+      unit: amount.value <= BAR_TO ? 'bar' : 'psi',
+      dimension: 'pressure',
+      why: 'what a cylinder is pressed to',
+    };
   if (!subject || amount.value > 150 || evidenceAfter(room, amount)) return undefined;
   const psi = amount.value > 8;
   return {
