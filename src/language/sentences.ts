@@ -252,6 +252,9 @@ function tellsNoTime(words: readonly RawWord[], i: number): boolean {
 const LOOKED_FOR =
   /^(?:a|an|some|another|more|new|something|someone|somebody|two|three|four|five|six|eight|ten|twelve)$/;
 
+/** "It goes in Monday, provided the paint's dry"; "they provided the bolts" opens nothing. */
+const CONDITION = /^(?:provided|providing|supposing)$/;
+
 function opensAt(words: readonly RawWord[], i: number): boolean {
   const word = words[i] as RawWord;
   // "do it once, so", "I've done it before.", "it's on order though, so": with nothing after it to open.
@@ -266,6 +269,7 @@ function opensAt(words: readonly RawWord[], i: number): boolean {
   if (word.lower === 'soon' && words[i + 1]?.lower === 'as') return true;
   if (word.lower === 'rather' && words[i + 1]?.lower === 'than') return true;
   if (word.lower === 'instead' && words[i + 1]?.lower === 'of') return true;
+  if (CONDITION.test(word.lower)) return startsClause(words, i + (words[i + 1]?.lower === 'that' ? 2 : 1));
   if (word.lower === 'as') return words[i + 1]?.lower === 'soon' && words[i + 2]?.lower === 'as';
   return (
     MAY_OPEN.has(word.lower) &&
@@ -493,6 +497,8 @@ function clauseFrom(words: readonly RawWord[], at: number, to: number, sentenceE
 function openerLength(words: readonly RawWord[], i: number): number {
   const [a, b, c] = [words[i]?.lower, words[i + 1]?.lower, words[i + 2]?.lower];
   if (a === 'as' && b === 'soon' && c === 'as') return 3;
+  if (a !== undefined && CONDITION.test(a) && b === 'that' && startsClause(words, i + 2)) return 2;
+  if (a !== undefined && CONDITION.test(a) && startsClause(words, i + 1)) return 1;
   if ((a === 'soon' && b === 'as') || (a === 'rather' && b === 'than') || (a === 'instead' && b === 'of'))
     return 2;
   return a !== undefined && a !== 'as' && (ALWAYS_OPEN.has(a) || MAY_OPEN.has(a)) ? 1 : 0;

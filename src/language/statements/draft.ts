@@ -123,7 +123,7 @@ export function phraseRule(
 }
 
 const SUBORDINATE =
-  /\b(?:if|until|till|'til|once|unless|before|after|when|whenever|while|though|although|whereas|soon as)\b/;
+  /\b(?:if|until|till|'til|once|unless|before|after|when|whenever|while|though|although|whereas|soon as|provided|providing|supposing)\b/;
 
 /** Whether the clause only says when or whether another holds. */
 export const isSubordinate = (said: Said): boolean =>

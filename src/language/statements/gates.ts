@@ -244,6 +244,9 @@ const WEEK =
 const THEIR_TIME =
   /^(?: \S+\/\S*L\S*)* (?:they|he|she)\/\S* (?:can|could|will|'ll)\/\S* not\/\S* (?:pour|start|deliver|do|make|cut|look|see|get|fit|come|send|cast|weld|machine|grind|plate|collect)\//;
 
+const IM_THERE =
+  /^(?: \S+\/\w*L\w*)* (?:i|we)\/\S* (?:'m|am|'re|are|get)\/\S* (?!done|finished|through|paid)/;
+
 function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   if (PAST.test(gate.code) && !HAS_HAD.test(gate.code)) return undefined;
   if (VIEWERS.test(main.code) || scene.unreal.has(main.index)) return undefined;
@@ -254,6 +257,8 @@ function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
     )
   )
     return undefined;
+  // "I'll swap it when I'm in town": when, and nothing that must happen first.
+  if (/\bwhen\b/.test(gate.opener) && IM_THERE.test(gate.code)) return undefined;
   if (/\bafter\b/.test(gate.opener) && gate.words.length < 2) return undefined;
   // "I'm after eighteen twenty to stand in", "I'm after a new one": looked for, and waited for by nothing.
   const isLookedFor = /\bafter\b/.test(gate.opener) && LOOKING.test(main.code.trimEnd());
@@ -295,7 +300,7 @@ function span(kind: 'task', first: Said, last: Said): Omit<Draft, 'rule'> {
 const OF_THING = /^(?:dry|set|hard|cured|here|in|off|done|finished)$/;
 
 /** What must come first, as it was said and without the words that lead it in; "it" by its name where that is clear. */
-function textOfClause(said: Said, scene: Scene): string {
+export function textOfClause(said: Said, scene: Scene): string {
   const [first, ...rest] = said.words.slice(firstWord(said));
   if (!first) return '';
   // "until it stops raining", "till it's warmer": the weather has no name.
@@ -319,8 +324,17 @@ function readInside(said: Said, scene: Scene): Gated | undefined {
   if (inside && isBlockedPart(inside)) return gated(said, inside, scene, 'no <work> ahead of <gate>');
   const waits = find(WAITS_FOR, said);
   if (!waits || /^(i|we|you)$/.test(waits.part('subject')[0]?.lower ?? '')) return undefined;
-  return gated(said, waits, scene, '<work> waits for <gate>');
+  const held = gated(said, waits, scene, THING_WAITS);
+  // "The glass man's waiting on a drawing from me": somebody waits for this work, and it waits for nothing.
+  if (FROM_ME.test(codeOf(waits.part('gate')))) return { ...held, waitsFor: [] };
+  // "Hang the gutter, that's waiting on the brackets": told of the work just before.
+  return matches(THAT_WAITS, said) ? { ...held, leans: true } : held;
 }
+
+export const THING_WAITS = '<work> waits for <gate>';
+const FROM_ME = / (?:from|off|of) (?:me|us) | (?:from|off|of) (?:me|us)$/;
+const THAT_WAITS = phrase('^<lead>* (?: that | it | this | they | those | these | which ) ');
+const codeOf = (words: readonly Word[]) => words.map(({ lower }) => ` ${lower}`).join('');
 
 /** "No order without a measurement"; but "can't close it without swearing" waits for nothing. */
 const isBlockedPart = (found: Found) =>

@@ -222,10 +222,14 @@ function clauseAt(words: string, offset: number, draft: Draft, scene: Scene): nu
 
 /** A gate as a short phrase: "the wiring's signed off" is "wiring signed off". */
 export function waitOf(words: string): string {
-  return words
-    .replace(/^(?:so|and|but|only|the|a|an|my|our|those|these|that|there(?:'s| is| are))\s+/i, '')
-    .replace(/['’](?:s|re)\b/, '')
-    .replace(/,?\s+(?:obviously|anyway|though|of course|I suppose)$/i, '')
-    .replace(/\s+/g, ' ')
-    .trim();
+  return (
+    words
+      .replace(/^(?:so|and|but|only|the|a|an|my|our|those|these|that|there(?:'s| is| are))\s+/i, '')
+      // "It's above twelve": the weather has no name.
+      .replace(/^it(?:['’]?s| is) (?=(?:above|below|over|under|past|dry|warm|warmer|not raining)\b)/i, '')
+      .replace(/['’](?:s|re)\b/, '')
+      .replace(/,?\s+(?:obviously|anyway|though|of course|I suppose)$/i, '')
+      .replace(/\s+/g, ' ')
+      .trim()
+  );
 }

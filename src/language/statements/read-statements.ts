@@ -28,6 +28,7 @@ import { KINDS } from './evidence/kinds.ts';
 import { isBlank, scoreWords, type WordScores } from './evidence/word-scores.ts';
 import { ENDS_OWN, FINISHED_RULES, type OpenWork, openWork } from './finished-tasks.ts';
 import { readGates } from './gates.ts';
+import { withGatesBeside } from './gates-beside.ts';
 import { gistOf, waitOf } from './gist.ts';
 import { isNamed, itemOf } from './goods-named.ts';
 import { findJobLists, JOB_RULES } from './job-lists.ts';
@@ -108,7 +109,7 @@ export function readStatements(
   const weighed = scores ? weighAll(scene, found, kept, yielded, scores, trace) : kept;
   // Evidence adds what no rule read.
   const meant = withoutTakenBack(weighed, takenBack, trace);
-  const drafts = withoutLookalikes(meant, scene, trace);
+  const drafts = withGatesBeside(withoutLookalikes(meant, scene, trace), scene, trace);
   for (const each of drafts) {
     trace.push({
       stage: 'statements',
