@@ -58,7 +58,7 @@ const droppedSequence = (span: Span): TraceStep => ({
 /** What a recogniser gave leaves some numbers in doubt. */
 function readHeard(text: string, context: ReadContext): Reading {
   const reading = readTalk(text, context);
-  return context.isHeard ? { ...reading, notes: withNumberDoubts(text, reading.notes) } : reading;
+  return context.isHeard ? withNumberDoubts(text, reading) : reading;
 }
 
 function readTalk(text: string, context: ReadContext): Reading {

@@ -1,6 +1,7 @@
 import type { ReadContext, Span } from '../notes.ts';
 import { correctedByPerson, isSaidRight } from './corrected-by-person.ts';
 import { dialectSpellings } from './dialect-spellings.ts';
+import { hundredsBySound } from './hundreds-by-sound.ts';
 import { lostApostrophes } from './lost-apostrophes.ts';
 import { namesBySound } from './names-by-sound.ts';
 import { numberForms } from './number-forms.ts';
@@ -18,6 +19,7 @@ const RULES: readonly (readonly [name: string, rule: RepairRule])[] = [
   ['a number in pieces', numberForms],
   ['a number by its sound', numberSounds],
   ['a number a letter off', numberSpellings],
+  ['hundreds by their sound', hundredsBySound],
   ['a unit by its sound', unitSounds],
   ['a size by its sound', sizeSounds],
   ['a dialect spelt by ear', dialectSpellings],

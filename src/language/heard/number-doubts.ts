@@ -1,4 +1,5 @@
-import type { FigureNote, MemoNotes, Quantity } from '../notes.ts';
+import type { FigureNote, Quantity, Reading, TraceStep } from '../notes.ts';
+import { isEndOfNumber } from './hundreds-by-sound.ts';
 import { SMALL_DIGITS } from './number-places.ts';
 
 /** "Fifteen" and "fifty": the stress that tells them apart goes from a teen before a noun. Common knowledge, no source. */
@@ -27,11 +28,26 @@ function holdsIt({ quote, value }: FigureNote): boolean {
 
 /**
  * Heard numbers are never changed. A figure of one that sounds like another gets that one as an alternative, behind
- * those that it has. `text` is the memo's own.
+ * those that it has; one of which only the end was heard is left out, and the trace says so. `text` is the memo's own.
  */
-export function withNumberDoubts(text: string, notes: MemoNotes): MemoNotes {
-  return { ...notes, figures: notes.figures.map((figure) => doubted(text, figure)) };
+export function withNumberDoubts(text: string, reading: Reading): Reading {
+  const { notes, trace, repairs = [] } = reading;
+  // Words that are read as others are no such words.
+  const isMended = (start: number) =>
+    repairs.some(({ end }) => end <= start && end + ' and '.length >= start);
+  const isCut = ({ span: { start } }: FigureNote) => isEndOfNumber(text, start) && !isMended(start);
+  const cut = notes.figures.filter(isCut);
+  const figures = notes.figures.filter((figure) => !isCut(figure)).map((figure) => doubted(text, figure));
+  return { ...reading, notes: { ...notes, figures }, trace: [...trace, ...cut.map(leftOut)] };
 }
+
+const leftOut = ({ span }: FigureNote): TraceStep => ({
+  stage: 'heard',
+  rule: 'hundreds by their sound',
+  span,
+  outcome: 'dropped',
+  why: 'only the end of a number was heard: before it stand no words that sound like hundreds',
+});
 
 function doubted(text: string, figure: FigureNote): FigureNote {
   const others = [ofTeens(figure), ofArticle(figure), ofSmallWord(text, figure)];

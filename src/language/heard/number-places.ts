@@ -43,6 +43,15 @@ export const isEnd = (words: readonly Heard[], at: number): boolean => words[at]
 export const digitsOf = (word: Heard | undefined): number | undefined =>
   word && /^\d{1,7}$/.test(word.lower) ? Number(word.lower) : undefined;
 
+/** Whether the number that ends at this place is of hundreds: "one hundred ninety five", "595". */
+export function isInHundreds(words: readonly Heard[], at: number): boolean {
+  for (let k = at; k > at - 6 && isNumber(words[k]); k--) {
+    if (words[k]?.lower === 'hundred' || /^[1-9]\d{2,3}$/.test(words[k]?.lower ?? '')) return true;
+    if (words[k]?.opens) return false;
+  }
+  return false;
+}
+
 /** Whether a number may go on with one digit behind this word: "twenty", "20", "hundred", "900". */
 export function takesDigit(word: Heard | undefined): boolean {
   if (!word) return false;

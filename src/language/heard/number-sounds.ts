@@ -4,6 +4,7 @@
  * behind a number that it goes on. "Fifty to sixty", "cut it to mil by mil" and "nine foot to the plate" keep their words.
  */
 import { DIGIT_WORDS } from '../numbers/number-words.ts';
+import { isKnownWord } from './known-words.ts';
 import {
   digitsOf,
   isEnd,
@@ -38,6 +39,8 @@ const PARTS: readonly Part[] = [
   isSoMany,
   andAPart,
   beforeUnit,
+  smallBeforeUnit,
+  sixteenths,
   forSoLong,
 ];
 
@@ -68,6 +71,7 @@ function closes(words: readonly Heard[], at: number): boolean {
   const word = words[at];
   if (isEnd(words, at) || isUnit(word) || isSize(word)) return true;
   if (/^(?:and|end)$/.test(word?.lower ?? '') && isPart(words, at + 1)) return true;
+  if (word?.lower === 'end' && words[at + 1]?.lower === 'of' && words[at + 2]?.lower === 'half') return true;
   return NO_COMPLEMENT.has(word?.lower ?? '') && !isNumber(words[at + 1]);
 }
 
@@ -156,18 +160,46 @@ function isSoMany(words: readonly Heard[], at: number): Found | undefined {
     : undefined;
 }
 
-/** "Fifty two end a quarter". */
+/** "Fifty two end a quarter", "eight four end of half". */
 function andAPart(words: readonly Heard[], at: number): Found | undefined {
   const [before, word] = [words[at - 1], words[at]];
-  if (!word || word.opens || word.lower !== 'end' || !isPart(words, at + 1) || isEnd(words, at + 1))
-    return undefined;
+  if (!word || word.opens || word.lower !== 'end' || isEnd(words, at + 1)) return undefined;
   const isBehind = isNumber(before) || isUnit(before) || SMALL_DIGITS.has(before?.lower ?? '');
-  return isBehind ? read(word, 'and', 'before a part') : undefined;
+  if (!isBehind) return undefined;
+  if (isPart(words, at + 1)) return read(word, 'and', 'before a part');
+  const [of, half] = [words[at + 1], words[at + 2]];
+  if (of?.lower !== 'of' || half?.lower !== 'half' || isEnd(words, at + 2)) return undefined;
+  return { ...read(word, 'and a', 'before a part'), end: of.end };
 }
 
 /** "For hundred litres": whoever says one hundred says "a" or "one" with it. See number-doubts.ts for the other way. */
 const beforeNumber = (word: string | undefined, next: string | undefined): string | undefined =>
   word === 'for' && /^(?:hundred|thousand)$/.test(next ?? '') ? 'four' : undefined;
+
+/** Before "to mil" these want a number. */
+const WANTS_NUMBER = /^(?:a|the|another|within|about|only|just|nearly|over|under|is|was|by)$/;
+
+/** "Sit too foot off the floor", "the lining for mil ply", "within to mil": the unit has no other number. */
+function smallBeforeUnit(words: readonly Heard[], at: number): Found | undefined {
+  const [before, word, next] = [words[at - 1], words[at], words[at + 1]];
+  const digit = digitAt(words, at);
+  if (!digit || !word || !next || isEnd(words, at + 1) || isNumber(before)) return undefined;
+  const isThin = /^(?:mil|mm|millimet(?:re|er)s)$/.test(next.lower) || isThinStuff(next.lower);
+  const isSure =
+    word.lower === 'too' || (isThin && (word.lower === 'for' || WANTS_NUMBER.test(before?.lower ?? '')));
+  return isSure && (isThin || isUnit(next)) ? read(word, wordOf(digit), `before "${next.lower}"`) : undefined;
+}
+
+/** "Milply": a unit and what it is of, run together. See unit-sounds.ts. */
+const isThinStuff = (word: string) => /^mill?(?=[^aeioul])\p{L}{3,}$/u.test(word) && !isKnownWord(word);
+
+/** "Eleven sixties" of an inch: nobody counts in sixties. */
+function sixteenths(words: readonly Heard[], at: number): Found | undefined {
+  const [before, word] = [words[at - 1], words[at]];
+  if (word?.lower !== 'sixties' || word.opens) return undefined;
+  const isOdd = /^(?:one|three|five|seven|nine|eleven|thirteen|fifteen|1|3|5|7|9|11|13|15)$/;
+  return isOdd.test(before?.lower ?? '') ? read(word, 'sixteenths', `behind "${before?.lower}"`) : undefined;
+}
 
 /** "Ate hundred", "free foot", "won metre twenty". */
 function beforeUnit(words: readonly Heard[], at: number): Found | undefined {

@@ -1,4 +1,5 @@
-import { isNumber } from './number-places.ts';
+import type { ReadContext } from '../notes.ts';
+import { isEnd, isInHundreds, isNumber } from './number-places.ts';
 import type { Heard, RepairRule } from './repair.ts';
 
 /** What recognisers write for a word of size, and the word. Only ever read so beside a length. */
@@ -12,6 +13,11 @@ const AFTER_LENGTH: ReadonlyMap<string, string> = new Map(
     deaf: 'deep',
     lawn: 'long',
   }),
+);
+
+/** The same behind a bare number of hundreds, in talk that was heard. */
+const AFTER_BARE: ReadonlyMap<string, string> = new Map(
+  Object.entries({ height: 'high', sheep: 'deep', cheap: 'deep' }),
 );
 
 /** "No whiter than 740". */
@@ -43,9 +49,9 @@ const GOES_ON = new Set(
  * white" is wide, "no whiter than 740" wider, "the with is 900 mil" the width. "Two metres of white rope", "a 50 mil
  * white pipe", "600 mil with the lid" keep their words.
  */
-export const sizeSounds: RepairRule = (words, { isHeard }) =>
+export const sizeSounds: RepairRule = (words, { isHeard, units }) =>
   words.flatMap((word, at) => {
-    const bare = isHeard ? afterBareNumber(words, at) : undefined;
+    const bare = isHeard ? (afterBareNumber(words, at) ?? deepBy(words, at, units)) : undefined;
     const means = afterLength(words, at) ?? compared(words, at) ?? named(words, at) ?? bare;
     if (means === undefined) return [];
     const why = `"${word.lower}" beside a length sounds like "${means}"`;
@@ -70,10 +76,22 @@ const isOfTwo = (words: readonly Heard[], at: number) =>
 /** "595 white on the list", "220 hi": so many hundreds are no count of anything that ends there. Heard talk only. */
 function afterBareNumber(words: readonly Heard[], at: number): string | undefined {
   const word = words[at] as Heard;
-  const means = word.lower === 'height' ? 'high' : AFTER_LENGTH.get(word.lower);
+  const means = AFTER_BARE.get(word.lower) ?? AFTER_LENGTH.get(word.lower);
   const next = words[at + 1];
-  if (!means || word.opens || !/^[1-9]\d{2,3}$/.test(words[at - 1]?.lower ?? '')) return undefined;
+  if (!means || word.opens || !isInHundreds(words, at - 1)) return undefined;
+  // Two hundred sheep are a flock.
+  if (means === 'deep' && /(?:hundred|00)$/.test(words[at - 1]?.lower ?? '')) return undefined;
   return !next || next.opens || GOES_ON.has(next.lower) ? means : undefined;
+}
+
+/** "Three hundred feet by one fifty" where the house is metric: no part of a build is as long as that. */
+function deepBy(words: readonly Heard[], at: number, units: ReadContext['units']): string | undefined {
+  const word = words[at] as Heard;
+  if (word.lower !== 'feet' || word.opens || units !== 'metric' || !isInHundreds(words, at - 1))
+    return undefined;
+  return words[at + 1]?.lower === 'by' && !isEnd(words, at + 1) && isNumber(words[at + 2])
+    ? 'deep'
+    : undefined;
 }
 
 function compared(words: readonly Heard[], at: number): string | undefined {

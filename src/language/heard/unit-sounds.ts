@@ -1,5 +1,6 @@
+import type { ReadContext } from '../notes.ts';
 import { isKnownWord } from './known-words.ts';
-import { isEnd, isNumber, isSize } from './number-places.ts';
+import { isEnd, isInHundreds, isNumber, isSize, SMALL_DIGITS } from './number-places.ts';
 import type { Heard, Repair, RepairRule } from './repair.ts';
 import { tradeBySound } from './sound-index.ts';
 
@@ -24,6 +25,9 @@ const MEANT: ReadonlyMap<string, string> = new Map(
 const MEANT_WHEN_HEARD: ReadonlyMap<string, string> = new Map(
   Object.entries({
     nil: 'mil',
+    milk: 'mil',
+    ampoule: 'amp hours',
+    ampoules: 'amp hours',
     metter: 'metre',
     metters: 'metres',
     mattress: 'metres',
@@ -64,10 +68,14 @@ const isSizeable = (word: Heard | undefined) => isNumber(word) && !/^(?:1|one|a)
 type Found = Omit<Repair, 'rule'>;
 
 /** Reads a unit where a recogniser wrote a word that sounds like one, straight after a number. */
-export const unitSounds: RepairRule = (words, { isHeard = false }) =>
+export const unitSounds: RepairRule = (words, { isHeard = false, units }) =>
   words.flatMap((word, at) => {
-    if (word.opens || !isNumber(words[at - 1])) return [];
-    const heard = isHeard ? (newtonMetres(words, at) ?? onCentre(words, at) ?? runTogether(word)) : undefined;
+    if (word.opens) return [];
+    if (isHeard && SMALL_DIGITS.has(words[at - 1]?.lower ?? '')) return runTogether(word) ?? [];
+    if (!isNumber(words[at - 1])) return isHeard ? (soLongAWait(words, at) ?? []) : [];
+    const heard = isHeard
+      ? (newtonMetres(words, at) ?? onCentre(words, at) ?? runTogether(word) ?? bucks(words, at, units))
+      : undefined;
     return heard ?? inTwoWords(words, at) ?? inOneWord(words, at, isHeard) ?? [];
   });
 
@@ -124,6 +132,21 @@ function onCentre(words: readonly Heard[], at: number): Found | undefined {
   const [word, next] = [words[at] as Heard, nextOf(words, at)];
   if (word.lower !== 'non' || !/^cent(?:er|re)s?$/.test(next?.lower ?? '')) return undefined;
   return found(word, word, 'on', `"${word.lower}" before "${next?.lower}" sounds like "on"`);
+}
+
+/** "Six hundred forty books" in a country of dollars: so many books are on no shelf of a build. */
+function bucks(words: readonly Heard[], at: number, units: ReadContext['units']): Found | undefined {
+  const word = words[at] as Heard;
+  if (word.lower !== 'books' || units === 'metric' || !isInHundreds(words, at - 1)) return undefined;
+  return found(word, word, 'bucks', '"books" after so many hundreds sounds like "bucks"');
+}
+
+/** "A two hour weight between coats". */
+function soLongAWait(words: readonly Heard[], at: number): Found | undefined {
+  const word = words[at] as Heard;
+  const isTime = /^(?:minute|hour|day|week|month)$/.test(words[at - 1]?.lower ?? '');
+  if (word.lower !== 'weight' || !isTime || !isNumber(words[at - 2])) return undefined;
+  return found(word, word, 'wait', `"weight" after "${words[at - 1]?.lower}" sounds like "wait"`);
 }
 
 /** "22 milfoam", "eighteen milpligh": the unit and what it is of, run together. */

@@ -25,6 +25,13 @@ describe('a number as a recogniser writes it', () => {
     ['The bench is to 40 long.', '240 mm'],
     ['The worktop is ate hundred mil deep.', '800 mm'],
     ['The rail is forteen inches off the floor.', '14 in'],
+    ['The manifold sits too foot off the floor.', '2 ft'],
+    ['The lining is for mil ply.', '4 mm'],
+    ['The lining is for milply.', '4 mm'],
+    ['The drawer runs within to mil of the frame.', '2 mm'],
+    ['The plank is eleven sixties thick.', '0.6875 in'],
+    ['The post is 30 for end of half inches.', '34.5 in'],
+    ['The window is sebenhundered and ten wide.', '710 mm'],
     // Numbers in pieces.
     ['The plank is 700 and 42 millimetres long.', '742 mm'],
     ['The drawer is a 100 and 5 mil.', '105 mm'],
@@ -44,6 +51,11 @@ describe('a number as a recogniser writes it', () => {
     ['The fridge is 595 white on the list.', '595 mm'],
     ['The step is 220 hi.', '220 mm'],
     ['The bolts are done to fifty Newton-members.', '50 N.m'],
+    ['The pipes are fifteen milk.', '15 mm'],
+    ['The battery is four hundred ampoules.', '400 Ah'],
+    ['The new joists are one hundred ninety five sheep.', '195 mm'],
+    ['The front beam is three hundred feet by one hundred fifty.', '300 mm; 150 mm'],
+    ['The glue wants a two hour weight between coats.', '2 h'],
   ])('"%s" says %s', (text, figures) => {
     expect(figuresOf(text, HEARD)).toBe(figures);
   });
@@ -66,6 +78,11 @@ describe('a number as a recogniser writes it', () => {
     'It is by the end a half day later.',
     'We ate lunch at the free table.',
     'There are eight feet of pipe.',
+    'There were two hundred sheep in the field.',
+    'The shelf holds two hundred books.',
+    'That is too tall for metres of pipe.',
+    'He was born in the sixties.',
+    'The tent has a slobbery and ten poles.',
   ])('"%s" keeps its words', (text) => {
     expect(findRepairs(text, HEARD)).toEqual([]);
   });
@@ -75,6 +92,21 @@ describe('a number as a recogniser writes it', () => {
     'The plank is 700 and 42 mm long.',
     'The tank is twenty gallants.',
   ])('"%s", typed, keeps its words', (text) => expect(findRepairs(text, CONTEXT)).toEqual([]));
+
+  test('a number whose beginning was misheard is no figure', () => {
+    const text = 'The window opening is well-tuntered and ten wide.';
+    expect(figuresOf(text, HEARD)).toBe('');
+    const { trace } = readMemo(text, HEARD);
+    expect(trace.filter(({ outcome }) => outcome === 'dropped').map(({ rule }) => rule)).toEqual([
+      'hundreds by their sound',
+    ]);
+    expect(figuresOf(text, CONTEXT)).toBe('10 mm');
+  });
+
+  test('six hundred books are dollars where those are paid', () => {
+    const us: ReadContext = { ...HEARD, units: 'us', region: 'US' };
+    expect(figuresOf('The mahogany is six hundred forty books.', us)).toBe('640 USD');
+  });
 
   test.each([
     ['The lead comes for hundred and ten euros.', 410, 110],
