@@ -1,5 +1,6 @@
 /** What the bundled recogniser was seen to write for words of the trade. */
 import { HEARD_AS } from './heard-as.ts';
+import { HEARD_IN_TALK } from './heard-in-talk.ts';
 
 interface Seen {
   readonly times: number;
@@ -10,24 +11,41 @@ interface Seen {
 const NEVER: Seen = { times: 0, share: 0 };
 let unpacked: ReadonlyMap<string, ReadonlyMap<string, Seen>> | undefined;
 
-/** Lines "heard>meant count,meant count". */
-function unpack(): ReadonlyMap<string, ReadonlyMap<string, Seen>> {
-  const table = new Map<string, Map<string, Seen>>();
-  for (const line of HEARD_AS.trim().split('\n')) {
+/** Adds lines "heard>meant count,meant count". */
+function count(counts: Map<string, Map<string, number>>, lines: string): void {
+  for (const line of lines.trim().split('\n')) {
     const [heard = '', list = ''] = line.split('>');
-    const counts = list.split(',').map((one) => {
+    if (list === '') continue;
+    const row = counts.get(heard) ?? new Map<string, number>();
+    for (const one of list.split(',')) {
       const cut = one.lastIndexOf(' ');
-      return [one.slice(0, cut), Number(one.slice(cut + 1))] as const;
-    });
-    const all = counts.reduce((sum, [, count]) => sum + count, 0);
-    table.set(heard, new Map(counts.map(([meant, times]) => [meant, { times, share: times / all }])));
+      const meant = one.slice(0, cut);
+      row.set(meant, (row.get(meant) ?? 0) + Number(one.slice(cut + 1)));
+    }
+    counts.set(heard, row);
+  }
+}
+
+function unpack(inTalk: string): ReadonlyMap<string, ReadonlyMap<string, Seen>> {
+  const counts = new Map<string, Map<string, number>>();
+  count(counts, HEARD_AS);
+  count(counts, inTalk);
+  const table = new Map<string, ReadonlyMap<string, Seen>>();
+  for (const [heard, row] of counts) {
+    const all = [...row.values()].reduce((sum, times) => sum + times, 0);
+    table.set(heard, new Map([...row].map(([meant, times]) => [meant, { times, share: times / all }])));
   }
   return table;
 }
 
 function table(): ReadonlyMap<string, ReadonlyMap<string, Seen>> {
-  unpacked ??= unpack();
+  unpacked ??= unpack(HEARD_IN_TALK);
   return unpacked;
+}
+
+/** Takes another table of what was heard in talk from now on, so that a story can be judged by one that does not hold it. */
+export function seenInTalkBy(inTalk = HEARD_IN_TALK): void {
+  unpacked = unpack(inTalk);
 }
 
 /** What is heard of one thing is heard of many: "axels" is "axles" where "axel" is "axle". */

@@ -46,11 +46,20 @@ function followers(table: string): ReadonlyMap<string, Followers> {
   );
 }
 
-function unpack(): Counts {
+/** Three tables in the form of `talk-counts.ts`. */
+export interface TalkTables {
+  readonly words: string;
+  readonly pairs: string;
+  readonly classes: string;
+}
+
+const OWN_TABLES: TalkTables = { words: WORD_COUNTS, pairs: PAIR_COUNTS, classes: CLASS_PAIR_COUNTS };
+
+function unpack(tables: TalkTables): Counts {
   const words = new Map<string, number>();
   const inClass = new Map<string, number>();
   let all = 0;
-  for (const line of lines(WORD_COUNTS)) {
+  for (const line of lines(tables.words)) {
     const cut = line.indexOf(':');
     const count = Number(line.slice(0, cut));
     for (const word of line.slice(cut + 1).split(' ')) {
@@ -60,13 +69,18 @@ function unpack(): Counts {
       inClass.set(kind, (inClass.get(kind) ?? 0) + count);
     }
   }
-  return { words, all, pairs: followers(PAIR_COUNTS), classes: followers(CLASS_PAIR_COUNTS), inClass };
+  return { words, all, pairs: followers(tables.pairs), classes: followers(tables.classes), inClass };
 }
 
 let unpacked: Counts | undefined;
 function counts(): Counts {
-  unpacked ??= unpack();
+  unpacked ??= unpack(OWN_TABLES);
   return unpacked;
+}
+
+/** Counts by other tables from now on, so that a story can be judged by talk that does not hold it; without, by the own ones. */
+export function countTalkBy(tables: TalkTables = OWN_TABLES): void {
+  unpacked = unpack(tables);
 }
 
 /** How often a word was said in the counted talk; 0 for never. */
