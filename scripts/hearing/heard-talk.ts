@@ -31,7 +31,7 @@ const STEP = RATE;
 export class HearingCache {
   readonly #folder: string;
 
-  constructor(folder = join(tmpdir(), 'hearwright-heard-2')) {
+  constructor(folder = join(tmpdir(), 'hearwright-heard-3')) {
     this.#folder = folder;
     mkdirSync(folder, { recursive: true });
   }
@@ -101,6 +101,9 @@ export function readSound(file: string): Float32Array {
   return new Float32Array(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength));
 }
 
+/** More than the program weighs: which words are worth it is found out from what is kept. */
+const WEIGHED_PER_SECOND = 2;
+
 let models: ModelFiles | undefined;
 let recogniser: SoundRecogniser | undefined;
 
@@ -114,7 +117,8 @@ async function loadOnce(): Promise<{
     if (!checked.ok) throw checked.problem;
     models = checked.value;
   }
-  const setup = bundledSetup(models);
+  const bundled = bundledSetup(models);
+  const setup = { ...bundled, recogniser: { ...bundled.recogniser, weighedPerSecond: WEIGHED_PER_SECOND } };
   recogniser ??= await loadRecogniser(setup);
   return { setup, recogniser };
 }

@@ -18,11 +18,18 @@ interface Entry {
 }
 
 /** Beyond this two words do not sound alike. */
-const FARTHEST = 0.34;
+const FARTHEST = 0.36;
 /** So many words of like sound are weighed, the nearest first. */
-const MOST = 12;
+const MOST = 16;
 /** A key of fewer sounds is too common to be found by its parts. */
 const SHORTEST_CUT = 3;
+
+/** Sounds of the key that are made in one way, and taken for each other. */
+const KINDS: ReadonlyMap<string, string> = new Map(
+  ['MN', 'PB', 'TD', 'KGJ', 'FVH0', 'SXZ', 'LRW'].flatMap((kind) =>
+    [...kind].map((sound) => [sound, kind[0] as string] as const),
+  ),
+);
 
 /** A word whose letters are run together: "bunk tops" sounds as "bunktops". */
 const joined = (word: string) => word.replace(/[^a-z]/g, '');
@@ -66,12 +73,18 @@ export class SoundIndex {
   }
 }
 
-/** The keys that a word is found under: its own, and each with one sound left out, so that one may differ. */
+/**
+ * The keys that a word is found under: its own, and each with one sound left out, so that one may differ. Of a short key
+ * too little would be left: there one sound may be another of its kind, "nut" for "mutt".
+ */
 function keysOf(letters: string): ReadonlySet<string> {
   const keys = new Set<string>();
   for (const key of metaphone.process(letters)) {
     keys.add(key);
-    if (key.length < SHORTEST_CUT) continue;
+    if (key.length < SHORTEST_CUT) {
+      keys.add(`~${[...key].map((sound) => KINDS.get(sound) ?? sound).join('')}`);
+      continue;
+    }
     for (let cut = 0; cut < key.length; cut++) keys.add(key.slice(0, cut) + key.slice(cut + 1));
   }
   return keys;

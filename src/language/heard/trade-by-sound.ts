@@ -12,15 +12,16 @@ import {
   doubtsByPlace,
   FEATURES,
   type HeardScene,
+  pairOf,
   SOUND_FEATURES,
   weigh,
   weighWithSound,
 } from './weigh-candidate.ts';
 
 /** Set so that a right word is seldom changed: at most once in a thousand words, on talk that was not learned from. */
-export const NEEDED: Needed = { least: 0.35, mostHeard: 0.25, mostHeardWord: 0.08 };
+export const NEEDED: Needed = { least: 0.35, mostHeard: 0.35, mostHeardWord: 0.35 };
 /** The same where the recogniser told its doubts: what it was sure of is no candidate. */
-export const NEEDED_WITH_SOUND: Needed = { least: 0.5, mostHeard: 0.1, mostHeardWord: 0.1 };
+export const NEEDED_WITH_SOUND: Needed = { least: 0.4, mostHeard: 0.4, mostHeardWord: 0.2 };
 
 export interface Scored {
   readonly candidate: Candidate;
@@ -38,7 +39,7 @@ export interface Scored {
 export const tradeWordsBySound: RepairRule = (words, context) => {
   if (!context.isHeard) return [];
   const scene = sceneOf(words, context);
-  const candidates = candidatesIn(words, tradeBySound(), ownWords(context));
+  const candidates = candidatesIn(words, tradeBySound(), ownWords(context), context.doubts);
   const taken = new Set<number>();
   const repairs = waysFor(scene, context).flatMap(({ featuresOf, weights, needed, isLikely }) => {
     const scored = candidates.flatMap((candidate) => {
@@ -50,8 +51,8 @@ export const tradeWordsBySound: RepairRule = (words, context) => {
     });
     const found = chosen(scored, needed)
       .map(({ candidate }) => candidate)
-      .filter(({ from, to }) => !taken.has(from) && !taken.has(to - 1));
-    for (const { from, to } of found) taken.add(from).add(to - 1);
+      .filter((one) => placesOf(one).every((place) => !taken.has(place)));
+    for (const one of found) for (const place of placesOf(one)) taken.add(place);
     return found;
   });
   return repairs.map(({ from, to, means }) => {
@@ -112,6 +113,10 @@ const NOT_IN_SOUND = SOUND_FEATURES.indexOf('not in the sound');
 export const hasEvidence = (features: readonly number[], isWord: boolean): boolean =>
   !isWord || features[NOT_IN_SOUND] === 0;
 
+/** The heard words that a candidate stands for. */
+const placesOf = ({ from, to }: Candidate): readonly number[] =>
+  Array.from({ length: to - from }, (_, k) => from + k);
+
 /** What must hold of a repair. */
 export interface Needed {
   /** Least chance of what is read instead, one and many of a thing taken together. */
@@ -151,10 +156,9 @@ export function chosen<S extends Scored>(
   const taken = new Set<number>();
   const picked: S[] = [];
   for (const { one } of likely) {
-    const { from, to } = one.candidate;
-    if (taken.has(from) || taken.has(to - 1)) continue;
-    taken.add(from);
-    taken.add(to - 1);
+    const places = placesOf(one.candidate);
+    if (places.some((place) => taken.has(place))) continue;
+    for (const place of places) taken.add(place);
     picked.push(one);
   }
   return picked.sort((a, b) => a.candidate.from - b.candidate.from);
@@ -166,11 +170,16 @@ export function sceneOf(
   { knownItems = [] }: Pick<ReadContext, 'knownItems'>,
 ): HeardScene {
   const times = new Map<string, number>();
-  for (const { lower } of words) {
+  const pairs = new Map<string, number>();
+  words.forEach(({ lower, opens }, at) => {
     const word = singular(lower.replace(/'s$/, ''));
     times.set(word, (times.get(word) ?? 0) + 1);
-  }
-  return { words, times, known: new Set(knownItems.flatMap(namesIn).map(singular)) };
+    const before = words[at - 1];
+    if (!before || opens) return;
+    const pair = pairOf(before.lower, lower);
+    pairs.set(pair, (pairs.get(pair) ?? 0) + 1);
+  });
+  return { words, times, pairs, known: new Set(knownItems.flatMap(namesIn).map(singular)) };
 }
 
 const namesIn = (name: string) => name.toLowerCase().split(/[^\p{L}']+/u);

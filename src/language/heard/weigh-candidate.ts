@@ -6,7 +6,6 @@ import type { HeardDoubt } from './heard-doubts.ts';
 import { isKnownWord } from './known-words.ts';
 import { logChanceAfter, timesSaid } from './neighbours.ts';
 import type { Heard } from './repair.ts';
-import { REPAIR_WEIGHTS } from './repair-weights.ts';
 import { soundsOf } from './sounds.ts';
 import { countedAs, STOP } from './word-classes.ts';
 
@@ -15,6 +14,8 @@ export interface HeardScene {
   readonly words: readonly Heard[];
   /** How often each word stands in the memo, by its singular. */
   readonly times: ReadonlyMap<string, number>;
+  /** How often two words stand side by side in the memo, "bunk top", by their singulars. */
+  readonly pairs: ReadonlyMap<string, number>;
   /** Words of the project's own things. */
   readonly known: ReadonlySet<string>;
 }
@@ -27,6 +28,8 @@ export interface Candidate {
   readonly distance: number;
   /** Whether nothing else that the heard words may be sounds more like them. */
   readonly isNearest: boolean;
+  /** Whether only the recogniser thought of it. */
+  readonly isBySound?: boolean;
 }
 
 /**
@@ -61,26 +64,22 @@ export const FEATURES = [
   'begins alike',
   'ends alike',
   'nearest',
+  'pair said elsewhere',
 ] as const;
 export type Feature = (typeof FEATURES)[number];
 
-/** What is weighed where the recogniser told its doubts; `words` is what the features above come to. */
+/** What is weighed besides where the recogniser told its doubts. */
 export const SOUND_FEATURES = [
-  'bias',
-  'words',
-  'neighbours',
-  'project knows it',
-  'said elsewhere',
-  'makes a phrase',
-  'heard is of the trade',
-  'heard is no word',
-  'two for one',
+  ...FEATURES,
   'not in the sound',
   'sound',
   'sound of a word',
   'likelier than heard',
   'likeliest in the sound',
   'heard unsure',
+  'unsure of a word',
+  'far from what was heard',
+  'only by the sound',
 ] as const;
 export type SoundFeature = (typeof SOUND_FEATURES)[number];
 
@@ -112,6 +111,8 @@ export function weigh(
     Math.max(0, Math.min(...list.map((word) => times.get(stemOf(word)) ?? 0)) - own);
   const last = meant.at(-1) as string;
   const [heardSounds, meantSounds] = [soundsOf(heard.join('')), soundsOf(means)];
+  const pairs = pairsBeside(words[from - 1], meant, next);
+  const pairTimes = Math.max(0, ...pairs.map((pair) => scene.pairs.get(pair) ?? 0));
   return [
     1,
     distance * 10,
@@ -139,8 +140,25 @@ export function weigh(
     heardSounds[0] === meantSounds[0] ? 1 : 0,
     heardSounds.at(-1) === meantSounds.at(-1) ? 1 : 0,
     isNearest ? 1 : 0,
+    Math.log2(1 + pairTimes),
   ];
 }
+
+/** The pairs that words make with what stands before and behind them, but for numbers and marks. */
+function pairsBeside(
+  before: Heard | undefined,
+  list: readonly string[],
+  after: Heard | undefined,
+): readonly string[] {
+  const pairs: string[] = [];
+  if (before && /^\p{L}{3}/u.test(before.lower)) pairs.push(pairOf(before.lower, list[0] as string));
+  if (after && !after.opens && /^\p{L}{3}/u.test(after.lower))
+    pairs.push(pairOf(list.at(-1) as string, after.lower));
+  return pairs;
+}
+
+/** Two words side by side, whether one or many. */
+export const pairOf = (first: string, second: string): string => `${stemOf(first)} ${stemOf(second)}`;
 
 /** Odds below this are none. */
 const LEAST_ODDS = -8;
@@ -158,19 +176,27 @@ export function weighWithSound(
   const doubt = doubts.get(first?.start ?? -1)?.find(({ end }) => end === last?.end);
   const odds = doubt?.others.find(({ means }) => means === candidate.means)?.odds;
   const unsure = doubt ? Math.min(MOST_UNSURE, -Math.log(Math.max(doubt.chance, 0.01))) : 0;
-  const shared = SHARED.map((k) => features[k] as number);
-  const words = features.reduce((sum, value, k) => sum + value * (WORD_WEIGHTS[k] as number), 0);
-  const byWords = [1, words, ...shared];
-  if (doubt === undefined || odds === undefined) return [...byWords, 1, 0, 0, 0, 0, unsure];
+  const isWord = (features[NO_WORD] as number) === 0;
+  const ofWord = isWord ? unsure : 0;
+  if (doubt === undefined || odds === undefined) return [...features, 1, 0, 0, 0, 0, unsure, ofWord, 0, 0];
   const sound = Math.max(LEAST_ODDS, odds);
   const isLikeliest = doubt.others.every((other) => other.odds <= odds);
-  const isWord = (features[NO_WORD] as number) === 0;
-  return [...byWords, 0, sound, isWord ? sound : 0, Math.max(0, sound), isLikeliest ? 1 : 0, unsure];
+  return [
+    ...features,
+    0,
+    sound,
+    isWord ? sound : 0,
+    Math.max(0, sound),
+    isLikeliest ? 1 : 0,
+    unsure,
+    ofWord,
+    Math.max(0, candidate.distance - FAR),
+    candidate.isBySound ? 1 : 0,
+  ];
 }
 const NO_WORD = FEATURES.indexOf('heard is no word');
-const WORD_WEIGHTS = FEATURES.map((name) => REPAIR_WEIGHTS[name]);
-/** Features that both sets hold: here they may count for more. */
-const SHARED = SOUND_FEATURES.slice(2, 9).map((name) => FEATURES.indexOf(name as Feature));
+/** Words farther apart are none that one looks for by their spelling. */
+const FAR = 0.2;
 
 /** Doubts by the place where their words begin. */
 export function doubtsByPlace(doubts: readonly HeardDoubt[]): ReadonlyMap<number, readonly HeardDoubt[]> {

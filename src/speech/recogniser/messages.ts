@@ -32,6 +32,8 @@ export interface MoonshineSetup {
   readonly tokens: string;
   /** The project's own words for its things. */
   readonly words?: readonly string[];
+  /** How many other words are weighed in a second of sound; a few where it is left out. */
+  readonly weighedPerSecond?: number;
 }
 
 /** A Whisper model that a whisper.cpp program loads, anew for each piece. */

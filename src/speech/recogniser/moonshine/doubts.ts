@@ -2,17 +2,22 @@
  * Which words of the trade the recogniser held to be nearly as likely as those that it wrote. It writes the likeliest
  * words of everyday speech; the sound may be borne out by others as well, and what is built here makes them likelier.
  */
-import { candidatesIn } from '../../../language/heard/heard-candidates.ts';
+import { candidatesIn, isFixed, isSpelling } from '../../../language/heard/heard-candidates.ts';
 import type { HeardDoubt } from '../../../language/heard/heard-doubts.ts';
-import { heardWords } from '../../../language/heard/repair.ts';
+import { type Heard as HeardWord, heardWords } from '../../../language/heard/repair.ts';
 import { SoundIndex, tradeBySound } from '../../../language/heard/sound-index.ts';
+import { soundDistance, soundsOf } from '../../../language/heard/sounds.ts';
+import type { Candidate } from '../../../language/heard/weigh-candidate.ts';
+import { thingWords } from '../../../language/lexicon/trade-words.ts';
 import type { OtherPieces, Weighing } from './moonshine-model.ts';
 import type { WordPieces } from './word-pieces.ts';
 
 /** What is less likely than this, as a logarithm of odds, is not weighed. */
 const LEAST_ODDS = -7;
 /** So many words are weighed in a second of sound, the likeliest first: each costs about a hundredth of a second. */
-const PER_SECOND = 0.7;
+const PER_SECOND = 1.2;
+/** What a distance of 1 takes from the odds when the likeliest are picked. */
+const DISTANCE_COSTS = 8;
 
 interface Heard {
   readonly text: string;
@@ -21,17 +26,34 @@ interface Heard {
   readonly seconds: number;
 }
 
-/** Doubts of a heard piece of sound, in order of speech. `own` holds the project's words for its things. */
+interface Weighed {
+  readonly start: number;
+  readonly end: number;
+  readonly means: string;
+  readonly other: OtherPieces;
+  /** What its odds are at most. */
+  readonly most: number;
+  readonly distance: number;
+}
+
+/**
+ * Doubts of a heard piece of sound, in order of speech. `own` holds the project's words for its things; `perSecond` is how
+ * many words are weighed in a second of sound.
+ */
 export function doubtsIn(
   { text, ids, seconds }: Heard,
   weighing: Weighing,
   pieces: WordPieces,
   own: readonly string[],
+  perSecond = PER_SECOND,
 ): readonly HeardDoubt[] {
   const words = heardWords(text);
   const borders = bordersOf(text, ids, pieces);
   if (!borders) return [];
-  const likely = candidatesIn(words, tradeBySound(), new SoundIndex(own)).flatMap((candidate) => {
+  const bySpelling = candidatesIn(words, tradeBySound(), new SoundIndex(own));
+  const known = new Set(bySpelling.map(keyOf));
+  const bySound = likelyBegun(words, weighing, borders, pieces).filter((one) => !known.has(keyOf(one)));
+  const likely = [...bySpelling, ...bySound].flatMap((candidate): Weighed[] => {
     const start = words[candidate.from]?.start ?? 0;
     const end = words[candidate.to - 1]?.end ?? 0;
     const [from, to] = [borders.begins.get(start), borders.ends.get(end)];
@@ -39,9 +61,11 @@ export function doubtsIn(
     if (from === undefined || to === undefined || !others) return [];
     const other: OtherPieces = { from, to, ids: others };
     const most = weighing.atMost(other);
-    return most < LEAST_ODDS ? [] : [{ start, end, means: candidate.means, other, most }];
+    const { means, distance } = candidate;
+    return most < LEAST_ODDS ? [] : [{ start, end, means, other, most, distance }];
   });
-  const weighed = likely.sort((a, b) => b.most - a.most).slice(0, Math.ceil(seconds * PER_SECOND));
+  const rank = ({ most, distance }: Weighed) => Math.min(most, 0) - DISTANCE_COSTS * distance;
+  const weighed = likely.sort((a, b) => rank(b) - rank(a)).slice(0, Math.ceil(seconds * perSecond));
   const doubts = new Map<string, HeardDoubt & { others: HeardDoubt['others'][number][] }>();
   for (const { start, end, means, other } of weighed) {
     const odds = rounded(weighing.oddsOf(other));
@@ -59,6 +83,71 @@ export function doubtsIn(
   return [...doubts.values()].sort((a, b) => a.start - b.start || a.end - b.end);
 }
 
+const keyOf = ({ from, to, means }: Candidate) => `${from} ${to} ${means}`;
+
+interface Spelt {
+  readonly word: string;
+  readonly ids: readonly number[];
+  readonly sounds: string;
+}
+let speltByFirst: ReadonlyMap<number, readonly Spelt[]> | undefined;
+
+/** The things of the trade in pieces, by the first of them. */
+function tradeInPieces(pieces: WordPieces): ReadonlyMap<number, readonly Spelt[]> {
+  if (speltByFirst) return speltByFirst;
+  const byFirst = new Map<number, Spelt[]>();
+  for (const word of thingWords()) {
+    if (!/^[a-z]{3,}(?: [a-z]+)?$/.test(word)) continue;
+    const ids = pieces.idsOf(word);
+    const first = ids?.[0];
+    if (ids === undefined || first === undefined) continue;
+    byFirst.set(first, [...(byFirst.get(first) ?? []), { word, ids, sounds: soundsOf(word) }]);
+  }
+  speltByFirst = byFirst;
+  return byFirst;
+}
+
+/** A thing whose beginning is less likely in the sound, as a logarithm of odds, is not looked at. */
+const LEAST_BEGIN = -4.5;
+/** Farther from the written sounds nothing is looked at: the sound must speak for the rest. */
+const FARTHEST_BY_SOUND = 0.46;
+const FARTHEST_OF_TWO = 0.28;
+/** A place has so many of them, the nearest. */
+const MOST_OF_A_PLACE = 5;
+
+/** Things of the trade that the recogniser itself held likely to begin where one or two words were written. */
+function likelyBegun(
+  words: readonly HeardWord[],
+  weighing: Weighing,
+  { begins, ends }: Borders,
+  pieces: WordPieces,
+): readonly Candidate[] {
+  return words.flatMap((word, at) => {
+    const from = begins.get(word.start);
+    if (from === undefined || isFixed(word) || word.lower.length < 3) return [];
+    const next = words[at + 1];
+    const spans = next && !next.opens && !isFixed(next) ? [1, 2] : [1];
+    return spans.flatMap((size) => {
+      const heard = words.slice(at, at + size);
+      const to = ends.get(heard.at(-1)?.end ?? -1);
+      if (to === undefined) return [];
+      const written = heard.map(({ lower }) => lower).join(' ');
+      const least = LEAST_BEGIN + weighing.chanceOf(from, to);
+      const found: Candidate[] = [];
+      for (const [first, list] of tradeInPieces(pieces)) {
+        if (weighing.chanceAt(from, first) < least) continue;
+        for (const { word: means, ids, sounds } of list) {
+          if (isSpelling(written, means) || weighing.atMost({ from, to, ids }) < LEAST_BEGIN) continue;
+          const distance = soundDistance(soundsOf(written), sounds);
+          if (distance > (size === 1 ? FARTHEST_BY_SOUND : FARTHEST_OF_TWO)) continue;
+          found.push({ from: at, to: at + size, means, distance, isNearest: false });
+        }
+      }
+      return found.sort((a, b) => a.distance - b.distance).slice(0, MOST_OF_A_PLACE);
+    });
+  });
+}
+
 /** Makes the tables that the first piece would wait for. */
 export function prepareDoubts(): void {
   candidatesIn(
@@ -70,8 +159,13 @@ export function prepareDoubts(): void {
 
 const rounded = (value: number) => Math.round(value * 100) / 100;
 
+interface Borders {
+  readonly begins: ReadonlyMap<number, number>;
+  readonly ends: ReadonlyMap<number, number>;
+}
+
 /** Where a piece begins a word, by the place of its first letter, and after which place a piece ends. */
-function bordersOf(text: string, ids: readonly number[], pieces: WordPieces) {
+function bordersOf(text: string, ids: readonly number[], pieces: WordPieces): Borders | undefined {
   const begins = new Map<number, number>();
   const ends = new Map<number, number>();
   let written = '';

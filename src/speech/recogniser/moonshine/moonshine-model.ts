@@ -163,6 +163,11 @@ export class Weighing {
     return this.#heard.chances.slice(from, to).reduce((sum, chance) => sum + chance, 0);
   }
 
+  /** Logarithm of the chance of a piece in place of a heard one. */
+  chanceAt(place: number, id: number): number {
+    return this.#rows[place]?.chanceOf(id) ?? Number.NEGATIVE_INFINITY;
+  }
+
   /** What the odds of other pieces are at most: from what was worked out while hearing, at no cost. */
   atMost({ from, to, ids }: OtherPieces): number {
     let sum = 0;

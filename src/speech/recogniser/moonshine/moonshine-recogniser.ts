@@ -32,7 +32,11 @@ export async function loadMoonshine(setup: MoonshineSetup, threads: number): Pro
         const written = ids.map((id) => pieces.textOf(id)).join('');
         const text = tidy(written);
         const seconds = samples.length / SAMPLE_RATE;
-        return { text, doubts: doubtsIn({ text, ids, seconds }, weighing, pieces, setup.words ?? []) };
+        const own = setup.words ?? [];
+        return {
+          text,
+          doubts: doubtsIn({ text, ids, seconds }, weighing, pieces, own, setup.weighedPerSecond),
+        };
       }),
     async warmUp() {
       prepareDoubts();
