@@ -2,6 +2,7 @@ import type { TraceStep } from '../notes.ts';
 import { dayOfJob } from './day-told.ts';
 import { isJobDenied } from './denied.ts';
 import type { Draft, Scene, StatementKind } from './draft.ts';
+import { THING_WAITS } from './gates.ts';
 import { namesNoGoods } from './goods-named.ts';
 import { isHeading, isNoJob, pointsBack } from './no-job.ts';
 import { isForgiven } from './no-matter.ts';
@@ -215,6 +216,8 @@ const leaningGate: Refiner = {
           !other.leans &&
           !gone.has(other) &&
           other.start <= gate.start &&
+          // "Hang the gutter, that's waiting on the brackets": of the words right before it.
+          (gate.rule !== THING_WAITS || other.to === gate.from - 1) &&
           // "But I need to run the wires first" waits for nothing: it is what comes first.
           !(gate.aside?.includes(other.from) && other.from === gate.from) &&
           (scene.said[other.to]?.sentence ?? -9) >= here - 1,
