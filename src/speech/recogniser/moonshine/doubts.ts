@@ -149,7 +149,8 @@ function likelyBegun(
 }
 
 /** Makes the tables that the first piece would wait for. */
-export function prepareDoubts(): void {
+export function prepareDoubts(pieces: WordPieces): void {
+  tradeInPieces(pieces);
   candidatesIn(
     heardWords('The bench top is nine hundred millimetres high.'),
     tradeBySound(),

@@ -39,7 +39,7 @@ export async function loadMoonshine(setup: MoonshineSetup, threads: number): Pro
         };
       }),
     async warmUp() {
-      prepareDoubts();
+      prepareDoubts(pieces);
       await model.hear(new Float32Array(WARM_UP_SECONDS * SAMPLE_RATE), () => {});
     },
   };
