@@ -252,8 +252,7 @@ function notesFrom(drafts: readonly Draft[], scene: Scene): StatementNotes {
         // Read tomorrow, "tomorrow" is another day.
         ...(due ? { gist: withoutDay(told.gist) } : {}),
         ...(due ? { due } : {}),
-        // "Can't close up till then": a day, and nothing that it waits for.
-        waitsFor: (each.waitsFor ?? []).map(waitOf).filter((wait) => !/^(?:then|later)$/i.test(wait)),
+        waitsFor: (each.waitsFor ?? []).map(waitOf),
       };
     }),
     done: of('done', (each): DoneNote => ({ kind: 'done', ...common(each, scene) })),
