@@ -38,6 +38,10 @@ test.each([
   ],
   ["I can't cut the worktop for it while the oil's still tacky.", 'Cut the worktop for it < oil still tacky'],
   [
+    'I can roll another when I get the rolls back off college.',
+    'Roll another < I get the rolls back off college',
+  ],
+  [
     "The underside gets painted, but obviously not till that hole's gone.",
     'The underside gets painted < hole gone',
   ],
@@ -58,6 +62,8 @@ test.each([
 test.each([
   ["I'll swap it when I'm in town.", 'where the speaker will be'],
   ["Pour the pads Friday if I'm spared.", 'whether, and no state'],
+  ["The lid's to be planed once my temper's cooled.", 'a mood'],
+  ["I'll swap the pump when I get home.", 'where the speaker will be'],
   ['They get their primer tomorrow while I have the gun out.', 'at the same time'],
   ["I'm buying them Tuesday when I get paid.", 'nothing of the build'],
   ['I have to sand the deck, but not the hatches.', 'what is left out'],

@@ -26,8 +26,11 @@ const PAST = / (?:was|were|did|went|came|'d)\/|(?<! (?:'s|has|have|'ve)\/\S*) ha
 const SPEAKER = /^(?: \S+\/\w*L\w*)* (?:i|we|you)\//;
 /** "I've scrounged some steel", "we get a day": done, or given, before the work. */
 const SPEAKER_DONE = phrase("^<lead>* (?: i | we ) (?: (?: 've | have ) <any>* | get a <any>+ )");
-/** How the work feels, and no state of a thing: "when it suits me", "once I face it". */
-const MOOD = / (?:feel|feels|fancy|suits|face|bothered|remember|get|getting|need|want|like)\/\S*(?: |$)/;
+/** How the work feels, and no state of a thing: "once I face it", "once my temper's cooled". */
+const MOOD =
+  / (?:temper|swearing|laughing|crying|sulking|nerve|nerves|mood|breath|coffee|tea|lunch|breakfast)\//;
+const SPEAKER_MOOD =
+  / (?:feel|feels|fancy|suits|face|bothered|remember|get|getting|need|want|like)\/\S*(?: |$)/;
 
 const DENIED = / (?:not|no|never|wait|waits|waiting|stays|stay)\//;
 /** "If that sixth beam's in", "if it's above ten": a thing in its place, or a number reached. */
@@ -46,15 +49,18 @@ function wordsOfGate(gate: Said, task: Said, scene: Scene): string {
   const words = textOfClause(gate, scene);
   const work = task.words[firstWord(task)];
   const isWork = work?.classes.includes('B') && words.toLowerCase().startsWith(`${work.lower} `);
-  return isWork ? textOf(scene, gate.words.slice(firstWord(gate))) : words;
+  const own = gate.words.slice(firstWord(gate));
+  // Talk without stops runs on into what comes next.
+  return isWork || own.length > MOST_WORDS ? textOf(scene, own.slice(0, MOST_WORDS)) : words;
 }
+const MOST_WORDS = 9;
 
 /** The state that a clause behind the task or before it tells of, if the task must wait for it. */
 function stateIn(gate: Said, task: Said, scene: Scene): string | undefined {
-  if (gate.asks || gate.words.length < 2 || PAST.test(gate.code)) return undefined;
+  if (gate.asks || gate.words.length < 2 || PAST.test(gate.code) || MOOD.test(gate.code)) return undefined;
   const told = () => wordsOfGate(gate, task, scene);
   const speaks = SPEAKER.test(gate.code);
-  if (ONCE.test(gate.opener)) return speaks && MOOD.test(gate.code) ? undefined : told();
+  if (ONCE.test(gate.opener)) return speaks && SPEAKER_MOOD.test(gate.code) ? undefined : told();
   if (WHEN.test(gate.opener)) return speaks && !matches(SPEAKER_DONE, gate) ? undefined : told();
   if (WHILE.test(gate.opener)) return DENIED.test(task.code) && !speaks ? told() : undefined;
   if (IF.test(gate.opener)) return matches(STATE, gate) || matches(REACHES, gate) ? told() : undefined;

@@ -245,7 +245,7 @@ const THEIR_TIME =
   /^(?: \S+\/\S*L\S*)* (?:they|he|she)\/\S* (?:can|could|will|'ll)\/\S* not\/\S* (?:pour|start|deliver|do|make|cut|look|see|get|fit|come|send|cast|weld|machine|grind|plate|collect)\//;
 
 const IM_THERE =
-  /^(?: \S+\/\w*L\w*)* (?:i|we)\/\S* (?:'m|am|'re|are|get)\/\S* (?!done|finished|through|paid)/;
+  /^(?: \S+\/\w*L\w*)* (?:i|we)\/\S* (?:(?:'m|am|'re|are)\/\S* (?!done|finished|through|paid)|gets?\/\S* (?:there|home|in|up|back|round|down|over)\/)/;
 
 function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   if (PAST.test(gate.code) && !HAS_HAD.test(gate.code)) return undefined;

@@ -115,9 +115,13 @@ export function itemOf(draft: Draft, scene: Scene): string {
     thingBefore(draft.from, scene)?.replace(ARTICLE, '') ??
     meant?.replace(ARTICLE, '') ??
     (bare === '' || ONLY_A_DAY.test(bare) || AT_A_SIZE.test(bare) ? undefined : bare) ??
+    AWAITED.exec(scene.text.slice(draft.start, draft.end))?.[1] ??
     scene.text.slice(draft.start, draft.end)
   );
 }
+/** "Still waiting for the seals, a week they said". */
+const AWAITED =
+  /\b(?:waiting (?:on|for)|expecting|ordered) (?:the|my|our|those|these|some|a|an) (\p{L}[\p{L}' -]{1,30}?)(?=[,.;]|$)/iu;
 const A_NUMBER_OF =
   /^(?:the|a|an|my|our|new|those|these|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+))\s+/i;
 
