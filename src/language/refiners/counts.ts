@@ -106,7 +106,10 @@ function counted(room: Room, amount: Amount): boolean {
 
 /** "Two 200 amp hour batteries", "six 90 mm screws": how many of the size that follows. */
 const isBeforeSize = (amount: Amount, next: Amount | undefined): boolean =>
-  next?.unit !== undefined && next.from === amount.to && amount.value >= 2 && amount.value <= 99;
+  next?.unit !== undefined &&
+  next.from === amount.to &&
+  amount.value >= 2 &&
+  amount.value <= (next.dimension === 'length' ? 99 : 24);
 
 /** "Two eighteen ply sheets": how many sheets of the gauge that follows without its unit. */
 const isBeforeGauge = (room: Room, amount: Amount, next: Amount | undefined): boolean =>

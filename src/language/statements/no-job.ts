@@ -38,7 +38,7 @@ const NO_JOBS: readonly Phrase[] = [
   phrase('(?: can | could ) not be <adverb>* (?: bothered | arsed | fussed | asked | dealing | doing )'),
   // "So that's rings or valve seals": what it may be
   phrase(
-    "^<lead>* (?: that | it | which ) (?: 's | is | 'll be | must be ) (?: either )? (?: the | a | an )? (?: !<day> <plain> ){1,4} or !<day> (?: the | a | an )? <plain>{1,4} $",
+    "^<lead>* (?: that | it | which ) (?: 's | is | 'll be | must be ) (?: either )? (?: the | a | an )? (?: !<day> <plain> ){1,4} or !<day> !thereabouts !so !more !less (?: the | a | an )? <plain>{1,4} $",
   ),
   // "So call it the first of July", "call it ten": a guess, where "call it in" and "call it off" are work
   phrase("^<lead>* (?: we 'll | i 'll )? call it !<particle> <any>"),
