@@ -10,12 +10,23 @@ import { readStoryFile } from '../../kit/story-file.ts';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
-test.each(['work-14.json', 'drill/drill-5.talk', 'drill/drill-86.talk'])(
-  '%s',
-  { timeout: 60_000 },
-  async (name) => {
-    const story = readStoryFile(at(`../../stories/${name}`));
-    const memos = readInTurn(story).map((notes, k) => [story.memos[k]?.id, ...noteLines(notes)].join('\n'));
-    await expect(`${memos.join('\n\n')}\n`).toMatchFileSnapshot(at(`./stories/${story.story}.txt`));
-  },
-);
+const STORIES = [
+  'work-2.json',
+  'work-8.json',
+  'work-10.json',
+  'work-12.json',
+  'work-14.json',
+  'work-18.json',
+  'drill/drill-5.talk',
+  'drill/drill-24.talk',
+  'drill/drill-45.talk',
+  'drill/drill-57.talk',
+  'drill/drill-72.talk',
+  'drill/drill-86.talk',
+];
+
+test.each(STORIES)('%s', { timeout: 60_000 }, async (name) => {
+  const story = readStoryFile(at(`../../stories/${name}`));
+  const memos = readInTurn(story).map((notes, k) => [story.memos[k]?.id, ...noteLines(notes)].join('\n'));
+  await expect(`${memos.join('\n\n')}\n`).toMatchFileSnapshot(at(`./stories/${story.story}.txt`));
+});
