@@ -77,6 +77,8 @@ function reachesBy(room: Room, at: number): boolean {
   const sentence = room.tokens[at]?.sentence;
   const adverb = /^(?:now|already|only|back|nearly|still|about)$/.test(wordAt(room, at - 1)) ? at - 1 : at;
   if (wordAt(room, at) === 'up' && BE.test(wordAt(room, adverb - 1))) return true;
+  // "The controller takes up to a hundred volts": what it stands.
+  if (/^takes?$/.test(wordAt(room, at - 1))) return false;
   for (let index = at - 1; index >= at - 5; index--) {
     const token = room.tokens[index];
     if (!token || token.sentence !== sentence) return false;
@@ -122,7 +124,9 @@ function isDatum(room: Room, at: number, cue: BoundCue): boolean {
   // "The lid over it is 12 thick": where the thing is.
   if (/^(?:it|them|that|this|these|those|there|him|her)$/.test(wordAt(room, at + 1))) return true;
   // "It drops 40 over two metres": along how much.
-  if (wordAt(room, at) === 'over' && runsAlong(room, at)) return true;
+  // "No loop can run over 300 feet": how long.
+  const isLong = /^(?:run|runs|running|go|goes)$/.test(wordAt(room, at - 1)) && denied(room, at);
+  if (wordAt(room, at) === 'over' && !isLong && runsAlong(room, at)) return true;
   const before = wordAt(room, at - 1);
   return /^(?:left|hanging|turned|went|handed|bent|put|bridge|all|start|roll|rolled|came|come)$/.test(before);
 }
@@ -175,10 +179,9 @@ function noFurther(room: Room, start: number): Tail | undefined {
   let at = /^(?:and|but)$/.test(wordAt(room, start)) ? start + 1 : start;
   if (/^(?:no|not|never)$/.test(wordAt(room, at))) {
     at++;
-    if (/^(?:an?|one|any)$/.test(wordAt(room, at))) {
-      at++;
-      if (!directionOf(wordAt(room, at))) at++;
-    }
+    if (/^(?:an?|one|any)$/.test(wordAt(room, at))) at++;
+    // "not an ounce more", "no gram more"
+    if (!directionOf(wordAt(room, at)) && directionOf(wordAt(room, at + 1))) at++;
     const direction = directionOf(wordAt(room, at));
     if (!direction || /^(?:than|then)$/.test(wordAt(room, at + 1)) || startsAmount(room, at + 1))
       return undefined;
@@ -188,10 +191,14 @@ function noFurther(room: Room, start: number): Tail | undefined {
   if (!/^(?:'s|is)$/.test(wordAt(room, at)) || !/^(?:the|my|its|your|their|our)$/.test(wordAt(room, at + 1)))
     return undefined;
   const word = wordAt(room, at + 2);
+  // "Eight foot wide is the most the state'll let you be"
+  if (word === 'most' && MOST_OF.test(wordAt(room, at + 3))) return { bound: 'at-most', to: at + 3 };
   if (!closes(room, at + 3)) return undefined;
   if (CEILING.test(word)) return { bound: 'at-most', to: at + 3 };
   return FLOOR.test(word) ? { bound: 'at-least', to: at + 3 } : undefined;
 }
+
+const MOST_OF = /^(?:it|he|she|they|you|we|i|that|the|any|anything|this|these|those|my|its)$/;
 
 function tailAt(room: Room, amount: Amount, at: number): Tail | undefined {
   const paused = wordAt(room, at) === ',' ? at + 1 : at;
@@ -236,7 +243,8 @@ function boundAfter(room: Room, amount: Amount, limit: number): Tail | undefined
     if (room.tokens[at]?.sentence !== sentence) break;
     const word = wordAt(room, at);
     const opens = word === ',' || (word === 'as' && wordAt(room, at + 1) === 'a') || word === 'is';
-    const tail = opens ? tailAt(room, amount, at) : undefined;
+    // "Three and a half ton fully loaded and that's your lot"
+    const tail = opens ? tailAt(room, amount, at) : word === 'and' ? noFurther(room, at) : undefined;
     if (tail && tail.bound !== 'about' && closes(room, tail.to)) return tail;
   }
   return undefined;
@@ -266,6 +274,21 @@ function allItCarries(room: Room, amount: Amount, limit: number): boolean {
     }
   }
   return false;
+}
+
+/** What something hangs from, stands on or is lifted by: how much it carries is the most that it may. */
+const CARRIER =
+  /^(?:cranes?|hoists?|jacks?|lift|lifts|winch|winches|trailer|trailers|floor|shelf|shelves|beams?|ropes?|straps?|slings?|chains?|tackle|gantry|forklift|telehandler|ramps?|axles?|davits?|racks?|brackets?|hooks?|trolley|barrow|castors?|casters?|ladder|planks?|cradle|staging|scaffold|trestles?|stands?|runners|hinges?|cord|cords|wire)$/;
+const MAY = /^(?:may|can|will|'ll|should|only|each|just|could|safely|happily)$/;
+
+/** "Each jack may take eight tonnes", "the crane does two tonnes"; "the floor takes 400 kilos of tiles" uses them up. */
+function carriesSoMuch(room: Room, amount: Amount): boolean {
+  if (amount.dimension !== 'mass' || wordAt(room, amount.to) === 'of') return false;
+  let at = backOverFillers(room.tokens, amount.quoteFrom) - 1;
+  if (!CARRIES.test(wordAt(room, at)) && !/^(?:do|does)$/.test(wordAt(room, at))) return false;
+  at--;
+  for (let steps = 0; steps < 3 && MAY.test(wordAt(room, at)); steps++) at--;
+  return CARRIER.test(wordAt(room, at)) && room.tokens[at]?.sentence === room.tokens[amount.from]?.sentence;
 }
 
 const CALLS_FOR = /^(?:needs|need|require|requires|insist|insists|demand|demands|specify|specifies)$/;
@@ -367,7 +390,7 @@ function keptOff(room: Room, amount: Amount): boolean {
 
 /** A bound that a whole way of speaking gives, where no word beside the number does. */
 function boundInPassing(room: Room, amount: Amount, limit: number, next: Amount | undefined): Bound {
-  if (allItCarries(room, amount, limit)) return 'at-most';
+  if (allItCarries(room, amount, limit) || carriesSoMuch(room, amount)) return 'at-most';
   return clearanceAskedFor(room, amount) ||
     roomBidden(room, amount) ||
     askedBesideHad(room, amount, next) ||

@@ -15,7 +15,7 @@ export type BoundCue =
   | 'rough';
 
 const UP =
-  'better wider higher longer deeper thicker taller bigger larger greater heavier more warmer hotter faster further farther broader steeper stiffer harder stronger tighter wetter newer brighter'.split(
+  'better wider higher longer deeper thicker taller bigger larger greater heavier more warmer hotter faster further farther broader steeper stiffer harder stronger tighter wetter newer brighter fatter'.split(
     ' ',
   );
 const DOWN =
@@ -42,7 +42,7 @@ export const BEFORE_BOUND = new PhraseTable<BoundCue>([
   ),
   ...each<BoundCue>(
     'at-most',
-    "not to pass, not pass, never pass, can't pass, won't pass, mustn't pass, must not pass, plumb to, level to, true to, flat to, straight to, at most, at the most, at the very most, a maximum of, maximum of, maximum, max, max of, no more than, not more than, never more than, nothing more than, not over, never over, not above, never above, not exceeding, not exceed, must not exceed, never exceed, within, inside, to within, keep within, kept within, a limit of, limit of, limit is, limit 's, limit ’s, limited to, limits it to, limit it to, limits you to, limits me to, limits us to, capped at, cap of, a cap of, ceiling of, no higher than, maximum is, maximum 's, max is, max 's, or under, not past, never past, no greater than, as much as, as many as, rated to, rated for, rated at, rated up to, rated, rating is, rating of, rating 's, plated for, plated at, stamped for, stamped at, certified for, certified to, approved for, passed for, good for, good to, safe to, only good for, law says, allowed, only allowed, allowance is, don't exceed, doesn't exceed, can't exceed, won't exceed, mustn't exceed, shouldn't exceed",
+    "not to pass, not pass, never pass, can't pass, won't pass, mustn't pass, must not pass, plumb to, level to, true to, flat to, straight to, at most, at the most, at the very most, a maximum of, maximum of, maximum, max, max of, no more than, not more than, never more than, nothing more than, not over, never over, not above, never above, not exceeding, not exceed, must not exceed, never exceed, within, inside, to within, keep within, kept within, a limit of, limit of, limit is, limit 's, limit ’s, limited to, limits it to, limit it to, limits you to, limits me to, limits us to, capped at, cap of, a cap of, ceiling of, no higher than, maximum is, maximum 's, max is, max 's, or under, not past, never past, no greater than, no worse than, as much as, as many as, rated to, rated for, rated at, rated up to, rated, rating is, rating of, rating 's, plated for, plated at, stamped for, stamped at, certified for, certified to, approved for, passed for, good for, good to, safe to, only good for, law says, allowed, only allowed, allowance is, don't exceed, doesn't exceed, can't exceed, won't exceed, mustn't exceed, shouldn't exceed",
   ),
   ...each<BoundCue>(
     'about',
@@ -82,7 +82,7 @@ export const AFTER_BOUND = new PhraseTable<BoundCue>([
 
 /** Words of denial: "no machine over 400", "don't want anything over 6 foot". */
 export const DENIAL =
-  /^(?:no|not|never|nothing|nobody|none|without|neither|nor|nowhere|hardly|avoid|avoids|cannot|refuse|refuses|forbid|forbids|prevent|prevents|stop|stops|ain't|dont|cant|wont|doesnt|didnt|isnt|aint|shouldnt|mustnt|\p{L}+n't)$/u;
+  /^(?:no|not|never|nothing|nowt|nobody|none|without|neither|nor|nowhere|hardly|avoid|avoids|cannot|refuse|refuses|forbid|forbids|prevent|prevents|stop|stops|ain't|dont|cant|wont|doesnt|didnt|isnt|aint|shouldnt|mustnt|\p{L}+n't)$/u;
 
 /** "anything over 85 degrees and it skins": what lies beyond is the trouble. */
 export const WHATEVER = /^(?:anything|anyone|anybody|whatever|everything|any)$/;

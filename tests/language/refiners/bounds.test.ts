@@ -96,3 +96,31 @@ test.each([
 test('what a lift takes is in the unit of the load', () => {
   expect(figuresSaid('the sofa is 48 kilos and the lift takes 300')).toBe('48 kg; 300 kg');
 });
+
+test.each([
+  ['three thou is the most I would tolerate', '3 thou at-most'],
+  ["eight foot wide is the most the state'll let you be", '8 ft at-most'],
+  ['each jack may take eight tonnes and no gram more', '8 t at-most'],
+  ['thirty-five hundred kilos loaded and not an ounce more', '3500 kg at-most'],
+  ["it's three and a half ton fully loaded and that's your lot", '3.5 t at-most'],
+  ['the controller takes up to a hundred volts', '100 V at-most'],
+  ['no loop can run over 300 feet', '300 ft at-most'],
+  ['nowt over 620 mil is going through that door', '620 mm at-most'],
+  ['the hoist lifts 250 kilos', '250 kg at-most'],
+  ['the crane does two tonnes', '2 t at-most'],
+  ['the shelf will only carry 40 kilos', '40 kg at-most'],
+])('"%s" has a limit: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ['the floor takes 400 kilos of tiles', '400 kg'],
+  ['I can lift 40 kilos on my own', '40 kg'],
+  ['the tank holds 90 litres', '90 L'],
+  ['we took it up to 100 volts', '100 V'],
+  ['the gutter falls 40 mil over two metres', '40 mm; 2 m'],
+  ['300 mil is the most of it', '300 mm'],
+  ['the sheet is 18 mil and that goes in the hall', '18 mm'],
+])('"%s" has none: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

@@ -16,7 +16,7 @@ describe('limits', () => {
     ['We went up to 63 amps.', ['63 A']],
     ["The wall's up to nine courses.", ['9 1']],
     ['The jack bumps the trailer up to three thousand kilos.', ['3000 kg']],
-    ['The rope takes up to ten kilos.', ['10 kg']],
+    ['The rope takes up to ten kilos.', ['10 kg at-most']],
     ['My brother-in-law says six metres.', ['6 m']],
     ['The width inside is six foot two.', ['74 in']],
     ['The gap must be inside six foot.', ['6 ft at-most']],

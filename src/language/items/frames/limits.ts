@@ -7,7 +7,7 @@ import { behind, phraseFrom, tagAt, wordAt } from '../parse.ts';
 import type { Frame, Site } from '../site.ts';
 
 const OVER =
-  /\b(no|nothing|anything|not one|never)\b((?: (?!more |less )\w+){0,3}?)((?: (?:through|in|on|into) (?:\w+ ){0,3}\w+)?)(?: (?:'s|is|are|to|can|may|must|should|shall|'ll|will|be|carry|take|hold|weigh|go|goes|stand))* (?:over|wider|taller|longer|heavier|bigger|deeper|thicker|higher|larger|above|more)(?: than)?$/;
+  /\b(no|nothing|anything|not one|never)\b((?: (?!(?:more|less|can|may|must|should|will|be|run|runs) )\w+){0,3}?)((?: (?:through|in|on|into) (?:\w+ ){0,3}\w+)?)(?: (?:'s|is|are|to|can|may|must|should|shall|'ll|will|be|carry|take|hold|weigh|go|goes|stand|run|runs|ever))* (?:over|wider|taller|longer|heavier|bigger|deeper|thicker|higher|larger|above|more)(?: than)?$/;
 const MODAL = /^(?:can|may|will|'ll|should|must|to|is|be|allowed|ever)$/;
 /** Where a bound holds, without a word of passing: "next to the road", "on that side". */
 const WHERE = /^(?:near|next|beside|alongside|against|by|on|in|under|above|within|behind|at|to)$/;
