@@ -77,7 +77,7 @@ export function derivationOf(
   const attempts = [
     ...equalities(alike, talk),
     ...sumsAndDifferences(alike, talk),
-    ...multiples(alike, talk),
+    ...multiples(alike, talk, [claim, ...usable.filter(({ sentencesBack }) => sentencesBack === 0)]),
     ...longSums(alike, talk),
     ...proportions(usable, kind, region),
   ];
@@ -125,10 +125,16 @@ function sumsAndDifferences(alike: readonly Ingredient[], talk: string): readonl
   return attempts;
 }
 
-function multiples(alike: readonly Ingredient[], talk: string): readonly Attempt[] {
+function multiples(
+  alike: readonly Ingredient[],
+  talk: string,
+  told: readonly Quantity[],
+): readonly Attempt[] {
   // "A seventy pulley and a two ten, three to one": the ratio is told of both, and gives neither.
   if (!DIVIDES.test(talk) || RATIO.test(talk)) return [];
-  const counts = countsIn(talk).filter((count) => count > 1);
+  // "Counter's at 36, an inch thick": the 36 is a size there, and no count that gives the inch.
+  const isSize = (count: number) => told.some(({ value, unit }) => value === count && unit !== '1');
+  const counts = countsIn(talk).filter((count) => count > 1 && !isSize(count));
   const near = alike.filter((one) => one.isNamed || (one.sentencesBack ?? 2) <= 1);
   return near.flatMap((one) =>
     counts.flatMap((count): Attempt[] => [

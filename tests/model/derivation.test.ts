@@ -164,6 +164,14 @@ describe('the same, parts and times', () => {
     expect(found(talk, value, [OPENING])).toBeUndefined();
   });
 
+  test('not by a number that is a size itself: "the counter is at 36, an inch thick"', () => {
+    const counter = at('counter', 36, { unit: 'in' });
+    expect(found('the counter is at 36, an inch each', 1, [counter], 'in')).toBeUndefined();
+    expect(found('36 of them, that is an inch each', 1, [{ ...counter, sentencesBack: 1 }], 'in')).toBe(
+      'counter / 36',
+    );
+  });
+
   test('times a count is less likely than a sum with a figure told before', () => {
     const { sentencesBack: _none, ...before } = at('before', 870);
     expect(found('two of each, 1740', 1740, [OPENING])).toBe('opening * 2');
