@@ -175,7 +175,7 @@ const CEILING = /^(?:ceiling|limit|max|maximum|most|top|cap|lot)$/;
 const FLOOR = /^(?:minimum|least|min|floor)$/;
 
 /** ", no lower", "and not an ounce over", "is the ceiling", "that's the limit". */
-function noFurther(room: Room, start: number): Tail | undefined {
+function noFurther(room: Room, amount: Amount, start: number): Tail | undefined {
   let at = /^(?:and|but)$/.test(wordAt(room, start)) ? start + 1 : start;
   if (/^(?:no|not|never)$/.test(wordAt(room, at))) {
     at++;
@@ -192,17 +192,21 @@ function noFurther(room: Room, start: number): Tail | undefined {
     return undefined;
   const word = wordAt(room, at + 2);
   // "Eight foot wide is the most the state'll let you be"
-  if (word === 'most' && MOST_OF.test(wordAt(room, at + 3))) return { bound: 'at-most', to: at + 3 };
+  const isFew = amount.unit === undefined && amount.value <= MOST_COUNTED;
+  if (word === 'most' && MOST_OF.test(wordAt(room, at + 3)) && !isFew)
+    return { bound: 'at-most', to: at + 3 };
   if (!closes(room, at + 3)) return undefined;
   if (CEILING.test(word)) return { bound: 'at-most', to: at + 3 };
   return FLOOR.test(word) ? { bound: 'at-least', to: at + 3 } : undefined;
 }
 
+/** "Four's the most I've ever seen": without a unit so few are a count. */
+const MOST_COUNTED = 12;
 const MOST_OF = /^(?:it|he|she|they|you|we|i|that|the|any|anything|this|these|those|my|its)$/;
 
 function tailAt(room: Room, amount: Amount, at: number): Tail | undefined {
   const paused = wordAt(room, at) === ',' ? at + 1 : at;
-  const further = noFurther(room, paused);
+  const further = noFurther(room, amount, paused);
   if (further) return further;
   // "1.2 tonnes of them roughly".
   const them =
@@ -244,7 +248,7 @@ function boundAfter(room: Room, amount: Amount, limit: number): Tail | undefined
     const word = wordAt(room, at);
     const opens = word === ',' || (word === 'as' && wordAt(room, at + 1) === 'a') || word === 'is';
     // "Three and a half ton fully loaded and that's your lot"
-    const tail = opens ? tailAt(room, amount, at) : word === 'and' ? noFurther(room, at) : undefined;
+    const tail = opens ? tailAt(room, amount, at) : word === 'and' ? noFurther(room, amount, at) : undefined;
     if (tail && tail.bound !== 'about' && closes(room, tail.to)) return tail;
   }
   return undefined;
