@@ -24,7 +24,7 @@ test.each([
   ['The bed has to stay under 900 kilos.', ['bed: weight']],
   ['It was 14 degrees in here.', ['inside: temperature']],
   ['It was 14 degrees out here.', ['outside: temperature']],
-  ['It was 14 degrees inside the boat.', ['in the boat: temperature']],
+  ['It was 14 degrees inside the boat.', ['inside boat: temperature']],
   ['The oven was 14 degrees.', ['oven: temperature']],
   ["On the starboard side it's 44 mil.", ['starboard side: width']],
   ["The shelf is 400 mil. On the starboard side it's 440 mil.", ['shelf: depth', 'starboard shelf: depth']],

@@ -520,8 +520,13 @@ export const DECISION_RULES: readonly StatementRule[] = [
         return undefined;
       // "Fitted the stops, no glass yet": it is to come, and nobody turned it down.
       if (/\b(?:yet|left|so far|today|either)$/.test(why.turnedDown)) return undefined;
-      // "No coal, no plasterboard": nothing is chosen.
-      if (/^ no\//.test(said.code) && !/ (?:just|but|only)\//.test(said.code)) return undefined;
+      // "No coal, no plasterboard": nothing is chosen; "no plastic windows, not in this house" is.
+      if (
+        /^ no\//.test(said.code) &&
+        !/ (?:just|but|only)\//.test(said.code) &&
+        !/^not\b/.test(why.turnedDown)
+      )
+        return undefined;
       // "905, not 950" mends a number.
       if (said.words.every((word) => /[QUL]/.test(word.classes))) return undefined;
       return draft('decision', said, { ...chosen(said, scene) }, firstWord(said));
