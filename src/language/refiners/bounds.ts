@@ -287,7 +287,7 @@ const MAY = /^(?:may|can|will|'ll|should|only|each|just|could|safely|happily)$/;
 
 /** "Each jack may take eight tonnes", "the crane does two tonnes"; "the floor takes 400 kilos of tiles" uses them up. */
 function carriesSoMuch(room: Room, amount: Amount): boolean {
-  if (amount.dimension !== 'mass' || wordAt(room, amount.to) === 'of') return false;
+  if (amount.dimension !== 'mass' || /^(?:of|each|apiece)$/.test(wordAt(room, amount.to))) return false;
   let at = backOverFillers(room.tokens, amount.quoteFrom) - 1;
   if (!CARRIES.test(wordAt(room, at)) && !/^(?:do|does)$/.test(wordAt(room, at))) return false;
   at--;
