@@ -15,7 +15,7 @@ import type { WordPieces } from './word-pieces.ts';
 /** What is less likely than this, as a logarithm of odds, is not weighed. */
 const LEAST_ODDS = -7;
 /** So many words are weighed in a second of sound, the likeliest first: each costs about a hundredth of a second. */
-const PER_SECOND = 1.2;
+const PER_SECOND = 0.8;
 /** What a distance of 1 takes from the odds when the likeliest are picked. */
 const DISTANCE_COSTS = 8;
 
