@@ -5,7 +5,7 @@
  */
 import type { TraceStep } from '../notes.ts';
 import { type Draft, firstWord, neighbour, type Scene } from './draft.ts';
-import { THING_WAITS, textOfClause } from './gates.ts';
+import { THING_WAITS, tellsOfPast, textOfClause } from './gates.ts';
 import { find, matches, phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
 
@@ -21,8 +21,6 @@ const WHILE = /\bwhile$/;
 const IF = /\bif$/;
 const UNTIL = /\b(?:until|till|'til|before)$/;
 
-/** "The bearers are wet", "the yard reopens", "there's no roof": told of now or of what comes. */
-const PAST = / (?:was|were|did|went|came|'d)\/|(?<! (?:'s|has|have|'ve)\/\S*) had\//;
 const SPEAKER = /^(?: \S+\/\w*L\w*)* (?:i|we|you)\//;
 /** "I've scrounged some steel", "we get a day": done, or given, before the work. */
 const SPEAKER_DONE = phrase("^<lead>* (?: i | we ) (?: (?: 've | have ) <any>* | get a <any>+ )");
@@ -57,7 +55,7 @@ const MOST_WORDS = 9;
 
 /** The state that a clause behind the task or before it tells of, if the task must wait for it. */
 function stateIn(gate: Said, task: Said, scene: Scene): string | undefined {
-  if (gate.asks || gate.words.length < 2 || PAST.test(gate.code) || MOOD.test(gate.code)) return undefined;
+  if (gate.asks || gate.words.length < 2 || tellsOfPast(gate) || MOOD.test(gate.code)) return undefined;
   const told = () => wordsOfGate(gate, task, scene);
   const speaks = SPEAKER.test(gate.code);
   if (ONCE.test(gate.opener)) return speaks && SPEAKER_MOOD.test(gate.code) ? undefined : told();
@@ -157,7 +155,7 @@ export function withGatesBeside(
     if (!gate) return each;
     tell(each, `it waits for "${gate.words}"`, 'read', trace);
     if (gate.clause === undefined) return { ...each, waitsFor: [gate.words] };
-    for (let k = Math.min(each.to + 1, gate.clause); k <= gate.clause; k++) if (k !== each.to) taken.add(k);
+    for (let k = Math.min(each.to + 1, gate.clause); k <= gate.clause; k++) taken.add(k);
     return { ...each, waitsFor: [gate.words], aside: [...(each.aside ?? []), gate.clause] };
   });
   return held.filter((each) => {

@@ -3,7 +3,7 @@ import { workBase } from '../lexicon/work-verbs.ts';
 import { antecedentOf } from './antecedent.ts';
 import { type Draft, draft, firstWord, neighbour, type Scene } from './draft.ts';
 import { isOrderToSelf } from './job-lists.ts';
-import { isBookedUp } from './no-job.ts';
+import { isBookedUp, isTheirTime } from './no-job.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
 import { dayIn } from './tasks.ts';
 import type { Said, Word } from './words.ts';
@@ -50,6 +50,9 @@ const PAST = / (?:was|were|had|did|went|came|got|'d)\//;
 
 /** "Before the diver's had a look": a perfect, and no past. */
 const HAS_HAD = / (?:'s|has|have|had|'ve)\/\w* (?:had|got)\//;
+
+/** "Once the lid was on": told of what was, and no state to wait for; "before the diver's had a look" is. */
+export const tellsOfPast = ({ code }: Said): boolean => PAST.test(code) && !HAS_HAD.test(code);
 
 /** Main clauses that plan work, so that "once ..." after them names what it waits for. */
 const PLANS = phrase(
@@ -144,8 +147,7 @@ const STAYS =
 
 function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   const before = /\bbefore\b/.test(gate.opener);
-  if (VIEWERS.test(main.code) || (before && PAST.test(gate.code) && !HAS_HAD.test(gate.code)))
-    return undefined;
+  if (VIEWERS.test(main.code) || (before && tellsOfPast(gate))) return undefined;
   const sits =
     before && /^ (?:i|we|you|it|anything|any|the)\//.test(gate.code) ? find(SITS, main) : undefined;
   if (sits && TIME.test(wordsText(scene, sits.part('time')))) {
@@ -207,7 +209,7 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   )
     return undefined;
   // "Rang the foundry, they can't pour till the week after next".
-  if (isOnlyWhen && THEIR_TIME.test(main.code)) return undefined;
+  if (isOnlyWhen && isTheirTime(main, gate)) return undefined;
   // "Clamps stay on till tomorrow", "the ironmonger's holding two till Friday": how it is left, and no work.
   if (isOnlyDay(gate, scene) && STAYS.test(main.code) && !SPEAKER.test(main.code)) return undefined;
   const waits = isOnlyDay(gate, scene) ? [] : [textOfClause(gate, scene)];
@@ -241,14 +243,12 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
 const LOOKING = /^ \S+ (?:'m|am|'re|are)\/\S*$/;
 const WEEK =
   /^(?: the\/\S*)? (?:week|month|weekend|middle|end|year|spring|summer|autumn|winter|january|february|march|april|may|june|july|august|september|october|november|december)\/\S*(?: after\/\S* next\/\S*| after\/\S*)? ?$/;
-const THEIR_TIME =
-  /^(?: \S+\/\S*L\S*)* (?:they|he|she)\/\S* (?:can|could|will|'ll)\/\S* not\/\S* (?:pour|start|deliver|do|make|cut|look|see|get|fit|come|send|cast|weld|machine|grind|plate|collect)\//;
 
 const IM_THERE =
   /^(?: \S+\/\w*L\w*)* (?:i|we)\/\S* (?:(?:'m|am|'re|are)\/\S* (?!done|finished|through|paid)|gets?\/\S* (?:there|home|in|up|back|round|down|over)\/)/;
 
 function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
-  if (PAST.test(gate.code) && !HAS_HAD.test(gate.code)) return undefined;
+  if (tellsOfPast(gate)) return undefined;
   if (VIEWERS.test(main.code) || scene.unreal.has(main.index)) return undefined;
   if (
     /\bwhen\b/.test(gate.opener) &&
