@@ -292,10 +292,6 @@ function roundOf(site: Site, name: Name, attribute: Attribute | undefined): Attr
   return isRound && across ? 'diameter' : attribute;
 }
 
-const WEATHER_WENT = /\bit(?: has| had| 's)? (?:went|gone|goes|dropped|fell|came|got|was)\b[^.]*$/;
-const ofWeather = ({ dimension }: Pick<ItemQuantity, 'dimension'>, before: string): boolean =>
-  dimension === 'temperature' && WEATHER_WENT.test(before);
-
 /** What the words around a figure tell beside its thing and size. */
 function spokenOf(
   site: Site,
@@ -303,9 +299,7 @@ function spokenOf(
   claim: Claim | undefined,
 ): Pick<FigureNote, 'state' | 'change' | 'sizeKind' | 'condition' | 'datum' | 'limit'> {
   const around = saidAround(site.parse, site.at);
-  const told = stateOf(around, quantity.rough ?? false);
-  // "It went down to minus two": nobody decided the weather.
-  const state = told === 'decided' && ofWeather(quantity, around.before) ? 'measured' : told;
+  const state = stateOf(around, quantity);
   const change = quantity.change ?? changeOf(around, state);
   const sizeKind = quantity.dimension === 'length' ? sizeKindOf(around) : undefined;
   const condition = conditionOf(around);

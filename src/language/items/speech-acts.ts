@@ -2,7 +2,7 @@
  * What the speaker was doing when a figure was said: measuring, working out, deciding, quoting. Read from the words of
  * the clause and, for changes, of the sentence before. The habits are those of workshops; common practice, no source.
  */
-import type { Bound, ChangeCue, FigureState, SizeKind } from '../notes.ts';
+import type { Bound, ChangeCue, Dimension, FigureState, SizeKind } from '../notes.ts';
 import { ahead, behind, type Parse } from './parse.ts';
 
 export interface Said {
@@ -105,10 +105,21 @@ const STATE_RULES: readonly StateRule[] = [
   },
 ];
 
-/** The state of a figure, or undefined when the words tell nothing. */
-export function stateOf(said: Said, rough: boolean): FigureState | undefined {
+const WEATHER_WENT = /\bit(?: has| had| 's)? (?:went|gone|goes|dropped|fell|came|got|was)\b[^.]*$/;
+
+/**
+ * The state of a figure, or undefined when the words tell nothing. `rough` is an assumption made to talk about it: "call it
+ * 26".
+ */
+export function stateOf(
+  said: Said,
+  { rough = false, dimension }: { readonly rough?: boolean; readonly dimension: Dimension },
+): FigureState | undefined {
   if (rough) return 'assumed';
-  return STATE_RULES.find((rule) => rule.before?.test(said.before) || rule.after?.test(said.after))?.state;
+  const rule = STATE_RULES.find(({ before, after }) => before?.test(said.before) || after?.test(said.after));
+  // "It went down to minus two": nobody decided the weather.
+  const isWeather = dimension === 'temperature' && WEATHER_WENT.test(said.before);
+  return rule?.state === 'decided' && isWeather ? 'measured' : rule?.state;
 }
 
 const REMEASURED =
