@@ -159,6 +159,8 @@ function* joint(first: Heard, second: Heard, at: number, like: Like): Generator<
 
 /** A shorter name is found in too many words. */
 const SHORTEST_OF_THREE = 8;
+/** All three must sound so much more like it than two of them. */
+const NEARER = 0.03;
 
 /** Three heard words that are one name: "skirt in bored" is "skirting board". */
 function* triple(heard: readonly [Heard, Heard, Heard], at: number, like: Like): Generator<Candidate> {
@@ -171,8 +173,8 @@ function* triple(heard: readonly [Heard, Heard, Heard], at: number, like: Like):
     if (distance > FARTHEST_OF_TWO || word.length < SHORTEST_OF_THREE) continue;
     // What a part of them says already is weighed for that part.
     if (parts[0] === all[0] || parts.at(-1) === all[2] || word.replace(/[^a-z]/g, '') === letters) continue;
-    if (soundDistance(soundsOf(all.slice(0, 2).join('')), soundsOf(word)) <= distance + 0.03) continue;
-    if (soundDistance(soundsOf(all.slice(1).join('')), soundsOf(word)) <= distance + 0.03) continue;
+    if (soundDistance(soundsOf(all.slice(0, 2).join('')), soundsOf(word)) <= distance + NEARER) continue;
+    if (soundDistance(soundsOf(all.slice(1).join('')), soundsOf(word)) <= distance + NEARER) continue;
     yield { from: at, to: at + 3, means: word, distance, isNearest: false };
   }
 }
@@ -181,7 +183,7 @@ function* triple(heard: readonly [Heard, Heard, Heard], at: number, like: Like):
 function isOneOfThem(meant: string, distance: number, first: Heard, second: Heard): boolean {
   const sounds = soundsOf(meant);
   return [first, second].some(
-    ({ lower }) => isSpelling(lower, meant) || soundDistance(soundsOf(lower), sounds) <= distance + 0.03,
+    ({ lower }) => isSpelling(lower, meant) || soundDistance(soundsOf(lower), sounds) <= distance + NEARER,
   );
 }
 

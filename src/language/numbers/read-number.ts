@@ -129,7 +129,7 @@ const PIECE_UNIT = /^(?:mm|mils?|cm|m|millimet(?:re|er)s?|centimet(?:re|er)s?|me
 
 /** Sheets are counted before their gauge: "two twelve ply sheets". Gauges that are sold, in millimetres; common practice. */
 const GAUGES: ReadonlySet<number> = new Set([3, 4, 6, 9, 10, 12, 15, 16, 18, 19, 21, 22, 24, 25]);
-const SHEET_STUFF =
+const BOARD_STUFF =
   /^(?:ply|plywood|mdf|osb|chipboard|hardboard|plasterboard|board|birch|marine|shuttering)$/;
 const PIECE = /^[a-z]{3,}s$/;
 const NO_PIECE = /^(?:this|across|plus|less|was|has|its|thus)$/;
@@ -150,7 +150,7 @@ function countsPieces(tokens: readonly Token[], from: number): Counted | undefin
   if (!PIECE_UNIT.test(tokens[pair.to + 1]?.word ?? '')) return undefined;
   const [next, after] = [tokens[pair.to + 2]?.word ?? '', tokens[pair.to + 3]?.word ?? ''];
   const counts =
-    pair.value < 10 ? isPiece(next) || (SHEET_STUFF.test(next) && isPiece(after)) : FASTENERS.test(next);
+    pair.value < 10 ? isPiece(next) || (BOARD_STUFF.test(next) && isPiece(after)) : FASTENERS.test(next);
   return counts ? pair : undefined;
 }
 
@@ -164,7 +164,7 @@ function countsSheets(tokens: readonly Token[], from: number): Counted | undefin
     ? gauge.to + 1
     : gauge.to;
   const isSheet =
-    (SHEET_STUFF.test(tokens[at]?.word ?? '') && isPiece(tokens[at + 1]?.word ?? '')) ||
+    (BOARD_STUFF.test(tokens[at]?.word ?? '') && isPiece(tokens[at + 1]?.word ?? '')) ||
     /^(?:sheets|boards|panels)$/.test(tokens[at]?.word ?? '');
   return isSheet ? { to: from + 1, value } : undefined;
 }
