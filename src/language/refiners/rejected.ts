@@ -1,7 +1,9 @@
+import type { ChangeCue } from '../notes.ts';
 import { each, PhraseTable } from '../phrases.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
 import { SIZE_AFTER } from '../rules/size-words.ts';
+import { withUnitOf } from './lists.ts';
 
 /** Words directly before a number that turn it down. */
 const TURNED_DOWN = new PhraseTable<string>([
@@ -258,6 +260,20 @@ function nearestOfList(amounts: readonly (Amount | undefined)[], last: number, v
   return best;
 }
 
+/** Values farther apart than this, as a ratio, are of two measures. */
+const MOST_APART = 5;
+
+/** The value that holds instead, measured as the one given up was where it has no unit: "it isn't 900 litres, it's 600". */
+function inPlaceOf(old: Amount, amount: Amount, change: ChangeCue): Amount {
+  const lent = amount.unit ? amount : withUnitOf(amount, old);
+  const isLike = Math.max(old.value / lent.value, lent.value / old.value) <= MOST_APART;
+  return {
+    ...(isLike && lent.unit === old.unit ? lent : amount),
+    change,
+    replaces: { value: old.value, unit: old.unit ?? amount.unit ?? '' },
+  };
+}
+
 /** "not 905, 915", "instead of 18", "used to be", "780 is too high": what was turned down is no figure. */
 export const rejected: Refiner = {
   name: 'a value turned down',
@@ -280,12 +296,7 @@ export const rejected: Refiner = {
           outcome: 'dropped',
           why: 'told before',
         });
-        const unit = amount.unit ?? now.unit ?? '';
-        out[after] = {
-          ...now,
-          change: isPlan ? 'decided' : 'corrected',
-          replaces: { value: amount.value, unit },
-        };
+        out[after] = inPlaceOf(amount, now, isPlan ? 'decided' : 'corrected');
         return;
       }
       const why =
@@ -303,19 +314,14 @@ export const rejected: Refiner = {
           concludedAt(room, amount, out);
         const chosen = at === undefined ? undefined : out[at];
         if (at === undefined || !chosen) return;
-        const unit = amount.unit ?? chosen.unit ?? '';
-        out[at] = { ...chosen, change: 'decided', replaces: { value: amount.value, unit } };
+        out[at] = inPlaceOf(amount, chosen, 'decided');
         return;
       }
       for (const at of [index + 1, nearestOfList(out, index - 1, amount.value)]) {
         const other = out[at];
         if (!other || !standsInFor(room, amount, other)) continue;
-        const unit = amount.unit ?? other.unit ?? '';
-        out[at] = {
-          ...other,
-          change: why === 'turned down' || why === 'told before' ? 'corrected' : 'decided',
-          replaces: { value: amount.value, unit },
-        };
+        const isCorrected = why === 'turned down' || why === 'told before';
+        out[at] = inPlaceOf(amount, other, isCorrected ? 'corrected' : 'decided');
         break;
       }
     });

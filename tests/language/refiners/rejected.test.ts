@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { readMemo } from '../../../src/language/pipeline.ts';
 import { figuresSaid } from '../../kit/figures-said.ts';
+import { figuresTold } from '../../kit/told.ts';
 
 test.each([
   ['not 905, 915 wide', '915 mm'],
@@ -122,4 +123,22 @@ test.each([
     recordedAt: '2026-06-10T18:00:00+01:00',
   }).notes;
   expect(figures.map(({ value, replaces }) => [value, replaces?.value])).toEqual(expected);
+});
+
+test.each([
+  ["The tank isn't 900 litres, it's 600.", '600 L'],
+  ["The tank's 600, not 900 litres.", '600 L'],
+  ["I said three metres forty, it's three fifty.", '3.5 m'],
+  ["Nine hundred litres is too much, so I'm going six hundred.", '600 L'],
+  ["I told you nine hundred litres last week, that was wrong, it's six hundred.", '600 L'],
+])('"%s": measured as the one that was given up', (said, figure) => {
+  expect(figuresTold(said)).toEqual([figure]);
+});
+
+test.each([
+  ["The rail isn't two metres, it's 18 thick.", '18 mm'],
+  ["It's not 905, it's 915.", '915 mm'],
+  ["The tank isn't 900 litres, it's 40 mil wide.", '40 mm'],
+])('"%s": measured in its own way', (said, figure) => {
+  expect(figuresTold(said)).toEqual([figure]);
 });
