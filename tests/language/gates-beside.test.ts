@@ -38,6 +38,10 @@ test.each([
   ],
   ["I can't cut the worktop for it while the oil's still tacky.", 'Cut the worktop for it < oil still tacky'],
   [
+    'Varnish the bench once the legs have been sanded, first dry day we get.',
+    'Varnish the bench < legs have been sanded < dry day',
+  ],
+  [
     'I can roll another when I get the rolls back off college.',
     'Roll another < I get the rolls back off college',
   ],

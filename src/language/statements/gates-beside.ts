@@ -5,6 +5,7 @@
  */
 import type { TraceStep } from '../notes.ts';
 import { type Draft, firstWord, neighbour, type Scene } from './draft.ts';
+import { FAIR_DAY } from './fair-days.ts';
 import { THING_WAITS, tellsOfPast, textOfClause } from './gates.ts';
 import { find, matches, phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
@@ -93,12 +94,7 @@ function gateAhead(first: Said, scene: Scene): Beside | undefined {
   return state ? { words: state, clause: before.index } : undefined;
 }
 
-const WEATHER = 'dry | warm | fine | still | calm | windless | frost-free | rainless';
-const DAY = 'day | days | spell | morning | afternoon | evening | night | week | weekend';
-/** "The first dry day we get", "in a dry week", "wants a still day". */
-const FAIR_DAY = phrase(
-  `(?: the | a | an | one | next | first | couple of | few )+ (?<day> (?: ${WEATHER} ) (?: ${WEATHER} )? (?: ${DAY} ) )`,
-);
+const ON_FAIR_DAY = phrase(FAIR_DAY);
 /** "It was a dry day", "on a dry day they're fine": told of the weather, and no wait. */
 const WAS = / (?:was|were|had|been|did)\//;
 
@@ -110,14 +106,18 @@ const CANNOT_WITHOUT = phrase(
 const textOf = (scene: Scene, words: readonly Word[]): string =>
   words.length > 0 ? scene.text.slice((words[0] as Word).start, (words.at(-1) as Word).end) : '';
 
-/** A day of fair weather, or a tool that is not there, named in the task's own clause or in a scrap right behind it. */
+/** "Can't be bled without the pump": what is not there, named in the task's own clause. */
 function gateWithin(said: Said, scene: Scene): Beside | undefined {
   const without = find(CANNOT_WITHOUT, said)?.part('thing') ?? [];
-  if (without.length > 0) return { words: textOf(scene, without) };
+  return without.length > 0 ? { words: textOf(scene, without) } : undefined;
+}
+
+/** A day of fair weather, named in the task's own clause or in a scrap right behind it. */
+function fairDay(said: Said, scene: Scene): Beside | undefined {
   const scrap = neighbour(scene, said, 1);
   const scraps = scrap && !scrap.opener && scrap.words.length <= 6 ? [said, scrap] : [said];
   for (const clause of scraps) {
-    const day = WAS.test(clause.code) ? [] : (find(FAIR_DAY, clause)?.part('day') ?? []);
+    const day = WAS.test(clause.code) ? [] : (find(ON_FAIR_DAY, clause)?.part('day') ?? []);
     if (day.length > 0)
       return { words: textOf(scene, day), ...(clause === said ? {} : { clause: clause.index }) };
   }
@@ -133,7 +133,7 @@ function waitBehind(task: Draft, scene: Scene, drafts: ReadonlyMap<number, Draft
   return isSame && words ? { words, clause: next.to } : undefined;
 }
 
-/** Gives each task that waits for nothing yet what the words beside it say that it waits for. */
+/** Gives each task that waits for nothing yet what the words beside it say that it waits for, and every one its fair day. */
 export function withGatesBeside(
   drafts: readonly Draft[],
   scene: Scene,
@@ -144,19 +144,26 @@ export function withGatesBeside(
   /** Clauses that say no more than what another one waits for. */
   const taken = new Set<number>();
   const held = drafts.map((each): Draft => {
-    if (each.kind !== 'task' || each.waitsFor?.length) return each;
     const [first, last] = [scene.said[each.from], scene.said[each.to]];
-    if (!first || !last) return each;
+    if (each.kind !== 'task' || !first || !last) return each;
+    const waitsFor = each.waitsFor ?? [];
     const gate =
-      waitBehind(each, scene, byClause) ??
-      gateBehind(last, scene) ??
-      gateAhead(first, scene) ??
-      gateWithin(last, scene);
-    if (!gate) return each;
-    tell(each, `it waits for "${gate.words}"`, 'read', trace);
-    if (gate.clause === undefined) return { ...each, waitsFor: [gate.words] };
-    for (let k = Math.min(each.to + 1, gate.clause); k <= gate.clause; k++) taken.add(k);
-    return { ...each, waitsFor: [gate.words], aside: [...(each.aside ?? []), gate.clause] };
+      waitsFor.length > 0
+        ? undefined
+        : (waitBehind(each, scene, byClause) ??
+          gateBehind(last, scene) ??
+          gateAhead(first, scene) ??
+          gateWithin(last, scene));
+    // "Varnish it once the legs are sanded, first dry day we get": a fair day goes with any other wait.
+    const gates = [gate, fairDay(scene.said[gate?.clause ?? each.to] ?? last, scene)].filter(
+      (one) => one !== undefined && !waitsFor.includes(one.words),
+    ) as readonly Beside[];
+    if (gates.length === 0) return each;
+    const words = gates.map((one) => one.words);
+    tell(each, `it waits for "${words.join('" and "')}"`, 'read', trace);
+    const clauses = gates.flatMap(({ clause }) => (clause === undefined ? [] : [clause]));
+    for (const clause of clauses) for (let k = Math.min(each.to + 1, clause); k <= clause; k++) taken.add(k);
+    return { ...each, waitsFor: [...waitsFor, ...words], aside: [...(each.aside ?? []), ...clauses] };
   });
   return held.filter((each) => {
     const isGate = each.kind === 'task' && taken.has(each.from) && taken.has(each.to);
