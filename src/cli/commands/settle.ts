@@ -5,9 +5,15 @@ import { EXIT, Problem } from '../../problem.ts';
 import type { SettleChoice } from '../../project-api.ts';
 import { printBlocks, tell } from '../print.ts';
 import { withProject } from '../project-of.ts';
-import { knownQuantity, oneOf, quantityValue } from '../values.ts';
+import { knownQuantity, quantityValue } from '../values.ts';
 
 const CHOICES = ['keep-old', 'take-new', 'both-right', 'correct'] as const satisfies SettleChoice[];
+
+const CHOICES_TOLD = `
+keep-old     the earlier figure holds; the limit holds, and the thing is to be changed
+take-new     the newer figure holds; the limit moves to the size of the thing
+both-right   both hold, as two things of one name; this thing may stay at this size
+correct      neither holds: --value "915 mm" does`;
 
 interface Options {
   readonly reason?: string;
@@ -19,13 +25,12 @@ export function settleCommand(): Command {
   return new Command('settle')
     .description('settle a clash: keep-old, take-new, both-right or correct')
     .argument('<finding>', 'its id, as findings shows it')
-    .argument('<choice>', 'keep-old, take-new, both-right or correct', (word) =>
-      oneOf('choice', CHOICES, word),
-    )
+    .argument('<choice>', 'keep-old, take-new, both-right or correct', choiceOf)
     .option('--value <quantity>', 'the right value, for correct: "915 mm"', (value) =>
       quantityValue('--value', value),
     )
     .option('--reason <words>', 'why')
+    .addHelpText('after', CHOICES_TOLD)
     .action((id: string, choice: SettleChoice, options: Options, command: Command) =>
       withProject(command, async (project) => {
         const { findingText } = await import('../../reports/finding-text.ts');
@@ -46,6 +51,17 @@ export function settleCommand(): Command {
         if (settled) printBlocks(findingText(settled));
       }),
     );
+}
+
+/** Says in the same breath what each choice does: which of them lets a thing stay is not seen by its name. */
+function choiceOf(word: string): SettleChoice {
+  const choice = CHOICES.find((one) => one === word);
+  if (choice) return choice;
+  throw new Problem(`choice: expected ${CHOICES.join(', ')}, got "${word}"`, {
+    code: 'value-invalid',
+    exitCode: EXIT.usage,
+    next: 'both-right lets a thing stay as it is; what each does: hearwright settle --help',
+  });
 }
 
 /** "keep-old, 2026-04-11: read it off the tape". */
