@@ -51,7 +51,7 @@ export function openContainer(file: string): Database {
   try {
     return new Sqlite(file, { readonly: true, fileMustExist: true });
   } catch (error) {
-    throw damagedBackup(file, error);
+    throw error instanceof Problem ? error : damagedBackup(file, error);
   }
 }
 

@@ -6,6 +6,7 @@
  */
 import { createRequire } from 'node:module';
 import type SqliteDatabase from 'better-sqlite3';
+import { EXIT, Problem } from '../problem.ts';
 
 /** Node-API that version 13 was built for: Node 22.14 and later. */
 const NEEDED = 10;
@@ -16,5 +17,34 @@ const load = createRequire(import.meta.url);
 export const bindingFor = (nodeApi: string | undefined): 'better-sqlite3' | 'better-sqlite3-node-api' =>
   Number(nodeApi ?? 0) >= NEEDED ? 'better-sqlite3-node-api' : 'better-sqlite3';
 
-/** Opens databases, and makes the errors that SQLite throws. */
-export const Sqlite: typeof SqliteDatabase = load(bindingFor(process.versions.napi));
+/** Whether what was thrown says that a compiled part is absent, or was compiled for another Node. */
+export const isNotBuilt = (error: unknown): boolean =>
+  error instanceof Error &&
+  ((error as NodeJS.ErrnoException).code === 'ERR_DLOPEN_FAILED' ||
+    /^Could not locate the bindings file/.test(error.message));
+
+const notBuilt = (error: unknown): Problem =>
+  new Problem(`the part that reads the database is not built for this Node, ${process.version}`, {
+    code: 'binding-not-built',
+    exitCode: EXIT.unexpected,
+    kept: 'the database was not touched',
+    next: "in the program's own folder, under this Node: npm ci",
+    cause: error,
+  });
+
+/**
+ * Opens databases, and makes the errors that SQLite throws. The compiled part is loaded with the first database: where it
+ * is absent a Problem says what to do.
+ */
+export const Sqlite: typeof SqliteDatabase = new Proxy(
+  load(bindingFor(process.versions.napi)) as typeof SqliteDatabase,
+  {
+    construct(made, args) {
+      try {
+        return Reflect.construct(made, args) as object;
+      } catch (error) {
+        throw isNotBuilt(error) ? notBuilt(error) : error;
+      }
+    },
+  },
+);
