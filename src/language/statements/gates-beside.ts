@@ -5,7 +5,6 @@
  */
 import type { TraceStep } from '../notes.ts';
 import { type Draft, firstWord, neighbour, type Scene } from './draft.ts';
-import { FAIR_DAY } from './fair-days.ts';
 import { THING_WAITS, tellsOfPast, textOfClause } from './gates.ts';
 import { find, matches, phrase } from './phrase.ts';
 import type { Said, Word } from './words.ts';
@@ -94,7 +93,12 @@ function gateAhead(first: Said, scene: Scene): Beside | undefined {
   return state ? { words: state, clause: before.index } : undefined;
 }
 
-const ON_FAIR_DAY = phrase(FAIR_DAY);
+const WEATHER = 'dry | warm | fine | still | calm | windless | frost-free | rainless';
+const DAY = 'day | days | spell | morning | afternoon | evening | night | week | weekend';
+/** "The first dry day we get", "in a dry week", "wants a still day". */
+const ON_FAIR_DAY = phrase(
+  `(?: the | a | an | one | next | first | couple of | few )+ (?<day> (?: ${WEATHER} ) (?: ${WEATHER} )? (?: ${DAY} ) )`,
+);
 /** "It was a dry day", "on a dry day they're fine": told of the weather, and no wait. */
 const WAS = / (?:was|were|had|been|did)\//;
 

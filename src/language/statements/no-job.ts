@@ -1,7 +1,6 @@
 /** Clauses that sound like work to do and leave nothing to do: what a product takes, idioms of talk, headings. */
 
 import type { Draft, Scene } from './draft.ts';
-import { FAIR_DAY } from './fair-days.ts';
 import { matches, type Phrase, phrase } from './phrase.ts';
 import type { Said } from './words.ts';
 
@@ -10,8 +9,6 @@ const TIME =
 const AMOUNT = `(?: for | another | at least | about | around | up to | a good | roughly | nearly | over | some )* (?: (?: a | an | the | <number> | half | couple | few | whole | full | or | to | and )+ ${TIME} | overnight )`;
 
 const NO_JOBS: readonly Phrase[] = [
-  // "First dry day we get": when, and no work
-  phrase(`^<lead>* ${FAIR_DAY} (?: (?: i | we | they | you | god | that ) <any>{0,4} )? $`),
   // "Each coat takes sixteen hours to dry", "the screed has to cure for a week", "they've got to sit seven days"
   phrase(
     `^<lead>* (?! i | we | you | he | she | somebody | someone ) (?: <plain> )+ (?: takes | take | took | 'll take | will take ) ${AMOUNT}`,
