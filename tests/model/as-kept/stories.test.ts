@@ -56,7 +56,20 @@ function told(story: Story, notes: readonly MemoNotes[]): string {
   ].join('\n')}\n`;
 }
 
-describe.each(['work-1.json', 'drill/drill-1.talk', 'drill/drill-61.talk'])('%s', (name) => {
+const STORIES = [
+  'work-1.json',
+  'work-5.json',
+  'work-16.json',
+  'work-19.json',
+  'drill/drill-1.talk',
+  'drill/drill-8.talk',
+  'drill/drill-17.talk',
+  'drill/drill-47.talk',
+  'drill/drill-61.talk',
+  'drill/drill-77.talk',
+];
+
+describe.each(STORIES)('%s', (name) => {
   const story = readStoryFile(at(`../../stories/${name}`));
   let notes: readonly MemoNotes[] = [];
   beforeAll(() => {
