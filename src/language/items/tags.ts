@@ -115,6 +115,8 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
         : 'noun';
     return 'noun';
   }
+  // "It skins in twenty minutes": a verb, though hulls have skins; a plural does not stand right behind "it".
+  if (isDoneByIt(lower, previous, next)) return 'verb';
   if (isNoun) return 'noun';
   // An unknown word in -s behind "it", with where it goes: "it bellies out by 90".
   if (
@@ -133,11 +135,36 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
     return 'verb';
   if (/ly$/.test(lower) || EVERYDAY_ADVERBS.has(lower)) return 'adverb';
   if (EVERYDAY_ADJECTIVES.has(lower)) return 'adjective';
+  if (isComparative(lower)) return 'adjective';
   if (NOUN_ENDING.test(lower)) return 'noun';
   if (ADJECTIVE_ENDING.test(lower) || /(?:i|g|k|d|t)est$/.test(lower)) return 'adjective';
   if (/ed$/.test(lower)) return opensNounPhrase(before) ? 'adjective' : 'participle';
-  if (/n't$/.test(lower)) return 'auxiliary';
+  if (/n't$|nae$/.test(lower)) return 'auxiliary';
+  if (isBeingDone(lower, previous, next)) return 'verb';
   return 'noun';
+}
+
+const isDoneByIt = (lower: string, previous: Word | undefined, next: Raw | undefined): boolean =>
+  previous?.tag === 'pronoun' &&
+  /^(?:it|she|he)$/.test(previous.lower) &&
+  /[^su]s$/.test(lower) &&
+  (next?.lower === '#' || PREPOSITIONS.has(next?.lower ?? '') || ADVERBS.has(next?.lower ?? ''));
+
+/** "I'm splurging on the thick one", "twenty for fiddling it in": an unknown word in -ing, and what somebody is doing. */
+const isBeingDone = (lower: string, previous: Word | undefined, next: Raw | undefined): boolean =>
+  /[aeiouy].*ing$/.test(lower) &&
+  (previous?.tag === 'be' ||
+    DETERMINERS.has(next?.lower ?? '') ||
+    POSSESSIVES.has(next?.lower ?? '') ||
+    /^(?:it|them|me|him|her|us|'em)$/.test(next?.lower ?? ''));
+
+/** "Thicker", "deeper", "drier": more of what an adjective tells. */
+function isComparative(lower: string): boolean {
+  if (!/[a-z]{2}er$/.test(lower)) return false;
+  const stem = lower.slice(0, -2);
+  return [stem, `${stem}e`, stem.replace(/i$/, 'y'), stem.replace(/(.)\1$/, '$1')].some(
+    (word) => isAdjective(word) || EVERYDAY_ADJECTIVES.has(word),
+  );
 }
 
 /**

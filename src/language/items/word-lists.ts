@@ -38,7 +38,7 @@ export const ADVERBS =
   call say reckon ish odd plus give take or so-ish give-or-take max maximum min minimum tops`);
 export const FILLERS =
   wordSet(`um uh er erm ah oh ooh hmm mm yeah yes okay ok right well look listen see sorry hang lemme
-  anyway hi hello hey bye thanks alright man boy ugh soooo sooo hm eh huh nope yep yup cheers`);
+  anyway hi hello hey bye thanks alright man boy ugh soooo sooo hm eh huh nope nah naw aye yep yup cheers`);
 export const NEGATIVES = wordSet("not n't never no nor neither without nothing none");
 export const DIMENSION_WORDS =
   wordSet(`wide deep long high tall thick across clear wider deeper longer higher taller thicker narrower
