@@ -138,7 +138,7 @@ const TABLE: readonly (readonly [string, readonly string[], string, number])[] =
   [
     'value-invalid',
     [...IN, 'settle', 'm1.k1', 'keep'],
-    'choice: expected keep-old, take-new, both-right, correct, got "keep"',
+    'choice: expected keep-old, take-new, both-right, correct, got "keep"\n  next   both-right lets a thing stay as it is; what each does: hearwright settle --help',
     2,
   ],
   [
