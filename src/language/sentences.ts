@@ -262,6 +262,9 @@ function opensAt(words: readonly RawWord[], i: number): boolean {
   if (ends && i > 0 && /^(?:once|before|after|since|though)$/.test(word.lower) && !word.afterPause)
     return false;
   if (word.lower === 'after' && tellsNoTime(words, i)) return false;
+  // "Tongue and groove's on the port side": one stuff.
+  if (word.lower === 'and' && words[i - 1]?.lower === 'tongue' && /^groove/.test(words[i + 1]?.lower ?? ''))
+    return false;
   // "It has to be up by then I need eighty": a time, and no next step.
   if (word.lower === 'then' && /^(?:by|since|until|till|before)$/.test(words[i - 1]?.lower ?? ''))
     return false;

@@ -70,12 +70,23 @@ const STRETCHES = new Set([
   'floor roof',
 ]);
 
-/** Makes one word of "wall to wall" and "floor to ceiling": a way of measuring, and no wall. */
+/** "Tongue and groove": one stuff, and no groove. */
+const PAIRED = new Set(['tongue groove']);
+
+/** Makes one word of "wall to wall" and "floor to ceiling", a way of measuring and no wall, and of a stuff named by two. */
 function joinStretches(raw: readonly Raw[]): Raw[] {
   const out: Raw[] = [];
   for (let k = 0; k < raw.length; k++) {
     const from = raw[k] as Raw;
     const to = raw[k + 2];
+    if (raw[k + 1]?.lower === 'and' && to && PAIRED.has(`${from.lower} ${to.lower}`)) {
+      out.push({
+        lower: `${from.lower}-and-${to.lower}`,
+        span: { start: from.span.start, end: to.span.end },
+      });
+      k += 2;
+      continue;
+    }
     const joins =
       raw[k + 1]?.lower === 'to' &&
       to !== undefined &&

@@ -1,3 +1,4 @@
+import { kindsOf } from '../lexicon/trade-nouns.ts';
 import type { Bound } from '../notes.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { backOverFillers, onOverFillers } from '../phrases.ts';
@@ -105,7 +106,7 @@ function boundBefore(room: Room, amount: Amount): Found {
     const bound =
       hit.to === hit.from + 1 && isDatum(room, hit.from, hit.meaning)
         ? 'exact'
-        : hit.to === hit.from + 1 && coveredBy(room, hit.from, amount)
+        : hit.to === hit.from + 1 && (coveredBy(room, hit.from, amount) || isLayer(room, hit.from, amount))
           ? 'exact'
           : settle(room, hit.meaning, hit.from);
     if (RANK[bound] > RANK[found.bound]) {
@@ -143,6 +144,17 @@ function coveredBy(room: Room, at: number, amount: Amount): boolean {
   const stuff = wordAt(room, amount.to + 1);
   if (!LIES.test(wordAt(room, at - 1)) || ROOM_OF.test(stuff)) return false;
   return room.tokens[amount.to + 1]?.kind === 'word' && !/^(?:the|it|them|that|my|our|its)$/.test(stuff);
+}
+
+const STUFF = ['sheet', 'material', 'coating', 'joist', 'timber'] as const;
+
+/** "Half inch ply over one inch foam": one stuff and what lies under it. */
+function isLayer(room: Room, at: number, { to }: Amount): boolean {
+  if (!/^(?:over|under|beneath|below)$/.test(wordAt(room, at))) return false;
+  return [wordAt(room, at - 1), wordAt(room, to)].every((word) => {
+    const kinds = kindsOf([word]);
+    return STUFF.some((kind) => kinds.has(kind));
+  });
 }
 
 const RUNS =

@@ -22,6 +22,16 @@ function joinedBy(room: Room, left: Amount, right: Amount): boolean {
 export function withUnitOf(amount: Amount, from: Amount): Amount {
   const shared = from.rule === '<feet> foot <inches>' && amount.value <= 24 ? 'ft' : from.unit;
   if (!shared) return amount;
+  // "Five eight by two three": feet and inches, both.
+  if (from.rule === '<feet> <inches>' && amount.number.splitAfter === 1 && amount.value < 100) {
+    const inches = Math.floor(amount.value / 10) * 12 + (amount.value % 10);
+    return {
+      ...amount,
+      value: inches,
+      unit: shared,
+      ...(from.dimension ? { dimension: from.dimension } : {}),
+    };
+  }
   const base = { ...amount, unit: shared, ...(from.dimension ? { dimension: from.dimension } : {}) };
   if (shared !== 'm') return base;
   if (amount.number.splitAfter === 1 && amount.value >= 100 && amount.value < 1000) {

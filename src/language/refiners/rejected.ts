@@ -228,19 +228,31 @@ const plannedBefore = (room: Room, amount: Amount): boolean =>
           /^(?:was|were)$/.test(wordAt(room, amount.from - back - 3))),
   );
 
-/** "..., it's seventeen ten": where the same sentence puts right what was told before. */
+/** "..., it's seventeen ten", "I said twelve mil. They're nine.": where the talk puts right what was told before. */
 function putRight(room: Room, told: Amount, amounts: readonly (Amount | undefined)[]): number | undefined {
   const at = amounts.findIndex((other) => {
     if (!other || other.from <= told.to || other.from - told.to > MOST_BETWEEN) return false;
-    if (room.tokens[other.from]?.sentence !== room.tokens[told.from]?.sentence) return false;
     if (other.unit && told.unit && other.dimension !== told.dimension) return false;
     const light = /^(?:actually|really|only|more|just|in)$/.test(wordAt(room, other.from - 1)) ? 2 : 1;
     const [it, is] = [light + 1, light].map((back) => wordAt(room, other.from - back));
+    if (room.tokens[other.from]?.sentence !== room.tokens[told.from]?.sentence)
+      return opensWithIt(room, other.from - light - 1) && isNow(is) && isLike(told, other);
     if (/^(?:call|calling|make|making)$/.test(it ?? '')) return /^(?:it|that|them)$/.test(is ?? '');
     return /^(?:it|they|she|that)$/.test(it ?? '') && /^(?:'s|is|'re|are|was)$/.test(is ?? '');
   });
   return at < 0 ? undefined : at;
 }
+
+const isNow = (word: string | undefined): boolean => /^(?:'s|is|'re|are)$/.test(word ?? '');
+
+/** "It" or "they" at the head of the sentence that this token stands in. */
+const opensWithIt = (room: Room, at: number): boolean =>
+  /^(?:it|they|she)$/.test(wordAt(room, at)) && room.tokens[at - 1]?.sentence !== room.tokens[at]?.sentence;
+
+const isLike = (a: Amount, b: Amount): boolean =>
+  Math.max(a.value / b.value, b.value / a.value) <= ONE_SIZE && (a.unit === b.unit || !b.unit);
+/** A size and the one that puts it right are seldom further apart. */
+const ONE_SIZE = 2.5;
 
 /** "Not seven forty, the seven forty was to the bead", "cut for the nine hundred": the value given up, as a name. */
 function isOldOneAgain(room: Room, old: Amount, amount: Amount): boolean {
@@ -266,9 +278,9 @@ const MOST_APART = 5;
 /** The value that holds instead, measured as the one given up was where it has no unit: "it isn't 900 litres, it's 600". */
 function inPlaceOf(old: Amount, amount: Amount, change: ChangeCue): Amount {
   const lent = amount.unit ? amount : withUnitOf(amount, old);
-  const isLike = Math.max(old.value / lent.value, lent.value / old.value) <= MOST_APART;
+  const isNear = Math.max(old.value / lent.value, lent.value / old.value) <= MOST_APART;
   return {
-    ...(isLike && lent.unit === old.unit ? lent : amount),
+    ...(isNear && lent.unit === old.unit ? lent : amount),
     change,
     replaces: { value: old.value, unit: old.unit ?? amount.unit ?? '' },
   };

@@ -1,5 +1,5 @@
 import type { NumberReading } from '../numbers/number.ts';
-import { FRACTION_SIGNS, PLURAL_NUMBERS } from '../numbers/number-words.ts';
+import { FRACTION_SIGNS, PLURAL_NUMBERS, TENS_WORDS } from '../numbers/number-words.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { CONDUCTOR_SIZES } from '../units/conductor-sizes.ts';
 import { readUnit } from '../units/read-unit.ts';
@@ -121,8 +121,13 @@ export const bareSection: AmountRule = {
 export const countOfSize: AmountRule = {
   name: '<count> <size>s',
   read(room, at) {
-    const count = readNumber(room.tokens, at);
+    const split = tensAndPlural(room, at + 1);
+    const count = readNumber(split ? room.tokens.slice(at, at + 1) : room.tokens, split ? 0 : at);
     if (!count || count.value > 20 || !Number.isInteger(count.value)) return undefined;
+    if (split) {
+      const number = { from: at + 1, to: split.to, value: split.size, form: 'words' as const };
+      return { amount: amountOf(this.name, number, { from: at, to: split.to }, split.size) };
+    }
     const word = wordAt(room, count.to);
     const size = PLURAL_NUMBERS.get(word) ?? (/^\d+s$/.test(word) ? Number.parseInt(word, 10) : undefined);
     if (!size || size < 5) return undefined;
@@ -135,12 +140,13 @@ export const countOfSize: AmountRule = {
 export const sizeAsThing: AmountRule = {
   name: 'the <size>s',
   read(room, at) {
-    const written = writtenPlural(room, at);
+    const written = writtenPlural(room, at) ?? tensAndPlural(room, at);
     const size = PLURAL_NUMBERS.get(wordAt(room, at)) ?? written?.size;
     const to = written?.to ?? at + 1;
     if (!size || size < 5) return undefined;
-    if (!/^(?:the|those|these|in|into)$/.test(wordAt(room, at - 1)) && !ofFasteners(room, at, to))
-      return undefined;
+    const isThing = /^(?:the|those|these|in|into)$/.test(wordAt(room, at - 1)) || ofFasteners(room, at, to);
+    // "Seventy fives" is no count of fives, whatever stands before it.
+    if (!isThing && to - at < 2) return undefined;
     const number = { from: at, to, value: size, form: 'words' as const };
     return { amount: amountOf(this.name, number, { from: at, to }, size) };
   },
@@ -154,6 +160,13 @@ function writtenPlural(room: Room, at: number): { readonly size: number; readonl
   const isGlued =
     token?.kind === 'number' && /^\d{1,3}$/.test(token.text) && next?.word === 's' && !next.spaced;
   return isGlued ? { size: Number(token.text), to: at + 2 } : undefined;
+}
+
+/** "Seventy fives": two words of one size, of which the last is a plural. */
+function tensAndPlural(room: Room, at: number): { readonly size: number; readonly to: number } | undefined {
+  const tens = TENS_WORDS.get(wordAt(room, at));
+  const ones = PLURAL_NUMBERS.get(wordAt(room, at + 1));
+  return tens && ones && ones < 10 ? { size: tens + ones, to: at + 2 } : undefined;
 }
 
 const FASTENERS = /^(?:bolts?|screws?|nails?|studs?|spikes?|joists?|rafters?|centres|centers)$/;

@@ -47,6 +47,8 @@ const NO_JOBS: readonly Phrase[] = [
   phrase(
     `^<lead>* (?: the | my | our )? <plain>{0,2}? <person> (?: wants | needs | reckons | says ) (?: about | another | at least | a good )* (?: a | an | <number> | couple of )+ (?: day | days | week | weeks | fortnight | month | months ) $`,
   ),
+  // "Point six of a cube": a number, and no wall to point.
+  phrase('^<lead>* point <number>'),
   // "What wants doing", "here's what's left", "what is still to do"
   phrase(
     "^<lead>* (?: here 's | that 's | this is | now )? what (?: is | 's | still | really | <adverb> )* (?: wants | want | needs | need | left | remains | outstanding | to | do | be | doing | done | now | next | is | still )+ $",

@@ -361,5 +361,5 @@ const TOLD = phrase(
   '(?: (?: last | previous ) (?: time | week | video | episode | film | part ) <any>{0,4}? (?: i | we ) (?: said | told | gave | wrote | put | called ) | (?: in | on ) (?: the )? (?: last | first | previous )? (?: episode | video | part | film ) <any>{0,4}? (?: i | we ) (?: said | told | gave | wrote | put | called ) | (?: i | we ) (?: said | told you | gave you | wrote | put up ) <any>{0,9}? (?: last | previous | episode | video | film | part ) | what i (?: told | gave | said ) | (?: i | we ) told you )',
 );
 const MENDS = phrase(
-  "(?: it 's | it is | that 's wrong | that was wrong | should be | should have been | is not what | 's not what | correction | sorry | actually | was wrong | scratch that | not <number> | make that | turns out )",
+  "(?: it 's | it is | they 're | they are | that 's wrong | that was wrong | should be | should have been | is not what | 's not what | correction | sorry | actually | was wrong | scratch that | not <number> | make that | turns out )",
 );

@@ -296,7 +296,7 @@ function dueOf(each: Draft, scene: Scene): string | undefined {
   for (let k = each.from; k <= lastClause(each, scene); k++) {
     const clause = scene.said[k] as Said;
     if (each.aside?.includes(k)) continue;
-    const words = scene.text.slice(clause.start, clause.end);
+    const words = withoutDeed(scene.text.slice(clause.start, clause.end));
     const ahead = findDates(words, scene.dates).find(({ day }) => day >= recorded);
     if (ahead) return ahead.day;
     if (/\b(?:by|till|until|before) then\b/i.test(words)) return dayBefore(k, scene);
@@ -305,6 +305,15 @@ function dueOf(each: Draft, scene: Scene): string | undefined {
   if (!later) return undefined;
   return findDates(scene.text.slice(later.start, later.end), scene.dates).find(({ day }) => day >= recorded)
     ?.day;
+}
+
+/** "The bearers I screwed down on Sunday have to move out": the day of the deed is none of the work on what it made. */
+function withoutDeed(words: string): string {
+  const told =
+    /^(?:the|those|these|that|my|our) [^,;.]*? (?:i|we) [^,;.]*? (?=(?:have|has|need|needs|want|wants|must)\b)/i.exec(
+      words,
+    );
+  return told ? words.slice(told[0].length) : words;
 }
 
 /** Scraps after the task belong to it: "make a guard, by Sunday", "props need hiring, tomorrow ideally", "before Friday". */

@@ -6,7 +6,11 @@ import { type Found, phrase } from './phrase.ts';
 import { dayIn, hasDay, isTaskVerb, subjectOf, tellsNoTask } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
-type Guard = (found: Found, said: Said, scene: Scene) => boolean | { readonly weak: true };
+type Guard = (
+  found: Found,
+  said: Said,
+  scene: Scene,
+) => boolean | { readonly weak: true } | { readonly plain: true };
 const task = (name: string, source: string, guard: Guard): StatementRule =>
   phraseRule('task', name, phrase(source), (found, said, scene) => {
     if (tellsNoTask(said, scene) || isReason(said)) return false;
@@ -22,6 +26,12 @@ const IDLE =
 const isIdle = (words: readonly Word[]) => IDLE.test(words.map(({ lower }) => ` ${lower}/`).join(''));
 const isNumbered = (words: readonly Word[]) => has(words, 'Q');
 
+/** "Vapour barrier next, once I've got the tape": work that waits, and no heading of the talk to come. */
+function isHeldUp(said: Said, scene: Scene): boolean {
+  const behind = neighbour(scene, said, 1);
+  return behind !== undefined && /\b(?:once|as soon as|soon as|when|after|provided)\b/.test(behind.opener);
+}
+
 /** Nouns that name a piece of work. */
 const isWorkNoun = (word: Word | undefined) =>
   word !== undefined &&
@@ -34,13 +44,15 @@ export const PLANNED_RULES: readonly StatementRule[] = [
   task(
     '<thing> next',
     "^<lead>* (?<thing> (?: <det> | <plain> ) <plain>{0,4}? ) (?: is | are | 's )? (?: up | all )? next (?: in line | in the queue | on the list | on the bench | up | then | job )* (?: to be <done> | to <do> )? (?<rest> <any>{0,2} )$",
-    (found) =>
+    (found, said, scene) =>
       isThing(found.part('thing')) &&
       !isIdle(found.part('thing')) &&
       !/^(?:the|what|who|that|it|this|and|week)$/.test(found.part('thing').at(-1)?.lower ?? '') &&
       !has(found.part('thing'), 'R') &&
       !has(found.part('rest'), 'D')
-        ? { weak: true }
+        ? isHeldUp(said, scene)
+          ? { plain: true }
+          : { weak: true }
         : false,
   ),
   task(

@@ -669,6 +669,9 @@ export const TASK_RULES: readonly StatementRule[] = [
 const isHeading = (said: Said) => /^ (?:on|things|jobs)\//.test(said.code) && said.words.length <= 4;
 
 /** "to be sanded", "to come off", "to go in": work said of the thing it is done to. */
+const FALLS_BY_ITSELF =
+  / (?:price|prices|cost|costs|quote|temperature|moisture|level|levels|tide|water|river|pressure|weight|speed|noise|rain|fever)\//;
+
 function isDoneToThing(verb: Word | undefined, object: readonly Word[], said: Said, scene: Scene): boolean {
   if (!verb) return false;
   const [next, after] = object;
@@ -692,10 +695,19 @@ function isDoneToThing(verb: Word | undefined, object: readonly Word[], said: Sa
         return false;
       if (next?.lower === 'to') return hasDay(said, scene) || has(object.slice(0, 4), 'J');
       if (/^(?:back|down)$/.test(next?.lower ?? '') && after?.lower === 'to') return true;
+      // "The shelf I put up has to come down", where the price has to go down by itself.
+      if (verb.lower === 'come' && next?.lower === 'down' && after === undefined)
+        return !FALLS_BY_ITSELF.test(said.code);
       return /^(?:off|out|in|on|up|back|apart|together|round|over|under)$/.test(next?.lower ?? '');
     }
     case 'get':
       return next?.classes.includes('P') ?? false;
+    // "The bearers I screwed down on Sunday have to move out."
+    case 'move':
+    case 'shift':
+      return /^(?:out|in|up|down|over|back|across|along|forward|forwards|aft|inboard|outboard|apart)$/.test(
+        next?.lower ?? '',
+      );
     default:
       return false;
   }

@@ -5,7 +5,7 @@ import { dimensionOfUnit } from '../../units/read-unit.ts';
 import { saidBefore } from '../../units/said-before.ts';
 import { type Kind, kindOf, usualUnit } from '../../units/spoken-of.ts';
 import { asBreaker } from './breaker-sizes.ts';
-import { wiring } from './cable-sizes.ts';
+import { asCableNamed, wiring } from './cable-sizes.ts';
 import { asDampness, driedTo } from './dampness.ts';
 import type { Evidence } from './evidence.ts';
 import { asHeat } from './heat.ts';
@@ -55,7 +55,7 @@ export function otherKind(
   evidence: Evidence,
   out: readonly Amount[],
 ): Meaning | undefined {
-  const told = asBreaker(room, amount);
+  const told = asBreaker(room, amount) ?? asCableNamed(room, amount);
   if (told) return told;
   const heat = asHeat(room, amount, out);
   if (heat) return heat;

@@ -283,11 +283,15 @@ const TOTAL_AFTER = new PhraseTable<true>(
 
 /** "bottom plate's 10 mil, the sides are 6": like the length that was said before it in the sentence. */
 export function likeTheLast(room: Room, amount: Amount, out: readonly Amount[]): boolean {
-  const last = lastWithUnit(room, out, amount, 0);
-  const be = /^(?:'s|is|are|was|be|at|to)$/.test(wordAt(room, amount.from - 1));
+  const be = /^(?:'s|is|'re|are|was|be|at|to)$/.test(wordAt(room, amount.from - 1));
+  const last = lastWithUnit(room, out, amount, be && pointsBack(room, amount.from - 2) ? 1 : 0);
   const named = namedAfterPause(room, amount) !== undefined;
   return (be || named) && last?.unit === 'mm' && !last.unitAssumed && close(last.value, amount.value, 3);
 }
+
+/** "The boards are twelve mil. They're nine in the bathroom.": "it" or "they" at the head of a sentence. */
+const pointsBack = (room: Room, at: number): boolean =>
+  /^(?:it|they)$/.test(wordAt(room, at)) && room.tokens[at - 1]?.sentence !== room.tokens[at]?.sentence;
 
 const EACH = /^(?:each|apiece|per|a)$/;
 const SUMS_UP = /^(?:so|that's|'s|makes|making|is|be|total|totals|comes|to|,)$/;

@@ -63,13 +63,23 @@ function asWholeSum(room: Room, amount: Amount): boolean {
 
 /** The price of all that was bought, wherever the number stands. */
 export function asPaidInAll(room: Room, amount: Amount): Meaning | undefined {
-  if (!asWholeSum(room, amount)) return undefined;
+  if (!asWholeSum(room, amount) && !withCarriage(room, amount)) return undefined;
   return {
     value: amount.value,
     unit: localMoney(room.region),
     dimension: 'money',
     why: 'what was paid in all',
   };
+}
+
+const CARRIAGE = /^(?:delivery|carriage|postage|shipping|haulage|tax|vat|gst)$/;
+const WITH = /^(?:with|plus|including|inc|incl|before|after)$/;
+
+/** "It came in at a hundred and forty with the delivery", "three eighty plus carriage". */
+function withCarriage(room: Room, { value, number, group, to }: Amount): boolean {
+  if (value < 5 || number.fraction || group || !WITH.test(wordAt(room, to))) return false;
+  const at = /^(?:the|a)$/.test(wordAt(room, to + 1)) ? to + 2 : to + 1;
+  return CARRIAGE.test(wordAt(room, at));
 }
 
 export function asPrice(room: Room, amount: Amount): Meaning | undefined {
