@@ -7,7 +7,7 @@ import { expect, test } from 'vitest';
 import { readItems } from '../../../src/language/items/assign-items.ts';
 import { bracketed } from '../../kit/bracketed.ts';
 import { LEARNED, UNSEEN } from '../../kit/said-of.ts';
-import { SIZES_UNSEEN } from '../../kit/sizes-said.ts';
+import { SIZES_LEARNED, SIZES_UNSEEN } from '../../kit/sizes-said.ts';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const CONTEXT = { units: 'metric', recordedAt: '2026-05-01T12:00:00Z' } as const;
@@ -16,7 +16,7 @@ const told = (features: readonly (readonly [string, number])[]) =>
   features.map(([name, size]) => (size === 1 ? name : `${name} ${Number(size.toFixed(3))}`)).join(', ');
 
 test('what speaks for a thing', async () => {
-  const lines = [...UNSEEN, ...LEARNED.slice(0, 20)].flatMap(([said]) => {
+  const lines = [...UNSEEN, ...LEARNED].flatMap(([said]) => {
     const { text, quantities } = bracketed(said);
     const all: string[] = [`> ${said}`];
     readItems(text, quantities, CONTEXT, {
@@ -31,7 +31,7 @@ test('what speaks for a thing', async () => {
 });
 
 test('what speaks for a measure', async () => {
-  const lines = SIZES_UNSEEN.flatMap(([said]) => {
+  const lines = [...SIZES_UNSEEN, ...SIZES_LEARNED.filter((_, at) => at % 5 === 0)].flatMap(([said]) => {
     const { text, quantities } = bracketed(said);
     const all: string[] = [`> ${said}`];
     readItems(text, quantities, CONTEXT, {
