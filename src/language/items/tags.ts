@@ -139,7 +139,7 @@ function tagOpen(lower: string, previous: Word | undefined, next: Raw | undefine
   if (NOUN_ENDING.test(lower)) return 'noun';
   if (ADJECTIVE_ENDING.test(lower) || /(?:i|g|k|d|t)est$/.test(lower)) return 'adjective';
   if (/ed$/.test(lower)) return opensNounPhrase(before) ? 'adjective' : 'participle';
-  if (/n't$|nae$/.test(lower)) return 'auxiliary';
+  if (/n't$|\w\wnae$/.test(lower)) return 'auxiliary';
   if (isBeingDone(lower, previous, next)) return 'verb';
   return 'noun';
 }

@@ -124,3 +124,12 @@ test.each([
 ])('"%s" has none: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ['the floor is nine mil ply over twenty five mil foam', '9 mm; 25 mm'],
+  ['18 mil board over 50 mil battens', '18 mm; 50 mm'],
+  ['no board over 50 mil', '50 mm at-most'],
+  ['the board is over 50 mil', '50 mm at-least'],
+])('"%s": what lies over something is no bound of it: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

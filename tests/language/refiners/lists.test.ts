@@ -19,3 +19,10 @@ test.each([
 ])('"%s" shares none: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ["The panel's five eight by two three.", '68 in; 27 in'],
+  ["The panel's five eight by twenty three.", '68 in; 23 in'],
+])('"%s": feet and inches on both sides of "by": %s', (said, figures) => {
+  expect(figuresSaid(said, 'us')).toBe(figures);
+});

@@ -142,3 +142,19 @@ test.each([
 ])('"%s": measured in its own way', (said, figure) => {
   expect(figuresTold(said)).toEqual([figure]);
 });
+
+test.each([
+  ["I said the battens were twelve mil. They're fourteen.", '14 mm'],
+  ["In last week's video I said the lining was twelve mil. It's nine. Sorry.", '9 mm'],
+  ["I told you the beam was two metres. It's 2.4.", '2.4 m'],
+])('"%s": the next sentence puts right what was told before: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ["I said the opening was 900 wide. It's 40 deep.", '900 mm; 40 mm'],
+  ['I said the shelf was 900 wide. It was 860 before that.', '900 mm; 860 mm'],
+  ['I said the shelf was 900 wide. The door is 760 wide.', '900 mm; 760 mm'],
+])('"%s": another size, time or thing puts nothing right: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

@@ -67,3 +67,23 @@ test.each([
 ])('in a mixed house of inches "%s" is told in metres by its decimals: %s', (said, figures) => {
   expect(figuresSaid(said, 'mixed', 'CA')).toBe(figures);
 });
+
+test.each([
+  [
+    "Breaker's a ten amp. Pulled the cable through as well, two point five, with a bit left over.",
+    '10 A; 2.5 mm2',
+  ],
+  ['The flex is one point five.', '1.5 mm2'],
+  ['That wire is carrying one point five amps.', '1.5 A'],
+  ['The cable is 2.5 long.', '2.5 m'],
+])('"%s": a bare size of a cable that is named: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
+  ['The concrete came in at a hundred and forty with the delivery.', '140 GBP'],
+  ['The bath was three eighty plus carriage.', '380 GBP'],
+  ['It came in at a hundred and forty with the lining on.', '140 mm'],
+])('"%s": money is told with what its delivery costs: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

@@ -69,3 +69,12 @@ test.each([
 ])('"%s" in a house of decimal commas says %s', (said, figures) => {
   expect(figuresSaid(said, 'metric', 'NL')).toBe(figures);
 });
+
+test.each([
+  ['The hinges are seventy fives, three a door.', '75 mm'],
+  ['I got forty fives for the rails.', '45 mm'],
+  ['Bought four seventy fives for the door.', '75 mm'],
+  ['In the seventies it was a chapel.', 'none'],
+])('"%s": two words of a size said as a thing: %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

@@ -289,9 +289,11 @@ export function likeTheLast(room: Room, amount: Amount, out: readonly Amount[]):
   return (be || named) && last?.unit === 'mm' && !last.unitAssumed && close(last.value, amount.value, 3);
 }
 
-/** "The boards are twelve mil. They're nine in the bathroom.": "it" or "they" at the head of a sentence. */
+/** "The boards are twelve mil. They're nine in the bathroom.": "it" or "they" at the head of a sentence, of today. */
 const pointsBack = (room: Room, at: number): boolean =>
-  /^(?:it|they)$/.test(wordAt(room, at)) && room.tokens[at - 1]?.sentence !== room.tokens[at]?.sentence;
+  /^(?:it|they)$/.test(wordAt(room, at)) &&
+  /^(?:'s|is|'re|are)$/.test(wordAt(room, at + 1)) &&
+  room.tokens[at - 1]?.sentence !== room.tokens[at]?.sentence;
 
 const EACH = /^(?:each|apiece|per|a)$/;
 const SUMS_UP = /^(?:so|that's|'s|makes|making|is|be|total|totals|comes|to|,)$/;
