@@ -75,24 +75,34 @@ function chooseSide(work: Working, finding: FindingRow, sides: Sides, event: Fin
   }
 }
 
+type Place = Pick<ClaimRow, 'itemId' | 'slot' | 'said' | 'attribute' | 'dimension'>;
+
 interface Sides {
   readonly item: ItemRow;
-  /** The newer claim, else the older one: it names item, attribute, dimension and slot. */
-  readonly place: ClaimRow;
+  /** Of the newer claim, else of the older one, else of the figure that stands by a formula alone. */
+  readonly place: Place;
   readonly old: ClaimRow | undefined;
   readonly young: ClaimRow | undefined;
 }
 
-/** The claims behind the two sides; nothing where neither was ever said. */
+/** The claims behind the two sides; nothing where neither was ever said and no figure stands in their place. */
 function sidesOf(work: Working, finding: FindingRow): Sides | undefined {
   // The slot of a broken limit is the limit's own: the thing that breaks it is found by its name.
   const items = work.draft.itemsSharing(nameStems(finding.item));
   const claims = items.flatMap((item) => work.draft.claimsOf(item.id));
   const old = claims.find((claim) => isSide(claim, finding.was));
   const young = claims.find((claim) => isSide(claim, finding.now));
-  const place = young ?? old;
+  const place = young ?? old ?? placeOf(work, finding);
   const item = place && work.draft.item(place.itemId);
   return place && item ? { item, place, old, young } : undefined;
+}
+
+/** A figure by a formula that was set by hand was said in no claim: it stands in the slot that the finding names. */
+function placeOf(work: Working, { slot, item: said }: FindingRow): Place | undefined {
+  const standing = slot === undefined ? undefined : work.draft.standing(slot);
+  if (!standing) return undefined;
+  const { itemId, attribute, dimension } = standing;
+  return { itemId, slot: standing.slot, said, attribute, dimension };
 }
 
 function isSide(claim: ClaimRow, side: SourcedQuantity): boolean {

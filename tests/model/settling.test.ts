@@ -104,6 +104,28 @@ describe('a figure that was changed', () => {
     expect(stands(settled(told(), 'decided', 'correct'), 'lip')[0]).toMatch(/^313 stale: worked out/);
   });
 
+  test('what a formula set by hand gave: the old one, the new one, both, and another', () => {
+    const told = (choice: Choice, ...own: readonly NoteToTell[]) =>
+      stands(
+        settled(
+          story([shelf(300), ...own])
+            .hand({ kind: 'formula-set', item: 'lip', attribute: 'depth', formula: 'shelf depth - 20 mm' })
+            .memo('Talk of day 2.', shelf(350)),
+          'stale',
+          choice,
+        ),
+        'lip',
+      )[0];
+    const expected = [
+      '280 stands: settled by a person',
+      '330 stands: settled by a person',
+      '330 stands: settled by a person',
+      '333 stands: set by hand',
+    ];
+    expect(CHOICES.map((choice) => told(choice, figure('lip', 'depth', 280)))).toEqual(expected);
+    expect(CHOICES.map((choice) => told(choice))).toEqual(expected);
+  });
+
   test('what was worked out anew: the old one, the new one, both', () => {
     const told = (choice: Choice) =>
       stands(
