@@ -212,7 +212,9 @@ function confirm(work: Working, arriving: Arriving, standing: StandingRow, toler
   const isFiner = standing.bound === 'about' && claim.bound === 'exact';
   const wasWorkedOut = standing.claimId === undefined;
   if (better || isFiner || wasWorkedOut) {
-    const rule = better ? `${claim.state} beats ${standing.state ?? 'said'}` : 'said again, more exactly';
+    const rule = better
+      ? `${claim.state ?? 'said'} beats ${standing.state ?? 'said'}`
+      : 'said again, more exactly';
     // What was let pass for the sake of the rougher one holds no longer, unless it was said.
     const kept = isFiner && tolerance.from === 'precision' ? undefined : tolerance;
     accept(work, { ...claim, status: 'standing' }, wasWorkedOut ? 'said as worked out' : rule, kept);

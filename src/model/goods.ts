@@ -110,7 +110,7 @@ const COUNT =
 const MEASURE =
   '(?:lengths?|box(?:es)?|bags?|sheets?|rolls?|tins?|pots?|tubs?|tubes?|loads?|lots?|sets?|pairs?|bits?|pieces?|packs?|packets?|pallets?|gallons?|lit(?:re|er)s?|met(?:re|er)s?|feet|foot|yards?|kilos?|tons?|tonnes?|cubes?|buckets?|drums?|coils?|reels?|bundles?|boards?|bottles?|cans?|quarts?|pints?|pounds?)';
 const AHEAD = new RegExp(
-  `^(?:(?:the|a|an|my|our|his|her|their|some|any|more|another|new|other|missing|remaining|replacement|extra|final|last|next|first|second|third|fourth|fifth|sixth|correct|proper|wrong|same|rest of|remainder of|most of|all of|half of|right(?! (?:hand|side)))\\s+|${COUNT}\\s*(?:of\\s+)?(?=\\S)(?!gauge\\b)|${MEASURE}\\s+of\\s+)+`,
+  `^(?:(?:the|a|an|my|our|his|her|their|some|any|more|another|new|other|missing|remaining|replacement|extra|last of|first of|final|last|next|first|second|third|fourth|fifth|sixth|correct|proper|wrong|same|rest of|remainder of|most of|all of|half of|right(?! (?:hand|side)))\\s+|${COUNT}\\s*(?:of\\s+)?(?=\\S)(?!gauge\\b)|${MEASURE}\\s+of\\s+)+`,
   'i',
 );
 const SIZES = new RegExp(`[,;(].*$|\\s+(?:at|by|in|for)\\s+${COUNT}.*$`, 'i');

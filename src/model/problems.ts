@@ -62,7 +62,8 @@ function remedyOf(work: Working, note: Kept<DoneNote>): Remedy {
   const isRight =
     RIGHT_AGAIN.test(said) ||
     AND_RIGHT.test(`${note.quote}${behind}`) ||
-    REMEDIES.some((way) => deed.ways.has(way) && !deed.ways.has('fit'));
+    // "Swapped the tap" is a way of fitting too, and a remedy all the same.
+    REMEDIES.some((way) => deed.ways.has(way) && (way === 'swap' || !deed.ways.has('fit')));
   const isFit = deed.ways.has('fit') || /\b(?:in|on)\b/.test(note.gist);
   return { note, deed, isRight, isNew: isFit && (NEW.test(said) || hasCome(work, deed)) };
 }

@@ -120,6 +120,8 @@ describe('the bare goods', () => {
     ['half a dozen hinges', 'hinges'],
     ['the last hinges', 'hinges'],
     ['rest of the hinges', 'hinges'],
+    ['the last of the hinges', 'hinges'],
+    ['the first of the hinges', 'hinges'],
     ['most of the hinges', 'hinges'],
     ['oak at two inches', 'oak'],
     ['oak, two inches thick', 'oak'],

@@ -30,6 +30,7 @@ describe('a deed ends', () => {
   test.each([
     ['the snag whose thing it mends', 'The tap leaks', 'Mended the tap', BY_DEED],
     ['and that whose thing it changes', 'The tap leaks', 'Changed the tap', BY_DEED],
+    ['by whatever word', 'The tap leaks', 'Swapped the tap', BY_DEED],
     ['and that it tells as fixed', 'The tap leaks', 'The tap is fixed', BY_DEED],
     ['not one of another thing', 'The tap leaks', 'Mended the gate', OPEN],
     ['not one that it only works on', 'The tap leaks', 'Painted the tap', OPEN],

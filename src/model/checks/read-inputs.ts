@@ -284,9 +284,11 @@ function pushedAway(known: Known, factor: number): Known {
 
 function kindWords({ kind, says }: CheckInput, got: string, isBare: boolean): string {
   if (got === 'ratio' && isBare) return 'a number alone has no unit';
-  const shown = got === 'ratio' ? 'a plain number' : `a ${got}`;
-  return `it is ${shown}, and a ${kind} is wanted: ${says}`;
+  const shown = got === 'ratio' ? 'a plain number' : withArticle(got);
+  return `it is ${shown}, and ${withArticle(kind)} is wanted: ${says}`;
 }
+
+const withArticle = (kind: string): string => `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 
 function troubleOf(
   reading: Reading,
