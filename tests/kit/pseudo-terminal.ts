@@ -108,10 +108,14 @@ export async function openPseudoTerminal(columns: number, rows: number): Promise
         .map((row) => row.trimEnd()),
     async until(wanted) {
       const end = performance.now() + LONGEST_MS;
-      for (;;) {
+      const isWanted = (text: string) =>
+        typeof wanted === 'string' ? text.includes(wanted) : wanted.test(text);
+      // A busy machine may be caught in the middle of a paint: the same is seen twice, as far as it ever rests.
+      for (let before = ''; ; ) {
         const seen = terminal.rows();
         const text = seen.join('\n');
-        if (typeof wanted === 'string' ? text.includes(wanted) : wanted.test(text)) return seen;
+        if (isWanted(text) && (text === before || performance.now() > end)) return seen;
+        before = text;
         if (performance.now() > end) throw new Error(`never saw ${wanted}:\n${text}`);
         await pause(50);
       }
