@@ -73,7 +73,11 @@ function isActive(state: Heard, next: Heard | undefined): boolean {
     return !/^(?:and|but|so|now|at|with|already|finally|again|too|its|it|properly|tight|there)$/.test(
       next.lower,
     );
-  return /^(?:it|them|me|us|him|her)$/.test(next.lower);
+  // "The pipes passed the test": what they did something to. "The roofs got a leak" is of one.
+  return (
+    /^(?:it|them|me|us|him|her|the|my|our|its|their)$/.test(next.lower) ||
+    (/^an?$/.test(next.lower) && !/^(?:got|been)$/.test(state.lower))
+  );
 }
 
 function looksPlural({ lower }: Heard): boolean {
