@@ -40,7 +40,8 @@ export function fileFormulas(work: Working, filed: readonly Filed[]): void {
     const standing = work.draft.standing(claim.slot);
     if (standing?.claimId !== claim.id || standing.status === 'series') continue;
     if (claim.bound !== 'exact' && claim.bound !== 'about') continue;
-    const told = note.formula === undefined ? undefined : saidFormula(work, claim, note.formula);
+    const told =
+      note.formula === undefined ? ofThePair(work, one, filed) : saidFormula(work, claim, note.formula);
     const said = told && ofEachSide(work, one, told);
     const formula = said ?? (stillHolds(work, claim) ? undefined : worked(work, one, filed));
     if (!formula) continue;
@@ -48,6 +49,23 @@ export function fileFormulas(work: Working, filed: readonly Filed[]): void {
     if (circle) reportCircle(work, claim, circle);
     else putFormula(work, claim, formula, said ? 'said' : 'arithmetic');
   }
+}
+
+/**
+ * "594 by 394, that's the aperture less three all round": the sum is told once, behind the last size of the pair, and
+ * holds for the other as well where it comes out right.
+ */
+function ofThePair(work: Working, { note, claim }: Filed, filed: readonly Filed[]): Formula | undefined {
+  const other = filed.find(
+    (one) =>
+      one.note.formula !== undefined &&
+      one.claim.slot !== claim.slot &&
+      one.claim.itemId === claim.itemId &&
+      one.claim.attribute === claim.attribute &&
+      work.sentenceOf(one.note.span) === work.sentenceOf(note.span),
+  );
+  const told = other?.note.formula && saidFormula(work, claim, other.note.formula);
+  return told && agrees(work, claim, { expression: writeFormula(told) }) ? told : undefined;
 }
 
 /** What is left on each of two sides. */
@@ -184,10 +202,14 @@ export function slotNamed(
     const fitting = rows.filter((row) =>
       attribute === undefined ? row.dimension === claim.dimension : row.attribute === attribute,
     );
-    if (fitting.length === 1 || (attribute !== undefined && fitting.length > 0)) return fitting[0];
+    if (fitting.length === 1 || (attribute !== undefined && fitting.length > 0))
+      return fitting.find((row) => placeInPair(row.slot) === placeInPair(claim.slot)) ?? fitting[0];
   }
   return undefined;
 }
+
+/** Which size of a pair a slot is for: "592 by 400" are the first and the second. */
+const placeInPair = (slot: string): string => slot.split('#')[1] ?? '';
 
 function itemNamed(reader: ModelReader, name: string): ItemRow | undefined {
   const kin = reader.itemsLike(nameStems(name)).map((item) => ({ item, kin: kinship(name, item.name) }));

@@ -355,7 +355,11 @@ export class Discourse {
       if (this.roleOf(other) !== 'subject' || singular(other.head) === head) continue;
       const name = this.nameOf(other, { dimension: 'length' });
       if (name && fits(name)) return name;
-      break;
+      // "The bench is 900 high, the top's 27, so the legs want to be 873": parts of one thing.
+      const owner = isDependent(other) || isRelational(other) ? name?.slice(0, -1) : undefined;
+      if (owner && owner.length > 0 && fits(owner)) return owner;
+      // "The trailer's 2300 wide, the floor's 18 and the sides are 600": no floor has sides.
+      if ((parse.sentenceOf[other.first] as number) !== sentence) break;
     }
     const last = this.last;
     return last && sentence - last.sentence <= 1 && fits(last.name) ? last.name : undefined;
