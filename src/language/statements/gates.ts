@@ -201,6 +201,7 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   if (
     isOnlyWhen &&
     (isBookedUp(main) ||
+      COMES_NOT.test(main.code) ||
       / (?:held|delayed|pushed|backordered)\//.test(main.code) ||
       main.words.some(
         (word, k) =>
@@ -239,6 +240,10 @@ function heldUntil(main: Said, gate: Said, scene: Scene): Gated | undefined {
   }
   return { ...span('task', main, gate), rule: 'not <work> until <gate>', waitsFor: waits, aside };
 }
+
+/** "The slates won't be here till Friday": when they come, and no work. */
+const COMES_NOT =
+  / (?:will|'ll|is|are|'s|'re)\/\S* not\/\S* (?:be\/\S* )?(?:here|come|coming|arrive|arriving|land|landing|delivered)\/\S* ?$/;
 
 const LOOKING = /^ \S+ (?:'m|am|'re|are)\/\S*$/;
 const WEEK =

@@ -20,6 +20,54 @@ const BEYOND =
 
 const LOOKS: readonly Look[] = [
   {
+    kind: 'done',
+    why: 'it is not done, or not quite',
+    pattern: phrase(
+      "(?: is | are | 's | 're | was | were | have | has | 've | did ) (?: <adverb> )* (?: not | never | nearly | almost ) (?: <adverb> | been | got | quite | yet | even )* (?: <done> | <did> )",
+    ),
+    unless: / (?:but|only|just)\//,
+  },
+  {
+    kind: 'done',
+    why: 'it is done to none',
+    pattern: phrase(
+      "^<lead>* (?: none | neither | nobody | nothing ) (?: of <plain>{1,4} )? (?: is | 's | are | was | were | has | have | got ) (?: <adverb> | been )* (?: <done> | <did> )",
+    ),
+    unless: / (?:but|except|bar|until|till)\//,
+  },
+  {
+    kind: 'arrival',
+    why: 'it does not come',
+    pattern: phrase(
+      "(?: is | are | 's | 're | will | 'll | can ) not (?: <adverb> | be | get | getting )* (?: coming | come | bringing | bring | delivering | deliver | delivered | land | landing | here | arrive | arriving | due | sending | send | shipping | ship )",
+    ),
+    unless: / (?:until|till|before|yet|least|only|just|but)\//,
+  },
+  {
+    kind: 'arrival',
+    why: 'none of it came',
+    pattern: phrase(
+      '^<lead>* no (?: !sign !word !news <plain> ){1,3}? (?: arrived | came | come | turned up | landed | delivered | due | today | tomorrow | <day> )',
+    ),
+    unless: / (?:until|till|before|yet|but)\//,
+  },
+  {
+    kind: 'promise',
+    why: 'it is promised to nobody',
+    pattern: phrase(
+      "(?: (?: you | ye | yous ) (?: will | 'll | are going to | 're going to ) not | (?: you | ye | yous ) (?: are | 're ) not | ^<lead>* (?: i | we )? (?: 'm | am | are | 're ) not (?: <adverb> )* (?: happy | pleased | sure | proud ) ) <any>",
+    ),
+    unless: / (?:forget|forgot|forgotten|forgetting|only|just|until|till|before|miss|believe|but)\//,
+  },
+  {
+    kind: 'decision',
+    why: 'it was not changed',
+    pattern: phrase(
+      "(?: have | 've | has ) not <adverb>* (?: swapped | changed | moved | switched | settled | chosen | shifted | picked | made )",
+    ),
+    unless: / (?:because|but|until|till|just|only)\//,
+  },
+  {
     kind: 'problem',
     why: 'the fault is denied',
     pattern: phrase(
@@ -344,7 +392,7 @@ export function withoutLookalikes(
 ): readonly Draft[] {
   return drafts.filter((each) => {
     const said = scene.said[each.from];
-    const why = said && (lookOf(each, said) ?? takenBack(each, scene));
+    const why = said && (lookOf(each, said, scene.said[each.to + 1]) ?? takenBack(each, scene));
     if (!why) return true;
     trace.push({
       stage: 'statements: only sounds like it',
@@ -357,8 +405,9 @@ export function withoutLookalikes(
   });
 }
 
-function lookOf({ kind, from, to, measured }: Draft, said: Said): string | undefined {
-  if (from !== to || measured) return undefined;
+function lookOf({ kind, from, to, measured }: Draft, said: Said, next: Said | undefined): string | undefined {
+  // "It won't be here | till Friday" comes on Friday.
+  if (from !== to || measured || /^(?:until|till)$/.test(next?.opener ?? '')) return undefined;
   return LOOKS.find(
     (look) => look.kind === kind && !look.unless?.test(said.code) && matches(look.pattern, said),
   )?.why;

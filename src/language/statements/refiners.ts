@@ -120,7 +120,8 @@ const noJob: Refiner = {
       if (each.kind !== 'task') return true;
       const said = scene.said[each.from] as Said;
       const idle = each.from === each.to && isNoJob(said);
-      const denied = each.from === each.to && !each.waitsFor?.length && isJobDenied(said);
+      const denied =
+        each.from === each.to && !each.waitsFor?.length && isJobDenied(said, scene.said[said.index + 1]);
       const heads = isHeading(each, scene);
       if (denied) drop(each, 'the job is denied');
       else if (idle) drop(each, 'it tells how long or how, or only introduces');

@@ -118,7 +118,11 @@ export function candidatesOf(
         return;
       if (kind === 'arrival' && HOURS_OF_TRADE.test(said.code)) return;
       if (kind === 'done' && STATE.test(said.code)) return;
-      if (kind === 'task' && (isNoJob(said) || isJobDenied(said) || tellsWhichAndSize(said, scene))) return;
+      if (
+        kind === 'task' &&
+        (isNoJob(said) || isJobDenied(said, scene.said[index + 1]) || tellsWhichAndSize(said, scene))
+      )
+        return;
       if (kind === 'task' && isTheirTime(said, neighbour(scene, said, 1))) return;
       // "Broke four of them", a snag in so many words, is no work finished.
       if (kind === 'done' && standing.some((each) => each.kind === 'problem' && each.plain)) return;
