@@ -80,9 +80,13 @@ export const CHANGED_RULES: readonly StatementRule[] = [
     phrase(
       "^<lead>* (?: in the end | after all that | <adverb> )* (?<subject> (?: the )? <plain>{1,4}? ) (?: won | wins | won out | wins out | won the day | gets it | got it | takes it | gets the job | it shall be | is the winner | 's the winner | gets the vote | carried the day )(?<rest> <any>{0,5} )$|^<lead>* the (?: winner | choice | verdict | decision | answer ) (?: 's | is | was )",
     ),
-    (found) =>
-      !has(found.words, 'N') &&
-      !/^(?:i|we|it|he|she|they|that|nobody|who)$/.test(found.part('subject')[0]?.lower ?? 'the'),
+    (found) => {
+      if (has(found.words, 'N')) return false;
+      const [subject] = found.part('subject');
+      // "The winner is the larch": said in so many words.
+      if (!subject) return { plain: true };
+      return !/^(?:i|we|it|he|she|they|that|nobody|who)$/.test(subject.lower);
+    },
   ),
   decision(
     'back to <the other>',

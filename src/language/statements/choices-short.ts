@@ -77,7 +77,10 @@ export const SHORT_CHOICE_RULES: readonly StatementRule[] = [
     phrase(
       "^<lead>* (?: i | we )? (?: figured | reckoned | thought | decided | figure ) (?: that )? (?: i | we ) (?: 'd | would | 'll ) (?: <adverb> )* (?: go | use | put | have | run | make | do | keep | leave | stick | build | hang ) (?<object> <any>+ )",
     ),
-    (found) => !has(found.words, 'N') && !daily(found),
+    (found, said) =>
+      !has(found.words, 'N') &&
+      !daily(found) &&
+      (/ (?:go\/\S* (?:with|for)|use|stick\/\S* with)\//.test(said.code) ? { plain: true } : true),
   ),
   decision(
     'I will leave <thing> as it is',

@@ -405,6 +405,8 @@ export const DECISION_RULES: readonly StatementRule[] = [
     '^<lead>* (?: scrap | forget | ditch | bin | never mind | lose | shelve ) (?: the | that | those | my | all the ) (?<object> <plain>{1,6} ) $',
     (_, said, scene) => {
       const next = neighbour(scene, said, 1);
+      const isPlain = /^(?: \S+\/\S*L\S*)* (?:scrap|ditch|shelve)\//.test(said.code);
+      if (isPlain) return neighbour(scene, said, -1) ? true : { plain: true };
       return (
         / (?:scrap|ditch|shelve)\//.test(said.code) ||
         (next !== undefined && !/ (?:off|into|away)\//.test(said.code))

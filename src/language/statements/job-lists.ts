@@ -1,7 +1,7 @@
 /** Jobs told as a list, as an order to oneself, or as bare things under a heading. */
 import { draft, firstWord, isSubordinate, neighbour, type Scene, type StatementRule } from './draft.ts';
 import { type Found, find, matches, phrase } from './phrase.ts';
-import { dayAfter, dayIn } from './tasks.ts';
+import { dayAfter, dayIn, leadsDay } from './tasks.ts';
 import type { Said, Word } from './words.ts';
 
 const has = (words: readonly Word[], letter: string) => words.some((word) => word.classes.includes(letter));
@@ -162,7 +162,13 @@ export const JOB_RULES: readonly StatementRule[] = [
     read: (said, scene) => {
       if (scene.listed.has(said.index) || scene.unreal.has(said.index) || said.asks) return undefined;
       const verb = orderingVerb(said, scene);
-      return verb && draft('task', said, {}, said.words.indexOf(verb));
+      if (!verb) return undefined;
+      return draft(
+        'task',
+        said,
+        isPlainOrder(verb, said, scene) ? { plain: true } : {},
+        said.words.indexOf(verb),
+      );
     },
   },
 ];
@@ -207,8 +213,37 @@ const TIME_TO_COME = /\b(?:before|once|when|as soon as|soon as|after)\b/;
 const mayBePast = (verb: Word, said: Said, scene: Scene): boolean => {
   if (!verb.classes.includes('b')) return false;
   if (verb.lower !== 'fit' || /^(?:US|CA)$/.test(scene.dates.region ?? 'US')) return true;
-  return / (?:yesterday|today|ago|already|last|earlier|this\/\S* (?:morning|afternoon))\//.test(said.code);
+  return / (?:yesterday|today\/\S*(?! week)|ago|already|last|earlier|this\/\S* (?:morning|afternoon))(?:\/| |$)/.test(
+    said.code.replace(/ from\/\S* today\/\S*/, ''),
+  );
 };
+
+/**
+ * "Fit the stove.", "cut the legs before Friday": the sentence is an order and nothing else, although its verb is spelled
+ * like its past.
+ */
+function isPlainOrder(verb: Word, said: Said, scene: Scene): boolean {
+  if (neighbour(scene, said, -1) !== undefined || verb !== said.words[firstWord(said)]) return false;
+  const object = said.words.slice(said.words.indexOf(verb) + 1);
+  const next = neighbour(scene, said, 1);
+  // "Build a boat, they said": others' words, and no order.
+  if (next !== undefined && !leadsDay(next, scene)) return false;
+  const isThing = PLAIN_THING.test(object[0]?.lower ?? '') && object.length > 1;
+  const isNamed = (isThing && verb.classes.includes('b')) || ERRAND.test(verb.lower);
+  return (
+    (isNamed || matches(RINGS, said)) &&
+    object.length <= 9 &&
+    !object.some(({ classes }) => /[SHMVIN]/.test(classes))
+  );
+}
+const PLAIN_THING = /^(?:the|a|an|my|our|its|those|these|all|both|another|two|three|four|five|six)$/;
+const ERRAND = /^(?:buy|order|fetch|grab|phone|email|book|chase|collect|find)$/;
+/** "Call Rita for a price", "ask the yard about the crane" */
+const RINGS = phrase(
+  '^<lead>* (?: call | ring | phone | email | text | message | ask ) !it !that !this !me !us !you (?: !it <plain> ){1,3}? (?: for | about ) (?: <det> | <plain> !sure ) <any>*',
+);
+/** "Press the button and it hums", "lift the lid and you'll see it": what comes of it. */
+const COMES_OF_IT = /^(?:and|or) ?(?:it|you|they|there|that|she|he)\b/;
 
 /** Whether a clause that starts with a bare verb is a job and no story told without "I", nor a word to viewers. */
 function isOrder(found: Found, said: Said, scene: Scene): boolean {
@@ -219,6 +254,9 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
     !next ||
     // "Number eight by two inch" names a screw.
     (verb.lower === 'number' && /[Q]/.test(next.classes)) ||
+    // "Scrap the second hatch": what there shall not be is chosen.
+    /^(?:scrap|ditch|shelve|scratch)$/.test(verb.lower) ||
+    (verb.lower === 'tune' && next.lower === 'in') ||
     // "First fix", "second coat by Friday": a stage of the work and no order; "steel should": what is to come.
     isStage(said, verb) ||
     /^(?:should|will|would|might|may|could|must|'ll)$/.test(next.lower) ||
@@ -228,11 +266,20 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
     / (?:says|said|weighs|measures|needs|wants|takes|comes|runs|sits)\//.test(said.code)
   )
     return false;
-  if (has(object.slice(0, 2), 'Q') && !/[TO]/.test(next.classes)) return false;
+  const errand = ERRAND.test(verb.lower);
+  if (has(object.slice(0, 2), 'Q') && !/[TO]/.test(next.classes) && !(errand && object.length > 1))
+    return false;
+  const then = neighbour(scene, said, 1);
+  if (then && COMES_OF_IT.test(`${then.opener} ${then.words[0]?.lower ?? ''}`)) return false;
+  if (/ and\/\S* (?:it|you|they|there)\/| you\/\S* ?$/.test(said.code)) return false;
   if (has(object, 'E') || (verb.lower === 'make' && /^(?:sense|sure|do)$/.test(next.lower))) return false;
   // "So no machine wider than 740": a bound on machines; "so no fuse yet": what is not there.
   const isDenied = said.words[said.words.indexOf(verb) - 1]?.lower === 'no';
-  if (isDenied && /^(?:more|less|\w+er|yet|today|either|so|though)$/.test(next.lower)) return false;
+  if (
+    isDenied &&
+    (/^(?:more|less|\w+er|yet|today|either|so|though)$/.test(next.lower) || !/[TOCV]/.test(next.classes))
+  )
+    return false;
   const before = neighbour(scene, said, -1);
   const led =
     /so|then/.test(said.opener) ||
@@ -242,11 +289,12 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
     isToldWhen(before, scene);
   const isPast = mayBePast(verb, said, scene);
   // A day ahead leaves no doubt: "find that by Sunday".
-  if (!isPast && dayIn(said, scene) !== undefined && / (?:by|before|tomorrow|tonight)\//.test(said.code))
-    return true;
+  const ahead = / (?:by|before|tomorrow|tonight)\//.test(said.code);
+  if (dayIn(said, scene) !== undefined && ahead && (!isPast || before === undefined)) return true;
+  if (isPast && before === undefined && then && leadsDay(then, scene)) return true;
   // At the head of a sentence a form that may be past tells a story: "cut the legs this morning".
-  const errand = /^(?:buy|order|fetch|grab|phone|email|book|chase|collect|find)$/.test(verb.lower);
-  const alone = before === undefined && !isPast && (errand || /[TOC]/.test(next.classes));
+  const alone =
+    before === undefined && !isPast && (errand || /[TOC]/.test(next.classes) || matches(RINGS, said));
   if (!led && !alone) return false;
   // "So it's two layers, quarter inch ply inside": many verbs are nouns as well, and then have no thing after them.
   if (!errand && NOUNS_AS_WELL.test(verb.lower) && !/[TO]/.test(next.classes)) return false;
@@ -259,6 +307,7 @@ function isOrder(found: Found, said: Said, scene: Scene): boolean {
     object.slice(1).some((word) => /[P]/.test(word.classes))
   )
     return true;
+  if (matches(RINGS, said)) return true;
   if (ASIDE_VERBS.test(verb.lower)) return dayIn(said, scene) !== undefined;
   return true;
 }

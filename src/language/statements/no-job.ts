@@ -43,6 +43,10 @@ const NO_JOBS: readonly Phrase[] = [
   ),
   // "So call it the first of July", "call it ten": a guess, where "call it in" and "call it off" are work
   phrase("^<lead>* (?: we 'll | i 'll )? call it !<particle> <any>"),
+  // "Scratch that": what was just said.
+  phrase('^<lead>* (?: scratch | strike | scrub | forget | ignore | delete ) (?: that | this ) $'),
+  // "Number eight by two inch": a screw.
+  phrase('^<lead>* number <number>+ by <number>'),
   // "Glass guy wants a week": his time, and no work of one's own.
   phrase(
     `^<lead>* (?: the | my | our )? <plain>{0,2}? <person> (?: wants | needs | reckons | says ) (?: about | another | at least | a good )* (?: a | an | <number> | couple of )+ (?: day | days | week | weeks | fortnight | month | months ) $`,

@@ -124,6 +124,15 @@ export function candidatesOf(
       )
         return;
       if (kind === 'task' && isTheirTime(said, neighbour(scene, said, 1))) return;
+      // "Fit the tap on the 3rd of July": an order, whatever the day sounds like.
+      if (kind !== 'task' && standing.some((each) => each.kind === 'task' && each.plain)) return;
+      // "I'll clean it tomorrow": a job, and no word to viewers.
+      if (
+        kind === 'promise' &&
+        PLAIN_PLAN.test(said.code) &&
+        standing.some((each) => each.kind === 'task' && isOnlyOn(each, said))
+      )
+        return;
       // "Broke four of them", a snag in so many words, is no work finished.
       if (kind === 'done' && standing.some((each) => each.kind === 'problem' && each.plain)) return;
       // "... before the lining goes in" tells when, and is neither work to do nor work done.
@@ -134,6 +143,13 @@ export function candidatesOf(
   }
   return candidates;
 }
+
+/** Stands on this clause alone, and as more than a hint. */
+const isOnlyOn = ({ from, to, weak }: Draft, { index }: Said): boolean =>
+  !weak && from === index && to === index;
+/** "I'll paint the hull on Friday": work, where "I'll show you the hull" is none. */
+const PLAIN_PLAN =
+  / (?:i|we)\/\S* (?:'ll|will)\/\S* (?!(?:show|film|record|share|upload|post|put|do|get|let|tell)\/)\S*\/\S*B/;
 
 /** "The yard shuts on the 20th": when somebody is there, and nothing that comes. */
 const HOURS_OF_TRADE = /^(?: \S+){1,6}? (?:shuts?|shutting|closes?|closing|reopens?)\/\S*(?: |$)/;
