@@ -83,6 +83,16 @@ const withoutTail = (words: string): string =>
     .replace(/\s+(?:together|as well|too|at last|in the end)$/i, '')
     // "The slates need to be here", "the limecrete booked", "the other bag for Monday": the goods end before.
     .replace(/(?<=\S)\s+(?:needs?|wants?|has|have|got|ought|should|must)(?: to)?$/i, '')
+    // "The mill says the planks will be ready on Friday", "the anodes ship in three weeks", "the anodes never came"
+    .replace(
+      /(?<=\S)\s+(?:will|would|['’]ll|should)(?: be)?(?: (?:ready|here|there|done|in|out|with (?:us|me|you)))?(?: (?:on|by|next|in|tomorrow|this)\b.*)?$/i,
+      '',
+    )
+    .replace(
+      /(?<=\S)\s+(?:ships?|never|takes (?:a|two|three|four|five|six|eight|ten|\d+) (?:days?|weeks?|months?))$/i,
+      '',
+    )
+    .replace(/^(?:on )?(?:(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day|tomorrow) for (?=the |my |our )/i, '')
     .replace(/(?<=\S)\s+(?:booked|ordered|promised|lined up)$/i, '')
     .replace(/(?<=\S)\s+(?:for|on|by|at|to|of|with|in)$/i, '')
     // "The crack kit Friday", "the mattress Saturday to nineteen hundred": the day is when, not what.
@@ -101,7 +111,8 @@ const ARTICLE = /^(?:the|a|an|my|our|new)\s+/i;
 
 /** What an arrival brings; a pronoun is named by the words before it. */
 export function itemOf(draft: Draft, scene: Scene): string {
-  const bare = draft.item === undefined ? '' : withoutTail(draft.item).replace(LEAD, '');
+  const told = draft.item === undefined ? '' : withoutTail(draft.item).replace(LEAD, '');
+  const bare = broughtBy(told, draft, scene) ?? told;
   const isMany = pointsAtMany(bare);
   if (bare !== '' && !isMany && !namesNoGoods(bare)) return bare;
   // "The roller door, which I've ordered at 2.4 high".
@@ -119,6 +130,24 @@ export function itemOf(draft: Draft, scene: Scene): string {
     scene.text.slice(draft.start, draft.end)
   );
 }
+/** "The van turned up with the slates", "the courier left a parcel": of what it carried, and not of the van. */
+const CARRIER =
+  /^(?:(?:delivery|big|post|mail|parcel) )*(?:van|lorry|truck|wagon|pickup|barge|courier|driver|postman|postie|carrier|haulier|merchant|bloke|man|lads)$/i;
+const CARRIED =
+  /\b(?:with|left|brought|dropped(?: off)?|carrying|bringing) (the|my|our|a|an|some|all the|those) ([\p{L}' -]+?)(?= (?:on|at|by|in|with|for|from|and|this|last|yesterday|today|tomorrow)\b|[,.;]|$)/iu;
+const CAME_WITH = /^(?:showed|turned|rocked) up\b/i;
+
+function broughtBy(told: string, draft: Draft, scene: Scene): string | undefined {
+  const words = scene.text.slice(draft.start, draft.end);
+  if (!CARRIER.test(told) && !CAME_WITH.test(words)) return undefined;
+  const [, article = '', goods] = CARRIED.exec(words) ?? [];
+  // "Turned up with a crack in the top": how it came.
+  if (!goods || PERSON.test(goods) || (!CARRIER.test(told) && /^(?:an?|some)$/i.test(article)))
+    return undefined;
+  return goods;
+}
+const PERSON = /\b(?:lads|lad|men|man|bloke|wife|son|brother|kids|dog|mate|mates|crew|driver|helper)$/i;
+
 /** "Still waiting for the seals, a week they said". */
 const AWAITED =
   /\b(?:waiting (?:on|for)|expecting|ordered) (?:the|my|our|those|these|some|a|an) (\p{L}[\p{L}' -]{1,30}?)(?=[,.;]|$)/iu;
