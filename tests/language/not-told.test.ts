@@ -39,6 +39,16 @@ describe('only sounds like it', () => {
     ],
     ['task', "That's not enough to get the top panel on.", 'I need to get the top panel on.'],
     ['task', 'I had to cut a slot for the duct.', 'I have to cut a slot for the duct.'],
+    ['decision', "I've moved over to the stairs.", "I've moved over to slate for the stairs."],
+    [
+      'decision',
+      "I'm going to stop pretending the walls are plumb.",
+      "I'm going to stop using screws because they rust.",
+    ],
+    ['done', 'The battens I cut stay the same.', 'I cut the battens.'],
+    ['done', "It's crowded until the weekend.", "It's glued until the weekend."],
+    ['done', "The winch's stopped turning.", "The winch's bolted down."],
+    ['done', 'The pulley dropped off.', 'The pulley is screwed on.'],
     ['decision', "We've started tiling the porch.", "We've decided on slate for the porch."],
     [
       'decision',

@@ -52,6 +52,57 @@ const LOOKS: readonly Look[] = [
     unless: / (?:until|till|before|yet|but)\//,
   },
   {
+    kind: 'arrival',
+    why: 'it brings people, and no goods',
+    pattern: phrase(
+      '(?: came | turned up | showed up | arrived | comes ) <any>{0,3}? with (?: the | my | his | two | three ) <person> $',
+    ),
+  },
+  {
+    kind: 'arrival',
+    why: 'it is not wished for, and does not come by van',
+    pattern: phrase(
+      'no (?: sign | signs ) of <adverb>* (?: any | the )? (?: leak | leaks | crack | cracks | rot | rust | corrosion | woodworm | worm | damp | mould | wear | damage | movement | life | rain )',
+    ),
+  },
+  {
+    kind: 'decision',
+    why: 'it tells where the speaker works now',
+    pattern: phrase(
+      "^<lead>* (?: i | we ) (?: 've | have )? (?: <adverb> )* (?: moved | shifted | switched | gone | changed ) (?: over | on | across | back | up | down )? to (?: the | my ) (?: <plain>{0,2}? (?: stairs | stair | roof | loft | hull | deck | cabin | galley | kitchen | bathroom | floor | walls | ceiling | outside | inside | shed | workshop | garden | windows | doors | porch | bedroom | bow | stern | bilge | engine | wiring | plumbing | plastering | tiling | painting ) ) $",
+    ),
+    unless: / (?:instead|from|because|cause|since)\//,
+  },
+  {
+    kind: 'decision',
+    why: 'it tells what the speaker thinks, and no work',
+    pattern: phrase(
+      '(?: stop | quit | keep | start | stopped | give up ) (?: on )? (?: telling | pretending | thinking | saying | kidding | believing | worrying | wondering | hoping | dreaming | moaning | complaining | arguing | asking )',
+    ),
+  },
+  {
+    kind: 'done',
+    why: 'it failed, which nobody did',
+    pattern: phrase(
+      "^<lead>* (?! i | we ) <plain>{1,6}? (?: has | have | 's | 've )? <adverb>* (?: (?: stopped | quit | ceased ) (?: <doing> | working | going | turning ) | (?: dropped | fallen | fell | broken | broke | snapped | sheared ) (?: clean )? off | packed (?: up | in ) | conked out | given up ) (?: again | on me | altogether | now | today | yesterday | completely )* $",
+    ),
+    unless: /\/\S*J/,
+  },
+  {
+    kind: 'done',
+    why: 'it stays as it is',
+    pattern: phrase(
+      '(?: stay | stays | remain | remains | are staying | is staying ) (?: just | exactly )? (?: the same | put | as (?: they | it ) | where | unchanged )',
+    ),
+  },
+  {
+    kind: 'done',
+    why: 'it tells how a place is',
+    pattern: phrase(
+      "^<lead>* (?: it | that | this | everything | she ) (?: 's | is | was ) (?: <adverb> | so | a bit )* (?: cramped | crowded | cluttered | packed | rammed | deserted )",
+    ),
+  },
+  {
     kind: 'promise',
     why: 'it is promised to nobody',
     pattern: phrase(
@@ -406,8 +457,9 @@ export function withoutLookalikes(
 }
 
 function lookOf({ kind, from, to, measured }: Draft, said: Said, next: Said | undefined): string | undefined {
+  if (from !== to || measured) return undefined;
   // "It won't be here | till Friday" comes on Friday.
-  if (from !== to || measured || /^(?:until|till)$/.test(next?.opener ?? '')) return undefined;
+  if (kind === 'arrival' && /^(?:until|till)$/.test(next?.opener ?? '')) return undefined;
   return LOOKS.find(
     (look) => look.kind === kind && !look.unless?.test(said.code) && matches(look.pattern, said),
   )?.why;
