@@ -73,7 +73,10 @@ const isVerbHere = (words: readonly Word[], k: number) => {
   if (
     k > 1 &&
     /[Xx]/.test(word.classes) &&
-    (k === words.length - 1 || /[OTAR]/.test(words[k + 1]?.classes ?? ''))
+    (k === words.length - 1 ||
+      /[OTAR]/.test(words[k + 1]?.classes ?? '') ||
+      // "The hatch leaks where the bolts sit"
+      /^(?:where|when|whenever)$/.test(words[k + 1]?.lower ?? ''))
   )
     return true;
   // "Caught Bob at the gate", "welded brackets on": a past form that opens the clause names nothing.
@@ -237,10 +240,17 @@ export function antecedentOf(
   const text = scene.text.slice(start, last.end).replace(/['’](?:s|re|ve|ll|d|m)$/i, '');
   return {
     text: withoutCapital(text, start, scene),
-    head: /^(?:one|another|each) of\b/i.test(text) ? singular(last.lower) : last.lower,
+    // "The springs broke. I need a new one": one of them.
+    head:
+      plural === false && isTradeNoun(last.lower) && isPlural(words)
+        ? singular(last.lower)
+        : headOf(text, last),
     clause: best.clause,
   };
 }
+
+const headOf = (text: string, { lower }: Word): string =>
+  /^(?:one|another|each) of\b/i.test(text) ? singular(lower) : lower;
 
 /** The capital of a sentence's first word is the sentence's, and not the name's. */
 function withoutCapital(text: string, start: number, scene: Scene): string {
