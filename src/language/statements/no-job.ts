@@ -43,6 +43,15 @@ const NO_JOBS: readonly Phrase[] = [
   ),
   // "So call it the first of July", "call it ten": a guess, where "call it in" and "call it off" are work
   phrase("^<lead>* (?: we 'll | i 'll )? call it !<particle> <any>"),
+  // "I need to have lunch", "I need to clear my head", "I'll have to laugh", "I used to have to sand it"
+  phrase(
+    "^<lead>* (?: i | we ) (?: 'll | will | can | must | 've | have | need | had | got | just | only | do | gotta | going | 'm | to | <adverb> )* (?: be (?: honest | careful | quick | patient | fair | realistic | thankful | grateful ) | have (?: my | our | some | a )? (?: lunch | dinner | tea | breakfast | rest | nap | brew | cuppa | drink | bath | shower ) | come home | go home | (?: clear | get | rest ) my (?: head | breath | feet | back | legs ) | make sense of | laugh | cry | breathe ) (?: now | first | then | about it | it | this | at it | again | straight )* $",
+  ),
+  phrase('^<lead>* (?: i | we | you | they ) used to have to'),
+  // "Jobs for the weekend": a heading.
+  phrase(
+    "^<lead>* (?: <day> 's | tomorrow 's_ | today 's_ | <day> 's_ | the | my | more | some | and )* (?: jobs | job list | to-do list | jobs list ) (?: for | on | of | then | this | the | next | <day> | weekend | week | tomorrow | morning | now )* $",
+  ),
   // "Scratch that": what was just said.
   phrase('^<lead>* (?: scratch | strike | scrub | forget | ignore | delete ) (?: that | this ) $'),
   // "Number eight by two inch": a screw.
