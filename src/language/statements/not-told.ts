@@ -82,6 +82,38 @@ const LOOKS: readonly Look[] = [
   },
   {
     kind: 'done',
+    why: 'it tells of the day, and of no work',
+    pattern: phrase(
+      '(?: picked up (?: a | the | some ) (?: cold | bug | flu | habit | signal ) | (?: swapped | traded | exchanged ) (?: numbers | stories | emails | notes | jokes | names ) | ^<lead>* (?: i | we )? (?: <adverb> )* (?: came | drove | walked | cycled | went ) (?: the long way | straight | all the way )? home | ^<lead>* (?: i | we )? (?: <adverb> )* (?: drove | cycled | walked ) <number>+ (?: miles | mile | hours | kilometres ) | dropped (?: the | my | our ) (?: kids | children | boys | girls | wife | son | daughter | brother | sister | mum | dad | dog ) off )',
+    ),
+  },
+  {
+    kind: 'problem',
+    why: 'the hole is wanted',
+    pattern: phrase(
+      "(?: there 's | there is | i | we | i 've | we 've ) (?: have | 've | <adverb> )* (?: drilled | cut | bored | made | left )? (?: a | an | the | some | <number> )? <plain>{0,2}? (?: hole | holes | slot | slots | notch | notches | gap | water | hot water ) (?: there | in it )? for (?: the | my | a | its ) <plain>{1,4} $",
+    ),
+    unless: / (?:no|not|wrong|too|only|never|missing|already|extra|big|bigger|small|smaller|second|spare)\//,
+  },
+  {
+    kind: 'problem',
+    why: 'it tells how far apart they are',
+    pattern: phrase(
+      '(?: is | are | sit | stand | go | at ) (?: <adverb> | about )* <number>+ <unit>? apart $',
+    ),
+    unless: / (?:only|too|should|supposed|not|but)\//,
+  },
+  ...(['problem', 'decision', 'done'] as const).map((kind) => ({
+    kind,
+    why: 'it tells what is hidden where',
+    pattern: phrase(
+      "^<lead>* (?! i | we | it | that ) <plain>{1,7}? (?: runs | run | passes | pass | sits | drops | is | are | 's ) (?: down | along | up )? (?: behind | beneath | under | underneath | within ) (?: the | every | that | my ) <plain>{0,2}? (?: lining | headlining | panel | panels | boarding | boxing | tiles | plaster | deck | sole | hatch | floor | floorboards | ceiling | plate | cladding | skirting ) $",
+    ),
+    unless:
+      / (?:because|since|so|instead|rather|not|stuck|trapped|lost|wet|water|leak|rot|damp|rust|stud|crack|hole|gap|done|finished|now|all|both)\//,
+  })),
+  {
+    kind: 'done',
     why: 'it failed, which nobody did',
     pattern: phrase(
       "^<lead>* (?! i | we ) <plain>{1,6}? (?: has | have | 's | 've )? <adverb>* (?: (?: stopped | quit | ceased ) (?: <doing> | working | going | turning ) | (?: dropped | fallen | fell | broken | broke | snapped | sheared ) (?: clean )? off | packed (?: up | in ) | conked out | given up ) (?: again | on me | altogether | now | today | yesterday | completely )* $",
