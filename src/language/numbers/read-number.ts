@@ -1,4 +1,5 @@
 import type { Token } from '../tokens.ts';
+import { countBeforeSize } from './count-before-size.ts';
 import { readFraction, readFractionAfterWhole } from './fraction.ts';
 import type { NumberReading } from './number.ts';
 import {
@@ -124,60 +125,10 @@ interface Whole {
   readonly alternatives?: readonly number[];
 }
 
-/** Units of length that pieces are named by. */
-const PIECE_UNIT = /^(?:mm|mils?|cm|m|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?|inch|foot)$/;
-
-/** Sheets are counted before their gauge: "two twelve ply sheets". Gauges that are sold, in millimetres; common practice. */
-const GAUGES: ReadonlySet<number> = new Set([3, 4, 6, 9, 10, 12, 15, 16, 18, 19, 21, 22, 24, 25]);
-const BOARD_STUFF =
-  /^(?:ply|plywood|mdf|osb|chipboard|hardboard|plasterboard|board|birch|marine|shuttering)$/;
-const PIECE = /^[a-z]{3,}s$/;
-const NO_PIECE = /^(?:this|across|plus|less|was|has|its|thus)$/;
-const FASTENERS =
-  /^(?:screws|bolts|nails|coachscrews|setscrews|rivets|staples|washers|pegs|dowels|pins|brads|hinges|brackets|hangers|anchors|plugs|studs)$/;
-
-const isPiece = (word: string): boolean => PIECE.test(word) && !NO_PIECE.test(word);
-
-/**
- * "Six 90 mm screws", "twenty five 90 mm screws": a recogniser writes small numbers in words and sizes in figures, and
- * pieces follow their size. "Six 90 mm" alone may be 690.
- */
-function countsPieces(tokens: readonly Token[], from: number): Counted | undefined {
-  const pair = readSmall(tokens, from);
-  if (!pair || pair.value < 2 || tokens[from]?.kind === 'number') return undefined;
-  const size = tokens[pair.to];
-  if (size?.kind !== 'number' || !/^[1-9]\d{1,3}$/.test(size.text)) return undefined;
-  if (!PIECE_UNIT.test(tokens[pair.to + 1]?.word ?? '')) return undefined;
-  const [next, after] = [tokens[pair.to + 2]?.word ?? '', tokens[pair.to + 3]?.word ?? ''];
-  const counts =
-    pair.value < 10 ? isPiece(next) || (BOARD_STUFF.test(next) && isPiece(after)) : FASTENERS.test(next);
-  return counts ? pair : undefined;
-}
-
-/** "Two twelve ply sheets", "three eighteen mil boards": how many, and then the gauge of each. */
-function countsSheets(tokens: readonly Token[], from: number): Counted | undefined {
-  const value = DIGIT_WORDS.get(tokens[from]?.word ?? '') ?? 0;
-  if (value < 2) return undefined;
-  const gauge = readSmall(tokens, from + 1);
-  if (!gauge || gauge.value < 10 || !GAUGES.has(gauge.value)) return undefined;
-  const at = /^(?:mm|mils?|millimet(?:re|er)s?)$/.test(tokens[gauge.to]?.word ?? '')
-    ? gauge.to + 1
-    : gauge.to;
-  const isSheet =
-    (BOARD_STUFF.test(tokens[at]?.word ?? '') && isPiece(tokens[at + 1]?.word ?? '')) ||
-    /^(?:sheets|boards|panels)$/.test(tokens[at]?.word ?? '');
-  return isSheet ? { to: from + 1, value } : undefined;
-}
-
-interface Counted {
-  readonly to: number;
-  readonly value: number;
-}
-
 function readWhole(tokens: readonly Token[], from: number, decimalComma: boolean): Whole | undefined {
   const token = tokens[from];
   if (token?.kind !== 'number') {
-    const counted = countsPieces(tokens, from) ?? countsSheets(tokens, from);
+    const counted = countBeforeSize(tokens, from);
     if (counted) return { to: counted.to, value: counted.value, form: 'words' };
     const spoken = readSpokenWhole(tokens, from);
     return spoken ? { ...spoken, form: 'words' } : undefined;

@@ -19,9 +19,12 @@ const TAKES_OFF =
 
 const SIZE_ADJECTIVE = /^(?:long|wide|deep|thick|tall|high|short|narrow|round|square|finished)$/;
 
+/** More things than this are seldom told with their size; a bigger number is the size. */
+const MOST_SIZED = 24;
+
 /** "two long sill logs", "three deep drawers": the size is told of the things that are counted. */
 function sizedThings(room: Room, amount: Amount): boolean {
-  if (amount.value > 12 || !SIZE_ADJECTIVE.test(wordAt(room, amount.to))) return false;
+  if (amount.value > MOST_SIZED || !SIZE_ADJECTIVE.test(wordAt(room, amount.to))) return false;
   return (
     isPlural(room, amount.to + 1) ||
     (isPlural(room, amount.to + 2) && /^\p{L}{3,}$/u.test(wordAt(room, amount.to + 1)))
@@ -104,12 +107,14 @@ function counted(room: Room, amount: Amount): boolean {
   });
 }
 
-/** "Two 200 amp hour batteries", "six 90 mm screws": how many of the size that follows. */
+/** "Two 200 amp hour batteries", "six 90 mm screws", "four 90 by 45 rails": how many of the size that follows. */
 const isBeforeSize = (amount: Amount, next: Amount | undefined): boolean =>
-  next?.unit !== undefined &&
+  next !== undefined &&
+  (next.unit !== undefined || next.group?.position === 0) &&
   next.from === amount.to &&
   amount.value >= 2 &&
-  amount.value <= (next.dimension === 'length' ? 99 : 24);
+  amount.value <= (!next.unit || next.unit === 'mil' || next.dimension === 'length' ? MOST_OF_SIZE : 24);
+const MOST_OF_SIZE = 500;
 
 /** "Two eighteen ply sheets": how many sheets of the gauge that follows without its unit. */
 const isBeforeGauge = (room: Room, amount: Amount, next: Amount | undefined): boolean =>

@@ -65,6 +65,19 @@ export const roughNumberAndUnit: AmountRule = {
 /** A plural word that is counted: "boards", "batteries". */
 const PLURAL = /^\p{L}{3,}[^s'’\W]s$/u;
 
+/** Words that end the name of what is counted. */
+const NO_NAME =
+  /^(?:and|but|or|so|is|'s|are|was|were|has|from|in|on|at|by|for|to|with|off|of|than|either|both|each|wide|high|long|deep|thick|across)$/;
+
+/** What lamps, pumps and batteries are sold for, in volts; common practice. */
+const NOMINAL_VOLTS: ReadonlySet<number> = new Set([6, 12, 24, 36, 48]);
+
+/** Where "twenty four" of "twenty four 12 volt lamps" ends: at the last word of the run that does not belong to the volts. */
+function pairBefore(room: Room, from: number, to: number): number {
+  const tens = TENS_WORDS.has(wordAt(room, to - 2)) && room.tokens[to - 1]?.kind === 'word';
+  return tens && to - 2 > from ? to - 2 : to - 1;
+}
+
 /**
  * "three 25 mil boards", "two twelve volt batteries": a count runs into the size behind it. Only before a plural,
  * and never behind an article: "the three forty mil gap".
@@ -74,15 +87,21 @@ export const countOfUnitSize: AmountRule = {
   read(room, at) {
     const number = readNumber(room.tokens, at);
     if (!number?.splitAfter || number.fraction || number.decimals) return undefined;
-    const digits = number.to === at + 2 && room.tokens[at + 1]?.kind === 'number';
-    if (number.splitAfter !== 1 && !digits) return undefined;
-    if (/^(?:the|a|an|is|'s|at|to|by|x)$/.test(wordAt(room, at - 1))) return undefined;
-    const count = readNumber(room.tokens.slice(at, at + 1), 0);
     const unit = readUnit(room.tokens, number.to);
+    // Pieces of a length are told apart where numbers are read: "eleven 90 mm lengths" are 1190 long.
+    const digits =
+      number.to === at + 2 && room.tokens[at + 1]?.kind === 'number' && unit?.dimension !== 'length';
+    const supply =
+      unit?.key === 'V' && NOMINAL_VOLTS.has(number.value % 100) ? number.value % 100 : undefined;
+    if (number.splitAfter !== 1 && !digits && !supply) return undefined;
+    if (/^(?:the|a|an|is|'s|at|to|by|x)$/.test(wordAt(room, at - 1))) return undefined;
+    const counted = supply && number.splitAfter === 2 ? pairBefore(room, at, number.to) : at + 1;
+    const count = readNumber(room.tokens.slice(at, counted), 0);
     if (!count || count.value < 2 || !unit) return undefined;
-    const things = [0, 1, 2].some((step) => PLURAL.test(wordAt(room, unit.to + step)));
-    const unbroken = room.tokens.slice(unit.to, unit.to + 3).every((token) => token.kind === 'word');
-    return things && unbroken ? { skip: { to: at + 1, why: 'so many of the size behind it' } } : undefined;
+    const behind = room.tokens.slice(unit.to, unit.to + 3);
+    const end = behind.findIndex(({ kind, word }) => kind !== 'word' || NO_NAME.test(word));
+    const things = (end < 0 ? behind : behind.slice(0, end)).some(({ word }) => PLURAL.test(word));
+    return things ? { skip: { to: counted, why: 'so many of the size behind it' } } : undefined;
   },
 };
 
