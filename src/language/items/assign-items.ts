@@ -279,6 +279,8 @@ const sizeStep = (quantity: ItemQuantity, { size, second, reasons }: ChosenSize)
 /** The size named beside the number; "clear" alone is left to the thing: a door's width, a gap, a clearance. */
 function sizeWordOf(quantity: ItemQuantity): Attribute | undefined {
   const size = quantity.sizeWords?.[0]?.attribute;
+  // "12 running feet of skirting": told along its length.
+  if (!size && /\b(?:running|lineal|linear) \p{L}+$/iu.test(quantity.quote)) return 'length';
   return size === 'clearance' && /\bclear$/i.test(quantity.quote) ? undefined : size;
 }
 

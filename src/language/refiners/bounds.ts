@@ -38,6 +38,21 @@ function denied(room: Room, at: number): boolean {
   return false;
 }
 
+/** "Below five degrees I can't glue", "over 30 it won't cure": at the head of its sentence, and what is denied behind it. */
+function deniedBehind(room: Room, at: number): boolean {
+  const sentence = room.tokens[at]?.sentence;
+  if (room.tokens[at - 1]?.sentence === sentence) return false;
+  for (let index = at + 2; index < at + 10; index++) {
+    const token = room.tokens[index];
+    if (token?.sentence !== sentence || !token) return false;
+    if (/^(?:and|but|so|because|until|unless|once|when|if|or)$/.test(token.word)) return false;
+    if (NOT_DONE.test(token.word)) return true;
+  }
+  return false;
+}
+const NOT_DONE =
+  /^(?:can't|cannot|won't|doesn't|don't|mustn't|shouldn't|never|not|nothing|cant|wont|doesnt|dont)$/;
+
 /** "Anything under ten is scrap" sets the least; "keep everything under ten" the most. */
 function whateverBefore(room: Room, at: number): boolean {
   const back = [1, 2, 3].find((step) => WHATEVER.test(wordAt(room, at - step)));
@@ -48,9 +63,9 @@ const KEPT = /^(?:keep|keeps|keeping|kept|hold|holding|get|getting|want|wants|ne
 function settle(room: Room, cue: BoundCue, at: number): Bound {
   switch (cue) {
     case 'above':
-      return denied(room, at) || whateverBefore(room, at) ? 'at-most' : 'at-least';
+      return denied(room, at) || deniedBehind(room, at) || whateverBefore(room, at) ? 'at-most' : 'at-least';
     case 'below':
-      return denied(room, at) || whateverBefore(room, at) ? 'at-least' : 'at-most';
+      return denied(room, at) || deniedBehind(room, at) || whateverBefore(room, at) ? 'at-least' : 'at-most';
     case 'reaching':
       return reachesBy(room, at) ? 'exact' : 'at-most';
     case 'rough':
@@ -122,6 +137,7 @@ function isDatum(room: Room, at: number, cue: BoundCue): boolean {
   if (cue !== 'above' && cue !== 'below') return false;
   // "ticks over at 650", "over to 12 volts".
   if (wordAt(room, at) === 'over' && /^(?:at|to)$/.test(wordAt(room, at + 1))) return true;
+  if (wordAt(room, at) === 'over' && (movedOver(room, at) || risesOver(room, at))) return true;
   // "The lid over it is 12 thick": where the thing is.
   if (/^(?:it|them|that|this|these|those|there|him|her)$/.test(wordAt(room, at + 1))) return true;
   // "It drops 40 over two metres": along how much.
@@ -131,6 +147,24 @@ function isDatum(room: Room, at: number, cue: BoundCue): boolean {
   const before = wordAt(room, at - 1);
   return /^(?:left|hanging|turned|went|handed|bent|put|bridge|all|start|roll|rolled|came|come)$/.test(before);
 }
+
+/** "Move the stove over 40": by how much, and no limit. */
+function movedOver(room: Room, at: number): boolean {
+  const verb = [2, 3, 4, 5].find((back) => MOVES_THING.test(wordAt(room, at - back)));
+  if (verb === undefined) return false;
+  return room.tokens
+    .slice(at - verb + 1, at)
+    .every(({ kind, sentence }) => kind === 'word' && sentence === room.tokens[at]?.sentence);
+}
+const MOVES_THING =
+  /^(?:move|moved|moving|shift|shifted|shifting|slide|slid|sliding|nudge|nudged|push|pushed|shove|shoved|pull|pulled|bring|brought|scoot|scooted)$/;
+
+/** "The ramp is 300 up over 3600", "it's 20 down over the length": along how much it rises. */
+const risesOver = (room: Room, at: number): boolean =>
+  /^(?:up|down|out)$/.test(wordAt(room, at - 1)) &&
+  (room.tokens[at - 2]?.kind === 'number' ||
+    [2, 3, 4, 5].some((back) => readNumber(room.tokens, at - back)?.to === at - 1) ||
+    [2, 3].some((back) => readUnit(room.tokens, at - back)?.to === at - 1));
 
 const LIES =
   /^(?:sit|sits|sat|sitting|lie|lies|lay|lying|run|runs|ran|running|go|goes|went|buried|bury|hidden|hide|hides|laid|is|are|'s|'re|was|were)$/;
@@ -158,7 +192,7 @@ function isLayer(room: Room, at: number, { to }: Amount): boolean {
 }
 
 const RUNS =
-  /^(?:fall|falls|fell|falling|drop|drops|dropped|dropping|rise|rises|rose|slope|slopes|sloping|run|runs|sag|sags|sagged|bow|bows|bowed|out|difference|taper|tapers|dips|dip)$/;
+  /^(?:lean|leans|leaned|leant|leaning|fall|falls|fell|falling|drop|drops|dropped|dropping|rise|rises|rose|slope|slopes|sloping|run|runs|sag|sags|sagged|bow|bows|bowed|out|difference|taper|tapers|dips|dip)$/;
 
 /** Whether a fall or a sag was said shortly before "over", which then tells along how much. */
 function runsAlong(room: Room, at: number): boolean {
@@ -229,6 +263,8 @@ function tailAt(room: Room, amount: Amount, at: number): Tail | undefined {
   const next = wordAt(room, hit.to);
   // "no more than 40" and "at least 40" belong to the number behind them.
   if (/^(?:than|then)$/.test(next) || startsAmount(room, hit.to)) return undefined;
+  // "The lid is 4 shy": so much is missing.
+  if (wordAt(room, hit.from) === 'shy' && !amount.unit && amount.value < MOST_SHY) return undefined;
   if (hit.meaning === 'about' && /^(?:full|light|heavy|strong|bare|plus)$/.test(wordAt(room, hit.from))) {
     // "40 amp light circuit", "six mil bare wire": only at the end of the phrase is it a hedge.
     if (next !== '' && !/^[,.;:!?]$/.test(next)) return undefined;
@@ -238,6 +274,9 @@ function tailAt(room: Room, amount: Amount, at: number): Tail | undefined {
   if (wordAt(room, hit.from) === 'plus' && !/^[,.;:!?]?$/.test(next)) return undefined;
   return { bound: settle(room, hit.meaning, hit.from), to: hit.to };
 }
+
+/** So few millimetres are what is missing, where the size itself would be hedged. */
+const MOST_SHY = 50;
 
 function startsAmount(room: Room, at: number): boolean {
   const token = room.tokens[at];

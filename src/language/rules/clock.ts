@@ -74,7 +74,7 @@ function halfHours(room: Room, at: number): AmountRead | undefined {
 }
 
 const CAME =
-  /^(?:left|came|come|comes|arrived|arrives|started|starts|start|finished|opens|opened|closes|closed|here|home|bed|knocked|packed|quit|stopped|landed|rang|called|woke|delivered)$/;
+  /^(?:left|came|come|comes|arrived|arrives|started|starts|start|finished|opens|opened|closes|closed|here|home|bed|knocked|packed|quit|stopped|landed|rang|called|woke|delivered|booked)$/;
 
 /** "the last one left at ten", "oil turned up at nine", "I started at seven thirty". */
 function comesAt(room: Room, at: number, number: NumberReading): boolean {
@@ -83,7 +83,9 @@ function comesAt(room: Room, at: number, number: NumberReading): boolean {
   const came = CAME.test(verb) || (verb === 'up' && /^(?:turned|got|was|were|'m|'s)$/.test(first));
   const hour = number.value >= 1 && number.value <= 12;
   const minutes = number.splitAfter !== undefined && number.value % 100 < 60 && number.value % 5 === 0;
-  const past = minutes && number.value >= 100 && number.value < 1300;
+  // "I started at fourteen thirty": of a person; "the tiles start at fourteen thirty" is a place.
+  const isPerson = /^(?:i|we|he|she|they)$/.test(first);
+  const past = minutes && number.value >= 100 && number.value < (isPerson ? 2400 : 1300);
   // "Inspector's booked, Friday at ten."
   const onADay = /^(?:mon|tues|wednes|thurs|fri|satur|sun)day$|^(?:tomorrow|tonight|today)$/.test(verb);
   if (!(came || onADay) || (!hour && !past)) return false;

@@ -2,7 +2,7 @@ import type { NumberReading } from '../numbers/number.ts';
 import { FRACTION_SIGNS, PLURAL_NUMBERS, TENS_WORDS } from '../numbers/number-words.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { CONDUCTOR_SIZES } from '../units/conductor-sizes.ts';
-import { readUnit } from '../units/read-unit.ts';
+import { readUnit, type UnitMention } from '../units/read-unit.ts';
 import { speaksOf } from '../units/surroundings.ts';
 import { wordTable } from '../word-table.ts';
 import type { AmountRule, Room } from './rule.ts';
@@ -15,10 +15,30 @@ export const numberAndUnit: AmountRule = {
     const number = readNumber(room.tokens, at, room.decimalComma);
     const unit = number && readUnit(room.tokens, number.to);
     if (!number || !unit) return undefined;
+    if (isInwards(room, number, unit)) return undefined;
+    if (isFlow(room, unit))
+      return { skip: { to: unit.to + 2, why: 'so much in a time, which is no volume' } };
     const value = LARGE_UNIT.test(unit.key) ? settledThousands(number) : number.value;
     return { amount: amountOf(this.name, number, { from: at, to: unit.to }, value, unit) };
   },
 };
+
+/** More inches than this are not said in a house of millimetres: "12 in from the end" may be a foot. */
+const INCHES_SAID_IN = 24;
+
+/** "40 in from the edge" in a house of millimetres that has no inches: inwards. */
+function isInwards(room: Room, number: NumberReading, unit: UnitMention): boolean {
+  if (room.house !== 'metric' || number.value <= INCHES_SAID_IN) return false;
+  if (wordAt(room, unit.from) !== 'in' || unit.to !== unit.from + 1) return false;
+  if (!room.tokens[unit.from]?.spaced || wordAt(room, unit.to) !== 'from') return false;
+  return !room.tokens.some(({ word }) => /^(?:inch|inches|"|foot|feet)$/.test(word));
+}
+
+/** "600 litres an hour through the pump", "20 gallons per minute". */
+const isFlow = (room: Room, unit: UnitMention): boolean =>
+  unit.dimension === 'volume' &&
+  /^(?:an?|per|every)$/.test(wordAt(room, unit.to)) &&
+  /^(?:second|minute|hour)$/.test(wordAt(room, unit.to + 1));
 
 /** Units that nobody counts in thousands when a building or a boat is meant. */
 const LARGE_UNIT = /^(?:m|km|ft|yd|m2|m3|bar|t|ton|kW|kWh|kVA)$/;

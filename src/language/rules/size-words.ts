@@ -5,16 +5,19 @@ import type { Token } from '../tokens.ts';
 const SIZE_PHRASES = new PhraseTable<Attribute>([
   ...each<Attribute>(
     'width',
-    'wide, in width, in the width, of width, in breadth, in the breadth, breadth, width, across, across the top, broad, at the widest, in the beam, of beam',
+    'wide, in width, in the width, of width, in breadth, in the breadth, breadth, width, across, across the top, broad, at the widest, in the beam, of beam, wall - to - wall, side - to - side',
   ),
   ...each<Attribute>(
     'height',
-    'of freeboard, high, tall, in height, in the height, of height, height, floor to floor, to the top, to the underside, to the ceiling, up the wall',
+    'of freeboard, high, tall, in height, in the height, of height, height, floor to floor, to the top, to the underside, to the ceiling, up the wall, floor - to - floor, floor - to - ceiling, top - to - bottom',
   ),
-  ...each<Attribute>('length', 'long, in length, in the length, of length, length, stroke, of stroke'),
+  ...each<Attribute>(
+    'length',
+    'long, in length, in the length, of length, length, stroke, of stroke, stem to stern, stem - to - stern, bumper to bumper, bumper - to - bumper, end - to - end',
+  ),
   ...each<Attribute>(
     'depth',
-    'deep, in depth, in the depth, of depth, depth, front to back, of draft, of draught',
+    'deep, in depth, in the depth, of depth, depth, front to back, front - to - back, of draft, of draught',
   ),
   ...each<Attribute>('thickness', 'thick, in thickness, in the thickness, of thickness, thickness'),
   ...each<Attribute>(
@@ -53,10 +56,23 @@ export function comesOutOf(tokens: readonly Token[], at: number): boolean {
   return [3, 4, 5].some((step) => STOCK.test(tokens[at + step]?.word ?? ''));
 }
 
+/** "The hull is 2100 beam", "each board's ninety five cover": how wide; "a 200 beam" and "the 600 cover" are things. */
+function toldAsWidth(tokens: readonly Token[], at: number): boolean {
+  if (!/^(?:beam|cover)$/.test(tokens[at]?.word ?? '')) return false;
+  if (!/^(?:|[.,;:!?]|and|but|so)$/.test(tokens[at + 1]?.word ?? '')) return false;
+  let from = at - 1;
+  while (from > at - MOST_NUMBER_WORDS && IN_NUMBER.test(tokens[from]?.word ?? '')) from--;
+  return from < at - 1 && /^(?:is|'s|are|'re|was|were|,|gives|about|only)$/.test(tokens[from]?.word ?? '');
+}
+const MOST_NUMBER_WORDS = 7;
+const IN_NUMBER =
+  /^(?:[\d.,]*\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\p{L}+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|point|oh|mm|mils?|metres?|foot|feet|inch|inches)$/u;
+
 /** Words behind a number that say which size it is. */
 export const SIZE_AFTER = {
   startingAt(tokens: readonly Token[], at: number): PhraseHit<Attribute> | undefined {
     const hit = SIZE_PHRASES.startingAt(tokens, at);
+    if (!hit && toldAsWidth(tokens, at)) return { from: at, to: at + 1, meaning: 'width' };
     // "It's only six out there": a place.
     const there =
       tokens[hit ? hit.to - 1 : 0]?.word === 'out' &&

@@ -52,7 +52,7 @@ const SPOKEN_OF: readonly (readonly [string, Cue])[] = [
   ],
   ['moisture humidity damp dampness', { dimension: 'ratio', low: 4, high: 100 }],
   [
-    'cost costs spent spend offered price priced prices paid pay charge charges charged quoted quote bill invoice deposit haggled money cash',
+    'cost costs spent spend offered price priced prices paid pay charge charges charged quoted quote bill invoice deposit rent haggled money cash',
     { dimension: 'money', low: 2, high: 500000 },
   ],
   ['torque torqued torquing', { dimension: 'torque', low: 2, high: 900 }],

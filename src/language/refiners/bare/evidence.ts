@@ -20,7 +20,7 @@ export interface Evidence {
 const STATES_VALUE = new PhraseTable<Grade>([
   ...each<Grade>(
     'sure',
-    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, should have been, should 've been, shoulda been, ought to have been, needed to be, wanted to be, meant to be, was meant to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, drops, dropped, falls, fell, rises, rose, sags, sagged, bows, bowed, dips, dipped, leans, weighs, draws, pulls, holds, overhangs, projects, protrudes, sticks out, sticks in, sticks up, hangs over, hangs down, proud by, out by, short by, over by, under by, down by, up by, bigger by, smaller by, taken off, took off, take off, takes off, gives me, giving me, gives us, that gives, leaves us, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
+    "wants to be, needs to be, want to be, need to be, has to be, have to be, had to be, got to be, gotta be, gonna be, going to be, ought to be, oughta be, oughta, should be, must be, supposed to be, should have been, should 've been, shoulda been, ought to have been, needed to be, wanted to be, meant to be, was meant to be, to be, 'll be, will be, comes out at, came out at, come out at, works out at, worked out at, works out to, worked out to, comes to, came to, measures, measured, measuring, make it, made it, makes it, making it, making that, makes that, get it to, reads, read, reading, i get, i got, cut to, cut it to, cut at, cut them to, cut it at, cut them at, trimmed to, trim to, planed to, planed down to, ripped to, ripped down to, sanded to, milled to, turned to, turned down to, bored to, bored out to, drilled to, opened out to, down to, it to, them to, that to, those to, back to, out to, set at, set to, setting it at, going with, go with, went with, gone for, going for, settled on, finished at, finish at, ends up at, ended up at, ended up, end up at, stands at, sits at, comes in at, came in at, up at, marked at, mark it at, mark at, spaced at, spacing of, spaced, pitched at, lopped, drops, dropped, falls, fell, rises, rose, sags, sagged, bows, bowed, dips, dipped, leans, weighs, draws, pulls, holds, overhangs, projects, protrudes, sticks out, sticks in, sticks up, hangs over, hangs down, proud by, out by, short by, over by, under by, down by, up by, bigger by, smaller by, too wide by, too long by, too high by, too deep by, too thick by, too short by, too narrow by, too low by, too thin by, too big by, too small by, too tight by, out of plumb by, out of square by, out of level by, out of true by, out of line by, taken off, took off, take off, takes off, gives me, giving me, gives us, that gives, leaves us, leaves, leaving, left me, leaves me, less, minus, plus, times, divided by, another, every, the opening plus, a gap of, gap of, a depth of, a width of, a height of, a length of, a diameter of, a radius of, a thickness of, an overhang of, a rise of, a fall of, an offset of, depth of, width of, height of, length of, diameter of, radius of, thickness of, overhang of, clearance of, headroom of, call it, specified at, calls for, called for, says, said, shows, shown as, drawn at, drawn as, dimension of, dimensioned at, given as",
   ),
   ...each<Grade>(
     'likely',
@@ -152,6 +152,8 @@ export function evidenceAfter(room: Room, amount: Amount): Evidence | undefined 
   if (MEASURED_ON.startingAt(room.tokens, amount.to)) return { grade: 'sure', why: ON_A_MEASURE };
   if (takenOff(room, amount)) return { grade: 'sure', why: 'so much taken off', attribute: 'offset' };
   if (compared(room, amount)) return { grade: 'sure', why: `"${wordAt(room, amount.to)}" behind it` };
+  if (isShy(room, amount)) return { grade: 'sure', why: '"shy" behind it', attribute: 'offset' };
+  if (putUp(room, amount)) return { grade: 'sure', why: '"up" behind it', attribute: 'height' };
   if (buried(room, amount)) return { grade: 'sure', why: '"down" behind it', attribute: 'depth' };
   if (valueFirst(room, amount)) return { grade: 'sure', why: 'the value said first' };
   const at = onOverFillers(room.tokens, amount.to);
@@ -221,6 +223,25 @@ function isHad(room: Room, amount: Amount): boolean {
       return false;
   }
   return false;
+}
+
+/** "The lid is 4 shy", "the door is 3 shy of the frame": so much is missing. "900 shy" hedges. */
+const isShy = (room: Room, amount: Amount): boolean =>
+  wordAt(room, amount.to) === 'shy' &&
+  amount.value < MOST_SHY &&
+  (ends(room, amount.to + 1) || wordAt(room, amount.to + 1) === 'of') &&
+  /^(?:is|'s|are|'re|was|were|about|only|still)$/.test(wordAt(room, amount.from - 1));
+const MOST_SHY = 50;
+
+/** "The shelf sits about 900 up", "it's fixed 1200 up": how high something is. */
+function putUp(room: Room, amount: Amount): boolean {
+  if (wordAt(room, amount.to) !== 'up' || amount.value < 50) return false;
+  if (!/^(?:|[.,;:!?]|and|but|so|on|off|from)$/.test(wordAt(room, amount.to + 1))) return false;
+  return [1, 2, 3].some((back) =>
+    /^(?:sits|sit|sat|goes|hangs|hang|hung|fixed|mounted|put|starts|screwed)$/.test(
+      wordAt(room, amount.from - back),
+    ),
+  );
 }
 
 /** "We buried the duct 450 down". */

@@ -28,7 +28,9 @@ export function asPressure(room: Room, amount: Amount): Meaning | undefined {
   );
   const pump =
     SWITCHES.endingAt(room.tokens, amount.from) &&
-    ['pump', 'compressor', 'switch', 'well', 'accumulator'].some((word) => nearWord(room, amount, word));
+    ['pump', 'compressor', 'switch', 'well', 'accumulator'].some((word) => nearWord(room, amount, word)) &&
+    // A float acts at a height of water.
+    !['float', 'floats'].some((word) => nearWord(room, amount, word));
   if (pump && amount.value <= 150 && !evidenceAfter(room, amount)) {
     const unit = usualUnit(room, 'pressure', amount.value) ?? 'bar';
     return { value: amount.value, unit, dimension: 'pressure', why: 'where a pump cuts in or out' };
