@@ -20,8 +20,9 @@ import { hadBesideAsked } from './had.ts';
 import { limitOfLoad, limitOnAnything, limitOnEverything } from './limits.ts';
 import { newOne } from './new-one.ts';
 import { offsetFrom } from './offsets.ts';
+import { oneBeside, otherOne } from './other-ones.ts';
 import { sizeOfPart } from './part-sizes.ts';
-import { placeTemperature } from './places.ts';
+import { openAir, placeTemperature } from './places.ts';
 import { ellipsis, measureNounOf, pairedPremodifier, premodifier, quantityOf } from './premodifiers.ts';
 import { between, roomAbout } from './rooms.ts';
 import { eachSide, perPart } from './sides.ts';
@@ -42,6 +43,9 @@ export const FRAMES: readonly Frame[] = [
   hadBesideAsked,
   // Before what stands nearest: the stuff is no thing, and the noun is the other one's.
   newOne,
+  // Before the subject: the noun is its fellow's.
+  otherOne,
+  oneBeside,
   // Before the nearest: the part is what the sum takes away, and not what it comes to.
   sizeOfPart,
   // Before the second of a pair: both sizes of "90 by 45 rails" are the rails'.
@@ -64,6 +68,7 @@ export const FRAMES: readonly Frame[] = [
   premodifier,
   measureNounOf,
   offsetFrom,
+  openAir,
   placeTemperature,
   namedBehind,
   restatedOf,

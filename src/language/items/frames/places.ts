@@ -64,6 +64,29 @@ export const placeTemperature: Frame = {
   },
 };
 
+/** Air that a day may have, in degrees Celsius. */
+const AIR = { least: -40, most: 45 };
+
+/** "It's minus four and the lime won't go off": an "it" before anything was named means the air. */
+export const openAir: Frame = {
+  name: "it's <temperature> and",
+  examples: [
+    ["It's [-4 degC] and the lime is in the shed", 'outside'],
+    ["It's [31 degC], so the resin stays in the tin", 'inside'],
+  ],
+  leaves: ["The lime's mixed. It's [14 degC] and the bucket is full", "It's [80 degC] and the pan is hot"],
+  read: (site) => {
+    const { parse, at, dimension, quantity } = site;
+    if (dimension !== 'temperature') return undefined;
+    const first = anchorOf(site).subject;
+    if (first?.pronoun !== 'it' || first.index !== 0) return undefined;
+    const celsius = quantity.unit === 'degF' ? ((quantity.value - 32) * 5) / 9 : quantity.value;
+    if (celsius < AIR.least || celsius > AIR.most) return undefined;
+    if (tagAt(parse, at + 1) !== 'comma' && !/^(?:and|but|so)$/.test(wordAt(parse, at + 1))) return undefined;
+    return claim(celsius <= 0 ? ['outside'] : workplace(site), { isSettled: true });
+  },
+};
+
 /** "It was 14 degrees right now in here": words before the place that are none of it. */
 const isAside = (parse: Parse, at: number): boolean =>
   !/^(?:outside|inside|outdoors|indoors)$/.test(wordAt(parse, at)) &&
