@@ -9,7 +9,7 @@ import { withUnitOf } from './lists.ts';
 const TURNED_DOWN = new PhraseTable<string>([
   ...each(
     'turned down',
-    "scratch the, forget the, forget about the, never mind the, not, not the, not a, not an, not that, no longer, no longer the, never, and not, and not the, isn't, wasn't, aren't, weren't, ain't, is not, was not, ain't no, isn't no, wasn't no, never no",
+    "scratch the, forget the, forget about the, never mind the, not, not the, not a, not an, not that, no longer, no longer the, never, and not, and not the, isn't, wasn't, aren't, weren't, ain't, is not, was not, ain't no, isn't no, wasn't no, never no, it 's no, that 's no, she 's no, they 're no",
   ),
   ...each(
     'given up for another',
@@ -275,16 +275,63 @@ function nearestOfList(amounts: readonly (Amount | undefined)[], last: number, v
 /** Values farther apart than this, as a ratio, are of two measures. */
 const MOST_APART = 5;
 
+/** "It's no sixteen foot. It's fifteen ten.": feet and inches run together, where feet were turned down. */
+function inFeet(old: Amount, amount: Amount): Amount | undefined {
+  const split = amount.number.splitAfter;
+  if (old.unit !== 'ft' || amount.unit || !split || amount.number.form !== 'words') return undefined;
+  const digits = String(amount.value);
+  const [feet, inches] = [Number(digits.slice(0, split)), Number(digits.slice(split))];
+  const isClose = Math.max(feet / old.value, old.value / feet) <= ONE_SIZE;
+  if (!isClose || inches >= 12) return undefined;
+  return { ...amount, value: feet * 12 + inches, unit: 'in', dimension: 'length' };
+}
+
+/** "Nineteen hundred ... so it's two metres ten": so many metres or inches nobody builds. */
+const isBareMillimetres = ({ value }: Amount, { unit }: Amount): boolean =>
+  (unit === 'm' && value >= 100) || (unit === 'in' && value >= 480) || (unit === 'ft' && value >= 100);
+
 /** The value that holds instead, measured as the one given up was where it has no unit: "it isn't 900 litres, it's 600". */
 function inPlaceOf(old: Amount, amount: Amount, change: ChangeCue): Amount {
-  const lent = amount.unit ? amount : withUnitOf(amount, old);
+  const lent = inFeet(old, amount) ?? (amount.unit ? amount : withUnitOf(amount, old));
   const isNear = Math.max(old.value / lent.value, lent.value / old.value) <= MOST_APART;
   return {
-    ...(isNear && lent.unit === old.unit ? lent : amount),
+    ...((isNear && lent.unit === old.unit) || lent.unit === 'in' ? lent : amount),
     change,
-    replaces: { value: old.value, unit: old.unit ?? amount.unit ?? '' },
+    replaces: {
+      value: old.value,
+      unit: old.unit ?? (isBareMillimetres(old, amount) ? 'mm' : amount.unit) ?? '',
+    },
   };
 }
+
+/** Words that lead up to what holds instead of a thing once meant: "but it's", "so I've gone for". */
+const HOLDS_NOW = /^(?:it|it's|that|that's|they|i|i'm|we|we're|now|so|make|just|only|then|'ll|have)$/;
+
+/** "I was going to make it 700, but Jo is six foot two, so it's 760": where the sentence comes to what it is instead. */
+function concludedInstead(
+  room: Room,
+  meant: Amount,
+  amounts: readonly (Amount | undefined)[],
+  index: number,
+): number | undefined {
+  for (let at = index + 1; at < index + 4; at++) {
+    const other = amounts[at];
+    if (!other || other.from - meant.to > MOST_BETWEEN + 4) return undefined;
+    if (room.tokens[other.from]?.sentence !== room.tokens[meant.from]?.sentence) return undefined;
+    const isKind = !other.unit || !meant.unit || other.dimension === meant.dimension;
+    const before = [1, 2, 3, 4].map((back) => wordAt(room, other.from - back));
+    const end = before.findIndex((word) => /^[,;]$/.test(word) || word === 'but');
+    const own = end < 0 ? before : before.slice(0, end);
+    if (isKind && (own.length === 0 || own.some((word) => HOLDS_NOW.test(word)))) return at;
+  }
+  return undefined;
+}
+
+/** The thing of a value that stands in another clause is that of the one it replaces. */
+const ofSlip = (amount: Amount, slip: Amount): Amount => ({
+  ...amount,
+  saidAt: { from: slip.from, to: slip.to },
+});
 
 /** "not 905, 915", "instead of 18", "used to be", "780 is too high": what was turned down is no figure. */
 export const rejected: Refiner = {
@@ -308,7 +355,8 @@ export const rejected: Refiner = {
           outcome: 'dropped',
           why: 'told before',
         });
-        out[after] = inPlaceOf(amount, now, isPlan ? 'decided' : 'corrected');
+        const right = inPlaceOf(amount, now, isPlan ? 'decided' : 'corrected');
+        out[after] = isPlan ? ofSlip(right, amount) : right;
         return;
       }
       const why =
@@ -327,6 +375,14 @@ export const rejected: Refiner = {
         const chosen = at === undefined ? undefined : out[at];
         if (at === undefined || !chosen) return;
         out[at] = inPlaceOf(amount, chosen, 'decided');
+        return;
+      }
+      if (why === 'meant once, and not done') {
+        const at = concludedInstead(room, amount, out, index);
+        const chosen = at === undefined ? undefined : out[at];
+        // Of a list the nearest value was put right before.
+        if (at !== undefined && chosen && !chosen.replaces)
+          out[at] = ofSlip(inPlaceOf(amount, chosen, 'decided'), amount);
         return;
       }
       for (const at of [index + 1, nearestOfList(out, index - 1, amount.value)]) {

@@ -158,3 +158,26 @@ test.each([
 ])('"%s": another size, time or thing puts nothing right: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ["It's no sixteen foot. It's fifteen ten.", ['unnamed 190 in for 16 ft']],
+  ["It's no ten foot. It's nine four.", ['unnamed 112 in for 10 ft']],
+  [
+    'The bunk was going to be nineteen hundred by seven hundred, but Jo is six foot two, so it is two metres ten.',
+    ['jo 74 in', 'bunk 2.1 m for 1900 mm'],
+  ],
+  ["I was going to make the shelf 700, but Mia is tall, so it's 760.", ['shelf 760 mm for 700 mm']],
+  ['I was going to make the shelf 700, but the board is 300 wide.', ['board 300 mm']],
+  ["There's no sixteen foot board.", ['board 16 ft']],
+])('what holds in its place: %s', (text, read) => {
+  const { figures } = readMemo(text, {
+    units: 'metric',
+    region: 'GB',
+    recordedAt: '2026-06-10T12:00:00+01:00',
+  }).notes;
+  const told = figures.map(
+    ({ item, value, unit, replaces }) =>
+      `${item} ${value} ${unit}${replaces ? ` for ${replaces.value} ${replaces.unit}` : ''}`,
+  );
+  expect(told).toEqual(read);
+});
