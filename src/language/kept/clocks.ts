@@ -47,6 +47,13 @@ const QUOTED =
 const TO_COME =
   / (?:tomorrow|tonight|later|next week|on (?:mon|tues|wednes|thurs|fri|satur|sun)day|after that|then i|goes on|go on) /;
 
+/** "The coat on the rail is 2 mil thick", "a coat of primer takes four hours": what a coat is like, and not that it went on. */
+const LIKE_A_COAT =
+  / (?:coats?|layers?) (?:\S+ ){0,6}?(?:(?:is|are|'s|was|were) (?:\S+ ){1,4}?(?:thick|thin|mil|mils|mm|microns?|thou)|takes?|needs?) /;
+/** "When it's painted", "once the hull's primed": before the verb, what is to come. */
+const WHEN_DONE =
+  / (?:when|once|until|till|before|after|if|unless|soon as) (?:\S+ ){1,3}(?:is|'s|are|'re|gets?|has been|have been|'s been) (?:all |been |both )?$/;
+
 /** A coat on a coat. */
 const NEXT =
   / (?:(?:second|third|fourth|next|another|last|final|top|finish|other|new) (?:and (?:last|final) )?(?:coats?|layers?)|(?:coat|layer) (?:two|three|four|2|3|4|number (?:two|three|four|2|3|4))|topcoat(?:ed)?|re-?coated|over-?coated) /;
@@ -170,7 +177,7 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
   // What holds it is no product: whose clock it is, the glue that was spoken of tells.
   for (const at of verbsOf(line, FREED)) add('freed', at);
   if (!TO_COME.test(line.words)) {
-    if (isNamed || hasCoat)
+    if ((isNamed || hasCoat) && !LIKE_A_COAT.test(line.words))
       for (const at of verbsOf(line, LAID))
         if (hasCoat || !(FASTENED.test(line.words) || putsThing(scene, at))) add('laid', at);
     for (let k = line.first; k < line.endWord; k++) {
@@ -180,11 +187,20 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
       if (PUT_ON.test(word) && productAfter(scene, k)) add('laid', k);
       // "The painted boards" names boards.
       if (productOfVerb(word) === undefined || /^(?:the|a|an|my|that|this|of)$/.test(before)) continue;
+      if (isToBeDone(scene, line, k)) continue;
       add('laid', k);
     }
   }
   return acts.sort((a, b) => a.at - b.at);
 }
+
+/** Whether the words before a verb put it off: "the full bill when it's painted". */
+function isToBeDone({ parse }: RecordScene, line: Line, verb: number): boolean {
+  const words: string[] = [];
+  for (let k = Math.max(line.first, verb - MOST_BEFORE); k < verb; k++) words.push(wordAt(parse, k));
+  return WHEN_DONE.test(` ${words.join(' ')} `);
+}
+const MOST_BEFORE = 8;
 
 /** "Put the oven in the housing": what is put there is a thing and no coat. */
 function putsThing(scene: RecordScene, verb: number): boolean {
