@@ -35,7 +35,7 @@ export const ADVERBS =
   even yet soon later ago away back together apart instead anyway anyhow today tomorrow yesterday tonight once twice
   well right straight dead bang clean pretty rather fairly further farther overall alone apiece though however
   otherwise somehow somewhere everywhere upstairs downstairs abroad indoors outdoors in out up down off on over not n't inside outside underneath overhead below overnight sideways longways lengthways crossways endways elsewhere upright ashore alongside throughout meantime meanwhile
-  call say reckon ish odd plus give take or so-ish give-or-take max maximum min minimum tops`);
+  call say reckon ish odd plus give take or so-ish give-or-take max maximum min minimum tops gross`);
 export const FILLERS =
   wordSet(`um uh er erm ah oh ooh hmm mm yeah yes okay ok right well look listen see sorry hang lemme
   anyway hi hello hey bye thanks alright man boy ugh soooo sooo hm eh huh nope nah naw aye yep yup cheers`);

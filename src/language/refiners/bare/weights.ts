@@ -28,3 +28,30 @@ export function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Me
   const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
   return { value: amount.value, unit, dimension: 'mass', why: 'what something weighs' };
 }
+
+/** "Plate says fifteen hundred gross", "750 tare": what a vehicle or a boat may weigh, or weighs. */
+const AS_LOADED = /^(?:gross|tare|laden|unladen)$/;
+const CLOSES = /^(?:|[.,;:!?]|and|so|but|for|with|on)$/;
+
+/** A mass told by the word behind it, and what is left of a mass in the same breath: "so that leaves eight twenty". */
+export function asLoad(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (sizedAfter(room, amount)) return undefined;
+  const last = out.at(-1);
+  const isLoaded = AS_LOADED.test(wordAt(room, amount.to)) && CLOSES.test(wordAt(room, amount.to + 1));
+  const isLeft =
+    last?.dimension === 'mass' &&
+    room.tokens[last.from]?.sentence === room.tokens[amount.from]?.sentence &&
+    amount.value < last.value &&
+    amount.value >= last.value / 20 &&
+    CLOSES.test(wordAt(room, amount.to)) &&
+    [1, 2].some((back) => /^(?:leaves|leaving)$/.test(wordAt(room, amount.from - back)));
+  if (!isLoaded && !isLeft) return undefined;
+  const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
+  const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
+  return {
+    value: amount.value,
+    unit,
+    dimension: 'mass',
+    why: isLoaded ? 'how it is loaded' : 'what a load leaves',
+  };
+}
