@@ -82,3 +82,13 @@ test('what is left over is no foliage', () => {
   const { figures } = read("Limecrete's at 300, leaves me 50 shy.");
   expect(figures.map(({ item }) => item)).toEqual(['limecrete', 'limecrete']);
 });
+
+test.each([
+  ['The trestle has a broken leg.', 1],
+  ['The ladder has two cracked rungs.', 1],
+  ['Tom has a broken leg.', 0],
+  ['My sister has a broken leg.', 0],
+  ['The trestle has a new leg.', 0],
+])('snags in "%s": %i', (text, many) => {
+  expect(read(text).problems).toHaveLength(many);
+});

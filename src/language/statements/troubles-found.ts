@@ -46,8 +46,13 @@ export const TROUBLE_FOUND_RULES: readonly StatementRule[] = [
   ),
   plainly(
     '<thing> has a <broken> <part>',
-    "^<lead>* (?<subject> <plain>{1,6}? ) (?: has | have | 's | 've | had )? (?: got )? (?: a | an | some | two | three | one | four ) <adverb>* (?: busted | broken | cracked | bent | chipped | damaged | torn | dented | crushed | blown | seized | perished | rotten | missing | worn | stripped | dead | flat | tight | sticky | rough | dud ) (?: <plain>{0,1}? ) (?: corner | corners | edge | edges | end | ends | tooth | teeth | spot | spots | thread | threads | blade | blades | pane | panes | lug | lugs | seal | seals | bearing | bearings | board | boards | hinge | hinges | handle | spring | springs | spoke | spokes | slat | slats | hose | valve | valves | tile | tiles | plank | planks | spindle | cell | cells | joint | joints | tab | tabs | fin | fins | flange ) (?<rest> <any>{0,7} ) $",
-    (found) => subjectIsThing(found) && !has(found.words, 'N') && !has(found.words, 'I'),
+    "^<lead>* (?<subject> <plain>{1,6}? ) (?: has | have | 's | 've | had )? (?: got )? (?: a | an | some | two | three | one | four ) <adverb>* (?: busted | broken | cracked | bent | chipped | damaged | torn | dented | crushed | blown | seized | perished | rotten | missing | worn | stripped | dead | flat | tight | sticky | rough | dud ) (?: <plain>{0,1}? ) (?: corner | corners | edge | edges | end | ends | tooth | teeth | spot | spots | thread | threads | blade | blades | pane | panes | lug | lugs | seal | seals | bearing | bearings | board | boards | hinge | hinges | handle | spring | springs | spoke | spokes | slat | slats | hose | valve | valves | tile | tiles | plank | planks | spindle | cell | cells | joint | joints | tab | tabs | fin | fins | flange | leg | legs | rung | rungs | rib | ribs | bracket | brackets | latch | catch | clip | clips | knob | stud | studs | slate | slates | stave | staves | belt | shaft | lug | wire | switch | terminal | terminals | casing | housing ) (?<rest> <any>{0,7} ) $",
+    (found) =>
+      subjectIsThing(found) &&
+      !has(found.words, 'N') &&
+      !has(found.words, 'I') &&
+      // "Tom has a broken leg": of a body.
+      (!/^legs?$/.test(found.words.at(-1)?.lower ?? '') || has(found.part('subject').slice(0, 1), 'T')),
   ),
   plainly(
     'I am not happy with <thing>',
