@@ -178,6 +178,14 @@ export const SIZE_RULES: readonly SizeRule[] = [
       /\b(?:dug|dig|digging|goes|go|going|sunk|buried)(?: it| them)? down$|\b(?:dug|dig|digging)(?: it| them| that)?$/,
   },
   {
+    // "Forty mil wider than the drawing": by how much two differ, and no width.
+    name: 'so much more than another',
+    attribute: 'offset',
+    settles: true,
+    after:
+      /^(?:longer|shorter|wider|narrower|taller|thicker|thinner|deeper|shallower|higher|lower|bigger|smaller|larger) than (?:the|my|a|an|its|it|that|this|what|on)\b/,
+  },
+  {
     name: 'over or under size',
     attribute: 'offset',
     after:
