@@ -121,7 +121,10 @@ function lastTelling(
 function orderAtStart(tokens: readonly Token[], { first, next }: Stretch): Stretch | undefined {
   const { text, places } = told(tokens, first, Math.min(next, first + MOST_WORDS));
   // Pauses between what leads up to it mean nothing.
-  const words = text.replace(/^(?:(?:no|nope|nah|naw|sorry|er|um|uh|oh|oops|whoops|wait|actually) \| )+/, '');
+  const words = text.replace(
+    /^(?:(?:no|nope|nah|naw|sorry|er|um|uh|oh|oops|whoops|wait|actually|hang on|hold on) \| )+/,
+    '',
+  );
   const hit = AT_START.exec(words);
   if (!hit) return undefined;
   const count = wordCount(text) - wordCount(words) + wordCount(hit[0]);

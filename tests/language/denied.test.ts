@@ -22,6 +22,7 @@ describe('a fault denied', () => {
     ["The sump isn't full of sludge.", 'The sump is full of sludge.'],
     ['None of the pantiles have come off.', 'Two of the pantiles have come off.'],
     ["They didn't send the wrong gaskets.", 'They sent the wrong gaskets.'],
+    ["The drawer isn't stuck.", "The foam hasn't stuck to the felt."],
     ["You can't push a knife into the stem.", 'I can push a knife into the stem.'],
     ['No nasty scraping noise.', "There's a nasty scraping noise."],
   ])('%s', (silent, told) => {

@@ -7,6 +7,7 @@ import { figuresSaid } from '../kit/figures-said.ts';
 test.each([
   ['The locker is 18 mm deep. No, scratch that.', 'none'],
   ['The locker is 18 mm deep. Scratch that.', 'none'],
+  ['The locker is 18 mm deep. Hang on, scratch all of that.', 'none'],
   ['The locker is 18 mm deep. No. Scratch that, please.', 'none'],
   ['The bench top is 915 mm high, no, strike that.', 'none'],
   ['The chamber is 1240 mm wide and 860 mm deep. Sorry, forget that one.', 'none'],
@@ -28,6 +29,8 @@ test.each([
   ['Scratch that. The locker is 18 mm deep.', '18 mm'],
   ['The locker is 18 mm deep. We cut the rails today. Scratch that.', '18 mm'],
   ['The locker is 18 mm deep. No.', '18 mm'],
+  ['The locker is 18 mm deep. Hang on, the lid is 20 mm.', '18 mm; 20 mm'],
+  ["The locker is 918 mm deep. Hang on, the depth's 910 mm.", '910 mm'],
 ])('"%s" still says %s', (said, left) => {
   expect(figuresSaid(said)).toBe(left);
 });

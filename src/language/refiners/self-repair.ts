@@ -1,3 +1,4 @@
+import { isTradeNoun, kindsOf } from '../lexicon/trade-nouns.ts';
 import { each, PhraseTable } from '../phrases.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
@@ -123,8 +124,20 @@ function repairOf(room: Room, first: Amount, second: Amount): Cue | undefined {
   if (!cue || cue.at >= second.from) return undefined;
   const sentences = (room.tokens[second.from]?.sentence ?? 0) - (room.tokens[cue.at]?.sentence ?? 0);
   if (sentences > 0) return undefined;
-  const straight = second.from - cue.at <= 6;
+  const straight = second.from - cue.at <= 6 && !(cue.strength === 'weak' && tellsOfAnother(room, second));
   return fits(first, second) && (cue.strength === 'strong' || straight) ? cue : undefined;
+}
+
+/** "18 deep. Hang on, the lid is 20": of the next thing, where "hang on, the width's 910" puts right. */
+function tellsOfAnother(room: Room, { from }: Amount): boolean {
+  if (!/^(?:is|'s|are|was|were)$/.test(wordAt(room, from - 1))) return false;
+  const noun = wordAt(room, from - 2);
+  const kinds = kindsOf([noun]);
+  return (
+    /^(?:the|my|our|that|this|its)$/.test(wordAt(room, from - 3)) &&
+    isTradeNoun(noun) &&
+    !kinds.has('measure')
+  );
 }
 
 /** "eleven eighty, no, tell a lie, eleven ninety": the last value holds, the first was never meant. */

@@ -16,8 +16,6 @@ export const numberAndUnit: AmountRule = {
     const unit = number && readUnit(room.tokens, number.to);
     if (!number || !unit) return undefined;
     if (isInwards(room, number, unit)) return undefined;
-    if (isFlow(room, unit))
-      return { skip: { to: unit.to + 2, why: 'so much in a time, which is no volume' } };
     const value = LARGE_UNIT.test(unit.key) ? settledThousands(number) : number.value;
     return { amount: amountOf(this.name, number, { from: at, to: unit.to }, value, unit) };
   },
@@ -33,12 +31,6 @@ function isInwards(room: Room, number: NumberReading, unit: UnitMention): boolea
   if (!room.tokens[unit.from]?.spaced || wordAt(room, unit.to) !== 'from') return false;
   return !room.tokens.some(({ word }) => /^(?:inch|inches|"|foot|feet)$/.test(word));
 }
-
-/** "600 litres an hour through the pump", "20 gallons per minute". */
-const isFlow = (room: Room, unit: UnitMention): boolean =>
-  unit.dimension === 'volume' &&
-  /^(?:an?|per|every)$/.test(wordAt(room, unit.to)) &&
-  /^(?:second|minute|hour)$/.test(wordAt(room, unit.to + 1));
 
 /** Units that nobody counts in thousands when a building or a boat is meant. */
 const LARGE_UNIT = /^(?:m|km|ft|yd|m2|m3|bar|t|ton|kW|kWh|kVA)$/;

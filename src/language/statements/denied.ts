@@ -12,7 +12,7 @@ const UNWISHED = `(?: leak | leaks | crack | cracks | cracking | rot | rust | co
 const BAD = `(?: cracked | rotten | rotted | rusted | rusty | corroded | seized | frozen | bent | warped | twisted | cupped | buckled | chipped | scratched | dented | snapped
   | sheared | broken | burst | perished | frayed | chafed | delaminated | blistered | punctured | leaky | leaking | weeping | dripping | seeping | split | torn | worn
   | jammed | blocked | clogged | wonky | misaligned | soggy | mouldy | spongy | brittle | crumbly | flaking | loose | wobbly | faulty | damaged | missing | crushed
-  | collapsed | sagging | fouling | overheating | smoking | rattling | squealing | noisy | damp | wet | swollen | distorted | pitted | porous | stuck | out )`;
+  | collapsed | sagging | fouling | overheating | smoking | rattling | squealing | noisy | damp | wet | swollen | distorted | pitted | porous | out )`;
 
 const HEARD_OR_SEEN =
   '(?: knock | knocking | squeal | whine | clunk | creak | creaks | grinding | rubbing | bow | hump | puncture | holes | tears | blemish | kinks | breakage | mismatch )';
@@ -21,7 +21,7 @@ const SIZES = `(?: wide | narrow | tall | short | long | high | low | heavy | li
   | slack | bad | badly | shabby | far out | far off )`;
 
 /** Any other word for a fault; what glue, a brake or a jack should do is no fault to them. */
-const FAULTY = `(?: ${BAD} | !sticking !binding !lifting !slipping !dead !lost !wrong <faulty> | back to front | inside out | upside down | full of (?: water | sludge | muck | rust | dust | holes | rubbish ) | like (?: cake | butter | a sponge | a banana | toffee | glass | a bath ) | <number>+ <unit> (?: out | off | short | long | over | under ) )`;
+const FAULTY = `(?: ${BAD} | !sticking !stuck !binding !lifting !slipping !dead !lost !wrong <faulty> | back to front | inside out | upside down | full of (?: water | sludge | muck | rust | dust | holes | rubbish ) | like (?: cake | butter | a sponge | a banana | toffee | glass | a bath ) | <number>+ <unit> (?: out | off | short | long | over | under ) )`;
 
 const NONE =
   '(?: no | any ) (?: real | visible | obvious | serious | great | big | more | other | such | signs of | sign of | trace of | hint of | sort of | dry | wet )*';
@@ -39,6 +39,8 @@ const FAULTS: readonly Phrase[] = [
   // "No horrible grinding noise", "there's no knock from the gearbox"
   phrase(`^ <lead>*? no <plain>{1,2} ${UNWISHED} $`),
   phrase(`(?: there 's | there is | there are | there was | there were ) no <adverb>* ${HEARD_OR_SEEN}`),
+  // "The drawer isn't stuck", where foam that has not stuck is a snag
+  phrase("(?: is | 's | are | 're | was | were ) not <adverb>* stuck"),
   // "They didn't send the wrong hinges"
   phrase(
     '(?: did | do | does | have | has | had ) not (?: <plain> !that !what ){1,4}? (?: the | a | any ) wrong',

@@ -1,4 +1,4 @@
-/** Sizes told by a word that is easily taken for another: inwards and inches, over as a way to go, a flow, a beam. */
+/** Sizes told by a word that is easily taken for another: inwards and inches, over as a way to go, a beam. */
 import { describe, expect, test } from 'vitest';
 import { readMemo } from '../../../src/language/pipeline.ts';
 
@@ -47,10 +47,7 @@ describe('sizes said loosely', () => {
     expect(read.slice(-parts.length)).toEqual(parts.map((part) => expect.stringContaining(part)));
   });
 
-  test.each([
-    '600 litres an hour through the pump.',
-    "We're getting 12 litres a minute.",
-    "The inspector's booked at ten.",
-    'I started at fourteen thirty.',
-  ])('no figure: %s', (text) => expect(told(text)).toEqual([]));
+  test.each(["The inspector's booked at ten.", 'I started at fourteen thirty.'])('no figure: %s', (text) =>
+    expect(told(text)).toEqual([]),
+  );
 });
