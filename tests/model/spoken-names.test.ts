@@ -37,5 +37,5 @@ test('a size that is told of one top is not worked out from another that happens
   expect(story.formulas()).toEqual([]);
   const named = new ToldStory().set('galley duct top', 'depth', 40).set('bench top', 'height', 900);
   named.hear('The bench top is 900 high less the galley duct top, so cut the legs at 860.');
-  expect(named.formulas()).toEqual(['legs length = 900 mm - galley duct top depth']);
+  expect(named.formulas()).toEqual(['bench legs length = 900 mm - galley duct top depth']);
 });

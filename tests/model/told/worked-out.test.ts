@@ -5,7 +5,7 @@ test.each([
   [
     'a part said before its sum is no result of it',
     'The bench top is 900 millimetres high. The legs are the bench top less 38 millimetres, so the legs are 862 millimetres long.',
-    ['legs length = bench top height - 38 mm'],
+    ['bench legs length = bench top height - 38 mm'],
   ],
   [
     'a reason given after its result is no result of it',
