@@ -154,7 +154,7 @@ async function speed(name: string, repeats: number): Promise<void> {
 }
 
 /** Promised of talk: seconds for each second of sound on two cores, and MB at the peak. */
-const LIMITS = { perSecond: 0.06, mb: 450 } as const;
+const LIMITS = { perSecond: 0.05, mb: 450 } as const;
 const promised: Promised[] = [];
 
 function promiseOf(name: string, run: Run): void {
