@@ -10,6 +10,8 @@ import { SAMPLE_RATE } from './recogniser/sample-rate.ts';
 async function main(): Promise<void> {
   const setup = JSON.parse(process.argv[2] ?? '') as RecogniserSetup;
   const listener = await Listener.load(setup);
+  // What the models were read from is not needed any more.
+  globalThis.gc?.();
   await tell({ kind: 'ready' });
   let samplesHeard = 0;
   const progress = () => {
@@ -24,8 +26,7 @@ async function main(): Promise<void> {
     samplesHeard += samples.length;
     for await (const heard of listener.accept(samples)) {
       await tell({ ...progress(), ...heard });
-      // Streams of the native library are freed by garbage collection only.
-      globalThis.gc?.();
+      if (listener.leavesMemory) globalThis.gc?.();
     }
     await tell(progress());
   }

@@ -4,6 +4,7 @@ import type { Utterance } from '../../model/views.ts';
 import { backgroundLevel, level, whyNoSpeech } from './evidence.ts';
 import { type HeardPart, hearPiece, later } from './hear-piece.ts';
 import { type HeardBefore, openHeardBefore } from './heard-before.ts';
+import { InHand } from './in-hand.ts';
 import type { RecogniserSetup } from './messages.ts';
 import { loadMoonshine } from './moonshine/moonshine-recogniser.ts';
 import { placeUtterances, withDoubts } from './place-utterances.ts';
@@ -37,7 +38,8 @@ const KEPT_BACK = 60 * SAMPLE_RATE;
 const BACKGROUND_SPAN = 20 * SAMPLE_RATE;
 
 export class Listener {
-  readonly #recogniser: SoundRecogniser;
+  readonly #load: () => Promise<SoundRecogniser>;
+  #recogniser: SoundRecogniser | undefined;
   readonly #before: HeardBefore;
   readonly #vad: Vad;
   readonly #window = new SoundWindow();
@@ -47,16 +49,22 @@ export class Listener {
   #lastEnd: number | undefined;
   /** Pieces that are to be heard when nobody waits for the end of a stretch. */
   readonly #whole: Piece[] = [];
+  readonly #inHand = new InHand<Heard>();
   /** The piece that was heard last: alone in a pause it comes early and again. */
   #last: { readonly piece: Piece; readonly heard: Heard } | undefined;
 
-  private constructor(recogniser: SoundRecogniser, vad: Vad, setup: RecogniserSetup) {
-    this.#recogniser = recogniser;
+  private constructor(load: () => Promise<SoundRecogniser>, vad: Vad, setup: RecogniserSetup) {
+    this.#load = load;
     this.#vad = vad;
     this.#before = openHeardBefore(setup);
     const longestPiece = setup.longestPieceSeconds * SAMPLE_RATE;
     this.#joiner = new StretchJoiner({ longestGap: LONGEST_GAP, longestPiece });
     if (setup.live) this.#early = new StretchJoiner({ longestGap: LIVE_GAP, longestPiece: LIVE_LONGEST });
+  }
+
+  /** True where what the recogniser used is freed by garbage collection only. */
+  get leavesMemory(): boolean {
+    return this.#recogniser?.leavesMemory === true;
   }
 
   /** Where the last talk ends, in samples; undefined while there was none. */
@@ -70,9 +78,6 @@ export class Listener {
    */
   static async load(setup: RecogniserSetup, loaded?: SoundRecogniser): Promise<Listener> {
     const { default: sherpa } = await import('sherpa-onnx-node');
-    const recogniser = loaded ?? (await loadRecogniser(setup));
-    // At the bench somebody waits for the first words; a file is done no sooner for it.
-    if (setup.live) await recogniser.warmUp?.();
     const vad = new sherpa.Vad(
       {
         sileroVad: {
@@ -90,7 +95,18 @@ export class Listener {
       },
       60,
     );
-    return new Listener(recogniser, vad, setup);
+    const listener = new Listener(async () => loaded ?? loadRecogniser(setup), vad, setup);
+    // Whether a model that a person brought can be loaded shows at once.
+    if (setup.recogniser.kind !== 'moonshine') await listener.#ready();
+    // At the bench somebody waits for the first words; a file is done no sooner for it.
+    if (setup.live) await (await listener.#ready()).warmUp?.();
+    return listener;
+  }
+
+  /** The recogniser. The bundled one is loaded when the first talk comes: hours without any need none. */
+  async #ready(): Promise<SoundRecogniser> {
+    this.#recogniser ??= await this.#load();
+    return this.#recogniser;
   }
 
   /** Takes the next samples and yields what was understood meanwhile. */
@@ -111,7 +127,8 @@ export class Listener {
     const isWaitedFor = this.#early !== undefined && !(isQuiet && this.#early.openFrom === undefined);
     yield* this.#hearEarly(early);
     if (early.length > 0 || !isWaitedFor) yield* this.#hearWhole();
-    const needed = this.#whole[0]?.[0]?.start ?? this.#joiner.openFrom ?? this.#window.end;
+    const needed =
+      this.#inHand.from ?? this.#whole[0]?.[0]?.start ?? this.#joiner.openFrom ?? this.#window.end;
     this.#window.forgetBefore(Math.min(needed, this.#window.end - KEPT_BACK) - PAD);
   }
 
@@ -127,6 +144,7 @@ export class Listener {
     this.#whole.push(...this.#joiner.finish());
     yield* this.#hearEarly([...early, ...(this.#early?.finish() ?? [])]);
     yield* this.#hearWhole();
+    while (this.#inHand.count > 0) yield { heard: await this.#inHand.next() };
   }
 
   *#frames(samples: Float32Array): Generator<Float32Array> {
@@ -157,7 +175,15 @@ export class Listener {
   }
 
   async *#hearWhole(): AsyncGenerator<Understood> {
-    for (const piece of this.#whole.splice(0)) yield { heard: await this.#hearOnce(piece) };
+    for (const piece of this.#whole.splice(0)) {
+      const { atOnce = 1 } = await this.#ready();
+      while (this.#inHand.count >= atOnce) yield { heard: await this.#inHand.next() };
+      this.#inHand.start(piece[0]?.start ?? 0, () => this.#hearOnce(piece));
+    }
+    // Live, somebody waits for what comes next: a piece is heard to its end.
+    const isAwaited = this.#early !== undefined;
+    while (this.#inHand.isNextDone || (isAwaited && this.#inHand.count > 0))
+      yield { heard: await this.#inHand.next() };
   }
 
   async #hearOnce(piece: Piece): Promise<Heard> {
@@ -175,7 +201,8 @@ export class Listener {
     const background = backgroundLevel(this.#window.slice(start - BACKGROUND_SPAN, start + samples.length));
     const utterances: Utterance[] = [];
     const dropped: (Utterance & { why: string })[] = [];
-    for (const part of await hearPiece(samples, (sound) => this.#recogniser.recognise(sound))) {
+    const recogniser = await this.#ready();
+    for (const part of await hearPiece(samples, (sound) => recogniser.recognise(sound))) {
       if (part.text === '') continue;
       const stretches = partStretches(piece, part, start);
       const why = whyNoSpeech({

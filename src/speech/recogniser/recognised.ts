@@ -16,9 +16,13 @@ export interface Recognised {
   readonly doubts?: readonly HeardDoubt[];
 }
 
-/** Hears pieces, one at a time. A piece that cannot be heard is an error with the reason. */
+/** Hears pieces. A piece that cannot be heard is an error with the reason. */
 export interface SoundRecogniser {
   recognise(samples: Float32Array): Promise<Recognised>;
+  /** How many pieces it may be given at once; one where it is left out. */
+  readonly atOnce?: number;
+  /** True where what it used is freed by garbage collection only. */
+  readonly leavesMemory?: boolean;
   /** Does once what the first piece would have to wait for; absent where there is nothing of the kind. */
   warmUp?(): Promise<void>;
 }

@@ -28,8 +28,8 @@ export function startRecogniser(setup: RecogniserSetup, listeners: ProcessListen
   const { file, execArgv } = childModule();
   const child = fork(file, [JSON.stringify(setup)], {
     execArgv,
-    // Fewer heaps of the C library hold less memory back; other systems do not look at it.
-    env: { ...process.env, MALLOC_ARENA_MAX: '1' },
+    // One heap of the C library, and large blocks beside it, hold less memory back; other systems do not look at it.
+    env: { ...process.env, MALLOC_ARENA_MAX: '1', MALLOC_MMAP_THRESHOLD_: String(4 << 20) },
     stdio: ['pipe', 'ignore', 'pipe', 'ipc'],
   });
   const finished = watch(child, listeners);

@@ -11,7 +11,7 @@ export async function loadSherpaRecogniser(setup: SherpaSetup, threads: number):
     featConfig: { sampleRate: SAMPLE_RATE, featureDim: 80 },
     modelConfig: { ...setup.model, numThreads: threads, provider: 'cpu', debug: 0 },
   });
-  return { recognise: (samples) => recognise(recogniser, samples) };
+  return { recognise: (samples) => recognise(recogniser, samples), leavesMemory: true };
 }
 
 async function recognise(recogniser: OfflineRecognizer, samples: Float32Array): Promise<Recognised> {

@@ -40,13 +40,13 @@ interface Weighed {
  * Doubts of a heard piece of sound, in order of speech. `own` holds the project's words for its things; `perSecond` is how
  * many words are weighed in a second of sound.
  */
-export function doubtsIn(
+export async function doubtsIn(
   { text, ids, seconds }: Heard,
   weighing: Weighing,
   pieces: WordPieces,
   own: readonly string[],
   perSecond = PER_SECOND,
-): readonly HeardDoubt[] {
+): Promise<readonly HeardDoubt[]> {
   const words = heardWords(text);
   const borders = bordersOf(text, ids, pieces);
   if (!borders) return [];
@@ -68,7 +68,7 @@ export function doubtsIn(
   const weighed = likely.sort((a, b) => rank(b) - rank(a)).slice(0, Math.ceil(seconds * perSecond));
   const doubts = new Map<string, HeardDoubt & { others: HeardDoubt['others'][number][] }>();
   for (const { start, end, means, other } of weighed) {
-    const odds = rounded(weighing.oddsOf(other));
+    const odds = rounded(await weighing.oddsOf(other));
     if (odds < LEAST_ODDS) continue;
     const key = `${start} ${end}`;
     const doubt = doubts.get(key) ?? {

@@ -2,26 +2,33 @@
  * Moonshine (Jeffries and others 2024) as a model of chances: what it hears in a piece of sound, and how likely it holds
  * other words in a place of that. Encoder and decoder as exported for caching keys and values of what was said before.
  */
+import { readFileSync } from 'node:fs';
 import type { OnnxRuntime, Session, Tensor } from './onnx-runtime.ts';
+import { splitDecoder } from './split-decoder.ts';
 
 /** Shape of the tiny model. */
 const LAYERS = 6;
 const HEADS = 8;
 const HEAD_SIZE = 36;
+/** Pieces of words that it knows. */
+const PIECES = 32_768;
 const BEGIN = 1;
 const END = 2;
 /** The model was trained on no faster speech; what is written faster is a loop. */
 const PIECES_PER_SECOND = 6;
 const SAMPLES_PER_SECOND = 16_000;
+/** There is room for the scores of so many other pieces on the sheet of those that were heard. */
+const MOST_OTHERS = 20;
 /** So many pieces after other words show whether the sound goes on from there. */
 const GOES_ON = 3;
 
 const NAMES = Array.from({ length: LAYERS }, (_, layer) => layer).flatMap((layer) =>
   ['decoder', 'encoder'].flatMap((side) => ['key', 'value'].map((what) => `${layer}.${side}.${what}`)),
 );
-const OF_SPEECH = (name: string) => name.includes('encoder');
-/** What was said grows with each step; what was heard stays as the first step worked it out. */
-const GROWING = NAMES.filter((name) => !OF_SPEECH(name));
+/** What was heard stays the same; what was said grows with each step. */
+const HEARD = NAMES.filter((name) => name.includes('encoder'));
+const SAID = NAMES.filter((name) => !name.includes('encoder'));
+const present = (name: string) => `present.${name}`;
 
 /** What was heard, piece by piece. */
 export interface HeardPieces {
@@ -43,116 +50,139 @@ type Past = Map<string, Tensor>;
 export class MoonshineModel {
   readonly #runtime: OnnxRuntime;
   readonly #encoder: Session;
-  readonly #decoder: Session;
+  readonly #keys: Session;
+  readonly #steps: Session;
+  /** Sheets of scores that lie free: pieces of memory this large are better kept than made anew. */
+  readonly #sheets: Float32Array[] = [];
 
+  /** `encoder` and `decoder` are files. Throws where one cannot be loaded. */
   constructor(runtime: OnnxRuntime, encoder: string, decoder: string, threads: number) {
     this.#runtime = runtime;
-    this.#encoder = runtime.session(encoder, threads);
-    this.#decoder = runtime.session(decoder, threads);
+    this.#encoder = runtime.session(readFileSync(encoder), threads);
+    const { keys, steps } = splitDecoder(readFileSync(decoder));
+    this.#keys = runtime.session(keys, threads);
+    this.#steps = runtime.session(steps, threads);
   }
 
   /**
    * Hears a piece of sound and hands what was heard to `look`, which may weigh other pieces against it. Samples at
-   * 16 kHz, one channel.
+   * 16 kHz, one channel. Several pieces may be heard at once.
    */
-  async hear<T>(samples: Float32Array, look: (heard: HeardPieces, weighed: Weighing) => T): Promise<T> {
-    const sound = this.#runtime.tensor(samples, [1, samples.length]);
-    const [hidden] = this.#encoder.run({ input_values: sound }, ['last_hidden_state']) as [Tensor];
-    this.#runtime.release([sound]);
-    const past = emptyPast(this.#runtime);
+  async hear<T>(
+    samples: Float32Array,
+    look: (heard: HeardPieces, weighed: Weighing) => T | Promise<T>,
+  ): Promise<T> {
+    const past = await this.#pastOf(samples);
     const rows: Row[] = [];
     const heard = { ids: [] as number[], chances: [] as number[] };
+    const most = Math.floor((samples.length / SAMPLES_PER_SECOND) * PIECES_PER_SECOND);
+    const sheet = this.#sheetFor(most + 1 + MOST_OTHERS);
     try {
-      const most = Math.floor((samples.length / SAMPLES_PER_SECOND) * PIECES_PER_SECOND);
       for (let last = BEGIN; heard.ids.length <= most; ) {
-        const row = this.#step(last, hidden, past, heard.ids.length > 0);
+        const row = await this.#step(last, past, scoresIn(sheet, rows.length));
         last = row.likeliest;
         if (last === END) break;
         rows.push(row);
         heard.ids.push(last);
         heard.chances.push(row.chanceOf(last));
-        await later(heard.ids.length);
       }
-      return look(heard, new Weighing(heard, rows, (other) => this.#follow(other, heard, hidden, past)));
+      return await look(heard, new Weighing(heard, rows, (other) => this.#follow(other, heard, past, sheet)));
     } finally {
-      this.#runtime.release([hidden, ...past.values()]);
+      this.#runtime.release(past.values());
+      this.#sheets.push(sheet);
     }
+  }
+
+  /** Room for the scores of so many steps: a sheet that no other piece is written on. */
+  #sheetFor(steps: number): Float32Array {
+    const free = this.#sheets.pop();
+    return free && free.length >= steps * PIECES ? free : new Float32Array(steps * PIECES);
+  }
+
+  /** Keys and values of the sound, and of nothing said. */
+  async #pastOf(samples: Float32Array): Promise<Past> {
+    const sound = this.#runtime.tensor(samples, [1, samples.length]);
+    const [hidden] = (await this.#encoder.run({ input_values: sound }, ['last_hidden_state'])) as [Tensor];
+    const keys = await this.#keys.run({ encoder_hidden_states: hidden }, HEARD.map(present));
+    this.#runtime.release([sound, hidden]);
+    const past: Past = new Map(HEARD.map((name, k) => [name, keys[k] as Tensor]));
+    for (const name of SAID)
+      past.set(name, this.#runtime.tensor(new Float32Array(0), [1, HEADS, 0, HEAD_SIZE]));
+    return past;
   }
 
   /** Takes one more piece; gives back what may come next, and keeps the past. */
-  #step(id: number, hidden: Tensor, past: Past, hasPast: boolean): Row {
-    const names = hasPast ? GROWING : NAMES;
-    const [logits, ...present] = this.#run([id], hidden, past, hasPast, names) as [Tensor, ...Tensor[]];
-    const row = new Row(this.#runtime.floats(logits).slice());
-    const gone: Tensor[] = [logits];
-    names.forEach((name, k) => {
+  async #step(id: number, past: Past, scores: Float32Array): Promise<Row> {
+    const grown = await this.#run([id], past, scores, SAID);
+    const gone: Tensor[] = [];
+    SAID.forEach((name, k) => {
       gone.push(past.get(name) as Tensor);
-      past.set(name, present[k] as Tensor);
+      past.set(name, grown[k] as Tensor);
     });
     this.#runtime.release(gone);
-    return row;
+    return new Row(scores);
   }
 
-  /** Runs the decoder; gives back the scores and the keys and values of these names. */
-  #run(
+  /** Runs the decoder: writes a row of scores for each piece, and gives back the keys and values of these names. */
+  async #run(
     ids: readonly number[],
-    hidden: Tensor,
     past: Past,
-    hasPast: boolean,
+    scores: Float32Array,
     names: readonly string[] = [],
-  ): readonly Tensor[] {
-    const given = [
-      this.#runtime.tensor(BigInt64Array.from(ids, BigInt), [1, ids.length]),
-      this.#runtime.tensor(Uint8Array.of(hasPast ? 1 : 0), [1]),
-    ] as const;
+  ): Promise<readonly Tensor[]> {
+    const given = this.#runtime.tensor(BigInt64Array.from(ids, BigInt), [1, ids.length]);
+    const written = this.#runtime.tensor(scores, [1, ids.length, PIECES]);
     const named = NAMES.map((name) => [`past_key_values.${name}`, past.get(name) as Tensor] as const);
-    const inputs = {
-      input_ids: given[0],
-      encoder_hidden_states: hidden,
-      ...Object.fromEntries(named),
-      use_cache_branch: given[1],
-    };
-    const results = this.#decoder.run(inputs, ['logits', ...names.map((name) => `present.${name}`)]);
-    this.#runtime.release(given);
-    return results;
+    const inputs = { input_ids: given, ...Object.fromEntries(named) };
+    try {
+      return await this.#steps.run(inputs, ['logits', ...names.map(present)], [written]);
+    } finally {
+      this.#runtime.release([given, written]);
+    }
   }
 
   /** Logarithms of the chances of pieces that follow what was heard up to a place. */
-  #follow({ from, ids }: OtherPieces, heard: HeardPieces, hidden: Tensor, past: Past): readonly number[] {
+  async #follow(
+    { from, ids }: OtherPieces,
+    heard: HeardPieces,
+    past: Past,
+    sheet: Float32Array,
+  ): Promise<readonly number[]> {
     // What the model takes in begins with the mark of the beginning: before piece `from` it took in `from` pieces.
-    const cut = new Map<string, Tensor>();
+    const cut: Past = new Map(past);
     const lent: Tensor[] = [];
-    for (const name of NAMES) {
-      const whole = past.get(name) as Tensor;
-      if (OF_SPEECH(name)) cut.set(name, whole);
-      else {
-        const part = this.#runtime.tensor(firstOf(this.#runtime.floats(whole), from), [
-          1,
-          HEADS,
-          from,
-          HEAD_SIZE,
-        ]);
-        lent.push(part);
-        cut.set(name, part);
-      }
+    for (const name of SAID) {
+      const whole = this.#runtime.floats(past.get(name) as Tensor);
+      const part = this.#runtime.tensor(firstOf(whole, from), [1, HEADS, from, HEAD_SIZE]);
+      lent.push(part);
+      cut.set(name, part);
     }
     const before = from === 0 ? BEGIN : (heard.ids[from - 1] as number);
-    const results = this.#run([before, ...ids.slice(0, -1)], hidden, cut, from > 0);
-    const scores = this.#runtime.floats(results[0] as Tensor);
-    const size = scores.length / ids.length;
-    const chances = ids.map((id, k) => new Row(scores.subarray(k * size, (k + 1) * size)).chanceOf(id));
-    this.#runtime.release([...results, ...lent]);
-    return chances;
+    const scores =
+      ids.length > MOST_OTHERS ? new Float32Array(ids.length * PIECES) : sheet.subarray(-ids.length * PIECES);
+    try {
+      await this.#run([before, ...ids.slice(0, -1)], cut, scores);
+      return ids.map((id, k) => new Row(scoresIn(scores, k)).chanceOf(id));
+    } finally {
+      this.#runtime.release(lent);
+    }
   }
 }
+
+const scoresIn = (sheet: Float32Array, step: number): Float32Array =>
+  sheet.subarray(step * PIECES, (step + 1) * PIECES);
 
 /** Weighs other pieces against those that were heard. */
 export class Weighing {
   readonly #heard: HeardPieces;
   readonly #rows: readonly Row[];
-  readonly #follow: (other: OtherPieces) => readonly number[];
+  readonly #follow: (other: OtherPieces) => Promise<readonly number[]>;
 
-  constructor(heard: HeardPieces, rows: readonly Row[], follow: (other: OtherPieces) => readonly number[]) {
+  constructor(
+    heard: HeardPieces,
+    rows: readonly Row[],
+    follow: (other: OtherPieces) => Promise<readonly number[]>,
+  ) {
     this.#heard = heard;
     this.#rows = rows;
     this.#follow = follow;
@@ -179,20 +209,14 @@ export class Weighing {
   }
 
   /** Logarithm of the odds of other pieces against those that were heard, with what follows on both. */
-  oddsOf({ from, to, ids }: OtherPieces): number {
+  async oddsOf({ from, to, ids }: OtherPieces): Promise<number> {
     const after = this.#heard.ids.slice(to, to + GOES_ON);
-    const chances = this.#follow({ from, to, ids: [...ids, ...after] });
+    const chances = await this.#follow({ from, to, ids: [...ids, ...after] });
     return (
       chances.reduce((sum, chance) => sum + chance, 0) -
       this.chanceOf(from, Math.min(this.#heard.ids.length, to + GOES_ON))
     );
   }
-}
-
-function emptyPast(runtime: OnnxRuntime): Past {
-  return new Map(
-    NAMES.map((name) => [name, runtime.tensor(new Float32Array(0), [1, HEADS, 0, HEAD_SIZE])] as const),
-  );
 }
 
 /** The first places of keys or values, for each head. */
@@ -233,7 +257,3 @@ class Row {
     return (this.#scores[id] as number) - this.#whole;
   }
 }
-
-/** Lets the process see to its input now and then. */
-const later = (count: number): Promise<void> | undefined =>
-  count % 8 === 0 ? new Promise((done) => setImmediate(done)) : undefined;

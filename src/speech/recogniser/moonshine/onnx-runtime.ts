@@ -9,7 +9,11 @@ import { dirname, join } from 'node:path';
 
 /** A pointer of the runtime. */
 type Handle = unknown;
-type Native = (...args: readonly unknown[]) => unknown;
+interface Native {
+  (...args: readonly unknown[]): unknown;
+  /** The same in a thread of its own; the last argument is called with the result. */
+  async(...args: readonly unknown[]): void;
+}
 
 /** The table that is asked for: that of version 1.17, which every later runtime has. */
 const API_VERSION = 17;
@@ -28,12 +32,17 @@ const TYPES = [
 const FUNCTIONS = {
   message: [2, 'const char* GetErrorMessage(void* status)'],
   createEnv: [3, 'void* CreateEnv(int level, const char* id, _Out_ void** out)'],
-  createSession: [7, 'void* CreateSession(void* env, const void* path, void* options, _Out_ void** out)'],
+  createSession: [
+    8,
+    'void* CreateSessionFromArray(void* env, const void* model, size_t bytes, void* options, _Out_ void** out)',
+  ],
   run: [
     9,
     'void* Run(void* session, void* options, const char** names, void** values, size_t inputs, const char** wanted, size_t outputs, _Inout_ void** results)',
   ],
   createOptions: [10, 'void* CreateSessionOptions(_Out_ void** out)'],
+  noArena: [19, 'void* DisableCpuMemArena(void* options)'],
+  noPatterns: [17, 'void* DisableMemPattern(void* options)'],
   optimise: [23, 'void* SetSessionGraphOptimizationLevel(void* options, int level)'],
   threads: [24, 'void* SetIntraOpNumThreads(void* options, int count)'],
   createTensor: [
@@ -46,6 +55,8 @@ const FUNCTIONS = {
   cpuMemory: [69, 'void* CreateCpuMemoryInfo(int allocator, int type, _Out_ void** out)'],
   releaseStatus: [93, 'void ReleaseStatus(void* status)'],
   releaseValue: [96, 'void ReleaseValue(void* value)'],
+  releaseOptions: [100, 'void ReleaseSessionOptions(void* options)'],
+  configure: [130, 'void* AddSessionConfigEntry(void* options, const char* key, const char* value)'],
   releaseShape: [99, 'void ReleaseTensorTypeAndShapeInfo(void* shape)'],
 } as const;
 
@@ -55,9 +66,14 @@ export interface Tensor {
   readonly data?: Float32Array | BigInt64Array | Uint8Array;
 }
 
+type Inputs = Readonly<Record<string, Tensor>>;
+
 export interface Session {
-  /** Runs the model. What comes back must be released. */
-  run(inputs: Readonly<Record<string, Tensor>>, wanted: readonly string[]): readonly Tensor[];
+  /**
+   * Runs the model in a thread of its own: several runs may go on at once. The first results are written into the tensors
+   * of `into`; those that come back are the others, and must be released.
+   */
+  run(inputs: Inputs, wanted: readonly string[], into?: readonly Tensor[]): Promise<readonly Tensor[]>;
 }
 
 type Functions = Readonly<Record<keyof typeof FUNCTIONS, Native>>;
@@ -98,23 +114,43 @@ export class OnnxRuntime {
     return new OnnxRuntime(call, (pointer, bytes) => koffi.view(pointer, bytes));
   }
 
-  /** Loads a model. Its file must have been checked: a damaged one ends the process. */
-  session(file: string, threads: number): Session {
+  /** Loads a model from the content of its file, which must have been checked: a damaged one ends the process. */
+  session(model: Uint8Array, threads: number): Session {
     const options = this.#made('createOptions');
     this.#do('threads', options, threads);
     this.#do('optimise', options, ALL_OPTIMISATIONS);
-    const path =
-      process.platform === 'win32' ? Buffer.from(`${file}\0`, 'utf16le') : Buffer.from(`${file}\0`);
-    const session = this.#made('createSession', this.#env, path, options);
-    return {
-      run: (inputs, wanted) => {
-        const names = Object.keys(inputs);
-        const values = Object.values(inputs).map(({ value }) => value);
-        const results: Handle[] = wanted.map(() => null);
-        this.#do('run', session, null, names, values, names.length, wanted, wanted.length, results);
-        return results.map((value) => ({ value }));
-      },
-    };
+    // Sound is hardly ever of the same length twice: patterns would be kept of each and used for none, and an arena would
+    // keep what the longest took.
+    this.#do('noPatterns', options);
+    this.#do('noArena', options);
+    // Weights that are stored as bytes are made numbers once, not at each run.
+    this.#do('configure', options, 'session.disable_quant_qdq', '1');
+    const session = this.#made('createSession', this.#env, model, model.byteLength, options);
+    this.#call.releaseOptions(options);
+    return { run: (inputs, wanted, into) => this.#run(session, inputs, wanted, into) };
+  }
+
+  #run(
+    session: Handle,
+    inputs: Inputs,
+    wanted: readonly string[],
+    into: readonly Tensor[] = [],
+  ): Promise<readonly Tensor[]> {
+    const names = Object.keys(inputs);
+    const values = Object.values(inputs).map(({ value }) => value);
+    const results: Handle[] = wanted.map((_, k) => into[k]?.value ?? null);
+    const args = [session, null, names, values, names.length, wanted, wanted.length, results];
+    return new Promise((resolve, reject) => {
+      this.#call.run.async(...args, (error: Error | null, status: Handle) => {
+        try {
+          if (error) throw error;
+          this.#check(status);
+          resolve(results.slice(into.length).map((value) => ({ value })));
+        } catch (fault) {
+          reject(fault);
+        }
+      });
+    });
   }
 
   /** Lends numbers to the runtime: they must not be changed while the tensor is used. */
@@ -143,7 +179,10 @@ export class OnnxRuntime {
   }
 
   #do(name: keyof typeof FUNCTIONS, ...args: readonly unknown[]): void {
-    const status = this.#call[name](...args);
+    this.#check(this.#call[name](...args));
+  }
+
+  #check(status: unknown): void {
     if (!status) return;
     const message = String(this.#call.message(status));
     this.#call.releaseStatus(status);

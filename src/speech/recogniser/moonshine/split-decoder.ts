@@ -1,0 +1,149 @@
+/**
+ * The decoder's file holds two graphs behind one switch: one for the first step, which works out keys and values of what
+ * was heard, and one for all later steps. Behind the switch each step would carry the keys of the sound through, some
+ * nine megabytes; here they are parted, and each keeps only what leads to the results that are wanted of it.
+ * Sources: ONNX's `onnx.proto` (ModelProto 7 graph; GraphProto 1 node, 5 initializer, 11 input, 12 output; NodeProto
+ * 1 input, 2 output, 4 op_type, 5 attribute; AttributeProto 1 name, 6 g; TensorProto 8 name; ValueInfoProto 1 name);
+ * Protocol Buffers encoding, wire types 0, 1, 2 and 5.
+ */
+
+const GRAPH = 7;
+const NODE = 1;
+const INITIALIZER = 5;
+const INPUT = 11;
+const OUTPUT = 12;
+
+/** A field as it lies in the file: with its tag, and its content alone. */
+interface Field {
+  readonly number: number;
+  readonly whole: Uint8Array;
+  readonly content: Uint8Array;
+}
+
+/** The two graphs, each as a model of its own. */
+export interface SplitDecoder {
+  /** Keys and values of what was heard, from `encoder_hidden_states`. */
+  readonly keys: Uint8Array;
+  /** One step or several: scores, keys and values of what was said, from those before and those of what was heard. */
+  readonly steps: Uint8Array;
+}
+
+const HEARD = 'encoder_hidden_states';
+
+/** Parts the decoder's file. Throws where it has no such switch. */
+export function splitDecoder(file: Uint8Array): SplitDecoder {
+  const model = [...fieldsOf(file)];
+  const graph = [...fieldsOf(model.find(({ number }) => number === GRAPH)?.content ?? new Uint8Array())];
+  const ofHeard = (result: string) => result.includes('.encoder.');
+  return {
+    keys: modelOf(model, graph, branchIn(graph, 'else_branch').map(batchOfHeard), ofHeard),
+    steps: modelOf(model, graph, branchIn(graph, 'then_branch'), (result) => !ofHeard(result)),
+  };
+}
+
+/** One branch as a model that gives the `wanted` results; what does not lead to them is left out. */
+function modelOf(
+  model: readonly Field[],
+  graph: readonly Field[],
+  branch: readonly Field[],
+  wanted: (result: string) => boolean,
+): Uint8Array {
+  const results = branch.filter((field) => field.number === OUTPUT && wanted(textOf(field, 1)));
+  const needed = new Set(results.map((field) => textOf(field, 1)));
+  const nodes = nodesFor(branch, needed);
+  const given = graph.filter(
+    (field) =>
+      (field.number === INPUT && needed.has(textOf(field, 1))) ||
+      (field.number === INITIALIZER && needed.has(textOf(field, 8))),
+  );
+  const named = graph.filter(({ number }) => number === 2);
+  const parts = [...nodes, ...named, ...given, ...results].map(({ whole }) => whole);
+  const others = model.filter(({ number }) => number !== GRAPH).map(({ whole }) => whole);
+  return Buffer.concat([...others, header(GRAPH, sum(parts)), ...parts]);
+}
+
+/** The fields of the branch's graph, where the graph is a switch and nothing else. */
+function branchIn(graph: readonly Field[], branch: string): readonly Field[] {
+  const [node, ...others] = graph.filter(({ number }) => number === NODE);
+  const attributes = node && others.length === 0 && textOf(node, 4) === 'If' ? fieldsOf(node.content) : [];
+  for (const attribute of attributes) {
+    if (attribute.number !== 5 || textOf(attribute, 1) !== branch) continue;
+    for (const inner of fieldsOf(attribute.content))
+      if (inner.number === 6) return [...fieldsOf(inner.content)];
+  }
+  throw new Error(`the decoder has no ${branch}`);
+}
+
+/**
+ * Keys and values of what was heard need of the words only how many are worked on side by side (`Shape`, of which the
+ * first number is taken): as many as were heard. So the words need not be worked out for them.
+ */
+function batchOfHeard(field: Field): Field {
+  if (field.number !== NODE || textOf(field, 4) !== 'Shape') return field;
+  const parts = [...fieldsOf(field.content)].map(({ number, whole }) =>
+    number === 1 ? Buffer.concat([header(1, HEARD.length), Buffer.from(HEARD)]) : whole,
+  );
+  const content = Buffer.concat(parts);
+  return { number: NODE, whole: Buffer.concat([header(NODE, content.length), content]), content };
+}
+
+/** The nodes that lead to the results in `needed`, in their order; what these take in is added to it. */
+function nodesFor(graph: readonly Field[], needed: Set<string>): readonly Field[] {
+  const kept: Field[] = [];
+  // Nodes stand behind those whose results they take.
+  for (const node of graph.filter(({ number }) => number === NODE).reverse()) {
+    const fields = [...fieldsOf(node.content)];
+    if (!fields.some((field) => field.number === 2 && needed.has(asText(field)))) continue;
+    for (const field of fields) if (field.number === 1) needed.add(asText(field));
+    kept.unshift(node);
+  }
+  return kept;
+}
+
+const asText = ({ content }: Field): string => Buffer.from(content).toString('utf8');
+
+/** A field of a message that holds text; empty where it is missing. */
+function textOf({ content }: Field, number: number): string {
+  for (const field of fieldsOf(content)) if (field.number === number) return asText(field);
+  return '';
+}
+
+const LENGTHS: Readonly<Record<number, number>> = { 1: 8, 5: 4 };
+
+function* fieldsOf(bytes: Uint8Array): Generator<Field> {
+  let at = 0;
+  const varint = (): number => {
+    let value = 0;
+    for (let shift = 0; shift < 70; shift += 7) {
+      const byte = bytes[at++] ?? 0;
+      value += (byte & 127) * 2 ** shift;
+      if (byte < 128) break;
+    }
+    return value;
+  };
+  while (at < bytes.length) {
+    const begin = at;
+    const tag = varint();
+    const type = tag % 8;
+    let length = LENGTHS[type] ?? 0;
+    if (type === 0) varint();
+    else if (type === 2) length = varint();
+    const from = at;
+    at += length;
+    yield {
+      number: Math.floor(tag / 8),
+      whole: bytes.subarray(begin, at),
+      content: bytes.subarray(from, at),
+    };
+  }
+}
+
+const sum = (parts: readonly Uint8Array[]) => parts.reduce((bytes, part) => bytes + part.length, 0);
+
+/** Tag and length of a message. */
+function header(number: number, length: number): Uint8Array {
+  const bytes = [number * 8 + 2];
+  let left = length;
+  for (; left > 127; left = Math.floor(left / 128)) bytes.push((left % 128) + 128);
+  return Uint8Array.from([...bytes, left]);
+}
