@@ -11,6 +11,8 @@ export interface HeardDoubt {
     readonly means: string;
     /** Natural logarithm of the odds of these words against those written: 0 is as likely, -3 twenty times less. */
     readonly odds: number;
+    /** The same by the recogniser's own habit of talk, without the sound; absent where it was not asked. */
+    readonly habit?: number;
   }[];
 }
 

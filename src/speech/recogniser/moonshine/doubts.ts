@@ -77,7 +77,7 @@ export async function doubtsIn(
       chance: rounded(Math.exp(weighing.chanceOf(other.from, other.to))),
       others: [],
     };
-    doubt.others.push({ means, odds });
+    doubt.others.push({ means, odds, habit: rounded(await weighing.habitOf(other)) });
     doubts.set(key, doubt);
   }
   return [...doubts.values()].sort((a, b) => a.start - b.start || a.end - b.end);

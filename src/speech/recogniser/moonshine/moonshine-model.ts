@@ -10,6 +10,7 @@ import { splitDecoder } from './split-decoder.ts';
 const LAYERS = 6;
 const HEADS = 8;
 const HEAD_SIZE = 36;
+const WIDTH = HEADS * HEAD_SIZE;
 /** Pieces of words that it knows. */
 const PIECES = 32_768;
 const BEGIN = 1;
@@ -47,6 +48,14 @@ export interface OtherPieces {
 /** Keys and values of what was said and heard, by name. */
 type Past = Map<string, Tensor>;
 
+/** One way of telling how likely pieces are: with the sound, or by the habit of talk alone. */
+interface Telling {
+  /** Logarithms of the chances of what was heard. */
+  readonly heard: readonly number[];
+  /** The same of other pieces in its place. */
+  chancesOf(other: OtherPieces): Promise<readonly number[]>;
+}
+
 export class MoonshineModel {
   readonly #runtime: OnnxRuntime;
   readonly #encoder: Session;
@@ -72,11 +81,14 @@ export class MoonshineModel {
     samples: Float32Array,
     look: (heard: HeardPieces, weighed: Weighing) => T | Promise<T>,
   ): Promise<T> {
-    const past = await this.#pastOf(samples);
+    const hidden = await this.#encode(samples);
+    const past = await this.#pastOf(hidden);
+    const pasts = [past];
     const rows: Row[] = [];
     const heard = { ids: [] as number[], chances: [] as number[] };
     const most = Math.floor((samples.length / SAMPLES_PER_SECOND) * PIECES_PER_SECOND);
     const sheet = this.#sheetFor(most + 1 + MOST_OTHERS);
+    const room = sheet.subarray(-MOST_OTHERS * PIECES);
     try {
       for (let last = BEGIN; heard.ids.length <= most; ) {
         const row = await this.#step(last, past, scoresIn(sheet, rows.length));
@@ -86,9 +98,18 @@ export class MoonshineModel {
         heard.ids.push(last);
         heard.chances.push(row.chanceOf(last));
       }
-      return await look(heard, new Weighing(heard, rows, (other) => this.#follow(other, heard, past, sheet)));
+      const chancesOf = (other: OtherPieces) => this.#follow(other, heard, past, room);
+      const byHabit = async (): Promise<Telling> => {
+        const mean = await this.#pastOf(meanOf(hidden));
+        pasts.push(mean);
+        return {
+          heard: await this.#chancesOf(heard.ids, mean, room),
+          chancesOf: (other) => this.#follow(other, heard, mean, room),
+        };
+      };
+      return await look(heard, new Weighing(heard, rows, { heard: heard.chances, chancesOf }, byHabit));
     } finally {
-      this.#runtime.release(past.values());
+      this.#runtime.release(pasts.flatMap((one) => [...one.values()]));
       this.#sheets.push(sheet);
     }
   }
@@ -99,28 +120,52 @@ export class MoonshineModel {
     return free && free.length >= steps * PIECES ? free : new Float32Array(steps * PIECES);
   }
 
-  /** Keys and values of the sound, and of nothing said. */
-  async #pastOf(samples: Float32Array): Promise<Past> {
+  /** What the encoder makes of the sound: a row of numbers for each of its moments. */
+  async #encode(samples: Float32Array): Promise<Float32Array> {
     const sound = this.#runtime.tensor(samples, [1, samples.length]);
     const [hidden] = (await this.#encoder.run({ input_values: sound }, ['last_hidden_state'])) as [Tensor];
-    const keys = await this.#keys.run({ encoder_hidden_states: hidden }, HEARD.map(present));
+    const rows = this.#runtime.floats(hidden).slice();
     this.#runtime.release([sound, hidden]);
+    return rows;
+  }
+
+  /** Keys and values of the sound, and of nothing said. */
+  async #pastOf(hidden: Float32Array): Promise<Past> {
+    const given = this.#runtime.tensor(hidden, [1, hidden.length / WIDTH, WIDTH]);
+    const keys = await this.#keys.run({ encoder_hidden_states: given }, HEARD.map(present));
+    this.#runtime.release([given]);
     const past: Past = new Map(HEARD.map((name, k) => [name, keys[k] as Tensor]));
     for (const name of SAID)
       past.set(name, this.#runtime.tensor(new Float32Array(0), [1, HEADS, 0, HEAD_SIZE]));
     return past;
   }
 
+  /** Takes pieces as said, some at a time, and keeps the past; gives back the logarithms of their chances. */
+  async #chancesOf(ids: readonly number[], past: Past, room: Float32Array): Promise<readonly number[]> {
+    const chances: number[] = [];
+    for (let from = 0; from < ids.length; from += MOST_OTHERS) {
+      const part = ids.slice(from, from + MOST_OTHERS);
+      const before = [from === 0 ? BEGIN : (ids[from - 1] as number), ...part.slice(0, -1)];
+      await this.#grow(before, past, room.subarray(0, part.length * PIECES));
+      chances.push(...part.map((id, k) => new Row(scoresIn(room, k)).chanceOf(id)));
+    }
+    return chances;
+  }
+
   /** Takes one more piece; gives back what may come next, and keeps the past. */
   async #step(id: number, past: Past, scores: Float32Array): Promise<Row> {
-    const grown = await this.#run([id], past, scores, SAID);
+    await this.#grow([id], past, scores);
+    return new Row(scores);
+  }
+
+  async #grow(ids: readonly number[], past: Past, scores: Float32Array): Promise<void> {
+    const grown = await this.#run(ids, past, scores, SAID);
     const gone: Tensor[] = [];
     SAID.forEach((name, k) => {
       gone.push(past.get(name) as Tensor);
       past.set(name, grown[k] as Tensor);
     });
     this.#runtime.release(gone);
-    return new Row(scores);
   }
 
   /** Runs the decoder: writes a row of scores for each piece, and gives back the keys and values of these names. */
@@ -146,7 +191,7 @@ export class MoonshineModel {
     { from, ids }: OtherPieces,
     heard: HeardPieces,
     past: Past,
-    sheet: Float32Array,
+    room: Float32Array,
   ): Promise<readonly number[]> {
     // What the model takes in begins with the mark of the beginning: before piece `from` it took in `from` pieces.
     const cut: Past = new Map(past);
@@ -159,7 +204,9 @@ export class MoonshineModel {
     }
     const before = from === 0 ? BEGIN : (heard.ids[from - 1] as number);
     const scores =
-      ids.length > MOST_OTHERS ? new Float32Array(ids.length * PIECES) : sheet.subarray(-ids.length * PIECES);
+      ids.length > MOST_OTHERS
+        ? new Float32Array(ids.length * PIECES)
+        : room.subarray(0, ids.length * PIECES);
     try {
       await this.#run([before, ...ids.slice(0, -1)], cut, scores);
       return ids.map((id, k) => new Row(scoresIn(scores, k)).chanceOf(id));
@@ -172,25 +219,32 @@ export class MoonshineModel {
 const scoresIn = (sheet: Float32Array, step: number): Float32Array =>
   sheet.subarray(step * PIECES, (step + 1) * PIECES);
 
+/** The mean of all moments: a sound in which there is no word. */
+function meanOf(hidden: Float32Array): Float32Array {
+  const mean = new Float32Array(WIDTH);
+  for (let k = 0; k < hidden.length; k++)
+    mean[k % WIDTH] = (mean[k % WIDTH] as number) + (hidden[k] as number);
+  return mean.map((sum) => sum / (hidden.length / WIDTH));
+}
+
 /** Weighs other pieces against those that were heard. */
 export class Weighing {
   readonly #heard: HeardPieces;
   readonly #rows: readonly Row[];
-  readonly #follow: (other: OtherPieces) => Promise<readonly number[]>;
+  readonly #bySound: Telling;
+  readonly #byHabit: () => Promise<Telling>;
+  #habit: Promise<Telling> | undefined;
 
-  constructor(
-    heard: HeardPieces,
-    rows: readonly Row[],
-    follow: (other: OtherPieces) => Promise<readonly number[]>,
-  ) {
+  constructor(heard: HeardPieces, rows: readonly Row[], bySound: Telling, byHabit: () => Promise<Telling>) {
     this.#heard = heard;
     this.#rows = rows;
-    this.#follow = follow;
+    this.#bySound = bySound;
+    this.#byHabit = byHabit;
   }
 
   /** Logarithm of the chance of heard pieces. */
   chanceOf(from: number, to: number): number {
-    return this.#heard.chances.slice(from, to).reduce((sum, chance) => sum + chance, 0);
+    return sumOf(this.#heard.chances.slice(from, to));
   }
 
   /** Logarithm of the chance of a piece in place of a heard one. */
@@ -209,15 +263,28 @@ export class Weighing {
   }
 
   /** Logarithm of the odds of other pieces against those that were heard, with what follows on both. */
-  async oddsOf({ from, to, ids }: OtherPieces): Promise<number> {
-    const after = this.#heard.ids.slice(to, to + GOES_ON);
-    const chances = await this.#follow({ from, to, ids: [...ids, ...after] });
-    return (
-      chances.reduce((sum, chance) => sum + chance, 0) -
-      this.chanceOf(from, Math.min(this.#heard.ids.length, to + GOES_ON))
-    );
+  oddsOf(other: OtherPieces): Promise<number> {
+    return this.#oddsBy(this.#bySound, other);
+  }
+
+  /**
+   * The same without the sound, by the model's habit of talk: what it held for likely only because it is often said
+   * (Meng and others 2021, "Internal language model estimation"; here the sound is told as its own mean).
+   */
+  async habitOf(other: OtherPieces): Promise<number> {
+    this.#habit ??= this.#byHabit();
+    return this.#oddsBy(await this.#habit, other);
+  }
+
+  async #oddsBy(telling: Telling, { from, to, ids }: OtherPieces): Promise<number> {
+    const goesOn = Math.min(this.#heard.ids.length, to + GOES_ON);
+    const after = this.#heard.ids.slice(to, goesOn);
+    const others = await telling.chancesOf({ from, to, ids: [...ids, ...after] });
+    return sumOf(others) - sumOf(telling.heard.slice(from, goesOn));
   }
 }
+
+const sumOf = (chances: readonly number[]) => chances.reduce((sum, chance) => sum + chance, 0);
 
 /** The first places of keys or values, for each head. */
 function firstOf(all: Float32Array, places: number): Float32Array {
