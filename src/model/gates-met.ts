@@ -1,4 +1,5 @@
 /** What one memo, or a person's word, says of the things that open tasks wait for. */
+import { isPlural, isTradeNoun } from '../language/lexicon/trade-nouns.ts';
 import type { FigureNote } from '../language/notes.ts';
 import type { Draft } from './draft.ts';
 import { answersGate, type GateWords, gateWords } from './gate-words.ts';
@@ -120,8 +121,14 @@ function isArrivalOf(gate: Gate, item: string): boolean {
   const thing = thingOf(gate.words);
   if (gate.kind === 'event' && /\b(?:in|on|up|down|out|off|under|over|has|have|been|is|are)\b/i.test(thing))
     return false;
-  if (gate.kind === 'event' && gateWords(thing).words.some(({ ways }) => ways.size > 0)) return false;
+  if (gate.kind === 'event' && gateWords(withoutGoods(thing)).ways.size > 0) return false;
   return isGoodsOf(gate, item);
+}
+
+/** What stands before several things of the trade: "oak boards", "the new tiles" are goods, whatever else one does to board or to tile. */
+function withoutGoods(name: string): string {
+  const [, before = '', last = ''] = /^(.*?)([\p{L}'-]+)$/u.exec(name) ?? [];
+  return isPlural(last.toLowerCase()) && isTradeNoun(last.toLowerCase()) ? before : name;
 }
 
 /** A figure that says how something is now, and binds nothing. */

@@ -16,7 +16,7 @@ import { LIMIT_MARK } from './counterpart.ts';
 import { likenessOf } from './likeness.ts';
 import { shapeOf } from './names.ts';
 import type { ItemRow, StandingRow } from './rows.ts';
-import { isOtherMeasure, signsOfSize } from './size-signs.ts';
+import { isOfWhole, isOtherMeasure, signsOfSize } from './size-signs.ts';
 import { type ToldBefore, toldBefore } from './told-with.ts';
 import { agree, toleranceBetween } from './tolerance.ts';
 import type { Working } from './working.ts';
@@ -198,7 +198,8 @@ function changeOf(looked: Looked, named: Named, sized: Sized, rivals: number): L
   if (!named.isMeant && !beside.has(row.slot) && !mayBeOld(looked)) return undefined;
   if (named.sum + sized.most + SLACK < least) return undefined;
   // Nothing but the old value itself outweighs these.
-  const isBarred = named.isBarred || sized.isBarred || (named.isOther && alike < STRONG_LIKENESS);
+  const isOther = named.isOther && alike < STRONG_LIKENESS;
+  const isBarred = named.isBarred || sized.isBarred || isOther || isOfWhole(arriving, item.name, row);
   if (isBarred && note.replaces === undefined) return undefined;
   if (!isOfEarlierMemo(work, row)) return undefined;
   const tolerance = ratio < NO_TOLERANCE && toleranceBetween(row, note, tolerances, region);

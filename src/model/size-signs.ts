@@ -3,6 +3,7 @@ import type { Attribute, FigureNote } from '../language/notes.ts';
 import { Signs, weighChange } from './change-signs.ts';
 import type { Arriving } from './claims.ts';
 import type { Sign } from './closing-signs.ts';
+import { isOwnerOf } from './names.ts';
 import type { StandingRow } from './rows.ts';
 
 const MEASURES = ['same measure', 'loose measure', 'like measure', 'other measure'] as const;
@@ -21,6 +22,10 @@ const isGuessed = ({ assumed }: FigureNote): boolean => assumed?.includes('attri
 /** Whether a figure was told, in so many words, of another measure than one that stands. */
 export const isOtherMeasure = (note: FigureNote, row: StandingRow): boolean =>
   measureSign(row.attribute, note.attribute) === 'other measure' && !isGuessed(note);
+
+/** Whether a figure tells a measure of a whole, and the one that stands another of its part: how high a bench is, how long its legs. */
+export const isOfWhole = ({ note, item }: Arriving, part: string, row: StandingRow): boolean =>
+  row.attribute !== note.attribute && !isGuessed(note) && isOwnerOf(item.name, part);
 
 /** How far apart two figures are: how many times one is the other. */
 const RATIOS = [1.02, 1.06, 1.15, 1.3, 1.6, 2.2];

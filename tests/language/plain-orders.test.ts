@@ -46,3 +46,19 @@ describe('said in so many words, a choice', () => {
     (text) => expect(notesOf(text).decisions).toEqual([]),
   );
 });
+
+describe('"fit" is a past where talk is American, and nowhere else', () => {
+  const tasksIn = (text: string, units: 'metric' | 'us', region?: string) =>
+    readMemo(text, { units, ...(region ? { region } : {}), recordedAt: '2026-06-10T18:00:00+01:00' }).notes
+      .tasks.length;
+
+  test.each([
+    ['metric', undefined, 1],
+    ['metric', 'GB', 1],
+    ['metric', 'CA', 0],
+    ['us', undefined, 0],
+    ['us', 'IE', 1],
+  ] as const)('%s house, region %s: %d', (units, region, tasks) => {
+    expect(tasksIn('Fit the damper on Friday.', units, region)).toBe(tasks);
+  });
+});

@@ -142,6 +142,8 @@ describe('goods that came meet', () => {
     ['not what waits for others', 'the oak boards arrive', arrived('hinges'), 'open'],
     ['not when they are still to come', 'the oak boards arrive', arrived('oak boards', false), 'open'],
     ['what waits for a bare name', 'the brass hinges', arrived('hinges'), 'met by m2, came'],
+    ['whatever else one does to board', 'the oak boards', arrived('oak boards'), 'met by m2, came'],
+    ['not what waits for the boarding', 'the oak boarding', arrived('oak boards'), 'open'],
     ['not what waits for work on them', 'the oak boards are planed', arrived('oak boards'), 'open'],
     ['not what waits for them to be in', 'the oak boards are in', arrived('oak boards'), 'open'],
     ['no hours', 'the oak boards have dried', arrived('oak boards'), 'open'],

@@ -1,6 +1,7 @@
 /** How two names stand to each other, and what makes the identity of a name. */
 import { describe, expect, test } from 'vitest';
 import {
+  isOwnerOf,
   isRoomFor,
   kinship,
   nameKey,
@@ -115,4 +116,16 @@ test.each([
   ['oak', false],
 ])('"%s" sets two things apart: %s', (word, answer) => {
   expect(setsApart(nameStems(word)[0] ?? word)).toBe(answer);
+});
+
+test.each([
+  ['bench', 'bench legs', true],
+  ['garden bench', 'garden bench legs', true],
+  ['garden bench', 'bench legs', false],
+  ['bench', 'garden bench', false],
+  ['bench', 'bench', false],
+  ['bench legs', 'bench', false],
+  ['shed', 'bench legs', false],
+])('"%s" is the owner of "%s": %s', (whole, part, answer) => {
+  expect(isOwnerOf(whole, part)).toBe(answer);
 });

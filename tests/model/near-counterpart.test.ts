@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { FigureNote } from '../../src/language/notes.ts';
 import { standingFigures } from '../../src/model/project-views.ts';
 import { figure, NotedStory, type NoteToTell } from '../kit/noted-story.ts';
+import { ToldStory } from '../kit/told-story.ts';
 
 type More = Partial<FigureNote>;
 const told = (first: readonly NoteToTell[], text: string, ...notes: readonly NoteToTell[]) =>
@@ -143,5 +144,16 @@ describe('a word of change and a shared name', () => {
     ],
   ] as const)('%s', (_what, text, note, expected) => {
     expect(stands(told(legs, text, note))).toEqual(expected);
+  });
+});
+
+describe('a whole and its part', () => {
+  test('how high a bench is says nothing of how long its legs are', () => {
+    const story = new ToldStory().hear('The bench legs are 905 long.', 'The bench is 940 high.');
+    const told = standingFigures(story.project.rows).map(
+      ({ item, attribute, value }) => `${item} ${attribute} ${value}`,
+    );
+    expect(told.sort()).toEqual(['bench height 940', 'bench legs length 905']);
+    expect(story.findings()).toEqual([]);
   });
 });

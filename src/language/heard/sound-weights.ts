@@ -41,4 +41,7 @@ export const SOUND_WEIGHTS: Readonly<Record<SoundFeature, number>> = {
   'unsure of a word': 0.05,
   'far from what was heard': 1.72,
   'only by the sound': -0.49,
+  habit: 0,
+  'habit of a word': 0,
+  'likelier than by habit': 0,
 };

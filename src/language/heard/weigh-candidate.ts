@@ -80,6 +80,9 @@ export const SOUND_FEATURES = [
   'unsure of a word',
   'far from what was heard',
   'only by the sound',
+  'habit',
+  'habit of a word',
+  'likelier than by habit',
 ] as const;
 export type SoundFeature = (typeof SOUND_FEATURES)[number];
 
@@ -162,6 +165,8 @@ export const pairOf = (first: string, second: string): string => `${stemOf(first
 
 /** Odds below this are none. */
 const LEAST_ODDS = -8;
+/** Greater odds by the habit of talk tell no more. */
+const MOST_HABIT = 10;
 /** A recogniser that writes what it holds for less likely than one in fifty is at a loss. */
 const MOST_UNSURE = 4;
 
@@ -174,12 +179,16 @@ export function weighWithSound(
   const features = weigh(scene, candidate);
   const [first, last] = [scene.words[candidate.from], scene.words[candidate.to - 1]];
   const doubt = doubts.get(first?.start ?? -1)?.find(({ end }) => end === last?.end);
-  const odds = doubt?.others.find(({ means }) => means === candidate.means)?.odds;
+  const other = doubt?.others.find(({ means }) => means === candidate.means);
+  const odds = other?.odds;
   const unsure = doubt ? Math.min(MOST_UNSURE, -Math.log(Math.max(doubt.chance, 0.01))) : 0;
   const isWord = (features[NO_WORD] as number) === 0;
   const ofWord = isWord ? unsure : 0;
-  if (doubt === undefined || odds === undefined) return [...features, 1, 0, 0, 0, 0, unsure, ofWord, 0, 0];
+  if (doubt === undefined || odds === undefined)
+    return [...features, 1, 0, 0, 0, 0, unsure, ofWord, 0, 0, 0, 0, 0];
   const sound = Math.max(LEAST_ODDS, odds);
+  // Transcripts of before do not tell it.
+  const habit = Math.max(-MOST_HABIT, Math.min(MOST_HABIT, other?.habit ?? 0));
   const isLikeliest = doubt.others.every((other) => other.odds <= odds);
   return [
     ...features,
@@ -192,6 +201,9 @@ export function weighWithSound(
     ofWord,
     Math.max(0, candidate.distance - FAR),
     candidate.isBySound ? 1 : 0,
+    habit,
+    isWord ? habit : 0,
+    Math.max(0, sound - habit),
   ];
 }
 const NO_WORD = FEATURES.indexOf('heard is no word');

@@ -45,6 +45,8 @@ export interface Scene {
   readonly text: string;
   readonly said: readonly Said[];
   readonly dates: DateContext;
+  /** Whether the talk is of a house where "fit" is a past as well. */
+  readonly isAmerican: boolean;
   /** Clauses that only suppose, ask or joke: nothing is read from them. */
   readonly unreal: ReadonlySet<number>;
   /** What was still to do before this memo. */

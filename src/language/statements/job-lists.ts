@@ -212,7 +212,7 @@ const TIME_TO_COME = /\b(?:before|once|when|as soon as|soon as|after)\b/;
  */
 const mayBePast = (verb: Word, said: Said, scene: Scene): boolean => {
   if (!verb.classes.includes('b')) return false;
-  if (verb.lower !== 'fit' || /^(?:US|CA)$/.test(scene.dates.region ?? 'US')) return true;
+  if (verb.lower !== 'fit' || scene.isAmerican) return true;
   return / (?:yesterday|today\/\S*(?! week)|ago|already|last|earlier|this\/\S* (?:morning|afternoon))(?:\/| |$)/.test(
     said.code.replace(/ from\/\S* today\/\S*/, ''),
   );

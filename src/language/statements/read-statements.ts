@@ -156,6 +156,7 @@ export function sceneOf(text: string, sentences: readonly Sentence[], context: R
     text,
     said,
     dates: { recordedAt: context.recordedAt, ...(context.region ? { region: context.region } : {}) },
+    isAmerican: context.region ? /^(?:US|CA)$/i.test(context.region) : context.units === 'us',
     unreal: findUnreal(said),
     open: (context.openTasks ?? []).map(openWork),
     listed: findJobLists(said),
