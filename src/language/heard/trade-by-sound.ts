@@ -19,9 +19,9 @@ import {
 } from './weigh-candidate.ts';
 
 /** Set so that a right word is seldom changed: at most once in a thousand words, on talk that was not learned from. */
-export const NEEDED: Needed = { least: 0.35, mostHeard: 0.35, mostHeardWord: 0.35 };
+export const NEEDED: Needed = { least: 0.5, mostHeard: 0.4, mostHeardWord: 0.5 };
 /** The same where the recogniser told its doubts: what it was sure of is no candidate. */
-export const NEEDED_WITH_SOUND: Needed = { least: 0.4, mostHeard: 0.4, mostHeardWord: 0.2 };
+export const NEEDED_WITH_SOUND: Needed = { least: 0.3, mostHeard: 0.5, mostHeardWord: 0.4 };
 
 export interface Scored {
   readonly candidate: Candidate;

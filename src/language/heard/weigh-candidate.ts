@@ -1,6 +1,7 @@
 /** What speaks for and against reading heard words as others that sound like them. */
 import { singular } from '../lexicon/trade-nouns.ts';
 import { tradeWords } from '../lexicon/trade-words.ts';
+import { NUMBER_WORDS } from '../statements/vocabulary.ts';
 import { timesHeardAs } from './heard-as-table.ts';
 import type { HeardDoubt } from './heard-doubts.ts';
 import { isKnownWord } from './known-words.ts';
@@ -65,6 +66,7 @@ export const FEATURES = [
   'ends alike',
   'nearest',
   'pair said elsewhere',
+  'unit behind a number',
 ] as const;
 export type Feature = (typeof FEATURES)[number];
 
@@ -144,8 +146,14 @@ export function weigh(
     heardSounds.at(-1) === meantSounds.at(-1) ? 1 : 0,
     isNearest ? 1 : 0,
     Math.log2(1 + pairTimes),
+    UNIT.test(means) && isNumber(words[from - 1]) ? 1 : 0,
   ];
 }
+
+const UNIT =
+  /^(?:(?:milli|centi)?met(?:re|er)s?|mills?|mils?|inch(?:es)?|foot|feet|kilos?|lit(?:re|er)s?|pounds?|tons?|tonnes?|gallons?)\b/;
+const isNumber = (word: Heard | undefined) =>
+  word !== undefined && (/\d/.test(word.lower) || NUMBER_WORDS.has(word.lower));
 
 /** The pairs that words make with what stands before and behind them, but for numbers and marks. */
 function pairsBeside(

@@ -25,7 +25,6 @@ beforeAll(async () => {
   const memo = join(import.meta.dirname, '../fixtures/memo.flac');
   for await (const part of decode(memo)) parts.push(...part);
   talk = Float32Array.from(parts);
-  await import('sherpa-onnx-node');
   model = new MoonshineModel(await OnnxRuntime.load(), files.encoder, files.decoder, 1);
 });
 

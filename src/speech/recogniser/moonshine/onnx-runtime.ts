@@ -84,8 +84,11 @@ export class OnnxRuntime {
   readonly #view: View;
   readonly #env: Handle;
   readonly #memory: Handle;
+  /** Held: a library that nobody holds is unloaded with all its functions. */
+  readonly library: unknown;
 
-  private constructor(call: Functions, view: View) {
+  private constructor(library: unknown, call: Functions, view: View) {
+    this.library = library;
     this.#call = call;
     this.#view = view;
     this.#env = this.#made('createEnv', WARN_FATAL_ONLY, 'hearwright');
@@ -111,7 +114,7 @@ export class OnnxRuntime {
     const call = Object.fromEntries(
       Object.entries(FUNCTIONS).map(([name, [place, proto]]) => [name, at(table, place, proto)]),
     ) as Functions;
-    return new OnnxRuntime(call, (pointer, bytes) => koffi.view(pointer, bytes));
+    return new OnnxRuntime(library, call, (pointer, bytes) => koffi.view(pointer, bytes));
   }
 
   /** Loads a model from the content of its file, which must have been checked: a damaged one ends the process. */
