@@ -1,5 +1,11 @@
 /** Other words that the recogniser held to be nearly as likely as those that it wrote. */
 
+/**
+ * What is less likely than this, as a logarithm of odds, is no doubt: a hundred and fifty times. Weighed as well, such words
+ * were hardly ever what was said.
+ */
+export const LEAST_ODDS = -5;
+
 /** What heard words may be instead, by the sound. */
 export interface HeardDoubt {
   /** Place in the text, in characters. */

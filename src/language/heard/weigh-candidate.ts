@@ -3,7 +3,7 @@ import { singular } from '../lexicon/trade-nouns.ts';
 import { tradeWords } from '../lexicon/trade-words.ts';
 import { NUMBER_WORDS } from '../statements/vocabulary.ts';
 import { timesHeardAs } from './heard-as-table.ts';
-import type { HeardDoubt } from './heard-doubts.ts';
+import { type HeardDoubt, LEAST_ODDS } from './heard-doubts.ts';
 import { isKnownWord } from './known-words.ts';
 import { logChanceAfter, timesSaid } from './neighbours.ts';
 import type { Heard } from './repair.ts';
@@ -171,8 +171,6 @@ function pairsBeside(
 /** Two words side by side, whether one or many. */
 export const pairOf = (first: string, second: string): string => `${stemOf(first)} ${stemOf(second)}`;
 
-/** Odds below this are none. */
-const LEAST_ODDS = -8;
 /** Greater odds by the habit of talk tell no more. */
 const MOST_HABIT = 10;
 /** A recogniser that writes what it holds for less likely than one in fifty is at a loss. */
@@ -192,18 +190,17 @@ export function weighWithSound(
   const unsure = doubt ? Math.min(MOST_UNSURE, -Math.log(Math.max(doubt.chance, 0.01))) : 0;
   const isWord = (features[NO_WORD] as number) === 0;
   const ofWord = isWord ? unsure : 0;
-  if (doubt === undefined || odds === undefined)
+  if (doubt === undefined || odds === undefined || odds < LEAST_ODDS)
     return [...features, 1, 0, 0, 0, 0, unsure, ofWord, 0, 0, 0, 0, 0];
-  const sound = Math.max(LEAST_ODDS, odds);
   // Transcripts of before do not tell it.
   const habit = Math.max(-MOST_HABIT, Math.min(MOST_HABIT, other?.habit ?? 0));
   const isLikeliest = doubt.others.every((other) => other.odds <= odds);
   return [
     ...features,
     0,
-    sound,
-    isWord ? sound : 0,
-    Math.max(0, sound),
+    odds,
+    isWord ? odds : 0,
+    Math.max(0, odds),
     isLikeliest ? 1 : 0,
     unsure,
     ofWord,
@@ -211,7 +208,7 @@ export function weighWithSound(
     candidate.isBySound ? 1 : 0,
     habit,
     isWord ? habit : 0,
-    Math.max(0, sound - habit),
+    Math.max(0, odds - habit),
   ];
 }
 const NO_WORD = FEATURES.indexOf('heard is no word');

@@ -24,12 +24,21 @@ export interface ProcessListeners {
   readonly onLine?: ((line: string) => void) | undefined;
 }
 
+/**
+ * One heap of the C library, and large blocks beside it, hold less memory back; what the heap has is not given back after
+ * each piece, only to be asked for again. Other systems do not look at it (mallopt(3)).
+ */
+const LITTLE_MEMORY = {
+  MALLOC_ARENA_MAX: '1',
+  MALLOC_MMAP_THRESHOLD_: String(4 << 20),
+  MALLOC_TRIM_THRESHOLD_: String(64 << 20),
+};
+
 export function startRecogniser(setup: RecogniserSetup, listeners: ProcessListeners): RecogniserProcess {
   const { file, execArgv } = childModule();
   const child = fork(file, [JSON.stringify(setup)], {
     execArgv,
-    // One heap of the C library, and large blocks beside it, hold less memory back; other systems do not look at it.
-    env: { ...process.env, MALLOC_ARENA_MAX: '1', MALLOC_MMAP_THRESHOLD_: String(4 << 20) },
+    env: { ...process.env, ...LITTLE_MEMORY },
     stdio: ['pipe', 'ignore', 'pipe', 'ipc'],
   });
   const finished = watch(child, listeners);

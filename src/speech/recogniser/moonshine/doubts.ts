@@ -3,7 +3,7 @@
  * words of everyday speech; the sound may be borne out by others as well, and what is built here makes them likelier.
  */
 import { candidatesIn, isFixed, isSpelling } from '../../../language/heard/heard-candidates.ts';
-import type { HeardDoubt } from '../../../language/heard/heard-doubts.ts';
+import { type HeardDoubt, LEAST_ODDS } from '../../../language/heard/heard-doubts.ts';
 import { type Heard as HeardWord, heardWords } from '../../../language/heard/repair.ts';
 import { SoundIndex, tradeBySound } from '../../../language/heard/sound-index.ts';
 import { soundDistance, soundsOf } from '../../../language/heard/sounds.ts';
@@ -12,10 +12,8 @@ import { thingWords } from '../../../language/lexicon/trade-words.ts';
 import type { OtherPieces, Weighing } from './moonshine-model.ts';
 import type { WordPieces } from './word-pieces.ts';
 
-/** What is less likely than this, as a logarithm of odds, is not weighed. */
-const LEAST_ODDS = -7;
 /** So many words are weighed in a second of sound, the likeliest first: each costs about a hundredth of a second. */
-const PER_SECOND = 0.8;
+const PER_SECOND = 2;
 /** What a distance of 1 takes from the odds when the likeliest are picked. */
 const DISTANCE_COSTS = 8;
 

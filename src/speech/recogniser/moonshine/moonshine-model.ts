@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import type { OnnxRuntime, Session, Tensor } from './onnx-runtime.ts';
-import { splitDecoder } from './split-decoder.ts';
+import { type SplitDecoder, splitDecoder } from './split-decoder.ts';
 
 /** Shape of the tiny model. */
 const LAYERS = 6;
@@ -23,13 +23,11 @@ const MOST_OTHERS = 20;
 /** So many pieces after other words show whether the sound goes on from there. */
 const GOES_ON = 3;
 
-const NAMES = Array.from({ length: LAYERS }, (_, layer) => layer).flatMap((layer) =>
-  ['decoder', 'encoder'].flatMap((side) => ['key', 'value'].map((what) => `${layer}.${side}.${what}`)),
+/** Keys and values of what was said, as the steps take them in and give them back. */
+const SAID = Array.from({ length: LAYERS }, (_, layer) => layer).flatMap((layer) =>
+  ['key', 'value'].map((what) => `past_key_values.${layer}.decoder.${what}`),
 );
-/** What was heard stays the same; what was said grows with each step. */
-const HEARD = NAMES.filter((name) => name.includes('encoder'));
-const SAID = NAMES.filter((name) => !name.includes('encoder'));
-const present = (name: string) => `present.${name}`;
+const present = (name: string) => name.replace('past_key_values', 'present');
 
 /** What was heard, piece by piece. */
 export interface HeardPieces {
@@ -61,6 +59,7 @@ export class MoonshineModel {
   readonly #encoder: Session;
   readonly #keys: Session;
   readonly #steps: Session;
+  readonly #heard: SplitDecoder['heard'];
   /** Sheets of scores that lie free: pieces of memory this large are better kept than made anew. */
   readonly #sheets: Float32Array[] = [];
 
@@ -68,7 +67,8 @@ export class MoonshineModel {
   constructor(runtime: OnnxRuntime, encoder: string, decoder: string, threads: number) {
     this.#runtime = runtime;
     this.#encoder = runtime.session(readFileSync(encoder), threads);
-    const { keys, steps } = splitDecoder(readFileSync(decoder));
+    const { keys, steps, heard } = splitDecoder(readFileSync(decoder));
+    this.#heard = heard;
     this.#keys = runtime.session(keys, threads);
     this.#steps = runtime.session(steps, threads);
   }
@@ -132,9 +132,10 @@ export class MoonshineModel {
   /** Keys and values of the sound, and of nothing said. */
   async #pastOf(hidden: Float32Array): Promise<Past> {
     const given = this.#runtime.tensor(hidden, [1, hidden.length / WIDTH, WIDTH]);
-    const keys = await this.#keys.run({ encoder_hidden_states: given }, HEARD.map(present));
+    const names = this.#heard.map((one) => one.given);
+    const keys = await this.#keys.run({ encoder_hidden_states: given }, names);
     this.#runtime.release([given]);
-    const past: Past = new Map(HEARD.map((name, k) => [name, keys[k] as Tensor]));
+    const past: Past = new Map(this.#heard.map(({ taken }, k) => [taken, keys[k] as Tensor]));
     for (const name of SAID)
       past.set(name, this.#runtime.tensor(new Float32Array(0), [1, HEADS, 0, HEAD_SIZE]));
     return past;
@@ -177,8 +178,7 @@ export class MoonshineModel {
   ): Promise<readonly Tensor[]> {
     const given = this.#runtime.tensor(BigInt64Array.from(ids, BigInt), [1, ids.length]);
     const written = this.#runtime.tensor(scores, [1, ids.length, PIECES]);
-    const named = NAMES.map((name) => [`past_key_values.${name}`, past.get(name) as Tensor] as const);
-    const inputs = { input_ids: given, ...Object.fromEntries(named) };
+    const inputs = { input_ids: given, ...Object.fromEntries(past) };
     try {
       return await this.#steps.run(inputs, ['logits', ...names.map(present)], [written]);
     } finally {

@@ -26,6 +26,8 @@ export interface SplitDecoder {
   readonly keys: Uint8Array;
   /** One step or several: scores, keys and values of what was said, from those before and those of what was heard. */
   readonly steps: Uint8Array;
+  /** What the first gives to the second, by the name it has in each. */
+  readonly heard: readonly { readonly given: string; readonly taken: string }[];
 }
 
 const HEARD = 'encoder_hidden_states';
@@ -34,12 +36,47 @@ const HEARD = 'encoder_hidden_states';
 export function splitDecoder(file: Uint8Array): SplitDecoder {
   const model = [...fieldsOf(file)];
   const graph = [...fieldsOf(model.find(({ number }) => number === GRAPH)?.content ?? new Uint8Array())];
-  const ofHeard = (result: string) => result.includes('.encoder.');
+  const ofHeard = (name: string) => name.includes('.encoder.');
+  const [first, later] = [branchIn(graph, 'else_branch').map(batchOfHeard), branchIn(graph, 'then_branch')];
+  const turned = later.filter(turnsKeys);
+  const results = turned.map((node) => textOf(node, 2));
+  const values = first.filter((field) => field.number === OUTPUT).map((field) => textOf(field, 1));
+  const unturned = values.filter((name) => ofHeard(name) && name.endsWith('.value'));
+  const before = [...first, ...turned.map(ofPresent), ...results.map((name) => floats(OUTPUT, name))];
+  const after = [...graph, ...results.map((name) => floats(INPUT, name))];
   return {
-    keys: modelOf(model, graph, branchIn(graph, 'else_branch').map(batchOfHeard), ofHeard),
-    steps: modelOf(model, graph, branchIn(graph, 'then_branch'), (result) => !ofHeard(result)),
+    keys: modelOf(model, graph, before, (name) => unturned.includes(name) || results.includes(name)),
+    steps: modelOf(
+      model,
+      after,
+      later.filter((field) => !turned.includes(field)),
+      (name) => !ofHeard(name),
+    ),
+    heard: [
+      ...results.map((name) => ({ given: name, taken: name })),
+      ...unturned.map((name) => ({ given: name, taken: name.replace('present', 'past_key_values') })),
+    ],
   };
 }
+
+/** The keys of what was heard are turned in each step, and are the same in each: that is done once, where they are made. */
+const turnsKeys = (field: Field): boolean =>
+  field.number === NODE &&
+  textOf(field, 4) === 'Transpose' &&
+  /^past_key_values\.\d+\.encoder\.key$/.test(textOf(field, 1));
+
+/** A node that takes what the same graph gives. Its own name (NodeProto 3) is another node's there. */
+function ofPresent(node: Field): Field {
+  const fields = [...fieldsOf(node.content)].filter(({ number }) => number !== 3);
+  const parts = fields.map((field) =>
+    field.number === 1 ? text(1, asText(field).replace('past_key_values', 'present')) : field.whole,
+  );
+  return message(NODE, parts);
+}
+
+/** Numbers that go into a graph or come out of it, of any shape (TypeProto 1 tensor_type, in it 1 elem_type: 1 is float). */
+const floats = (number: number, name: string): Field =>
+  message(number, [text(1, name), Uint8Array.of(0x12, 4, 0x0a, 2, 0x08, 1)]);
 
 /** One branch as a model that gives the `wanted` results; what does not lead to them is left out. */
 function modelOf(
@@ -81,11 +118,18 @@ function branchIn(graph: readonly Field[], branch: string): readonly Field[] {
 function batchOfHeard(field: Field): Field {
   if (field.number !== NODE || textOf(field, 4) !== 'Shape') return field;
   const parts = [...fieldsOf(field.content)].map(({ number, whole }) =>
-    number === 1 ? Buffer.concat([header(1, HEARD.length), Buffer.from(HEARD)]) : whole,
+    number === 1 ? text(1, HEARD) : whole,
   );
-  const content = Buffer.concat(parts);
-  return { number: NODE, whole: Buffer.concat([header(NODE, content.length), content]), content };
+  return message(NODE, parts);
 }
+
+/** A field with a message in it. */
+function message(number: number, parts: readonly Uint8Array[]): Field {
+  const content = Buffer.concat(parts);
+  return { number, whole: Buffer.concat([header(number, content.length), content]), content };
+}
+
+const text = (number: number, content: string): Uint8Array => message(number, [Buffer.from(content)]).whole;
 
 /** The nodes that lead to the results in `needed`, in their order; what these take in is added to it. */
 function nodesFor(graph: readonly Field[], needed: Set<string>): readonly Field[] {
