@@ -151,7 +151,7 @@ export function weigh(
 }
 
 const UNIT =
-  /^(?:(?:milli|centi)?met(?:re|er)s?|mills?|mils?|inch(?:es)?|foot|feet|kilos?|lit(?:re|er)s?|pounds?|tons?|tonnes?|gallons?)\b/;
+  /^(?:(?:milli|centi)?met(?:re|er)s?|inch(?:es)?|foot|feet|kilos?|lit(?:re|er)s?|pounds?|tons?|tonnes?|gallons?)\b/;
 const isNumber = (word: Heard | undefined) =>
   word !== undefined && (/\d/.test(word.lower) || NUMBER_WORDS.has(word.lower));
 
