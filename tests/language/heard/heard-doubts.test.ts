@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { doubtsInText } from '../../../src/language/heard/heard-doubts.ts';
+import { doubtsInText, type HeardDoubt } from '../../../src/language/heard/heard-doubts.ts';
 import { readMemo } from '../../../src/language/pipeline.ts';
 import { reworded } from '../../../src/model/reword.ts';
 
@@ -10,17 +10,32 @@ const winter = (odds: number) => ({
   chance: 0.4,
   others: [{ means: 'window', odds }],
 });
-const read = (doubts: readonly ReturnType<typeof winter>[], isHeard = true) =>
+const read = (
+  doubts: readonly HeardDoubt[],
+  isHeard = true,
+  knownItems: readonly string[] = ['kitchen window'],
+) =>
   readMemo(text, {
     units: 'metric',
     recordedAt: '2026-03-04T09:00:00Z',
-    knownItems: ['kitchen window'],
+    knownItems,
     isHeard,
     doubts,
   }).repairs?.map(({ quote, means }) => `${quote} > ${means}`) ?? [];
 
+/** The same in a project that knows no window. */
+const readWithout = (doubts: readonly HeardDoubt[]) => read(doubts, true, []);
+
 test('what the recogniser held to be as likely is read where the project speaks of it', () => {
   expect(read([winter(-0.4)])).toEqual(['winter > window']);
+});
+
+test('of two that are as likely by the sound, the one stays out that talk alone made likely', () => {
+  const often = { ...winter(-0.6), others: [{ means: 'window', odds: -0.6, habit: 9 }] };
+  const seldom = { ...winter(-0.6), others: [{ means: 'window', odds: -0.6, habit: -4 }] };
+  expect(read([seldom])).toEqual(['winter > window']);
+  expect(readWithout([often])).toEqual([]);
+  expect(readWithout([seldom])).toEqual(['winter > window']);
 });
 
 test('a word that the recogniser was sure of stays', () => {

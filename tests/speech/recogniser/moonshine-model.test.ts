@@ -58,6 +58,28 @@ test('what was heard, weighed against itself in any place, has even odds', async
   });
 });
 
+test('the habit of talk, without the sound, holds what was heard for no likelier than itself', async () => {
+  await model.hear(talk.slice(0, 11 * RATE), async ({ ids }, weighing) => {
+    // Beyond the room for one run as well.
+    expect(ids.length).toBeGreaterThan(22);
+    for (const from of [0, 5, 21]) {
+      const same = { from, to: from + 2, ids: ids.slice(from, from + 2) };
+      expect(Math.abs(await weighing.habitOf(same))).toBeLessThan(0.3);
+    }
+  });
+});
+
+test('a word that is often said is likelier by habit than by the sound of another', async () => {
+  const pieces = new WordPieces(readFileSync(files.tokens, 'utf8'));
+  await model.hear(talk.slice(0, 3 * RATE), async ({ ids }, weighing) => {
+    const written = ids.map((id) => pieces.textOf(id));
+    const from = written.indexOf(' window');
+    expect(from).toBeGreaterThan(0);
+    const house = { from, to: from + 1, ids: pieces.idsOf('house') ?? [] };
+    expect(await weighing.habitOf(house)).toBeGreaterThan((await weighing.oddsOf(house)) + 3);
+  });
+});
+
 test('more other pieces than there is room for are weighed all the same', async () => {
   await model.hear(talk.slice(0, 7 * RATE), async ({ ids }, weighing) => {
     const many = Array.from({ length: 30 }, (_, k) => ids[k % ids.length] as number);
