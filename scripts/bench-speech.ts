@@ -31,6 +31,15 @@ interface Run {
   /** Highest resident memory of the command and of the recogniser, each at its own peak, in MB. */
   readonly commandMb: number;
   readonly recogniserMb: number;
+  /** The most that both held at one time, in MB. */
+  readonly togetherMb: number;
+}
+
+/** What was seen of a process and its children. */
+interface Seen {
+  readonly peaks: Map<number, number>;
+  readonly spent: Map<number, number>;
+  together: number;
 }
 
 /** Takes one file into a fresh project and looks at the processes meanwhile. */
@@ -40,9 +49,9 @@ async function take(file: string): Promise<Run> {
   execFileSync('node', cli('init'));
   const started = performance.now();
   const child = spawn('node', cli('take', file), { stdio: 'ignore' });
-  const peaks = new Map<number, number>();
-  const spent = new Map<number, number>();
-  const watch = setInterval(() => watchTree(child.pid ?? 0, peaks, spent), 50);
+  const seen: Seen = { peaks: new Map(), spent: new Map(), together: 0 };
+  const { peaks, spent } = seen;
+  const watch = setInterval(() => watchTree(child.pid ?? 0, seen), 50);
   const exitCode = await new Promise((resolve) => child.on('close', resolve));
   clearInterval(watch);
   if (exitCode !== 0) throw new Error(`take ${file} ended with ${exitCode}`);
@@ -58,21 +67,27 @@ async function take(file: string): Promise<Run> {
     processorSeconds: [...spent.values()].reduce((sum, seconds) => sum + seconds, 0),
     commandMb,
     recogniserMb: Math.max(0, ...peaks.values()),
+    togetherMb: seen.together,
   };
 }
 
-function watchTree(pid: number, peaks: Map<number, number>, spent: Map<number, number>): void {
+function watchTree(pid: number, seen: Seen): void {
+  const { peaks, spent } = seen;
   try {
+    let now = 0;
     const children = readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').split(' ').filter(Boolean);
     for (const one of [pid, ...children.map(Number)]) {
-      const peak = /VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${one}/status`, 'utf8'));
+      const status = readFileSync(`/proc/${one}/status`, 'utf8');
+      const peak = /VmHWM:\s+(\d+)/.exec(status);
       if (peak) peaks.set(one, Number(peak[1]) / 1024);
+      now += Number(/VmRSS:\s+(\d+)/.exec(status)?.[1] ?? 0) / 1024;
       // Fields 14 and 15, counted after the name in brackets; a hundred ticks to the second.
       const fields = readFileSync(`/proc/${one}/stat`, 'utf8')
         .replace(/^.*\) /, '')
         .split(' ');
       spent.set(one, (Number(fields[11]) + Number(fields[12])) / 100);
     }
+    seen.together = Math.max(seen.together, now);
   } catch {
     // The process ended between two looks.
   }
@@ -167,8 +182,8 @@ function promiseOf(name: string, run: Run): void {
     measured: `${taken.toFixed(3)} (${other.toFixed(3)} ${byProcessor ? 'by the clock' : 'of the processor'})`,
     kept: taken <= LIMITS.perSecond,
   });
-  const parts = `command ${run.commandMb.toFixed(0)}, recogniser ${run.recogniserMb.toFixed(0)}`;
-  promised.push(atMost(`memory, ${name}`, run.commandMb + run.recogniserMb, LIMITS.mb, 'MB', parts));
+  const parts = `at their own peaks command ${run.commandMb.toFixed(0)}, recogniser ${run.recogniserMb.toFixed(0)}`;
+  promised.push(atMost(`memory, ${name}`, run.togetherMb, LIMITS.mb, 'MB', parts));
 }
 
 async function quietSpeed(minutes: number): Promise<void> {
@@ -180,7 +195,7 @@ async function quietSpeed(minutes: number): Promise<void> {
 
 function reportSpeed(name: string, run: Run): void {
   const perSecond = (seconds: number) => (seconds / run.soundSeconds).toFixed(4);
-  const memory = `${run.commandMb.toFixed(0)} + ${run.recogniserMb.toFixed(0)} MB`;
+  const memory = `${run.togetherMb.toFixed(0)} MB (${run.commandMb.toFixed(0)} + ${run.recogniserMb.toFixed(0)})`;
   const clock = `${run.soundSeconds.toFixed(0)} s in ${run.wallSeconds.toFixed(1)} s: ${perSecond(run.wallSeconds)}`;
   console.log(`${name.padEnd(22)} ${clock}, processor ${perSecond(run.processorSeconds)}, ${memory}`);
 }
