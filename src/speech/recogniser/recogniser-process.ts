@@ -30,8 +30,8 @@ export interface ProcessListeners {
  */
 const LITTLE_MEMORY = {
   MALLOC_ARENA_MAX: '1',
-  MALLOC_MMAP_THRESHOLD_: String(4 << 20),
-  MALLOC_TRIM_THRESHOLD_: String(64 << 20),
+  MALLOC_MMAP_THRESHOLD_: String(1 << 20),
+  MALLOC_TRIM_THRESHOLD_: String(16 << 20),
 };
 
 export function startRecogniser(setup: RecogniserSetup, listeners: ProcessListeners): RecogniserProcess {

@@ -18,7 +18,7 @@ const END = 2;
 /** The model was trained on no faster speech; what is written faster is a loop. */
 const PIECES_PER_SECOND = 6;
 const SAMPLES_PER_SECOND = 16_000;
-/** There is room for the scores of so many other pieces on the sheet of those that were heard. */
+/** There is room for the scores of so many pieces at once. */
 const MOST_OTHERS = 20;
 /** So many pieces after other words show whether the sound goes on from there. */
 const GOES_ON = 3;
@@ -46,6 +46,14 @@ export interface OtherPieces {
 /** Keys and values of what was said and heard, by name. */
 type Past = Map<string, Tensor>;
 
+/** What the scores of one piece of sound are written on. */
+interface Sheet {
+  /** Those of each step, as they are kept. */
+  readonly kept: Int16Array;
+  /** Those that were just worked out. */
+  readonly room: Float32Array;
+}
+
 /** One way of telling how likely pieces are: with the sound, or by the habit of talk alone. */
 interface Telling {
   /** Logarithms of the chances of what was heard. */
@@ -61,7 +69,7 @@ export class MoonshineModel {
   readonly #steps: Session;
   readonly #heard: SplitDecoder['heard'];
   /** Sheets of scores that lie free: pieces of memory this large are better kept than made anew. */
-  readonly #sheets: Float32Array[] = [];
+  readonly #sheets: Sheet[] = [];
 
   /** `encoder` and `decoder` are files. Throws where one cannot be loaded. */
   constructor(runtime: OnnxRuntime, encoder: string, decoder: string, threads: number) {
@@ -84,17 +92,17 @@ export class MoonshineModel {
     const hidden = await this.#encode(samples);
     const past = await this.#pastOf(hidden);
     const pasts = [past];
-    const rows: Row[] = [];
+    const rows: KeptRow[] = [];
     const heard = { ids: [] as number[], chances: [] as number[] };
     const most = Math.floor((samples.length / SAMPLES_PER_SECOND) * PIECES_PER_SECOND);
-    const sheet = this.#sheetFor(most + 1 + MOST_OTHERS);
-    const room = sheet.subarray(-MOST_OTHERS * PIECES);
+    const sheet = this.#sheetFor(most + 1);
+    const { room } = sheet;
     try {
       for (let last = BEGIN; heard.ids.length <= most; ) {
-        const row = await this.#step(last, past, scoresIn(sheet, rows.length));
+        const row = await this.#step(last, past, scoresIn(room, 0));
         last = row.likeliest;
         if (last === END) break;
-        rows.push(row);
+        rows.push(row.keepIn(sheet.kept.subarray(rows.length * PIECES, (rows.length + 1) * PIECES)));
         heard.ids.push(last);
         heard.chances.push(row.chanceOf(last));
       }
@@ -115,9 +123,10 @@ export class MoonshineModel {
   }
 
   /** Room for the scores of so many steps: a sheet that no other piece is written on. */
-  #sheetFor(steps: number): Float32Array {
+  #sheetFor(steps: number): Sheet {
     const free = this.#sheets.pop();
-    return free && free.length >= steps * PIECES ? free : new Float32Array(steps * PIECES);
+    if (free && free.kept.length >= steps * PIECES) return free;
+    return { kept: new Int16Array(steps * PIECES), room: new Float32Array(MOST_OTHERS * PIECES) };
   }
 
   /** What the encoder makes of the sound: a row of numbers for each of its moments. */
@@ -230,12 +239,17 @@ function meanOf(hidden: Float32Array): Float32Array {
 /** Weighs other pieces against those that were heard. */
 export class Weighing {
   readonly #heard: HeardPieces;
-  readonly #rows: readonly Row[];
+  readonly #rows: readonly KeptRow[];
   readonly #bySound: Telling;
   readonly #byHabit: () => Promise<Telling>;
   #habit: Promise<Telling> | undefined;
 
-  constructor(heard: HeardPieces, rows: readonly Row[], bySound: Telling, byHabit: () => Promise<Telling>) {
+  constructor(
+    heard: HeardPieces,
+    rows: readonly KeptRow[],
+    bySound: Telling,
+    byHabit: () => Promise<Telling>,
+  ) {
     this.#heard = heard;
     this.#rows = rows;
     this.#bySound = bySound;
@@ -256,7 +270,7 @@ export class Weighing {
   atMost({ from, to, ids }: OtherPieces): number {
     let sum = 0;
     for (let k = 0; k < ids.length && from + k < this.#rows.length; k++) {
-      sum += (this.#rows[from + k] as Row).chanceOf(ids[k] as number);
+      sum += (this.#rows[from + k] as KeptRow).chanceOf(ids[k] as number);
       if (ids[k] !== this.#heard.ids[from + k]) break;
     }
     return sum - this.chanceOf(from, Math.min(this.#heard.ids.length, to + GOES_ON));
@@ -322,5 +336,28 @@ class Row {
   /** Natural logarithm of the chance of a piece. */
   chanceOf(id: number): number {
     return (this.#scores[id] as number) - this.#whole;
+  }
+
+  /** Writes it down in half the room. */
+  keepIn(thousandths: Int16Array): KeptRow {
+    for (let id = 0; id < thousandths.length; id++)
+      thousandths[id] = Math.max(LEAST_KEPT, 1000 * ((this.#scores[id] as number) - this.#whole));
+    return new KeptRow(thousandths);
+  }
+}
+
+/** What is less likely than one in ten to the fourteenth is kept as that. */
+const LEAST_KEPT = -32_767;
+
+/** The same, kept: logarithms of chances in thousandths. */
+class KeptRow {
+  readonly #thousandths: Int16Array;
+
+  constructor(thousandths: Int16Array) {
+    this.#thousandths = thousandths;
+  }
+
+  chanceOf(id: number): number {
+    return (this.#thousandths[id] as number) / 1000;
   }
 }
