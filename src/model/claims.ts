@@ -1,4 +1,4 @@
-import type { FigureNote } from '../language/notes.ts';
+import type { Attribute, FigureNote } from '../language/notes.ts';
 import type { Cue } from './cues.ts';
 import type { ClaimRow, ItemRow, Slot, StandingRow } from './rows.ts';
 import type { Place } from './talk.ts';
@@ -72,6 +72,15 @@ const COPIED = [
   'place',
 ] as const;
 
+/**
+ * The measure that a note tells. One that was only guessed is that of the figure whose place it takes: "cut at 624" is how
+ * tall the shelf is, once that was told.
+ */
+function measureOf(work: Working, { attribute, assumed }: Arriving['note'], slot: Slot): Attribute {
+  const isGuessed = assumed?.includes('attribute');
+  return (isGuessed ? work.draft.standing(slot)?.attribute : undefined) ?? attribute;
+}
+
 /** The claim that a note makes, filed in a slot. */
 export function claimOf(
   work: Working,
@@ -87,7 +96,7 @@ export function claimOf(
     itemId: item.id,
     slot,
     said: note.item,
-    attribute: note.attribute,
+    attribute: measureOf(work, note, slot),
     dimension: note.dimension,
     bound: note.bound,
     value: note.value,

@@ -93,10 +93,14 @@ function isDoubted(rows: ProjectRows, claimId: string): boolean {
   return status === 'doubted' || status === 'rejected';
 }
 
-/** A figure under the name of its thing: what was heard may be another word for it, or a misheard one. */
+/**
+ * A figure under the name of its thing and measure: what was heard may be another word for it or a misheard one, and the
+ * measure only guessed.
+ */
 function underItsName(rows: ProjectRows, figure: Kept<FigureNote>): Kept<FigureNote> {
   const claim = rows.claim(figure.id);
-  return claim ? { ...figure, item: rows.item(claim.itemId)?.name ?? figure.item } : figure;
+  if (!claim) return figure;
+  return { ...figure, item: rows.item(claim.itemId)?.name ?? figure.item, attribute: claim.attribute };
 }
 
 /** What one memo did to the figures, in the order of speech. */

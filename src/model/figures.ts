@@ -321,7 +321,7 @@ function contradict(
   const isAside =
     change?.kind === 'remeasured' && !isOldSaid && isOfThisMemo(work, standing) && !isAgain(place);
   if (change === undefined || isAnother || isAside || (breach && asLimit && change.kind !== 'stale')) {
-    const aside = { ...claim, slot: besideSlot(work, standing.slot), status: 'standing' as const };
+    const aside = claimOf(work, arriving, besideSlot(work, standing.slot), 'standing');
     accept(work, aside, 'said of a thing of the same name');
     return aside;
   }

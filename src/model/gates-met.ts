@@ -125,7 +125,10 @@ function isArrivalOf(gate: Gate, item: string): boolean {
   return isGoodsOf(gate, item);
 }
 
-/** What stands before several things of the trade: "oak boards", "the new tiles" are goods, whatever else one does to board or to tile. */
+/**
+ * What stands before several things of the trade: "oak boards", "the new tiles" are goods, whatever else one does to board or
+ * to tile.
+ */
 function withoutGoods(name: string): string {
   const [, before = '', last = ''] = /^(.*?)([\p{L}'-]+)$/u.exec(name) ?? [];
   return isPlural(last.toLowerCase()) && isTradeNoun(last.toLowerCase()) ? before : name;

@@ -71,7 +71,9 @@ export function keepNotes(
   ids?: NoteIds,
 ): MemoView['notes'] {
   const place = utterances ? placer(utterances) : () => ({});
-  const keep = <N extends { readonly span: Span; readonly id?: string }>(
+  const keep = <
+    N extends { readonly span: Span; readonly id?: string; readonly assumed?: readonly string[] },
+  >(
     list: readonly N[],
     letter: string,
   ): Kept<N>[] =>
@@ -79,7 +81,7 @@ export function keepNotes(
       const id = note.id ?? ids?.[letter]?.[index] ?? `${memoId}.${letter}${index + 1}`;
       const said = reviews.get(id);
       const own = { id, ...place(note.span), ...(said ? { review: said.review } : {}) };
-      return withMore(said?.fields ? { ...note, ...said.fields } : note, own) as Kept<N>;
+      return withMore(said?.fields ? putRight(note, said.fields) : note, own) as Kept<N>;
     });
   return byKind({
     figures: keep(notes.figures, NOTE_LETTERS.figures),
@@ -93,6 +95,15 @@ export function keepNotes(
     // Readers before this one kept none.
     records: keep(notes.records ?? [], NOTE_LETTERS.records),
   });
+}
+
+/** A note with what a person said of it. What they said is guessed no longer. */
+function putRight<N extends { readonly assumed?: readonly string[] }>(
+  note: N,
+  fields: Readonly<Record<string, unknown>>,
+): N {
+  const assumed = note.assumed?.filter((name) => !(name in fields));
+  return { ...note, ...(assumed ? { assumed } : {}), ...fields };
 }
 
 /** Where notes of each kind stand; records are several kinds and are not changed into others. */

@@ -157,12 +157,14 @@ function isHoleOf(a: NameShape, b: NameShape): boolean {
   return GLAZED.has(window.head) && hole.stems.includes(window.head);
 }
 
-/** Whether the second is a part of the first by its name: "bench" and "bench legs", but not "bench" and "long bench". */
+/**
+ * Whether the second is a part of the first by its name: "bench" and "bench legs", but not "bench" and "long bench", nor a
+ * window and its opening.
+ */
 export function isOwnerOf(whole: string, part: string): boolean {
   const [a, b] = [shapeOf(whole), shapeOf(part)];
-  return (
-    a.head !== b.head && b.stems.length > a.stems.length && a.stems.every((stem) => b.stems.includes(stem))
-  );
+  const isMore = b.stems.length > a.stems.length && a.stems.every((stem) => b.stems.includes(stem));
+  return isMore && a.head !== b.head && !isHoleOf(a, b);
 }
 
 /** Whether one is what the other goes into: the fridge cavity and the fridge, but not a window and its opening. */

@@ -23,7 +23,10 @@ const isGuessed = ({ assumed }: FigureNote): boolean => assumed?.includes('attri
 export const isOtherMeasure = (note: FigureNote, row: StandingRow): boolean =>
   measureSign(row.attribute, note.attribute) === 'other measure' && !isGuessed(note);
 
-/** Whether a figure tells a measure of a whole, and the one that stands another of its part: how high a bench is, how long its legs. */
+/**
+ * Whether a figure tells a measure of a whole, and the one that stands another of its part: how high a bench is, how long its
+ * legs.
+ */
 export const isOfWhole = ({ note, item }: Arriving, part: string, row: StandingRow): boolean =>
   row.attribute !== note.attribute && !isGuessed(note) && isOwnerOf(item.name, part);
 

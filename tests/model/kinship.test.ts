@@ -126,6 +126,7 @@ test.each([
   ['bench', 'bench', false],
   ['bench legs', 'bench', false],
   ['shed', 'bench legs', false],
+  ['kitchen window', 'kitchen window opening', false],
 ])('"%s" is the owner of "%s": %s', (whole, part, answer) => {
   expect(isOwnerOf(whole, part)).toBe(answer);
 });
