@@ -3,7 +3,7 @@ import { isTradeNoun, singular } from '../lexicon/trade-nouns.ts';
 import { pluralOf, tradeWords } from '../lexicon/trade-words.ts';
 import { NUMBER_WORDS } from '../statements/vocabulary.ts';
 import { meantBy } from './heard-as-table.ts';
-import { type HeardDoubt, LEAST_ODDS } from './heard-doubts.ts';
+import type { HeardDoubt } from './heard-doubts.ts';
 import { timesSaid } from './neighbours.ts';
 import type { Heard } from './repair.ts';
 import type { SoundIndex, SoundsLike } from './sound-index.ts';
@@ -79,8 +79,7 @@ function* doubted(
     const [from, to] = [starts.get(start), ends.get(end)];
     if (from === undefined || to === undefined) continue;
     const heard = words.slice(from, to).map(({ lower }) => lower);
-    for (const { means, odds } of others) {
-      if (odds < LEAST_ODDS) continue;
+    for (const { means } of others) {
       if (known.has(`${from} ${to} ${means}`)) continue;
       const distance = soundDistance(soundsOf(heard.join('')), soundsOf(means));
       yield { from, to, means, distance, isNearest: false, isBySound: true };

@@ -22,14 +22,22 @@ export interface HeardDoubt {
   }[];
 }
 
-/** The doubts of sentences, by their place in the text: the sentences joined by single blanks. */
+/**
+ * The doubts of sentences, by their place in the text: the sentences joined by single blanks. Undefined where none of them
+ * was told. Transcripts of before hold words that are less likely than a doubt: they are left out.
+ */
 export function doubtsInText(
   sentences: readonly { readonly text: string; readonly doubts?: readonly HeardDoubt[] }[],
 ): readonly HeardDoubt[] | undefined {
   if (sentences.every(({ doubts }) => doubts === undefined)) return undefined;
   let from = 0;
   return sentences.flatMap(({ text, doubts = [] }) => {
-    const moved = doubts.map((doubt) => ({ ...doubt, start: doubt.start + from, end: doubt.end + from }));
+    const moved = doubts.flatMap((doubt) => {
+      const others = doubt.others.filter(({ odds }) => odds >= LEAST_ODDS);
+      return others.length > 0
+        ? [{ ...doubt, start: doubt.start + from, end: doubt.end + from, others }]
+        : [];
+    });
     from += text.length + 1;
     return moved;
   });

@@ -3,7 +3,7 @@ import { singular } from '../lexicon/trade-nouns.ts';
 import { tradeWords } from '../lexicon/trade-words.ts';
 import { NUMBER_WORDS } from '../statements/vocabulary.ts';
 import { timesHeardAs } from './heard-as-table.ts';
-import { type HeardDoubt, LEAST_ODDS } from './heard-doubts.ts';
+import type { HeardDoubt } from './heard-doubts.ts';
 import { isKnownWord } from './known-words.ts';
 import { logChanceAfter, timesSaid } from './neighbours.ts';
 import type { Heard } from './repair.ts';
@@ -150,6 +150,7 @@ export function weigh(
   ];
 }
 
+/** Units that are heard as words of no unit: "three matters". "Mil" is not among them, for "one meal" is none. */
 const UNIT =
   /^(?:(?:milli|centi)?met(?:re|er)s?|inch(?:es)?|foot|feet|kilos?|lit(?:re|er)s?|pounds?|tons?|tonnes?|gallons?)\b/;
 const isNumber = (word: Heard | undefined) =>
@@ -190,11 +191,11 @@ export function weighWithSound(
   const unsure = doubt ? Math.min(MOST_UNSURE, -Math.log(Math.max(doubt.chance, 0.01))) : 0;
   const isWord = (features[NO_WORD] as number) === 0;
   const ofWord = isWord ? unsure : 0;
-  if (doubt === undefined || odds === undefined || odds < LEAST_ODDS)
+  if (doubt === undefined || odds === undefined)
     return [...features, 1, 0, 0, 0, 0, unsure, ofWord, 0, 0, 0, 0, 0];
   // Transcripts of before do not tell it.
   const habit = Math.max(-MOST_HABIT, Math.min(MOST_HABIT, other?.habit ?? 0));
-  const isLikeliest = doubt.others.every((other) => other.odds <= odds);
+  const isLikeliest = doubt.others.every((each) => each.odds <= odds);
   return [
     ...features,
     0,

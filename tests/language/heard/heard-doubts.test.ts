@@ -57,6 +57,16 @@ test('doubts of sentences are placed in the text that they make together', () =>
   expect(doubtsInText([{ text: 'Bolt it.' }])).toBeUndefined();
 });
 
+test('what is a hundred and fifty times less likely is no doubt', () => {
+  const others = (...odds: readonly number[]) => odds.map((one) => ({ means: `sill ${one}`, odds: one }));
+  const sentence = (...odds: readonly number[]) => ({
+    text: 'The silk is off.',
+    doubts: [{ start: 4, end: 8, chance: 0.3, others: others(...odds) }],
+  });
+  expect(doubtsInText([sentence(-5.01, -5, 1)])?.[0]?.others).toEqual(others(-5, 1));
+  expect(doubtsInText([sentence(-5.01)])).toEqual([]);
+});
+
 test('words that a person put right are in doubt no longer', () => {
   const utterances = [{ startSeconds: 0, endSeconds: 2, text, doubts: [winter(-0.4)] }];
   const start = text.indexOf('winter');

@@ -19,7 +19,7 @@ const END = 2;
 const PIECES_PER_SECOND = 6;
 const SAMPLES_PER_SECOND = 16_000;
 /** There is room for the scores of so many pieces at once. */
-const MOST_OTHERS = 20;
+const ROOM = 20;
 /** So many pieces after other words show whether the sound goes on from there. */
 const GOES_ON = 3;
 
@@ -99,7 +99,8 @@ export class MoonshineModel {
     const { room } = sheet;
     try {
       for (let last = BEGIN; heard.ids.length <= most; ) {
-        const row = await this.#step(last, past, scoresIn(room, 0));
+        await this.#take([last], past, scoresIn(room, 0));
+        const row = new Row(scoresIn(room, 0));
         last = row.likeliest;
         if (last === END) break;
         rows.push(row.keepIn(sheet.kept.subarray(rows.length * PIECES, (rows.length + 1) * PIECES)));
@@ -111,7 +112,7 @@ export class MoonshineModel {
         const mean = await this.#pastOf(meanOf(hidden));
         pasts.push(mean);
         return {
-          heard: await this.#chancesOf(heard.ids, mean, room),
+          heard: await this.#chancesOf(heard.ids, BEGIN, mean, room),
           chancesOf: (other) => this.#follow(other, heard, mean, room),
         };
       };
@@ -126,7 +127,7 @@ export class MoonshineModel {
   #sheetFor(steps: number): Sheet {
     const free = this.#sheets.pop();
     if (free && free.kept.length >= steps * PIECES) return free;
-    return { kept: new Int16Array(steps * PIECES), room: new Float32Array(MOST_OTHERS * PIECES) };
+    return { kept: new Int16Array(steps * PIECES), room: new Float32Array(ROOM * PIECES) };
   }
 
   /** What the encoder makes of the sound: a row of numbers for each of its moments. */
@@ -150,49 +151,24 @@ export class MoonshineModel {
     return past;
   }
 
-  /** Takes pieces as said, some at a time, and keeps the past; gives back the logarithms of their chances. */
-  async #chancesOf(ids: readonly number[], past: Past, room: Float32Array): Promise<readonly number[]> {
+  /**
+   * Takes pieces as said after the piece `before`, some at a time, and keeps the past; gives back the logarithms of their
+   * chances.
+   */
+  async #chancesOf(
+    ids: readonly number[],
+    before: number,
+    past: Past,
+    room: Float32Array,
+  ): Promise<readonly number[]> {
     const chances: number[] = [];
-    for (let from = 0; from < ids.length; from += MOST_OTHERS) {
-      const part = ids.slice(from, from + MOST_OTHERS);
-      const before = [from === 0 ? BEGIN : (ids[from - 1] as number), ...part.slice(0, -1)];
-      await this.#grow(before, past, room.subarray(0, part.length * PIECES));
+    for (let from = 0; from < ids.length; from += ROOM) {
+      const part = ids.slice(from, from + ROOM);
+      const given = [ids[from - 1] ?? before, ...part.slice(0, -1)];
+      await this.#take(given, past, room.subarray(0, part.length * PIECES));
       chances.push(...part.map((id, k) => new Row(scoresIn(room, k)).chanceOf(id)));
     }
     return chances;
-  }
-
-  /** Takes one more piece; gives back what may come next, and keeps the past. */
-  async #step(id: number, past: Past, scores: Float32Array): Promise<Row> {
-    await this.#grow([id], past, scores);
-    return new Row(scores);
-  }
-
-  async #grow(ids: readonly number[], past: Past, scores: Float32Array): Promise<void> {
-    const grown = await this.#run(ids, past, scores, SAID);
-    const gone: Tensor[] = [];
-    SAID.forEach((name, k) => {
-      gone.push(past.get(name) as Tensor);
-      past.set(name, grown[k] as Tensor);
-    });
-    this.#runtime.release(gone);
-  }
-
-  /** Runs the decoder: writes a row of scores for each piece, and gives back the keys and values of these names. */
-  async #run(
-    ids: readonly number[],
-    past: Past,
-    scores: Float32Array,
-    names: readonly string[] = [],
-  ): Promise<readonly Tensor[]> {
-    const given = this.#runtime.tensor(BigInt64Array.from(ids, BigInt), [1, ids.length]);
-    const written = this.#runtime.tensor(scores, [1, ids.length, PIECES]);
-    const inputs = { input_ids: given, ...Object.fromEntries(past) };
-    try {
-      return await this.#steps.run(inputs, ['logits', ...names.map(present)], [written]);
-    } finally {
-      this.#runtime.release([given, written]);
-    }
   }
 
   /** Logarithms of the chances of pieces that follow what was heard up to a place. */
@@ -204,23 +180,31 @@ export class MoonshineModel {
   ): Promise<readonly number[]> {
     // What the model takes in begins with the mark of the beginning: before piece `from` it took in `from` pieces.
     const cut: Past = new Map(past);
-    const lent: Tensor[] = [];
     for (const name of SAID) {
       const whole = this.#runtime.floats(past.get(name) as Tensor);
-      const part = this.#runtime.tensor(firstOf(whole, from), [1, HEADS, from, HEAD_SIZE]);
-      lent.push(part);
-      cut.set(name, part);
+      cut.set(name, this.#runtime.tensor(firstOf(whole, from), [1, HEADS, from, HEAD_SIZE]));
     }
-    const before = from === 0 ? BEGIN : (heard.ids[from - 1] as number);
-    const scores =
-      ids.length > MOST_OTHERS
-        ? new Float32Array(ids.length * PIECES)
-        : room.subarray(0, ids.length * PIECES);
     try {
-      await this.#run([before, ...ids.slice(0, -1)], cut, scores);
-      return ids.map((id, k) => new Row(scoresIn(scores, k)).chanceOf(id));
+      return await this.#chancesOf(ids, heard.ids[from - 1] ?? BEGIN, cut, room);
     } finally {
-      this.#runtime.release(lent);
+      this.#runtime.release(SAID.map((name) => cut.get(name) as Tensor));
+    }
+  }
+
+  /** Takes more pieces: writes a row of scores behind each of them, and keeps the past. */
+  async #take(ids: readonly number[], past: Past, scores: Float32Array): Promise<void> {
+    const given = this.#runtime.tensor(BigInt64Array.from(ids, BigInt), [1, ids.length]);
+    const written = this.#runtime.tensor(scores, [1, ids.length, PIECES]);
+    const inputs = { input_ids: given, ...Object.fromEntries(past) };
+    const gone = [given, written];
+    try {
+      const grown = await this.#steps.run(inputs, ['logits', ...SAID.map(present)], [written]);
+      SAID.forEach((name, k) => {
+        gone.push(past.get(name) as Tensor);
+        past.set(name, grown[k] as Tensor);
+      });
+    } finally {
+      this.#runtime.release(gone);
     }
   }
 }

@@ -41,8 +41,8 @@ const FUNCTIONS = {
     'void* Run(void* session, void* options, const char** names, void** values, size_t inputs, const char** wanted, size_t outputs, _Inout_ void** results)',
   ],
   createOptions: [10, 'void* CreateSessionOptions(_Out_ void** out)'],
-  noArena: [19, 'void* DisableCpuMemArena(void* options)'],
   noPatterns: [17, 'void* DisableMemPattern(void* options)'],
+  noArena: [19, 'void* DisableCpuMemArena(void* options)'],
   optimise: [23, 'void* SetSessionGraphOptimizationLevel(void* options, int level)'],
   threads: [24, 'void* SetIntraOpNumThreads(void* options, int count)'],
   createTensor: [
@@ -55,9 +55,9 @@ const FUNCTIONS = {
   cpuMemory: [69, 'void* CreateCpuMemoryInfo(int allocator, int type, _Out_ void** out)'],
   releaseStatus: [93, 'void ReleaseStatus(void* status)'],
   releaseValue: [96, 'void ReleaseValue(void* value)'],
+  releaseShape: [99, 'void ReleaseTensorTypeAndShapeInfo(void* shape)'],
   releaseOptions: [100, 'void ReleaseSessionOptions(void* options)'],
   configure: [130, 'void* AddSessionConfigEntry(void* options, const char* key, const char* value)'],
-  releaseShape: [99, 'void ReleaseTensorTypeAndShapeInfo(void* shape)'],
 } as const;
 
 /** Numbers in the runtime's memory, or in ours for as long as the tensor is held. */

@@ -2,23 +2,16 @@
  * The decoder's file holds two graphs behind one switch: one for the first step, which works out keys and values of what
  * was heard, and one for all later steps. Behind the switch each step would carry the keys of the sound through, some
  * nine megabytes; here they are parted, and each keeps only what leads to the results that are wanted of it.
- * Sources: ONNX's `onnx.proto` (ModelProto 7 graph; GraphProto 1 node, 5 initializer, 11 input, 12 output; NodeProto
- * 1 input, 2 output, 4 op_type, 5 attribute; AttributeProto 1 name, 6 g; TensorProto 8 name; ValueInfoProto 1 name);
- * Protocol Buffers encoding, wire types 0, 1, 2 and 5.
+ * Source: ONNX's `onnx.proto` (ModelProto 7 graph; GraphProto 1 node, 5 initializer, 11 input, 12 output; NodeProto
+ * 1 input, 2 output, 4 op_type, 5 attribute; AttributeProto 1 name, 6 g; TensorProto 8 name; ValueInfoProto 1 name).
  */
+import { asText, type Field, fieldsOf, fieldWith, textField, textIn } from '../../protobuf.ts';
 
 const GRAPH = 7;
 const NODE = 1;
 const INITIALIZER = 5;
 const INPUT = 11;
 const OUTPUT = 12;
-
-/** A field as it lies in the file: with its tag, and its content alone. */
-interface Field {
-  readonly number: number;
-  readonly whole: Uint8Array;
-  readonly content: Uint8Array;
-}
 
 /** The two graphs, each as a model of its own. */
 export interface SplitDecoder {
@@ -39,8 +32,8 @@ export function splitDecoder(file: Uint8Array): SplitDecoder {
   const ofHeard = (name: string) => name.includes('.encoder.');
   const [first, later] = [branchIn(graph, 'else_branch').map(batchOfHeard), branchIn(graph, 'then_branch')];
   const turned = later.filter(turnsKeys);
-  const results = turned.map((node) => textOf(node, 2));
-  const values = first.filter((field) => field.number === OUTPUT).map((field) => textOf(field, 1));
+  const results = turned.map((node) => textIn(node.content, 2));
+  const values = first.filter((field) => field.number === OUTPUT).map((field) => textIn(field.content, 1));
   const unturned = values.filter((name) => ofHeard(name) && name.endsWith('.value'));
   const before = [...first, ...turned.map(ofPresent), ...results.map((name) => floats(OUTPUT, name))];
   const after = [...graph, ...results.map((name) => floats(INPUT, name))];
@@ -62,21 +55,21 @@ export function splitDecoder(file: Uint8Array): SplitDecoder {
 /** The keys of what was heard are turned in each step, and are the same in each: that is done once, where they are made. */
 const turnsKeys = (field: Field): boolean =>
   field.number === NODE &&
-  textOf(field, 4) === 'Transpose' &&
-  /^past_key_values\.\d+\.encoder\.key$/.test(textOf(field, 1));
+  textIn(field.content, 4) === 'Transpose' &&
+  /^past_key_values\.\d+\.encoder\.key$/.test(textIn(field.content, 1));
 
 /** A node that takes what the same graph gives. Its own name (NodeProto 3) is another node's there. */
 function ofPresent(node: Field): Field {
   const fields = [...fieldsOf(node.content)].filter(({ number }) => number !== 3);
   const parts = fields.map((field) =>
-    field.number === 1 ? text(1, asText(field).replace('past_key_values', 'present')) : field.whole,
+    field.number === 1 ? textField(1, asText(field).replace('past_key_values', 'present')) : field.whole,
   );
-  return message(NODE, parts);
+  return fieldWith(NODE, parts);
 }
 
 /** Numbers that go into a graph or come out of it, of any shape (TypeProto 1 tensor_type, in it 1 elem_type: 1 is float). */
 const floats = (number: number, name: string): Field =>
-  message(number, [text(1, name), Uint8Array.of(0x12, 4, 0x0a, 2, 0x08, 1)]);
+  fieldWith(number, [textField(1, name), Uint8Array.of(0x12, 4, 0x0a, 2, 0x08, 1)]);
 
 /** One branch as a model that gives the `wanted` results; what does not lead to them is left out. */
 function modelOf(
@@ -85,26 +78,27 @@ function modelOf(
   branch: readonly Field[],
   wanted: (result: string) => boolean,
 ): Uint8Array {
-  const results = branch.filter((field) => field.number === OUTPUT && wanted(textOf(field, 1)));
-  const needed = new Set(results.map((field) => textOf(field, 1)));
+  const results = branch.filter((field) => field.number === OUTPUT && wanted(textIn(field.content, 1)));
+  const needed = new Set(results.map((field) => textIn(field.content, 1)));
   const nodes = nodesFor(branch, needed);
   const given = graph.filter(
     (field) =>
-      (field.number === INPUT && needed.has(textOf(field, 1))) ||
-      (field.number === INITIALIZER && needed.has(textOf(field, 8))),
+      (field.number === INPUT && needed.has(textIn(field.content, 1))) ||
+      (field.number === INITIALIZER && needed.has(textIn(field.content, 8))),
   );
   const named = graph.filter(({ number }) => number === 2);
   const parts = [...nodes, ...named, ...given, ...results].map(({ whole }) => whole);
   const others = model.filter(({ number }) => number !== GRAPH).map(({ whole }) => whole);
-  return Buffer.concat([...others, header(GRAPH, sum(parts)), ...parts]);
+  return Buffer.concat([...others, fieldWith(GRAPH, parts).whole]);
 }
 
 /** The fields of the branch's graph, where the graph is a switch and nothing else. */
 function branchIn(graph: readonly Field[], branch: string): readonly Field[] {
   const [node, ...others] = graph.filter(({ number }) => number === NODE);
-  const attributes = node && others.length === 0 && textOf(node, 4) === 'If' ? fieldsOf(node.content) : [];
+  const attributes =
+    node && others.length === 0 && textIn(node.content, 4) === 'If' ? fieldsOf(node.content) : [];
   for (const attribute of attributes) {
-    if (attribute.number !== 5 || textOf(attribute, 1) !== branch) continue;
+    if (attribute.number !== 5 || textIn(attribute.content, 1) !== branch) continue;
     for (const inner of fieldsOf(attribute.content))
       if (inner.number === 6) return [...fieldsOf(inner.content)];
   }
@@ -116,20 +110,12 @@ function branchIn(graph: readonly Field[], branch: string): readonly Field[] {
  * first number is taken): as many as were heard. So the words need not be worked out for them.
  */
 function batchOfHeard(field: Field): Field {
-  if (field.number !== NODE || textOf(field, 4) !== 'Shape') return field;
+  if (field.number !== NODE || textIn(field.content, 4) !== 'Shape') return field;
   const parts = [...fieldsOf(field.content)].map(({ number, whole }) =>
-    number === 1 ? text(1, HEARD) : whole,
+    number === 1 ? textField(1, HEARD) : whole,
   );
-  return message(NODE, parts);
+  return fieldWith(NODE, parts);
 }
-
-/** A field with a message in it. */
-function message(number: number, parts: readonly Uint8Array[]): Field {
-  const content = Buffer.concat(parts);
-  return { number, whole: Buffer.concat([header(number, content.length), content]), content };
-}
-
-const text = (number: number, content: string): Uint8Array => message(number, [Buffer.from(content)]).whole;
 
 /** The nodes that lead to the results in `needed`, in their order; what these take in is added to it. */
 function nodesFor(graph: readonly Field[], needed: Set<string>): readonly Field[] {
@@ -142,52 +128,4 @@ function nodesFor(graph: readonly Field[], needed: Set<string>): readonly Field[
     kept.unshift(node);
   }
   return kept;
-}
-
-const asText = ({ content }: Field): string => Buffer.from(content).toString('utf8');
-
-/** A field of a message that holds text; empty where it is missing. */
-function textOf({ content }: Field, number: number): string {
-  for (const field of fieldsOf(content)) if (field.number === number) return asText(field);
-  return '';
-}
-
-const LENGTHS: Readonly<Record<number, number>> = { 1: 8, 5: 4 };
-
-function* fieldsOf(bytes: Uint8Array): Generator<Field> {
-  let at = 0;
-  const varint = (): number => {
-    let value = 0;
-    for (let shift = 0; shift < 70; shift += 7) {
-      const byte = bytes[at++] ?? 0;
-      value += (byte & 127) * 2 ** shift;
-      if (byte < 128) break;
-    }
-    return value;
-  };
-  while (at < bytes.length) {
-    const begin = at;
-    const tag = varint();
-    const type = tag % 8;
-    let length = LENGTHS[type] ?? 0;
-    if (type === 0) varint();
-    else if (type === 2) length = varint();
-    const from = at;
-    at += length;
-    yield {
-      number: Math.floor(tag / 8),
-      whole: bytes.subarray(begin, at),
-      content: bytes.subarray(from, at),
-    };
-  }
-}
-
-const sum = (parts: readonly Uint8Array[]) => parts.reduce((bytes, part) => bytes + part.length, 0);
-
-/** Tag and length of a message. */
-function header(number: number, length: number): Uint8Array {
-  const bytes = [number * 8 + 2];
-  let left = length;
-  for (; left > 127; left = Math.floor(left / 128)) bytes.push((left % 128) + 128);
-  return Uint8Array.from([...bytes, left]);
 }
