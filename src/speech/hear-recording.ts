@@ -5,7 +5,7 @@
 import { basename } from 'node:path';
 import { plainText } from '../plain-text.ts';
 import { EXIT, Problem, type Result } from '../problem.ts';
-import { decodeRecording, SAMPLE_RATE, type SoundEnd } from './decode.ts';
+import { decodeRecording, type SoundEnd } from './decode.ts';
 import type { Engine, EngineSource, HeardRecording, HearOptions } from './engine.ts';
 import { type OpenRecording, openRecording } from './media/open-recording.ts';
 import { ENGINE_NAME } from './model-folder.ts';
@@ -13,7 +13,6 @@ import type { Heard } from './recogniser/listener.ts';
 import type { RecogniserSetup } from './recogniser/messages.ts';
 import { type RecogniserProcess, startRecogniser } from './recogniser/recogniser-process.ts';
 import { silencing } from './silencing.ts';
-import { spareMemory } from './spare-memory.ts';
 import { startTally } from './take-tally.ts';
 
 export function engineOf(source: EngineSource): Engine {
@@ -78,16 +77,12 @@ async function hear(
   }
 }
 
-/** Samples after which memory is looked through: two minutes of sound, some seconds of hearing. */
-const SWEPT_EACH = 120 * SAMPLE_RATE;
-
 /** Sends the sound over, no faster than it is heard, until it ends or the process is gone. */
 async function feed(
   child: RecogniserProcess,
   sound: AsyncGenerator<Float32Array, SoundEnd>,
 ): Promise<SoundEnd | undefined> {
   let gone = false;
-  let unswept = 0;
   child.finished.then(() => {
     gone = true;
   });
@@ -99,10 +94,6 @@ async function feed(
       }
       await child.write(next.value);
       if (gone) return undefined;
-      unswept += next.value.length;
-      if (unswept < SWEPT_EACH) continue;
-      unswept = 0;
-      spareMemory();
     }
   } finally {
     await sound.return({ durationSeconds: 0, endsEarly: true });
