@@ -13,7 +13,12 @@ const PASSIVE = /\b(?:is|are|gets?|goes|go|get|'s|'re|comes?)\b/i;
 /** The words of what must wait for this task, if its sentence has them outside the task's own gates. */
 export function beforeWhat(
   sentence: string,
-  task: { readonly quote: string; readonly waitsFor: readonly string[]; readonly span: Span },
+  task: {
+    readonly quote: string;
+    readonly gist: string;
+    readonly waitsFor: readonly string[];
+    readonly span: Span;
+  },
 ): string | undefined {
   const own = sentence.indexOf(task.quote);
   for (const match of sentence.matchAll(BEFORE)) {
@@ -24,10 +29,17 @@ export function beforeWhat(
     clause = clause.trim();
     if (REFUSED.test(sentence.slice(0, match.index))) continue;
     if (task.waitsFor.some((wait) => sameWords(wait, clause))) continue;
+    // "It has to be dry before I glue the planks" is the task of glueing them.
+    if (isOwn(task, clause)) continue;
     if (isWork(clause)) return clause;
   }
   return undefined;
 }
+
+const isOwn = (
+  { gist, waitsFor }: { readonly gist: string; readonly waitsFor: readonly string[] },
+  clause: string,
+) => waitsFor.length > 0 && gist !== '' && sameWords(gist, clause) && sameWords(clause, gist);
 
 function isWork(clause: string): boolean {
   const telling = gateWords(clause).words;

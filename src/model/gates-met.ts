@@ -28,7 +28,7 @@ export function meetGates(work: Working, closed: readonly TaskRow[]): void {
     const isNew = task.source.memoId === id;
     const gates = task.gates.map((gate): Gate => {
       if (gate.met) return gate;
-      const read = withReading(work, gate, readings);
+      const read = withReading(work, task, gate, readings);
       if (isNew) return withStart(work, read, deeds);
       const byTask = closed.find((one) => one.id !== task.id && isMeant(gate, one));
       if (byTask) return { ...read, met: metBy(byTask) };
@@ -139,14 +139,14 @@ function isReading(note: FigureNote): boolean {
   return (note.bound === 'exact' || note.bound === 'about') && note.limit === undefined;
 }
 
-/** Things that have the temperature or moisture of the place; a reading of them answers a gate that names no thing. */
+/** Things that have the temperature of the place; a reading of them answers a gate that names no thing. */
 const AIR =
   /\b(?:air|outside|outdoors?|inside|indoors?|workshop|shop|shed|barn|garage|hull|cabin|saloon|room|house|place|weather|day|night|morning|temperature|thermometer|it|here|forecast)\b/i;
 
-function withReading(work: Working, gate: Gate, figures: readonly FigureNote[]): Gate {
+function withReading(work: Working, task: TaskRow, gate: Gate, figures: readonly FigureNote[]): Gate {
   const { reading } = gate;
   if (!reading) return gate;
-  const figure = figures.findLast((one) => one.dimension === reading.dimension && isReadOf(gate, one));
+  const figure = figures.findLast((one) => one.dimension === reading.dimension && isReadOf(gate, task, one));
   if (!figure) return gate;
   const source = work.source(figure);
   const latest = { value: figure.value, unit: figure.unit, item: figure.item, source };
@@ -155,12 +155,37 @@ function withReading(work: Working, gate: Gate, figures: readonly FigureNote[]):
 
 /** Words of a gate that are about the amount and not about the thing. */
 const AMOUNT =
-  /\b(?:above|below|over|under|degrees?|percent|per cent|celsius|fahrenheit|or|better|warmer|cooler|less|more|least|most|at|no|than|down|to|is|are|it|it's|reads?|gets?|temperature|moisture|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|eighteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)\b|[\d.,%°]+/gi;
+  /\b(?:above|below|over|under|degrees?|percent|per cent|celsius|fahrenheit|or|better|warmer|cooler|less|more|least|most|at|no|than|down|to|has|have|must|be|is|are|it|it's|reads?|gets?|temperature|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|eighteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)\b|[\d.,%°]+/gi;
 
-function isReadOf(gate: Gate, figure: FigureNote): boolean {
-  const thing = nameStems(gate.words.replace(AMOUNT, ' ')).filter((stem) => stem.length > 2);
-  const named = nameStems(figure.item);
+/** What a share can be of: a reading of one says nothing of the others. */
+const SHARES: readonly RegExp[] = [
+  /\b(?:moisture|damp(?:ness)?|dry|dried|wet(?:ness)?)\b/gi,
+  /\bhumid(?:ity)?\b/gi,
+  /\b(?:charge|charged|full)\b/gi,
+];
+
+function isReadOf(gate: Gate, task: TaskRow, figure: FigureNote): boolean {
+  const share = gate.reading?.dimension === 'ratio' ? shareIn(gate.words) : undefined;
+  const read = `${figure.item} ${figure.quote}`;
+  const readShare = share && shareIn(read);
+  if (share && readShare && share !== readShare) return false;
+  const thing = thingsIn(gate.words, share);
+  const named = thingsIn(figure.item, share);
   if (thing.some((stem) => named.includes(stem))) return true;
-  const namesNothing = thing.length === 0 || AIR.test(gate.words);
-  return gate.reading?.dimension === 'temperature' && namesNothing && AIR.test(figure.item);
+  if (gate.reading?.dimension === 'temperature')
+    return (thing.length === 0 || AIR.test(gate.words)) && AIR.test(figure.item);
+  // "The moisture has to be under 12 before I glue the planks": the planks' own reading, or one of nothing else.
+  if (thing.length > 0 || share === undefined) return false;
+  return named.length === 0 ? readShare !== undefined : isOfTask(task, named);
 }
+
+const isOfTask = (task: TaskRow, named: readonly string[]): boolean => {
+  const own = nameStems(task.gist);
+  return named.some((stem) => own.includes(stem));
+};
+
+const shareIn = (words: string): RegExp | undefined => SHARES.find((share) => words.search(share) >= 0);
+
+/** Stems of the things that words name, without what tells an amount or what is read of them. */
+const thingsIn = (words: string, share: RegExp | undefined): readonly string[] =>
+  nameStems(words.replace(AMOUNT, ' ').replace(share ?? AMOUNT, ' ')).filter((stem) => stem.length > 2);

@@ -8,6 +8,7 @@ import { LIMIT_MARK } from './counterpart.ts';
 import { sourced } from './finding.ts';
 import { likenessOf } from './likeness.ts';
 import { kinship, nameStems, shapeOf, wordsOf } from './names.ts';
+import { isPassage } from './passages.ts';
 import type { ClaimRow, FindingRow, ItemRow, LimitRow } from './rows.ts';
 import { slotOf } from './rows.ts';
 import { staysOut } from './stays-out.ts';
@@ -343,13 +344,6 @@ const IS_BROUGHT = new Set(
   ['machine', 'appliance'].flatMap((name) => [...(CLASSES.get(stemOf(name)) ?? [])]),
 );
 
-/** Ways through: they are not what goes through them. */
-const PASSAGES = new Set(
-  'door doorway opening hatch window gap gate alcove hole aperture room wall floor entrance frame arch passage stair staircase'
-    .split(' ')
-    .map(stemOf),
-);
-
 /** Whether a limit is on all that goes through somewhere, and a thing stays out of the way of it. */
 function needNotPass(limit: LimitRow, { item, place }: Pick<Arriving, 'item' | 'place'>): boolean {
   if (!isOfPassage(limit) || limit.bound !== 'at-most' || !isForAll(limit)) return false;
@@ -361,9 +355,13 @@ const isOfPassage = (limit: LimitRow): boolean =>
   /\bthrough\b|\b(?:in|comes|come|bring|brought|fits?)\b/i.test(limit.sentence) &&
   limit.dimension === 'length';
 
+const BIGGEST_THING =
+  /\bthe (?:biggest|widest|largest|tallest|longest|heaviest|deepest|thickest)(?: (?:thing|one|piece))? (?:(?:that|which|i|we|you) )?(?:can|could|will|'ll|comes|fits|goes|gets)\b/i;
+
 /** Whether a limit is stated for whatever meets it. */
 const isForAll = (limit: LimitRow): boolean =>
   ANYTHING.test(`${limit.said} ${limit.about}`) ||
+  BIGGEST_THING.test(limit.sentence) ||
   /\b(?:nothing|anything|any)\b|\bno (?!\w+er\b|more\b|less\b|closer\b)/i.test(limit.source.quote);
 
 /** Words too common to tie a figure to a limit. */
@@ -389,10 +387,11 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
   if (isFarPast(edge, limit.unit, note, work)) return 0;
   const known = [limit.said, work.draft.item(limit.itemId)?.name ?? ''];
   if (bindsOwn(limit, item) || isAbout(limit, item.name)) return 1;
+  if (isBorneBy(limit, place)) return 1;
   if (known.some((name) => isOtherOfKind(item.name, name))) return 0;
   const through = isOfPassage(limit);
   const head = shapeOf(item.name).head;
-  if (through && limit.bound === 'at-most' && PASSAGES.has(head)) return 0;
+  if (through && limit.bound === 'at-most' && isPassage(head)) return 0;
   const here = nearWords(place);
   const behind = place.after.slice(0, LONGEST);
   const talk = `${place.before.slice(-LONGEST)} ${here} ${behind}`;
@@ -420,6 +419,18 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
   return evidence + closeness(edge, limit.unit, note);
 }
 
+/** What a winch, a hook or a shelf carries binds what is told to hang from it or to stand on it: "I'll lift it with the winch". */
+function isBorneBy(limit: LimitRow, place: Arriving['place']): boolean {
+  if (limit.dimension !== 'mass' || limit.bound === 'at-least') return false;
+  const next = /^(?:that|it|she|this)(?:'s|'ll| )/i.test(place.after) ? place.after.slice(0, LONGEST) : '';
+  const bearers = [...`${nearWords(place)} ${next}`.matchAll(BORNE)].map(([, bearer = '']) => bearer);
+  return bearers.some(
+    (bearer) => kinship(bearer, limit.said) === 'same' || kinship(limit.said, bearer) === 'longer',
+  );
+}
+const BORNE =
+  /\b(?:lift|lifts|lifted|lifting|hoist|hoisted|hoisting|raise|raised|raising|jack|jacked|jacking|carry|carried|carrying|hang|hangs|hung|hanging|sit|sits|sat|sitting|stand|stands|stood|standing|put|puts|load|loaded|loading|pull|pulled|haul|hauled|swing|swung|lower|lowered|pick|picked|goes|going|move|moved)\b[^.,;!?]{0,40}?\b(?:with|on|onto|off|from|by|using)\s+(?:the|my|that|this|our|a|an)\s+((?:[\p{L}'-]+ ?){1,3})/giu;
+
 /** Nobody misses a limit by this many times: it is another measure of the thing, unless the unit went wrong. */
 const FURTHEST_PAST = 3;
 
@@ -445,7 +456,7 @@ function closeness(edge: number, unit: string, note: Arriving['note']): number {
 /** A limit binds its own thing, unless it is stated of a passage for what goes through. */
 function bindsOwn(limit: LimitRow, item: ItemRow): boolean {
   if (limit.itemId !== item.id && !isOwn(limit, item.name)) return false;
-  return limit.about === '' || isAbout(limit, item.name) || !PASSAGES.has(shapeOf(item.name).head);
+  return limit.about === '' || isAbout(limit, item.name) || !isPassage(shapeOf(item.name).head);
 }
 
 /** Whether a thing is one of those that a limit is stated for: "fresh water tank" of "tanks and panels". */

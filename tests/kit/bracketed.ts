@@ -34,6 +34,9 @@ const DIMENSION_OF: Readonly<Record<string, Dimension>> = {
   rpm: 'frequency',
   '%': 'ratio',
   GBP: 'money',
+  kn: 'speed',
+  mph: 'speed',
+  'm/s': 'speed',
 };
 
 /** Takes the brackets out; each held a number and a unit ("[920 mm]", "[40 A]"), a number alone is millimetres. */

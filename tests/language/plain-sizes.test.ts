@@ -24,6 +24,7 @@ const SIZES = [
   'under 700 wide',
   'between 40 and 50 mil thick',
   'half an inch thick',
+  'rated at 16 amps',
 ];
 const FRAMES = [
   (thing: string, size: string) => `The ${thing} is ${size}.`,

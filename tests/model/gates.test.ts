@@ -113,7 +113,7 @@ describe('what answers a gate', () => {
 
 describe('what must not be done until a task is', () => {
   const told = (sentence: string, quote: string, waitsFor: readonly string[] = []) =>
-    beforeWhat(sentence, { quote, waitsFor, span: { start: 0, end: 0 } });
+    beforeWhat(sentence, { quote, gist: '', waitsFor, span: { start: 0, end: 0 } });
   test.each([
     ['Photograph the pipes before this wall is closed in.', 'Photograph the pipes', 'this wall is closed in'],
     ['Before the ceiling goes up, the wires want labels.', 'the wires want labels', 'the ceiling goes up'],

@@ -75,6 +75,12 @@ const STATE_RULES: readonly StateRule[] = [
     after: /^(?:is what I need|the \w+ should be|they should be|it should be|it'll be|it will be)\b/,
   },
   {
+    name: 'until it is',
+    state: 'target',
+    before:
+      /\b(?:until|till|'til|til|unless)\b(?!.*\b(?:was|were|had|did)\b)[^,]{0,60}$|\b(?:once|when|soon as) (?:it|that|they|(?:the|my) \w+(?: \w+)?) ?(?:'s|is|are|gets?|reach(?:es)?|drops?|hits?|falls?)(?: (?:at|above|over|below|under|to|down|up|about|least|around|past))*$/,
+  },
+  {
     name: 'worked out',
     state: 'calculated',
     before:

@@ -241,6 +241,7 @@ function noFurther(room: Room, amount: Amount, start: number): Tail | undefined 
   const isFew = amount.unit === undefined && amount.value <= MOST_COUNTED;
   if (word === 'most' && MOST_OF.test(wordAt(room, at + 3)) && !isFew)
     return { bound: 'at-most', to: at + 3 };
+  if (isBiggestThatGoes(room, at + 2)) return { bound: 'at-most', to: at + 3 };
   if (!closes(room, at + 3)) return undefined;
   if (CEILING.test(word)) return { bound: 'at-most', to: at + 3 };
   return FLOOR.test(word) ? { bound: 'at-least', to: at + 3 } : undefined;
@@ -249,6 +250,40 @@ function noFurther(room: Room, amount: Amount, start: number): Tail | undefined 
 /** "Four's the most I've ever seen": without a unit so few are a count. */
 const MOST_COUNTED = 12;
 const MOST_OF = /^(?:it|he|she|they|you|we|i|that|the|any|anything|this|these|those|my|its)$/;
+
+const BIGGEST =
+  /^(?:most|biggest|widest|tallest|longest|heaviest|thickest|deepest|largest|highest|broadest|fattest)$/;
+const WHATEVER_IT_IS = /^(?:thing|things|piece|pieces|one|ones|load|weight|bit|lump|sheet|panel|board|item)$/;
+const MAY_GO = /^(?:can|could|'ll|will|may|'d|would|should|must|'m|'re|is|are|am|it|that|which)$/;
+const GOES =
+  /^(?:get|gets|fit|fits|take|takes|lift|lifts|carry|carries|bring|come|comes|go|goes|pass|passes|allow|allows|allowed|swing|swings|turn|hold|holds|bear|stand|put|use|have|plane|cut)$/;
+
+/** "The biggest thing I can get through the door", "the widest that'll come up": from `at` on, at the superlative. */
+function isBiggestThatGoes(room: Room, at: number): boolean {
+  if (!BIGGEST.test(wordAt(room, at))) return false;
+  let next = WHATEVER_IT_IS.test(wordAt(room, at + 1)) ? at + 2 : at + 1;
+  if (/^(?:that|which)$/.test(wordAt(room, next))) next++;
+  if (/^(?:i|we|you|it|they|he|she|one)$/.test(wordAt(room, next))) next++;
+  let isMay = false;
+  for (; MAY_GO.test(wordAt(room, next)); next++) isMay = true;
+  return GOES.test(wordAt(room, next)) && (isMay || /s$/.test(wordAt(room, next)));
+}
+
+/** Words between "the biggest thing ..." and its figure. */
+const BETWEEN = 14;
+
+/** "The biggest thing I can get through the door is 740", "the rating on that winch is 450 kilos". */
+function mostToldBefore(room: Room, amount: Amount): boolean {
+  const is = backOverFillers(room.tokens, amount.quoteFrom) - 1;
+  if (!/^(?:is|'s)$/.test(wordAt(room, is))) return false;
+  const sentence = room.tokens[is]?.sentence;
+  for (let at = is - 1; at >= is - BETWEEN && room.tokens[at]?.sentence === sentence; at--) {
+    if (/^[,;:]$/.test(wordAt(room, at))) return false;
+    if (wordAt(room, at) === 'rating') return /^(?:on|of|for)$/.test(wordAt(room, at + 1));
+    if (isBiggestThatGoes(room, at)) return wordAt(room, at - 1) === 'the';
+  }
+  return false;
+}
 
 function tailAt(room: Room, amount: Amount, at: number): Tail | undefined {
   const paused = wordAt(room, at) === ',' ? at + 1 : at;
@@ -338,9 +373,12 @@ const MAY = /^(?:may|can|will|'ll|should|only|each|just|could|safely|happily)$/;
 
 /** "Each jack may take eight tonnes", "the crane does two tonnes"; "the floor takes 400 kilos of tiles" uses them up. */
 function carriesSoMuch(room: Room, amount: Amount): boolean {
-  if (amount.dimension !== 'mass' || /^(?:of|each|apiece)$/.test(wordAt(room, amount.to))) return false;
+  if (amount.dimension !== 'mass' || wordAt(room, amount.to) === 'of') return false;
   let at = backOverFillers(room.tokens, amount.quoteFrom) - 1;
   if (!CARRIES.test(wordAt(room, at)) && !/^(?:do|does)$/.test(wordAt(room, at))) return false;
+  // "A shelf takes 12 kilos each, that makes 36": what is put on it.
+  if (/^(?:each|apiece)$/.test(wordAt(room, amount.to)) && /^(?:take|do)/.test(wordAt(room, at)))
+    return false;
   at--;
   for (let steps = 0; steps < 3 && MAY.test(wordAt(room, at)); steps++) at--;
   return CARRIER.test(wordAt(room, at)) && room.tokens[at]?.sentence === room.tokens[amount.from]?.sentence;
@@ -445,7 +483,8 @@ function keptOff(room: Room, amount: Amount): boolean {
 
 /** A bound that a whole way of speaking gives, where no word beside the number does. */
 function boundInPassing(room: Room, amount: Amount, limit: number, next: Amount | undefined): Bound {
-  if (allItCarries(room, amount, limit) || carriesSoMuch(room, amount)) return 'at-most';
+  if (allItCarries(room, amount, limit) || carriesSoMuch(room, amount) || mostToldBefore(room, amount))
+    return 'at-most';
   return clearanceAskedFor(room, amount) ||
     roomBidden(room, amount) ||
     askedBesideHad(room, amount, next) ||

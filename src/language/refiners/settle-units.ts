@@ -104,6 +104,7 @@ function settleDegrees(room: Room, amount: Amount): Settled {
   )
     return turn;
   if (/^(?:outside|inside|overnight|today|warmer|colder|or)$/.test(next) || inHere(room, to)) return warmth;
+  if (waitedForWarmth(room, from)) return warmth;
   const warm = heat ?? (process === undefined ? undefined : process + 4);
   if (warm !== undefined && (angle === undefined || warm <= angle)) return warmth;
   if (angle !== undefined) return turn;
@@ -111,6 +112,20 @@ function settleDegrees(room: Room, amount: Amount): Settled {
   const other = plain ? warmth : turn;
   return { ...(plain ? turn : warmth), alternatives: [{ value, unit: other.unit }], why: 'degrees alone' };
 }
+
+/** "I can't roof it until it's above ten degrees": what is waited for of no thing is the weather. */
+function waitedForWarmth(room: Room, at: number): boolean {
+  let verb = at - 1;
+  if (!PASSES.test(wordAt(room, verb))) return false;
+  while (PASSES.test(wordAt(room, verb)) || /^(?:back|well|properly|safely|steady)$/.test(wordAt(room, verb)))
+    verb--;
+  return (
+    /^(?:'s|is|gets?|goes|stays|stopped|comes)$/.test(wordAt(room, verb)) &&
+    wordAt(room, verb - 1) === 'it' &&
+    /^(?:until|till|til|'til|unless|once|when|if|before)$/.test(wordAt(room, verb - 2))
+  );
+}
+const PASSES = /^(?:above|over|below|under|past|at|least|up|to)$/;
 
 /** "92 degrees to port", "12 to the vertical": towards a side, or counted from a line. */
 const toSide = (room: Room, at: number) =>

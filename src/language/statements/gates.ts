@@ -257,7 +257,7 @@ function plannedOnce(main: Said, gate: Said, scene: Scene): Gated | undefined {
   if (VIEWERS.test(main.code) || scene.unreal.has(main.index)) return undefined;
   if (
     /\bwhen\b/.test(gate.opener) &&
-    !/ (?:comes|come|arrives|arrive|here|back|lands|land|turns|turn|dries|cures|sets|warms|stops|gets|clears|up|in|done|dry|round|cured|hard|set|warm|warmer|cold|cool|free|gone|finished|ready|treated|skinned)\//.test(
+    !/ (?:comes|come|arrives|arrive|here|back|lands|land|turns|turn|dries|cures|sets|warms|stops|gets|clears|up|in|done|dry|round|cured|hard|set|warm|warmer|cold|cool|free|gone|finished|ready|treated|skinned|drops|eases|dies|falls|calms|settles|lifts)\//.test(
       gate.code,
     )
   )

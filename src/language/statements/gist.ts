@@ -91,8 +91,27 @@ function ownWords(draft: Draft, scene: Scene): string {
       '',
     );
   if (words.length <= 3) return scene.text.slice(draft.start, draft.end);
-  return draft.kind === 'task' && draft.waitsFor?.length ? words.replace(HELD, '') : words;
+  return draft.kind === 'task' && draft.waitsFor?.length
+    ? words
+        .replace(HELD, '')
+        .replace(
+          NOT_YET,
+          (_, who: string, will: string) => `${who}${MEANT[will.toLowerCase().replace('’', "'")] ?? ''}`,
+        )
+    : words;
 }
+/** "I won't coat it until ...", "I'm not sealing that until ...": the work itself is meant to be done. */
+const NOT_YET =
+  /^((?:(?:and|so|but)[,\s]+)*(?:(?:i|we)(?= |['’]))?)( won['’]t| will not|['’]ll not|['’]m not| am not|['’]re not| are not)(?= )/i;
+const MEANT: Readonly<Record<string, string>> = {
+  " won't": ' will',
+  ' will not': ' will',
+  "'ll not": "'ll",
+  "'m not": "'m",
+  ' am not': ' am',
+  "'re not": "'re",
+  ' are not': ' are',
+};
 /** "Don't board the wall until ...": the work that is held up is the boarding. */
 const HELD =
   /^(?:(?:and|so|but)[,\s]+)*(?:(?:do not|don['’]?t|never)(?: (?:you|let (?:me|anyone|anybody|us)))? |no (?=\w+ing\b))/i;

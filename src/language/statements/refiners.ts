@@ -1,3 +1,4 @@
+import { workBase } from '../lexicon/work-verbs.ts';
 import type { TraceStep } from '../notes.ts';
 import { dayOfJob } from './day-told.ts';
 import { isJobDenied } from './denied.ts';
@@ -219,6 +220,7 @@ const leaningGate: Refiner = {
           other.start <= gate.start &&
           // "Hang the gutter, that's waiting on the brackets": of the words right before it.
           (gate.rule !== THING_WAITS || other.to === gate.from - 1) &&
+          !isOtherWork(gate, other, scene) &&
           // "But I need to run the wires first" waits for nothing: it is what comes first.
           !(gate.aside?.includes(other.from) && other.from === gate.from) &&
           (scene.said[other.to]?.sentence ?? -9) >= here - 1,
@@ -246,6 +248,17 @@ const leaningGate: Refiner = {
     return drafts.filter((each) => !gone.has(each)).map((each) => grown.get(each) ?? each);
   },
 };
+
+/** "No varnishing until it's dry. I can't launch until the wind drops": two jobs, each with what it waits for. */
+function isOtherWork(gate: Draft, task: Draft, scene: Scene): boolean {
+  if (!task.waitsFor?.length) return false;
+  const worksOf = ({ from, to }: Draft) =>
+    scene.said
+      .slice(from, to + 1)
+      .flatMap(({ words }) => words.flatMap(({ lower }) => workBase(lower) ?? []));
+  const [own = [], theirs] = [worksOf({ ...gate, to: gate.from }), worksOf(task)];
+  return own.length > 0 && !own.some((work) => theirs.includes(work));
+}
 
 /** A hint stands only where nothing else of its kind is said in the sentence. */
 const weakYield: Refiner = {

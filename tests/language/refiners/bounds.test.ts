@@ -16,6 +16,11 @@ test.each([
   ['two seven fifty all up at the very most', '2750 mm at-most'],
   ['the flue has to clear the beam by 50', '50 mm at-least'],
   ['the boom must clear the wheelhouse by 200 mm', '200 mm at-least'],
+  ['the rating on that winch is 450 kilos', '450 kg at-most'],
+  ['the shelf brackets hold 40 kilos each', '40 kg at-most'],
+  ['the biggest thing I can get through the door is 740 mil', '740 mm at-most'],
+  ["740 mil is the widest that'll come through", '740 mm at-most'],
+  ["the most it'll lift is 80 kilos", '80 kg at-most'],
 ])('"%s" has a bound: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
@@ -44,6 +49,9 @@ test.each([
   ['the nuts are done up to 45 newton metres', '45 N.m'],
   ['40 mil and no paint', '40 mm'],
   ['40 mil is the size', '40 mm'],
+  ['the longest board I can find is 2.4 metres', '2.4 m'],
+  ['the widest part of the hull is 2.4 metres', '2.4 m'],
+  ["at 4 metres it is the biggest thing I've built", '4 m'],
 ])('"%s" has none: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });

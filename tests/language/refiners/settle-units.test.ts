@@ -27,6 +27,15 @@ test.each([
 });
 
 test.each([
+  ["I can't roof it until it's above ten degrees", '10 degC at-least'],
+  ["no slating till it's back over five degrees", '5 degC at-least'],
+  ['the roof is at ten degrees', '10 deg'],
+  ["I'm planing the rafter until the roof is over ten degrees", '10 deg at-least'],
+])('degrees: "%s" is %s', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});
+
+test.each([
   ['ZA', 'four thousand two hundred rand', '4200 ZAR'],
   ['KE', 'forty bob for the seal', '40 KES'],
   ['SE', 'two hundred krona', '200 SEK'],

@@ -29,6 +29,7 @@ import { eachSide, perPart } from './sides.ts';
 import { spacing } from './spacing.ts';
 import { sectionOf } from './stock.ts';
 import { apposition, forThing, namedBehind, reachOf, saidBehind, takenOff, verbSubject } from './subjects.ts';
+import { windSpeed } from './wind.ts';
 
 export const FRAMES: readonly Frame[] = [
   // Before all: "nothing wider than 740 comes in" would be a figure of what stands before it.
@@ -68,6 +69,7 @@ export const FRAMES: readonly Frame[] = [
   premodifier,
   measureNounOf,
   offsetFrom,
+  windSpeed,
   openAir,
   placeTemperature,
   namedBehind,

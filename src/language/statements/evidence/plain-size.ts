@@ -2,7 +2,7 @@ import type { Said, Word } from '../words.ts';
 
 /** "wide", "across", "by 450 deep": what goes on about the size itself. */
 const OF_SIZE =
-  /^(?:wide|high|deep|long|thick|tall|across|square|round|clear|by|and|a|an|half|quarter|quarters|of|between|at|least|most|under|over|about|each|all|overall)$/;
+  /^(?:wide|high|deep|long|thick|tall|across|square|round|clear|rated|plated|good|for|to|by|and|a|an|half|quarter|quarters|of|between|at|least|most|under|over|about|each|all|overall)$/;
 const isOfSize = ({ lower, classes }: Word): boolean => /[QU]/.test(classes) || OF_SIZE.test(lower);
 
 /**

@@ -1,0 +1,30 @@
+/** What a winch, a hook or a bracket carries, held against what is told to hang from it or to stand on it. */
+import { expect, test } from 'vitest';
+import { ToldStory } from '../../kit/told-story.ts';
+
+const WINCH = 'The winch is good for 450 kilos.';
+const BRACKETS = 'The shelf brackets hold 40 kilos each.';
+
+test.each([
+  [WINCH, "The keel block weighs 520 kilos, I'll lift it with the winch.", '450 kg -> 520 kg'],
+  [WINCH, "The stove's 520 kilos. That's going in on the winch.", '450 kg -> 520 kg'],
+  [
+    'The rating on that winch is 450 kilos.',
+    'The keel block weighs 520 kilos and it hangs off the winch.',
+    '450 kg -> 520 kg',
+  ],
+  [BRACKETS, 'The battery weighs 52 kilos and it sits on the shelf brackets.', '40 kg -> 52 kg'],
+])('%s %s', (limit, load, broken) => {
+  const found = new ToldStory().hear(limit, load).found();
+  expect(found).toEqual([expect.stringMatching(/^limit: /)]);
+  expect(found[0]).toContain(broken);
+});
+
+test.each([
+  ['what it carries', WINCH, "The keel block weighs 420 kilos, I'll lift it with the winch."],
+  ['what nobody lifts with it', WINCH, 'The keel block weighs 520 kilos.'],
+  ['what another thing lifts', WINCH, "The keel block weighs 520 kilos, I'll lift it with the crane."],
+  ['a size', WINCH, "The keel block is 520 wide, I'll lift it with the winch."],
+])('%s is let be', (_, limit, load) => {
+  expect(new ToldStory().hear(limit, load).found()).toEqual([]);
+});
