@@ -155,6 +155,15 @@ export interface Taken {
   readonly findings: readonly FindingView[];
   /** What is behind the panels that the memo works through. */
   readonly behindWork?: readonly BehindWork[];
+  /** Open tasks that were to come before work which the memo says is done. */
+  readonly overtaken?: readonly OvertakenTask[];
+}
+
+export interface OvertakenTask {
+  readonly id: string;
+  readonly gist: string;
+  /** What was to wait for it. */
+  readonly before: string;
 }
 
 export type SettleChoice = 'keep-old' | 'take-new' | 'both-right' | 'correct';

@@ -17,12 +17,19 @@ import type { NewEvent, NotesRead, SpokenText } from './model/events.ts';
 import { keptOfDay } from './model/kept/kept-of.ts';
 import { findingViews, memoView, projectInfo } from './model/project-views.ts';
 import { notesAfter, reworded, type Said, type Wording } from './model/reword.ts';
-import type { MemoRow, ProjectRows } from './model/rows.ts';
+import type { MemoRow, ProjectRows, TaskRow } from './model/rows.ts';
 import { transcriptViews } from './model/transcripts.ts';
 import type { MemoSource, MemoView, Utterance } from './model/views.ts';
 import { hashFile, type KeptOriginal, keepOriginal, originalPath } from './originals.ts';
 import { EXIT, Problem, type Result } from './problem.ts';
-import type { HeardMemo, TakeManyOptions, Taken, TakenFile, TakeOptions } from './project-api.ts';
+import type {
+  HeardMemo,
+  OvertakenTask,
+  TakeManyOptions,
+  Taken,
+  TakenFile,
+  TakeOptions,
+} from './project-api.ts';
 import { leftRecordings } from './speech/microphone/recordings-folder.ts';
 import type { ProjectStore } from './store/store.ts';
 import {
@@ -395,9 +402,15 @@ export class MemoTaking {
     if (!memo) throw new Error(`memo ${memoId} is not in the model`);
     const { behindWork } = keptOfDay(this.#store.rows, [memo]);
     const findings = findingViews(this.#store.rows, { memoId });
-    return { memoId, already: false, memo, findings, behindWork };
+    const overtaken = overtakenBy(this.#store.rows.openTasks(), memoId);
+    return { memoId, already: false, memo, findings, behindWork, overtaken };
   }
 }
+
+const overtakenBy = (open: readonly TaskRow[], memoId: string): readonly OvertakenTask[] =>
+  open.flatMap(({ id, gist, before, overtakenBy: by }) =>
+    before !== undefined && by?.memoId === memoId ? [{ id, gist, before }] : [],
+  );
 
 const shortHash = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 8);
 

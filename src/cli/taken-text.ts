@@ -7,7 +7,7 @@ import { oneLine } from '../reports/words.ts';
 
 /** What one taking gave: the memo, what was read from it, a line for what is settled, a block for what is not. */
 export function takenText(
-  { already, originalBack, memo, findings, behindWork }: Taken,
+  { already, originalBack, memo, findings, behindWork, overtaken = [] }: Taken,
   file: string,
 ): string {
   if (originalBack)
@@ -18,6 +18,10 @@ export function takenText(
   return [
     memoLine(memo),
     ...settled.map((finding) => `  ${findingLine(finding)}`),
+    ...overtaken.map(
+      ({ id, gist, before }) =>
+        `  still open, and was to be done before ${oneLine(before)}: ${oneLine(gist)} [${oneLine(id)}]`,
+    ),
     ...open.map((finding) => `\n${findingText(finding)}`),
     ...(behindWork && behindWork.length > 0 ? [`\n${behindWorkText(behindWork).trimEnd()}`] : []),
   ].join('\n');

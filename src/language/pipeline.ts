@@ -103,7 +103,7 @@ function readWords(text: string, context: ReadContext): Reading {
     notes: {
       figures: sized,
       ...statements,
-      done: withoutHands(statements.done, records),
+      done: withoutPlaces(withoutHands(statements.done, records), records),
       problems: withoutHidden(statements.problems, records),
       records,
     },
@@ -118,6 +118,16 @@ function withoutHands(done: readonly DoneNote[], records: readonly RecordNote[])
     ({ quote, span }) =>
       !/(?:is|are|'s|'re) (?:all |both )?(?:handed|mirrored)\b/i.test(quote) ||
       !hands.some((hand) => span.start >= hand.span.start && span.end <= hand.span.end),
+  );
+}
+
+/** "There's a cable running up behind the stud" tells where it runs, and of no work. */
+function withoutPlaces(done: readonly DoneNote[], records: readonly RecordNote[]): readonly DoneNote[] {
+  const hidden = records.filter(({ kind }) => kind === 'hidden');
+  return done.filter(
+    ({ quote, span }) =>
+      !/^there(?:'s|’s| is| are|'re)\b/i.test(quote) ||
+      !hidden.some((one) => span.start >= one.span.start && span.end <= one.span.end),
   );
 }
 

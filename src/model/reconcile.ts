@@ -8,6 +8,7 @@ import { meetGates } from './gates-met.ts';
 import { fileArrival, receiveUsed } from './goods.ts';
 import { fileRecords } from './kept/file-records.ts';
 import { closeLookedOver } from './look-over.ts';
+import { markOvertaken } from './overtaken.ts';
 import { openProblem, solveProblems } from './problems.ts';
 import { keepPromises, openPromise } from './promises.ts';
 import type { ModelChange, ModelReader } from './rows.ts';
@@ -49,6 +50,7 @@ export function reconcileMemo(
   ];
   meetGates(work, closed);
   closed.push(...closeWaits(work, notes.arrivals));
+  markOvertaken(work);
   if (closed.length + notes.tasks.length > 0) checkCircles(work);
   for (const note of notes.problems) openProblem(work, note);
   solveProblems(work, closed);

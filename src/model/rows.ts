@@ -270,6 +270,8 @@ export interface TaskRow {
   readonly gates?: readonly Gate[];
   /** What must not be done until this is: "the wall is closed in". */
   readonly before?: string;
+  /** Where that was said to be done, while this was still open. */
+  readonly overtakenBy?: Source;
   /** Ids of tasks that a person put this one before. */
   readonly ahead?: readonly string[];
   /** Where the same task was said again. */

@@ -124,6 +124,7 @@ function common(task: TaskRow, now: string) {
     ...(task.due === undefined ? {} : { due: task.due }),
     waitsFor: task.waitsFor,
     ...(task.before === undefined ? {} : { before: task.before }),
+    ...(task.overtakenBy && task.status === 'open' ? { overtakenBy: task.overtakenBy } : {}),
     ...(task.again === undefined ? {} : { again: task.again }),
     source: task.source,
     carriedDays: Math.max(0, daysBetween(task.source.recordedAt, now)),

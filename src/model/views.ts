@@ -313,6 +313,8 @@ export interface TaskView {
   readonly waits?: readonly WaitView[];
   /** What must not be done until this is: "the wall is closed in". */
   readonly before?: string;
+  /** Where that was said to be done, though this is open: whether it was left out is the person's to say. */
+  readonly overtakenBy?: Source;
   /** Tasks of which that was said of this one, open ones first. */
   readonly first?: readonly FirstTask[];
   /** Why it stands where it does in the working order, most weighty first. */

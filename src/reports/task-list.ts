@@ -69,7 +69,7 @@ export function taskDetails(task: TaskView): readonly string[] {
       : []),
     ...(task.status === 'ready' ? waits.map((wait) => `ready: ${metText(wait)}`) : []),
     ...(undone.length > 0 ? [`first: ${undone.map((one) => `${one.gist} [${one.id}]`).join('; ')}`] : []),
-    ...(task.before ? [`to be done before: ${task.before}`] : []),
+    ...(task.before ? [`to be done before: ${task.before}${overtaken(task)}`] : []),
     ...(task.due ? [`due ${task.due}`] : []),
     ...(task.carriedDays > 0 ? [`carried over ${age(task.carriedDays)}`] : []),
     ...(task.again && task.again.length > 0
@@ -77,6 +77,9 @@ export function taskDetails(task: TaskView): readonly string[] {
       : []),
   ];
 }
+
+const overtaken = ({ overtakenBy }: TaskView): string =>
+  overtakenBy ? `, which was said to be done first (${placeOf(overtakenBy)})` : '';
 
 interface Shown {
   /** Also say why each stands where it does. */

@@ -63,6 +63,8 @@ const UNDERFOOT = wordSet(
   'floor sole soleboard floorboard deck plank planking boarding hatch cover lid screed',
 );
 
+/** What a wall is framed with: cables and pipes run behind it before anything is closed in. */
+const FRAMING = wordSet('stud batten joist noggin nogging dwang rafter rib stringer beam frame');
 const STRONG = /^(?:behind)$/;
 const WEAK = /^(?:under|underneath|beneath|inside|in|within|above|below)$/;
 
@@ -98,7 +100,13 @@ interface PanelPlace {
 /** The panel that a preposition leads to; "it" and "there" stand for the panel named before. */
 function placeAfter(scene: RecordScene, line: Line, at: number): PanelPlace | undefined {
   const phrase = phraseAt(scene.parse, at + 1);
-  if (phrase && phrase.first === at + 1 && phrase.pronoun === undefined && isPanel(phrase)) {
+  const isBehindFraming = phrase !== undefined && wordAt(scene.parse, at) === 'behind' && isFraming(phrase);
+  if (
+    phrase &&
+    phrase.first === at + 1 &&
+    phrase.pronoun === undefined &&
+    (isPanel(phrase) || isBehindFraming)
+  ) {
     if (/^(?:every|each|any|no|some|another)$/.test(phrase.determiner ?? '')) return undefined;
     if (!closesIn(wordAt(scene.parse, at), singular(phrase.head))) return undefined;
     const known = fullerName(scene, line, phrase) ?? phrase;
@@ -131,6 +139,8 @@ function panelBefore(scene: RecordScene, line: Line, at: number): Phrase | undef
   return near.findLast((phrase) => phrase.last < at && isPanel(phrase) && phrase.name.length > 1);
 }
 
+const isFraming = ({ head }: Phrase): boolean => FRAMING.has(singular(head));
+
 function isPanel({ name, head }: Phrase): boolean {
   // A solar or a switch panel closes nothing in; a work floor is a place.
   if (
@@ -155,7 +165,7 @@ function noteOf(
   const service = serviceBeside(scene, line, phrases, place);
   if (!service) return strong ? toldNext(scene, line, place) : undefined;
   const [phrase, kind] = service;
-  if (!strong && kind !== 'cable' && kind !== 'pipe') return undefined;
+  if ((!strong || FRAMING.has(place.head)) && kind !== 'cable' && kind !== 'pipe') return undefined;
   // "I dropped a screw behind the panel" fixes nothing.
   if (kind === 'fixing' && / dropped /.test(line.words)) return undefined;
   // The verb stands beside the thing or beside the place.

@@ -46,6 +46,8 @@ test.each([
   ["Galley panel. Behind the panel there's the mains feed.", 'galley panel: mains feed (cable)'],
   ['The hot water pipe runs under the tiles.', 'tiles: hot water pipe (pipe)'],
   ["Don't drill there, the ring main's behind that wall.", 'wall: ring main (cable)'],
+  ["There's a cable running up behind the second stud from the left.", 'second stud: cable (cable)'],
+  ['The cold pipe runs behind the stringer.', 'stringer: cold pipe (pipe)'],
   [
     'I ordered eight boards behind the galley panel. There is the feed for the bilge pump. I took a photo of it.',
     'galley panel: feed for the bilge pump (cable) took a photo of it',
@@ -59,6 +61,8 @@ test.each([
   'The cat is behind the panel.',
   "We're behind schedule with the panel.",
   "There's a leak behind the shower wall.",
+  "There's a gap behind the second stud.",
+  'I put a bolt behind the stringer.',
   "There's nothing behind that panel.",
   'I think there might be a cable behind the wall.',
   'Is there a pipe behind the ply?',
