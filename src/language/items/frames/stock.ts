@@ -1,8 +1,20 @@
 import { namePhrase } from '../anchor.ts';
+import type { Name } from '../discourse.ts';
 import { isNoThing } from '../fitness.ts';
-import { isSpeaker, phraseAt, phraseFrom, tagAt, wordAt } from '../parse.ts';
-import type { Frame } from '../site.ts';
+import type { Phrase } from '../noun-phrases.ts';
+import { behind, isSpeaker, phraseAt, phraseFrom, phrasesOfSentence, tagAt, wordAt } from '../parse.ts';
+import type { Frame, Site } from '../site.ts';
 import { claim } from './claim.ts';
+
+/** What is made of the pieces: "the header is two lengths of 195 by 45". */
+function wholeOf(site: Site, pieces: Phrase): Name | undefined {
+  const { parse } = site;
+  if (!/ (?:is|'s|are|'re|be|makes) (?:\S+ )?$/.test(`${behind(parse, pieces.first, 4)} `)) return undefined;
+  const subject = phrasesOfSentence(parse, pieces.first).find(({ first }) => first < pieces.first);
+  if (!subject || subject.name.length === 0 || isSpeaker(subject) || isNoThing(subject.kinds))
+    return undefined;
+  return namePhrase(site, subject);
+}
 
 /** Words for stock that is told by its section. */
 const STOCK = /^(?:length|bit|piece|stick|run|offcut|strip|bar|batten)s?$/;
@@ -16,6 +28,7 @@ export const sectionOf: Frame = {
   examples: [
     ["I've ordered [6] lengths of [100] by [75]", 'lengths, lengths, lengths'],
     ['[5] bits of [45] by [45] for the legs', 'bits, legs, legs'],
+    ['The header is going to be [2] lengths of [195] by [45]', 'header, header, header'],
   ],
   leaves: [
     'I have [6] lengths of [100] by [75] larch',
@@ -36,7 +49,8 @@ export const sectionOf: Frame = {
     if (phraseAt(parse, after)?.first === after) return undefined;
     const use = wordAt(parse, after) === 'for' ? phraseFrom(parse, after + 1) : undefined;
     const isUsed = use && !isSpeaker(use) && !isNoThing(use.kinds) && use.name.length > 0;
-    const name = isUsed ? namePhrase(site, use) : (namePhrase(site, pieces) ?? pieces.name);
+    const whole = isUsed ? undefined : wholeOf(site, pieces);
+    const name = isUsed ? namePhrase(site, use) : (whole ?? namePhrase(site, pieces) ?? pieces.name);
     return claim(name, { attribute: 'size', isSettled: true });
   },
 };
