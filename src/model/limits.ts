@@ -423,11 +423,17 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
 function isBorneBy(limit: LimitRow, place: Arriving['place']): boolean {
   if (limit.dimension !== 'mass' || limit.bound === 'at-least') return false;
   const next = /^(?:that|it|she|this)(?:'s|'ll| )/i.test(place.after) ? place.after.slice(0, LONGEST) : '';
-  const bearers = [...`${nearWords(place)} ${next}`.matchAll(BORNE)].map(([, bearer = '']) => bearer);
+  const behind = ON_IT.exec(place.sentence.slice(place.until.length));
+  const bearers = [...(behind ? [behind] : []), ...`${nearWords(place)} ${next}`.matchAll(BORNE)].map(
+    ([, bearer = '']) => bearer,
+  );
   return bearers.some(
     (bearer) => kinship(bearer, limit.said) === 'same' || kinship(limit.said, bearer) === 'longer',
   );
 }
+/** "It's 318 pounds on that shelf": right behind the figure. */
+const ON_IT =
+  /^\s*(?:on|onto|off|from|hanging off|hanging from|sitting on|standing on)\s+(?:the|my|that|this|our|a|an)\s+((?:[\p{L}'-]+ ?){1,3})/iu;
 const BORNE =
   /\b(?:lift|lifts|lifted|lifting|hoist|hoisted|hoisting|raise|raised|raising|jack|jacked|jacking|carry|carried|carrying|hang|hangs|hung|hanging|sit|sits|sat|sitting|stand|stands|stood|standing|put|puts|load|loaded|loading|pull|pulled|haul|hauled|swing|swung|lower|lowered|pick|picked|goes|going|move|moved)\b[^.,;!?]{0,40}?\b(?:with|on|onto|off|from|by|using)\s+(?:the|my|that|this|our|a|an)\s+((?:[\p{L}'-]+ ?){1,3})/giu;
 

@@ -30,7 +30,7 @@ import { asPaidInAll } from './bare/prices.ts';
 import { asBeside } from './bare/told-beside.ts';
 import { asRatedTurns, asTorqueAgain } from './bare/turning-and-tightening.ts';
 import { asWeighing, putRight } from './bare/weighing.ts';
-import { asLoad } from './bare/weights.ts';
+import { asCarried, asLoad } from './bare/weights.ts';
 
 /** Longest bare length that is believed, by unit; beyond it the number is of another kind. */
 const BELIEVED: Readonly<Record<string, number>> = { in: 480, mm: 30000, cm: 3000, m: 100, ft: 200 };
@@ -123,6 +123,7 @@ function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meani
     asPitch(room, amount) ??
     asWeighing(room, amount, out) ??
     asLoad(room, amount, out) ??
+    asCarried(room, amount, out) ??
     asRatedTurns(room, amount, out) ??
     asTorqueAgain(room, amount, out) ??
     putRight(room, amount) ??

@@ -10,6 +10,7 @@ import {
   directionOf,
   WHATEVER,
 } from '../rules/bound-words.ts';
+import { isCarriedBy } from '../rules/carriers.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { wordAt } from '../rules/rule.ts';
 import { EACH_AFTER, SIZE_AFTER } from '../rules/size-words.ts';
@@ -366,22 +367,12 @@ function allItCarries(room: Room, amount: Amount, limit: number): boolean {
   return false;
 }
 
-/** What something hangs from, stands on or is lifted by: how much it carries is the most that it may. */
-const CARRIER =
-  /^(?:cranes?|hoists?|jacks?|lift|lifts|winch|winches|trailer|trailers|floor|shelf|shelves|beams?|ropes?|straps?|slings?|chains?|tackle|gantry|forklift|telehandler|ramps?|axles?|davits?|racks?|brackets?|hooks?|trolley|barrow|castors?|casters?|ladder|planks?|cradle|staging|scaffold|trestles?|stands?|runners|hinges?|cord|cords|wire)$/;
-const MAY = /^(?:may|can|will|'ll|should|only|each|just|could|safely|happily)$/;
-
-/** "Each jack may take eight tonnes", "the crane does two tonnes"; "the floor takes 400 kilos of tiles" uses them up. */
+/** "Each jack may take eight tonnes", "the crane does 800"; "the floor takes 400 kilos of tiles" uses them up. */
 function carriesSoMuch(room: Room, amount: Amount): boolean {
-  if (amount.dimension !== 'mass' || wordAt(room, amount.to) === 'of') return false;
-  let at = backOverFillers(room.tokens, amount.quoteFrom) - 1;
-  if (!CARRIES.test(wordAt(room, at)) && !/^(?:do|does)$/.test(wordAt(room, at))) return false;
-  // "A shelf takes 12 kilos each, that makes 36": what is put on it.
-  if (/^(?:each|apiece)$/.test(wordAt(room, amount.to)) && /^(?:take|do)/.test(wordAt(room, at)))
-    return false;
-  at--;
-  for (let steps = 0; steps < 3 && MAY.test(wordAt(room, at)); steps++) at--;
-  return CARRIER.test(wordAt(room, at)) && room.tokens[at]?.sentence === room.tokens[amount.from]?.sentence;
+  const after = /^(?:each|apiece)$/.test(wordAt(room, amount.to)) ? amount.to + 1 : amount.to;
+  const isBare = amount.unit === undefined && closes(room, after);
+  if ((amount.dimension !== 'mass' && !isBare) || wordAt(room, amount.to) === 'of') return false;
+  return isCarriedBy(room, amount);
 }
 
 const CALLS_FOR = /^(?:needs|need|require|requires|insist|insists|demand|demands|specify|specifies)$/;

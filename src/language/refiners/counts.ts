@@ -47,6 +47,8 @@ function goesOnCounting(room: Room, amount: Amount, before: Amount | undefined):
 function countsThings(room: Room, amount: Amount): string | undefined {
   const word = wordAt(room, amount.to);
   if (sizedThings(room, amount)) return 'a number of things of a size';
+  // "It carries 750 tops": at the most.
+  if (word === 'tops' && /^(?:|[.,;:!?]|and|but|so)$/.test(wordAt(room, amount.to + 1))) return undefined;
   if (word === 'of' && OF_THEM.test(wordAt(room, amount.to + 1))) return 'so many of them';
   if (SIZE_AFTER.startingAt(room.tokens, amount.to) || EACH_AFTER.startingAt(room.tokens, amount.to))
     return undefined;

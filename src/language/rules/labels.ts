@@ -27,7 +27,7 @@ const NUMBERED_PLACES = new Set(
 const MARKS = /^(?:code|postcode|pin|serial|reference|ref)$/;
 /** Words that a grade number stands before: "80 grit", "12 gauge". */
 const GRADE =
-  /^(?:grit|gauge|awg|swg|tpi|mesh|denier|ohm|ohms|meg|megs|megohm|megohms|kilohm|kilohms|lumen|lumens|lux|db|decibel|decibels|tog|thread|threads|tooth|teeth|series)$/;
+  /^(?:grit|gauge|awg|aught|aughts|swg|tpi|mesh|denier|ohm|ohms|meg|megs|megohm|megohms|kilohm|kilohms|lumen|lumens|lux|db|decibel|decibels|tog|thread|threads|tooth|teeth|series)$/;
 /** Of these that cannot be a thing as well. */
 const GRADE_ALONE = /^(?:grit|awg|swg|tpi|ohm|ohms|lumen|lumens|lux|db|decibel|decibels)$/;
 /** Words that make a kind of thing with a small number: "three phase", "two pack". */
@@ -39,6 +39,9 @@ function follows(room: Room, at: number): number | undefined {
   return number?.to;
 }
 
+/** Of a film there are seldom so many takes. */
+const LEAST_CARRIED = 20;
+
 /** "part one of", "day thirteen", "episode 9", "frame six", "number eight". */
 export const numberedThings: AmountRule = {
   name: 'a numbered thing',
@@ -48,6 +51,10 @@ export const numberedThings: AmountRule = {
     if (word === '#' && tokens[at + 1]?.kind === 'number') return skip(at + 2, 'a number after #');
     // "give or take five" is a spread.
     if (word === 'take' && wordAt(room, at - 1) === 'or') return undefined;
+    // "The hoist will take 500": what it carries.
+    const isCarried = (readNumber(tokens, at + 1)?.value ?? 0) >= LEAST_CARRIED;
+    if (word === 'take' && isCarried && /^(?:will|'ll|can|could|may|only|not|to)$/.test(wordAt(room, at - 1)))
+      return undefined;
     // "Take ten off the rail": work, and no take of a film.
     if (word === 'take' && /^(?:off|out|from|away)$/.test(wordAt(room, follows(room, at + 1) ?? at)))
       return undefined;

@@ -107,7 +107,7 @@ test.each([
 test.each([
   ['The water tank holds ninety', '90 L'],
   ['the diesel drum took two hundred', '200 L'],
-  ['the rack holds ninety', '90 mm'],
+  ['the rack holds ninety', '90 kg at-most'],
 ])('"%s": what a vessel holds: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });

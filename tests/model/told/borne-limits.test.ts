@@ -13,6 +13,7 @@ test.each([
     'The keel block weighs 520 kilos and it hangs off the winch.',
     '450 kg -> 520 kg',
   ],
+  ['The shelf is rated for 250.', "Weighed the tank full, it's 318 kilos on that shelf.", '250 kg -> 318 kg'],
   [BRACKETS, 'The battery weighs 52 kilos and it sits on the shelf brackets.', '40 kg -> 52 kg'],
 ])('%s %s', (limit, load, broken) => {
   const found = new ToldStory().hear(limit, load).found();

@@ -1,5 +1,6 @@
 /** Bare numbers that are what something weighs. */
 import { each, PhraseTable } from '../../phrases.ts';
+import { isCarriedBy, isCarrierRatedFor } from '../../rules/carriers.ts';
 import { type Amount, type Room, wordAt } from '../../rules/rule.ts';
 import { speaksOf } from '../../units/surroundings.ts';
 import type { Meaning } from './lengths.ts';
@@ -54,4 +55,18 @@ export function asLoad(room: Room, amount: Amount, out: readonly Amount[]): Mean
     dimension: 'mass',
     why: isLoaded ? 'how it is loaded' : 'what a load leaves',
   };
+}
+
+/** Less than this is said with its unit: "the jack takes two" of tonnes. */
+const LEAST_CARRIED = 20;
+
+/** "The winch is good for 450", "the shelf takes 80": what may be hung from a thing or stood on it. */
+export function asCarried(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (amount.value < LEAST_CARRIED || sizedAfter(room, amount)) return undefined;
+  if (!/^(?:|[.,;:!?]|and|so|but|each|tops|max|maximum|at|all|easy|easily)$/.test(wordAt(room, amount.to)))
+    return undefined;
+  if (!isCarriedBy(room, amount) && !isCarrierRatedFor(room, amount)) return undefined;
+  const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
+  const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
+  return { value: amount.value, unit, dimension: 'mass', why: 'what a thing carries' };
 }
