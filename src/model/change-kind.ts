@@ -23,6 +23,8 @@ export interface Difference {
 export interface ChangeKind {
   readonly kind: 'decided' | 'remeasured' | 'slip' | 'stale';
   readonly why: string;
+  /** Something was made to another size than what was said, and no word was lost about it: the person is asked. */
+  readonly isUnasked?: true;
 }
 
 /** A likeness this strong takes plain words of change to overrule. */
@@ -96,7 +98,7 @@ export function changeKindOf(one: Difference): ChangeKind | undefined {
 
 function byState(was: FigureState | undefined, now: FigureState | undefined): ChangeKind {
   if (now === 'received') return { kind: 'remeasured', why: 'what came has this size' };
-  if (now === 'made') return { kind: 'remeasured', why: 'it was made to this size' };
+  if (now === 'made') return { kind: 'remeasured', why: 'it was made to this size', isUnasked: true };
   if (now && SURVEYED.has(now) && (was === undefined || PLANNED.has(was) || SURVEYED.has(was))) {
     return { kind: 'remeasured', why: 'the later figure was measured' };
   }

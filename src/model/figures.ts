@@ -339,6 +339,7 @@ function contradict(
     now: sourced(note, { bound: note.bound, ...stateOf(note), source: claim.source }),
     tolerance,
     why: change.why,
+    ...(change.isUnasked ? { isUnasked: true } : {}),
   });
   recompute(work, standing.slot);
   return claim;

@@ -18,6 +18,8 @@ export interface Clash {
   readonly tolerance?: Tolerance;
   readonly likeness?: string;
   readonly why: string;
+  /** Made so without a word about the earlier figure: it is not settled by itself. */
+  readonly isUnasked?: true;
   /** Of tasks that wait for each other: see `FindingView`. */
   readonly path?: readonly string[];
   /** Of a check: see `FindingView`. */
@@ -67,6 +69,9 @@ const ACT_COST: Readonly<Record<Consequence['act'], number>> = {
   derived: 1,
 };
 
+const MADE_SO =
+  'if it may stay so, take the new figure: settle it; if not, keep the old one and make it anew';
+
 /** Findings about formulas themselves. */
 export const FORMULA_KINDS: ReadonlySet<FindingKind> = new Set(['cycle', 'unit-clash', 'not-run']);
 
@@ -78,21 +83,21 @@ export function findingOf(
   number: number,
   region?: string,
 ): FindingRow {
-  const { itemId: _itemId, things: _things, ...shown } = clash;
+  const { itemId: _itemId, things: _things, isUnasked = false, ...shown } = clash;
   // What is wrong with a formula or an order changes no figure: nothing differs, and nothing hangs on it.
   const isOfFormula = FORMULA_KINDS.has(clash.kind) || clash.kind === 'task-cycle';
   const consequences = isOfFormula ? [] : consequencesOf(draft, clash, region);
   const apart = isOfFormula || clash.kind === 'check' ? undefined : difference(clash.now, clash.was);
   const hangs = consequences.some((one) => one.act !== 'derived');
   // Said on purpose or measured anew: the new figure holds already, and only what hangs on the old one is left.
-  const isSettled = (clash.kind === 'decided' || clash.kind === 'remeasured') && !hangs;
+  const isSettled = (clash.kind === 'decided' || clash.kind === 'remeasured') && !hangs && !isUnasked;
   return {
     id: `${memo.id}.c${number}`,
     memoId: memo.id,
     foundAt: memo.recordedAt,
     ...shown,
     ...(apart === undefined ? {} : { difference: { value: tidy(apart), unit: clash.now.unit } }),
-    next: NEXT[clash.kind],
+    next: isUnasked ? MADE_SO : NEXT[clash.kind],
     consequences,
     cost: COST[clash.kind] + consequences.reduce((sum, one) => sum + ACT_COST[one.act], 0),
     ...(isSettled
@@ -103,9 +108,9 @@ export function findingOf(
 
 /** What was ordered, made or closed in on the strength of the old figure, orders first; then what is worked out from it. */
 function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly Consequence[] {
-  const acts = actsOnAny(draft, clash.things ?? [clash.item]).map(
-    (act): Consequence => ({ act: act.act, what: act.what, source: act.source }),
-  );
+  const acts = actsOnAny(draft, clash.things ?? [clash.item])
+    .filter((act) => !isDoneTo(clash.now, act.source))
+    .map((act): Consequence => ({ act: act.act, what: act.what, source: act.source }));
   const derived = draft.formulasReading(clash.slot).map((formula): Consequence => {
     const after = workedOut(draft, formula, region);
     return {
@@ -118,6 +123,10 @@ function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly C
   });
   return [...acts, ...derived];
 }
+
+/** "Cut the legs to 870 instead of 840": told with the new figure, and done to it. */
+const isDoneTo = ({ source, state }: SourcedQuantity, act: Source): boolean =>
+  state === 'made' && source?.memoId === act.memoId && source.quote !== '' && act.quote.includes(source.quote);
 
 /** Acts that were done to any of these things, each once, orders first. */
 export function actsOnAny(reader: ModelReader, names: readonly string[]): readonly FiguredAct[] {

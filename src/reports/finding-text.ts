@@ -1,4 +1,5 @@
 /** Findings in words. Findings are data everywhere else; these are the only sentences made of them. */
+import { isMadeOtherwise } from '../model/questions.ts';
 import type { Consequence, FindingKind, FindingView, SourcedQuantity } from '../model/views.ts';
 import { amountText, boundedText, ofThing, quantityText } from './quantity-text.ts';
 import { age, daysBetween, placeOf } from './source-text.ts';
@@ -21,8 +22,8 @@ const HEADLINES: Readonly<Record<FindingKind, string>> = {
 };
 
 /** What a finding says of its item, in a few words: "a slip is likely". */
-export function findingHeadline(kind: FindingKind): string {
-  return HEADLINES[kind];
+export function findingHeadline({ kind, now }: Pick<FindingView, 'kind' | 'now'>): string {
+  return isMadeOtherwise({ kind, now }) ? 'made to another size' : HEADLINES[kind];
 }
 
 /** "heddle gap", or the item alone where the attribute says nothing more. */
@@ -150,7 +151,7 @@ function sayings({ kind, now, was }: FindingView): readonly [string, string][] {
  * value, what to do next. Plain text without control characters, no line feed at the end.
  */
 export function findingText(finding: FindingView): string {
-  const head = `${subjectOf(finding)}: ${HEADLINES[finding.kind]}   [${oneLine(finding.id)}]`;
+  const head = `${subjectOf(finding)}: ${findingHeadline(finding)}   [${oneLine(finding.id)}]`;
   return [head, ...rows(finding).map(([label, text]) => `  ${label.padEnd(8)} ${text}`)].join('\n');
 }
 
@@ -160,7 +161,7 @@ export function findingLine(finding: FindingView): string {
     finding.was.unit === ''
       ? ''
       : ` ${quantityText(ofThing(finding.was, finding))} → ${quantityText(ofThing(finding.now, finding))}`;
-  return `${subjectOf(finding)}${change}: ${HEADLINES[finding.kind]} [${oneLine(finding.id)}]`;
+  return `${subjectOf(finding)}${change}: ${findingHeadline(finding)} [${oneLine(finding.id)}]`;
 }
 
 /** All findings, open ones first and dearest first among them; a sentence when there are none. */

@@ -68,8 +68,9 @@ function measured(day: DayView, { units }: ProjectInfo, level: Level): string[] 
 }
 
 /** "measured anew (m15.c1)", with the reason where it says more. Plain text. */
-export function whyChanged({ kind, id, why }: FindingView): string {
-  const head = findingHeadline(kind);
+export function whyChanged(finding: FindingView): string {
+  const { id, why } = finding;
+  const head = findingHeadline(finding);
   const more = oneLine(why).endsWith(head) ? '' : `: ${oneLine(why)}`;
   return `${head} (${oneLine(id)})${more}`;
 }

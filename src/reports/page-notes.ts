@@ -100,7 +100,7 @@ export function findingEntry(finding: FindingView, units: HouseUnits): string {
   const allowed = tolerance ? `, tolerance ${worstCaseText(tolerance)}` : '';
   const label = sideLabels(finding);
   return bullet(
-    `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)} (${escapeMarkdown(finding.id)})`,
+    `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding)} (${escapeMarkdown(finding.id)})`,
     now.unit !== '' && `${label.now}: ${sourcedText(ofThing(now, finding), units)}`,
     was.unit !== '' && `${label.was}: ${sourcedText(ofThing(was, finding), units)}${older}`,
     finding.standsNow && `stands now: ${sourcedText(ofThing(finding.standsNow, finding), units)}`,

@@ -64,6 +64,7 @@ export const MEASURE_ATTRIBUTE = wordTable<Attribute>({
   twist: 'offset',
   bow: 'offset',
   runout: 'offset',
+  alignment: 'offset',
   reveal: 'offset',
   weight: 'weight',
   mass: 'weight',

@@ -110,7 +110,7 @@ const BANDS: readonly (readonly [string, string])[] = [
   ['w', 'beam-width aisle-width body chassis wheelbase-track bay stall berth-space slip'],
   [
     'x',
-    'overhang setback projection rake fall drop sag bow twist camber crown bulge hump runout run-out wobble misalignment lean offset lap overlap nosing horn deflection tilt wind belly',
+    'overhang setback projection rake fall drop sag bow twist camber crown bulge hump runout run-out wobble alignment misalignment lean offset lap overlap nosing horn deflection tilt wind belly',
   ],
   ['c', 'clearance headroom legroom kneeroom play slack backlash freeplay swing'],
   ['e', 'spacing centre center pitch gauge interval wear feed lift'],

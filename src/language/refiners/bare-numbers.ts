@@ -12,6 +12,7 @@ import {
   asCapacity,
   asHundredths,
   asMultiple,
+  asPutIn,
   asTenths,
   asTotal,
   carriedOn,
@@ -126,6 +127,7 @@ function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meani
     asCarried(room, amount, out) ??
     asRatedTurns(room, amount, out) ??
     asTorqueAgain(room, amount, out) ??
+    asPutIn(room, amount, out) ??
     putRight(room, amount) ??
     asPaidInAll(room, amount) ??
     asAskedFor(room, amount, out) ??

@@ -15,7 +15,7 @@ export const numberAndUnit: AmountRule = {
     const number = readNumber(room.tokens, at, room.decimalComma);
     const unit = number && readUnit(room.tokens, number.to);
     if (!number || !unit) return undefined;
-    if (isInwards(room, number, unit)) return undefined;
+    if (isInwards(room, number, unit) || isPutIn(room, number, unit)) return undefined;
     const value = LARGE_UNIT.test(unit.key) ? settledThousands(number) : number.value;
     return { amount: amountOf(this.name, number, { from: at, to: unit.to }, value, unit) };
   },
@@ -31,6 +31,14 @@ function isInwards(room: Room, number: NumberReading, unit: UnitMention): boolea
   if (!room.tokens[unit.from]?.spaced || wordAt(room, unit.to) !== 'from') return false;
   return !room.tokens.some(({ word }) => /^(?:inch|inches|"|foot|feet)$/.test(word));
 }
+
+/** "The tank holds 180 litres and I've put 80 in": into it. */
+const isPutIn = (room: Room, number: NumberReading, unit: UnitMention): boolean =>
+  wordAt(room, unit.from) === 'in' &&
+  unit.to === unit.from + 1 &&
+  room.tokens[unit.from]?.spaced === true &&
+  /^(?:|[.,;:!?]|so|and|but|already|now)$/.test(wordAt(room, unit.to)) &&
+  /^(?:put|poured|tipped|pumped|added|topped|squirted|ladled)$/.test(wordAt(room, number.from - 1));
 
 /** Units that nobody counts in thousands when a building or a boat is meant. */
 const LARGE_UNIT = /^(?:m|km|ft|yd|m2|m3|bar|t|ton|kW|kWh|kVA)$/;

@@ -66,6 +66,11 @@ const LOOKS: readonly Look[] = [
     ),
   },
   {
+    kind: 'task',
+    why: 'it tells how much room there is',
+    pattern: phrase('<number> <any>{0,5}? to (?: play | work | spare ) (?: with | in )?'),
+  },
+  {
     kind: 'decision',
     why: 'it tells where the speaker works now',
     pattern: phrase(

@@ -125,9 +125,9 @@ function side(desk: Desk, quantity: SourcedQuantity): Part {
 
 /** A clash with both sides, how far apart they are, why, what was done on the older one, and what to do or what was done. */
 export function clash(desk: Desk, finding: FindingView, level: 2 | 3): Html {
-  const { was, now, kind, status } = finding;
+  const { was, now, status } = finding;
   const label = sideLabels(finding);
-  const title = html`${subject(desk, finding)}: ${findingHeadline(kind)}`;
+  const title = html`${subject(desk, finding)}: ${findingHeadline(finding)}`;
   const told = (value: SourcedQuantity) => value.unit !== '' || Boolean(value.source?.quote);
   const same = was.value === now.value && was.unit === now.unit && was.source?.quote === now.source?.quote;
   return html`<article class="clash ${status}" id="${anchorOf(finding.id)}">

@@ -84,7 +84,7 @@ function sideText(label: string, side: FindingView['was']): string | false {
 function unsettledEntry(finding: FindingView): string {
   const label = sideLabels(finding);
   return bullet(
-    `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding.kind)}`,
+    `**${escapeMarkdown(subjectOf(finding))}**: ${findingHeadline(finding)}`,
     sideText(label.now, ofThing(finding.now, finding)),
     sideText(label.was, ofThing(finding.was, finding)),
     finding.standsNow && sideText('stands now', ofThing(finding.standsNow, finding)),

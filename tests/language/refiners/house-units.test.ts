@@ -30,3 +30,11 @@ test.each([
 ])('on the islands "%s" is no section: %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);
 });
+
+test.each([
+  ["the tank holds 180 litres and I've put 80 in", '180 L; 80 L'],
+  ['put 12 in already', 'none'],
+  ['the shelf is 80 in', '80 in'],
+])('"in" behind what is put into something is no inch: "%s"', (said, figures) => {
+  expect(figuresSaid(said)).toBe(figures);
+});

@@ -351,6 +351,15 @@ export function asCapacity(room: Room, amount: Amount, out: readonly Amount[]): 
   return { value: amount.value, unit: load.unit, dimension: 'mass', why: 'what may be loaded, as the load' };
 }
 
+/** "The tank holds 180 litres and I've put 80 in": so much of what a vessel holds. */
+export function asPutIn(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
+  if (wordAt(room, amount.to) !== 'in') return undefined;
+  if (!/^(?:put|poured|tipped|pumped|added)$/.test(wordAt(room, amount.from - 1))) return undefined;
+  const held = lastWithUnit(room, out, amount, 0);
+  if (!held?.unit || held.dimension !== 'volume' || !close(held.value, amount.value, 20)) return undefined;
+  return { value: amount.value, unit: held.unit, dimension: 'volume', why: 'so much is put in, as it holds' };
+}
+
 /** Whether a word stands within a few words of the number, in its sentence. */
 export function nearWord(room: Room, amount: Amount, word: string): boolean {
   const sentence = room.tokens[amount.from]?.sentence;
