@@ -126,7 +126,10 @@ function consequencesOf(draft: Draft, clash: Clash, region?: string): readonly C
 
 /** "Cut the legs to 870 instead of 840": told with the new figure, and done to it. */
 const isDoneTo = ({ source, state }: SourcedQuantity, act: Source): boolean =>
-  state === 'made' && source?.memoId === act.memoId && source.quote !== '' && act.quote.includes(source.quote);
+  state === 'made' &&
+  source?.memoId === act.memoId &&
+  source.quote !== '' &&
+  act.quote.includes(source.quote);
 
 /** Acts that were done to any of these things, each once, orders first. */
 export function actsOnAny(reader: ModelReader, names: readonly string[]): readonly FiguredAct[] {

@@ -40,7 +40,9 @@ export function fileLimit(work: Working, arriving: Arriving): ClaimRow {
       draft.put({ table: 'claims', row: { ...claim, status: 'superseded' } });
       return claim;
     }
-    if (differsInDoubt(work, arriving, claim, old)) return claim;
+    // "It's 545 clear, everything comes through there, so nothing over 530": the second is what the first means.
+    const isOfWay = old.said === old.about && old.source.memoId === work.memo.id;
+    if (!isOfWay && differsInDoubt(work, arriving, claim, old)) return claim;
     draft.put({ table: 'limits', row: { ...old, active: false } });
   }
   accept(work, claim, old ? 'a later limit takes its place' : 'first said');

@@ -32,7 +32,19 @@ interface StateRule {
   readonly state: FigureState;
   readonly before?: RegExp;
   readonly after?: RegExp;
+  /** Only figures of these kinds. */
+  readonly of?: ReadonlySet<Dimension>;
 }
+
+/** What is waited for until it reads so. A wall that goes up until it is 1.75 is told by how far it has got. */
+const READINGS: ReadonlySet<Dimension> = new Set([
+  'temperature',
+  'ratio',
+  'speed',
+  'pressure',
+  'voltage',
+  'charge',
+]);
 
 const STATE_RULES: readonly StateRule[] = [
   {
@@ -77,6 +89,7 @@ const STATE_RULES: readonly StateRule[] = [
   {
     name: 'until it is',
     state: 'target',
+    of: READINGS,
     before:
       /\b(?:until|till|'til|til|unless)\b(?!.*\b(?:was|were|had|did)\b)[^,]{0,60}$|\b(?:once|when|soon as) (?:it|that|they|(?:the|my) \w+(?: \w+)?) ?(?:'s|is|are|gets?|reach(?:es)?|drops?|hits?|falls?)(?: (?:at|above|over|below|under|to|down|up|about|least|around|past))*$/,
   },
@@ -122,7 +135,10 @@ export function stateOf(
   { rough = false, dimension }: { readonly rough?: boolean; readonly dimension: Dimension },
 ): FigureState | undefined {
   if (rough) return 'assumed';
-  const rule = STATE_RULES.find(({ before, after }) => before?.test(said.before) || after?.test(said.after));
+  const rule = STATE_RULES.find(
+    ({ before, after, of }) =>
+      (of?.has(dimension) ?? true) && (before?.test(said.before) || after?.test(said.after)),
+  );
   // "It went down to minus two": nobody decided the weather.
   const isWeather = dimension === 'temperature' && WEATHER_WENT.test(said.before);
   return rule?.state === 'decided' && isWeather ? 'measured' : rule?.state;

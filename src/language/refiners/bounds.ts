@@ -242,7 +242,7 @@ function noFurther(room: Room, amount: Amount, start: number): Tail | undefined 
   const isFew = amount.unit === undefined && amount.value <= MOST_COUNTED;
   if (word === 'most' && MOST_OF.test(wordAt(room, at + 3)) && !isFew)
     return { bound: 'at-most', to: at + 3 };
-  if (isBiggestThatGoes(room, at + 2)) return { bound: 'at-most', to: at + 3 };
+  if (word !== 'most' && isBiggestThatGoes(room, at + 2)) return { bound: 'at-most', to: at + 3 };
   if (!closes(room, at + 3)) return undefined;
   if (CEILING.test(word)) return { bound: 'at-most', to: at + 3 };
   return FLOOR.test(word) ? { bound: 'at-least', to: at + 3 } : undefined;
