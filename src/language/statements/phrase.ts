@@ -61,7 +61,7 @@ export function phrase(source: string): Phrase {
   let made: RegExp | undefined;
   return {
     pattern: () => {
-      made ??= new RegExp(parts.map(compiled).join(''), 'd');
+      made ??= new RegExp(patternOf(parts), 'd');
       return made;
     },
     needs: [...needsOf(parts)].sort((a, b) => commonness(a) - commonness(b)).map(needNumber),
@@ -80,18 +80,46 @@ const TOKENS = /\(\?(?::|!|=|<[a-z]+>)|\(|\)|\||\^|\$|\{\d*,?\d*\}|[?*+]|!?<[a-z
 /** Whether a part stands for a word; TOKENS makes nothing else but brackets and marks. */
 const isWord = (part: string) => !'()|^${?*+'.includes(part.charAt(0));
 
+/**
+ * The pattern of a phrase. Plain words that may stand for one another become one word of many spellings, which is quicker
+ * to compile and to match.
+ */
+function patternOf(parts: readonly string[]): string {
+  let pattern = '';
+  for (let at = 0; at < parts.length; at++) {
+    const words = [parts[at] as string];
+    while (isChoice(parts, at) && parts[at + 1] === '|' && isChoice(parts, at + 2)) {
+      at += 2;
+      words.push(parts[at] as string);
+    }
+    pattern += words.length > 1 ? anyOf(words) : compiled(words[0] as string);
+  }
+  return pattern;
+}
+
+/** Whether a plain word is all of what stands between two strokes, or between one and its bracket. */
+function isChoice(parts: readonly string[], at: number): boolean {
+  const part = parts[at] ?? '(';
+  const isAlone = /^(?:\(.*|\|)$/.test(parts[at - 1] ?? '|') && /^[|)]$/.test(parts[at + 1] ?? '|');
+  return isAlone && isWord(part) && !/^[!<]/.test(part);
+}
+
+const anyOf = (words: readonly string[]): string => `(?: (?:${words.join('|')})/[A-Za-z]*(?![A-Za-z]))`;
+
 function compiled(part: string): string {
   if (!isWord(part)) return part;
   const bare = part.replace(/^!/, '');
-  const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1)) : `(?: ${bare}/[A-Za-z]*(?![A-Za-z]))`;
+  const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1)) : anyOf([bare]);
   return part.startsWith('!') ? `(?!${pattern})` : pattern;
 }
 
 function atom(name: string): string {
   if (name === 'any') return '(?: [^ ]+)';
   if (name === 'plain') return '(?: [^ /]+/(?![A-Za-z]*[SHMV])[A-Za-z]*)';
-  // To the word's last letter: a lookahead after it must not see the rest of its classes.
-  return `(?: [^ /]+/[A-Za-z]*${letterOf(name)}[A-Za-z]*(?![A-Za-z]))`;
+  const letter = letterOf(name);
+  // Up to the letter itself: where what follows fails, nothing is left to try over. And on to the word's last letter: a
+  // lookahead after it must not see the rest of its classes.
+  return `(?: [^ /]+/[^ ${letter}]*${letter}[A-Za-z]*(?![A-Za-z]))`;
 }
 
 function letterOf(name: string): string {
