@@ -229,10 +229,12 @@ function addLetters(met: Needs, letters: string): void {
   for (let at = 0; at < met.length; at++) met[at] = (met[at] as number) | (needs[at] as number);
 }
 
+const NONE_MET: Needs = new Uint32Array(0);
+
 /** Which needs the words of a clause meet: found out when a phrase first asks, and again where one was made since. */
 export class NeedsMet {
   readonly #words: readonly Word[];
-  #bits: Needs = new Uint32Array(0);
+  #bits: Needs = NONE_MET;
   #known = 0;
 
   constructor(words: readonly Word[]) {
@@ -269,22 +271,31 @@ const mayMatch = ({ needs }: Phrase, { met }: Said): boolean => hasAll(met.bits(
 
 /**
  * Finds those of some rules that may read a clause, in their order: of the rules that look for a phrase most are left out.
- * The first need of each stands in a table, since that of nearly all is not met.
+ * They are found from the needs that the clause meets, as there are far fewer of those than rules.
  */
 export function rulesByNeed<R extends { readonly pattern?: Phrase }>(
   rules: readonly R[],
 ): (said: Said) => readonly R[] {
-  const first = Int32Array.from(rules.map(({ pattern }) => pattern?.needs[0] ?? -1));
+  const always: number[] = [];
+  const byFirst = new Map<number, number[]>();
+  rules.forEach(({ pattern }, place) => {
+    const first = pattern?.needs[0];
+    if (first === undefined) always.push(place);
+    else byFirst.set(first, [...(byFirst.get(first) ?? []), place]);
+  });
+  const firsts = new Uint32Array((needCount >>> 5) + 1);
+  addNeeds(firsts, [...byFirst.keys()]);
   return ({ met }) => {
     const bits = met.bits();
-    const found: R[] = [];
-    for (let k = 0; k < first.length; k++) {
-      const number = first[k] as number;
-      if (number >= 0 && !has(bits, number)) continue;
-      const rule = rules[k] as R;
-      if (rule.pattern === undefined || hasAll(bits, rule.pattern.needs)) found.push(rule);
+    const places = always.slice();
+    for (let at = 0; at < firsts.length; at++) {
+      for (let both = (firsts[at] as number) & (bits[at] as number); both !== 0; both &= both - 1) {
+        const need = (at << 5) | (31 - Math.clz32(both & -both));
+        for (const place of byFirst.get(need) as number[])
+          if (hasAll(bits, (rules[place] as R).pattern?.needs ?? [])) places.push(place);
+      }
     }
-    return found;
+    return places.sort((a, b) => a - b).map((place) => rules[place] as R);
   };
 }
 
