@@ -85,6 +85,7 @@ const isWord = (part: string) => !'()|^${?*+'.includes(part.charAt(0));
  * to compile and to match.
  */
 function patternOf(parts: readonly string[]): string {
+  const rest = parts.some((part) => part.startsWith('!') || part === '(?!') ? TO_END : LETTERS;
   let pattern = '';
   for (let at = 0; at < parts.length; at++) {
     const words = [parts[at] as string];
@@ -92,10 +93,15 @@ function patternOf(parts: readonly string[]): string {
       at += 2;
       words.push(parts[at] as string);
     }
-    pattern += words.length > 1 ? anyOf(words) : compiled(words[0] as string);
+    pattern += words.length > 1 ? anyOf(words, rest) : compiled(words[0] as string, rest);
   }
   return pattern;
 }
+
+/** The rest of a word's classes. Nothing that comes behind can match inside of a word, so that none of them is given back. */
+const LETTERS = '[A-Za-z]*';
+/** But what must not come behind is not there inside of a word either: then the word has to be taken to its last letter. */
+const TO_END = `${LETTERS}(?![A-Za-z])`;
 
 /** Whether a plain word is all of what stands between two strokes, or between one and its bracket. */
 function isChoice(parts: readonly string[], at: number): boolean {
@@ -104,22 +110,21 @@ function isChoice(parts: readonly string[], at: number): boolean {
   return isAlone && isWord(part) && !/^[!<]/.test(part);
 }
 
-const anyOf = (words: readonly string[]): string => `(?: (?:${words.join('|')})/[A-Za-z]*(?![A-Za-z]))`;
+const anyOf = (words: readonly string[], rest: string): string => `(?: (?:${words.join('|')})/${rest})`;
 
-function compiled(part: string): string {
+function compiled(part: string, rest: string): string {
   if (!isWord(part)) return part;
   const bare = part.replace(/^!/, '');
-  const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1)) : anyOf([bare]);
+  const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1), rest) : `(?: ${bare}/${rest})`;
   return part.startsWith('!') ? `(?!${pattern})` : pattern;
 }
 
-function atom(name: string): string {
+function atom(name: string, rest: string): string {
   if (name === 'any') return '(?: [^ ]+)';
   if (name === 'plain') return '(?: [^ /]+/(?![A-Za-z]*[SHMV])[A-Za-z]*)';
   const letter = letterOf(name);
-  // Up to the letter itself: where what follows fails, nothing is left to try over. And on to the word's last letter: a
-  // lookahead after it must not see the rest of its classes.
-  return `(?: [^ /]+/[^ ${letter}]*${letter}[A-Za-z]*(?![A-Za-z]))`;
+  // Up to the letter itself: where what follows fails, nothing is left to try over.
+  return `(?: [^ /]+/[^ ${letter}]*${letter}${rest})`;
 }
 
 function letterOf(name: string): string {
@@ -153,7 +158,7 @@ function needsOf(parts: readonly string[]): readonly (readonly string[])[] {
       if (branches.some((branch) => branch.length === 0)) return [];
       return [branches.flatMap((branch) => branch.reduce((a, b) => (b.length < a.length ? b : a)))];
     }
-    if (part.startsWith('!<')) atom(part.slice(2, -1));
+    if (part.startsWith('!<')) atom(part.slice(2, -1), LETTERS);
     if (!isWord(part) || part.startsWith('!') || part === '<any>' || part === '<plain>') return [];
     return [[part.startsWith('<') ? `<${letterOf(part.slice(1, -1))}` : part]];
   };
