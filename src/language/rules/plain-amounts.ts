@@ -30,7 +30,19 @@ function isInwards(room: Room, number: NumberReading, unit: UnitMention): boolea
   if (room.house !== 'metric' || number.value <= INCHES_SAID_IN) return false;
   if (wordAt(room, unit.from) !== 'in' || unit.to !== unit.from + 1) return false;
   if (!room.tokens[unit.from]?.spaced || wordAt(room, unit.to) !== 'from') return false;
-  return !room.tokens.some(({ word }) => /^(?:inch|inches|"|foot|feet)$/.test(word));
+  return !hasInches(room);
+}
+
+const withInches = new WeakMap<Room, boolean>();
+
+/** Whether a text names inches or feet anywhere: looked for once, however often it is asked. */
+function hasInches(room: Room): boolean {
+  let found = withInches.get(room);
+  if (found === undefined) {
+    found = room.tokens.some(({ word }) => /^(?:inch|inches|"|foot|feet)$/.test(word));
+    withInches.set(room, found);
+  }
+  return found;
 }
 
 /** Units that nobody counts in thousands when a building or a boat is meant. */
