@@ -212,10 +212,12 @@ function needsOfAny(members: readonly string[]): Needs {
 
 function addNeeds(met: Needs, numbers: readonly number[] | undefined): void {
   if (!numbers) return;
-  for (const number of numbers) {
-    const at = number >>> 5;
-    met[at] = (met[at] as number) | (1 << (number & 31));
-  }
+  for (const number of numbers) addBit(met, number);
+}
+
+function addBit(bits: Uint32Array, number: number): void {
+  const at = number >>> 5;
+  bits[at] = (bits[at] as number) | (1 << (number & 31));
 }
 
 /** What words of some classes meet: there are few sets of classes, and each of them meets many needs. */
@@ -281,28 +283,37 @@ const mayMatch = ({ needs }: Phrase, { met }: Said): boolean => hasAll(met.bits(
 export function rulesByNeed<R extends { readonly pattern?: Phrase }>(
   rules: readonly R[],
 ): (said: Said) => readonly R[] {
-  const always: number[] = [];
+  const size = (rules.length >>> 5) + 1;
+  const always = new Uint32Array(size);
   const byFirst = new Map<number, number[]>();
   rules.forEach(({ pattern }, place) => {
     const first = pattern?.needs[0];
-    if (first === undefined) always.push(place);
+    if (first === undefined) addBit(always, place);
     else byFirst.set(first, [...(byFirst.get(first) ?? []), place]);
   });
   const firsts = new Uint32Array((needCount >>> 5) + 1);
-  addNeeds(firsts, [...byFirst.keys()]);
+  for (const need of byFirst.keys()) addBit(firsts, need);
+  // One bit for each rule: in this way they come out in their order.
+  const asked = new Uint32Array(size);
   return ({ met }) => {
     const bits = met.bits();
-    const places = always.slice();
+    asked.set(always);
     for (let at = 0; at < firsts.length; at++) {
-      for (let both = (firsts[at] as number) & (bits[at] as number); both !== 0; both &= both - 1) {
-        const need = (at << 5) | (31 - Math.clz32(both & -both));
-        for (const place of byFirst.get(need) as number[])
-          if (hasAll(bits, (rules[place] as R).pattern?.needs ?? [])) places.push(place);
-      }
+      for (let both = (firsts[at] as number) & (bits[at] as number); both !== 0; both &= both - 1)
+        for (const place of byFirst.get((at << 5) | lowestBit(both)) as number[])
+          if (hasAll(bits, rules[place]?.pattern?.needs ?? NO_NEEDS)) addBit(asked, place);
     }
-    return places.sort((a, b) => a - b).map((place) => rules[place] as R);
+    const found: R[] = [];
+    for (let at = 0; at < size; at++)
+      for (let left = asked[at] as number; left !== 0; left &= left - 1)
+        found.push(rules[(at << 5) | lowestBit(left)] as R);
+    return found;
   };
 }
+
+const NO_NEEDS: readonly number[] = [];
+
+const lowestBit = (word: number): number => 31 - Math.clz32(word & -word);
 
 /** Words of a clause that a phrase matched. */
 export interface Found {

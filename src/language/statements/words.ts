@@ -275,19 +275,21 @@ function saidOf(
   place: Pick<Said, 'index' | 'sentence' | 'asks'>,
 ): Said {
   const codeStarts: number[] = [];
-  let code = '';
+  let length = 0;
   for (const word of words) {
-    codeStarts.push(code.length);
-    code += word.code;
+    codeStarts.push(length);
+    length += word.code.length;
   }
   return {
-    ...place,
+    index: place.index,
+    sentence: place.sentence,
+    asks: place.asks,
     start: words[0]?.start ?? clause.bodyStart,
     end: words.at(-1)?.end ?? clause.end,
     opener: clause.opener,
     afterPause: clause.afterPause,
     words,
-    code,
+    code: words.map(({ code }) => code).join(''),
     codeStarts,
     met: new NeedsMet(words),
   };
