@@ -9,7 +9,7 @@ import type {
   TraceStep,
   UnitName,
 } from './notes.ts';
-import { writesDecimalComma } from './numbers/read-number.ts';
+import { mayBegin, writesDecimalComma } from './numbers/read-number.ts';
 import { foreignSentences } from './other-languages.ts';
 import { REFINERS } from './refiners/index.ts';
 import { AMOUNT_RULES } from './rules/index.ts';
@@ -73,13 +73,16 @@ function readAmounts(room: Room): readonly Amount[] {
   return amounts;
 }
 
+const RULES_AT_WORDS = AMOUNT_RULES.filter(({ atNumber }) => !atNumber);
+
 /** Reads what starts at one token and returns where to go on. */
 function readAt(room: Room, at: number, amounts: Amount[]): number {
-  for (let place = 0; place < AMOUNT_RULES.length; place++) {
-    const rule = AMOUNT_RULES[place] as AmountRule;
+  const rules = mayBegin(room.tokens[at] as Token) ? AMOUNT_RULES : RULES_AT_WORDS;
+  for (let place = 0; place < rules.length; place++) {
+    const rule = rules[place] as AmountRule;
     const read = rule.read(room, at);
     if (!read) continue;
-    if (room.context.explain) traceLosers(room, at, place);
+    if (room.context.explain) traceLosers(room, at, rule, rules.slice(place + 1));
     if ('amount' in read) {
       amounts.push(read.amount);
       room.note({
@@ -99,9 +102,9 @@ function readAt(room: Room, at: number, amounts: Amount[]): number {
 }
 
 /** Traces the rules behind the winner that would have read something at the same token. */
-function traceLosers(room: Room, at: number, winner: number): void {
-  const why = `"${AMOUNT_RULES[winner]?.name}" comes first`;
-  for (const rule of AMOUNT_RULES.slice(winner + 1)) {
+function traceLosers(room: Room, at: number, winner: AmountRule, others: readonly AmountRule[]): void {
+  const why = `"${winner.name}" comes first`;
+  for (const rule of others) {
     const read = rule.read(room, at);
     if (!read) continue;
     const step = { stage: 'amounts', outcome: 'lost', why } as const;

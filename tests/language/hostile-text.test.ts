@@ -101,3 +101,34 @@ test.each(['scratch 12 mm ', 'alpha beta ', 'the shelf minus 12 mm '])(
   },
   60_000,
 );
+
+test.each([
+  '6" ',
+  '3/8, ',
+  '2, ',
+  '1e9/',
+  '⅜',
+  '7\'4"/shelf/',
+  'length the 1 ',
+  '40 mm wide high ',
+  'twelve by 40 ',
+])(
+  'hundreds of "%s" in one sentence are read in proportion to how many they are',
+  (figure) => {
+    const time = (count: number) => {
+      const text = figure.repeat(count);
+      const once = () => {
+        const before = process.cpuUsage();
+        readMemo(text, CONTEXT);
+        const { user, system } = process.cpuUsage(before);
+        return user + system;
+      };
+      // The quickest of a few: garbage of other readings is swept now and then.
+      return Math.min(...Array.from({ length: 5 }, once));
+    };
+    time(400);
+    // Four times as many: work that looks at each beside every other would take sixteen times as long.
+    expect(time(1600) / time(400)).toBeLessThan(9);
+  },
+  60_000,
+);

@@ -29,6 +29,9 @@ const TAKES = new RegExp(` (?:${MUST} (?:take|carry|hold|house)|(?:is|'s|it's) f
 const TO_PULL =
   / (?:to (?:go|get|pull|run|fit|feed|thread|draw)|going) (?:\S+ ){0,3}?(?:down|through|in|into|inside|up|along) /;
 
+/** Without such a word a sentence asks for no conduit. */
+export const namesConduit = (word: string): boolean => CONDUITS.has(singular(word));
+
 /** The conduit that one sentence wants cables in. */
 export function conduitIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   const ways = line.asks ? [] : [WANTED, RUNS, TAKES, TO_PULL];

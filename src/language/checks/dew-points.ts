@@ -7,6 +7,7 @@ import type { CheckNote, FigureNote } from '../notes.ts';
 import { type CheckScene, checkNote, figuresOf, input, wordOfFigure, written } from './spoken-check.ts';
 
 const HUMID = / (?:humidity|humid|rh|relative humidity|hygrometer) /;
+export const namesHumidity = (word: string): boolean => /^(?:humidity|humid|rh|hygrometer)$/.test(word);
 const NOT_HERE =
   / (?:says|said|sheet|label|tin|maximum|max|minimum|limit|recommends?|outside|outdoors|out there|forecast|tomorrow|tonight|overnight|if|unless|wants?|needs?|should|must|wait|under|below|drops?|falls?) /;
 /** What a coat goes on. */

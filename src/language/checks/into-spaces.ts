@@ -15,8 +15,12 @@ import {
   written,
 } from './spoken-check.ts';
 
+const FIT = '(?:fit|go|slot|drop|sit|slide|squeeze|tuck)';
+const FITTED = '(?:fitted|put|slid|slotted|tucked)';
+const FITTING_WORD = new RegExp(`^(?:${FIT}|${FITTED})$`);
+export const namesFitting = (word: string): boolean => FITTING_WORD.test(word);
 const INTO = new RegExp(
-  ` ${MUST} ${ADVERBS}(?:fit|go|slot|drop|sit|slide|squeeze|tuck|be (?:fitted|put|slid|slotted|tucked))(?: \\S+){0,2}? (?:in|into|inside|between|in between|within) `,
+  ` ${MUST} ${ADVERBS}(?:${FIT}|be ${FITTED})(?: \\S+){0,2}? (?:in|into|inside|between|in between|within) `,
 );
 
 /** "The washing machine has to fit in a 605 gap". Attached where talk told of a size of both. */

@@ -24,6 +24,8 @@ const TO_COME = new RegExp(
 /** "We haven't laid the floor yet", "once the floor's in": the layer stands within. */
 const NOT_YET =
   / (?:(?:have|has)(?: n't|n't| not) (?:laid|fitted|fit|poured|put down|put in) (?:the |that |my |any )?(?:\S+ ){1,3}?yet|(?:once|when|after) (?:the |that |my )?(?:\S+ ){1,3}?(?:'s|is|are|goes|go) (?:in|down|laid|on)) /;
+/** Without such a word no layer is named. */
+export const namesLayer = (word: string): boolean => LAYERS.has(singular(word));
 /** Heights over what the layer lies on. */
 const OVER_FLOOR = /\b(?:floor|sole|deck|slab|ground|subfloor|boards)\b/i;
 const MOST_HEIGHTS = 6;

@@ -65,7 +65,8 @@ const HOLDERS: readonly NounKind[] = [
 
 /** The limit on the weight of several things that one sentence gives. */
 export function massLimitIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  const figures = line.asks || NO_LIMIT.test(line.words) ? [] : figuresOf(scene, line, 'mass');
+  const figures = line.asks ? [] : figuresOf(scene, line, 'mass');
+  if (figures.length === 0 || NO_LIMIT.test(line.words)) return [];
   // "Plated at two tonnes so the whole lot can't come to more than 1800": what is said of everything goes first.
   for (const figure of [...figures].sort((a, b) => ofAll(b) - ofAll(a))) {
     const parts = partsHeld(scene, line, figure);

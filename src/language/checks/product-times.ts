@@ -145,9 +145,10 @@ const WARMTH: readonly RegExp[] = [
 const OUTDOORS = / (?:outside|overnight|tonight|today|tomorrow|forecast|last night) /;
 
 function warmthIn(scene: CheckScene, line: Line): Spoken | undefined {
-  if (OUTDOORS.test(line.words)) return undefined;
+  const figures = figuresOf(scene, line, 'temperature');
+  if (figures.length === 0 || OUTDOORS.test(line.words)) return undefined;
   // "Fifty degrees in here and the tin says not below fifty five": the first is the air.
-  const figure = figuresOf(scene, line, 'temperature').find(
+  const figure = figures.find(
     (one) => one.bound !== 'about' && WARMTH.some((way) => way.test(upTo(scene, line, one))),
   );
   if (!figure) return undefined;

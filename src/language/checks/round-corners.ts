@@ -21,6 +21,9 @@ import {
 
 const CORNER = '(?:corner|bend|turn|dogleg|dog-leg|landing|elbow|right angle)';
 const NAMES_CORNER = new RegExp(` ${CORNER} `);
+/** The last word of what names a corner. */
+const CORNER_WORD = /^(?:corner|bend|turn|dogleg|dog-leg|landing|elbow|angle)$/;
+export const namesCorner = (word: string): boolean => CORNER_WORD.test(word);
 const BEHIND =
   '(?=(?:[.,;:!?]|in|at|of|from|into|between|by|and|on|to|with|out|where|there|without|before|past|onto) )';
 const CARRY = `(?:${GO}|${BRING}|swing|walk|turn|work|manoeuvre|swivel|wangle|ease)`;

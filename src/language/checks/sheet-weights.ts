@@ -8,6 +8,8 @@ import { type CheckScene, checkNote, figuresOf, input, written } from './spoken-
 
 const ASKED =
   / (?:how heavy|weight of (?:it|that|them|those|one|each|the|a)|what (?:\S+ ){0,5}?weighs?|how much (?:\S+ ){1,5}?weighs?|work out (?:the|its|their) weight|how many (?:kilos|pounds)) /;
+/** A word of each way to ask. */
+export const asksWeight = (word: string): boolean => /^(?:heavy|weight|weighs?|kilos|pounds)$/.test(word);
 /** Found on the scales. */
 const KNOWN = / (?:weighed|scales|weighs (?:in at |about )?#|n't (?:care|matter)|never) /;
 /** What a sheet is of, by the name that the check has a published density under. */

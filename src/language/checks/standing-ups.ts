@@ -27,6 +27,9 @@ const UP =
   '(?:upright|on end|vertical|up on end|up straight|up(?! (?:to|against|for|with|out|through|on|the|a|there|and down)))';
 const RAISED = new RegExp(` ${MUST} ${ADVERBS}(?:be )?${RAISE} (?:\\S+ ){0,4}?${UP} `);
 
+const RAISE_WORD = new RegExp(`^${RAISE}$`);
+export const namesRaising = (word: string): boolean => RAISE_WORD.test(word);
+
 /** What is overhead. */
 const OVERHEAD = wordSet(
   'ceiling headroom roof beam headlining headliner deckhead lintel joist rafter overhead soffit purlin deckbeam',

@@ -73,11 +73,13 @@ const LIES_LEVEL = wordSet('lid bed table leaf flap seat bunk cover top bonnet')
 /** So many sentences on either side may tell of its sizes and its pivot. */
 const NEAR = 3;
 
+/** Every way names the turning. */
+const TURNING_WORD = new RegExp(`^(?:${TURNS}|goes)$`);
+export const namesTurning = (word: string): boolean => TURNING_WORD.test(word);
+
 /** What one sentence wants to swing clear. */
 export function swingIn(scene: CheckScene, line: Line): readonly CheckNote[] {
-  // Every way names the turning: one look spares most sentences the six of them.
-  if (line.asks || !TURNING.test(line.words)) return [];
-  if (/ (?:if|unless|whether|had) (?!it |they )/.test(line.words)) return [];
+  if (line.asks || / (?:if|unless|whether|had) (?!it |they )/.test(line.words)) return [];
   const found = KEEPS_CLEAR.map((way) => way.exec(line.words)).find((one) => one !== null);
   if (!found) return [];
   const swung = swungThing(scene, line, found.index, found[0].length);
@@ -173,7 +175,7 @@ function anglesOf(
     .flatMap((one) => figuresIn(scene, one))
     .filter(({ dimension }) => dimension === 'angle');
   const said = [line, ...near]
-    .filter(({ words }) => TURNING.test(words))
+    .filter(({ words }) => words.split(' ').some(namesTurning))
     .map(({ start, end }) => swingAngles(scene.text.slice(start, end).replaceAll('’', "'")));
   const found =
     said.find(([from, to]) => from !== undefined && to !== undefined) ??
@@ -187,7 +189,6 @@ function anglesOf(
     return [found[0] === undefined ? level : `${found[0]} deg`, `${found[1]} deg`];
   return [level, first && written(first)];
 }
-const TURNING = new RegExp(` (?:${TURNS}|goes) `);
 
 /** How far what it may not touch is from the pivot. Its own height is another figure, and so it goes by a name of its own. */
 function distanceTo(

@@ -9,6 +9,8 @@ import { type CheckScene, checkNote, input, isThing, nameOf, written } from './s
 
 const TAPERS =
   /\b(?:tapers?|tapering|tapered (?:from|on|both|one|all|down)|taper of|wedges?|wedge-shaped|narrows|narrowing|thins|thinning|feathers?|feathering|goes (?:away|down) (?:from|to)|runs? (?:out|down) (?:from|to))\b/i;
+/** A part of a word of each. A number may have it in its own words: `#`. */
+export const tellsTaper = (word: string): boolean => /taper|wedge|narrow|thin|feather|goes|run|#/.test(word);
 const LEFT =
   /\b(?:if|unless|was|were|had|have tapered|[a-z]+n't|not|never|no|used to|would|could|might|instead|i tapered|we tapered|yesterday|river|road)\b/i;
 const AT_END =

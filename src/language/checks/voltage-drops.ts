@@ -9,6 +9,9 @@ import { metres } from './metres.ts';
 import { type CheckScene, checkNote, figuresOf, input, type Spoken, written } from './spoken-check.ts';
 
 const DROP = / (?:volt(?:age|s)? ?drop|drop|drops|dropping|lose|loses|losing|loss|lost) /;
+/** The last word of each. */
+export const tellsDrop = (word: string): boolean =>
+  /^(?:(?:volt(?:age|s)?)?drop|drops|dropping|lose|loses|losing|loss|lost)$/.test(word);
 const MOST =
   / (?:more than|under|below|less than|within|keep|max|maximum|at most|no worse than|inside|only|allow|allowed) /;
 const BOTH_WAYS =

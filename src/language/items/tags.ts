@@ -1,4 +1,5 @@
 /** Gives a word its part of speech, from the lists, its ending and its neighbours. */
+import { remembered } from '../../remembered.ts';
 import { EVERYDAY_ADJECTIVES, EVERYDAY_ADVERBS } from '../lexicon/everyday-words.ts';
 import { isPlural, isTradeNoun, isTwoWordNoun, kindsOf, type NounKind } from '../lexicon/trade-nouns.ts';
 import type { Span } from '../notes.ts';
@@ -254,6 +255,36 @@ function isOfStair(previous: Word | undefined, next: Raw | undefined, second: Ra
   );
 }
 
+/** More than any memo has that are not the same. */
+const MOST_WORDS = 20_000;
+
+/** The part of speech that the lists give a word wherever it stands; `open` where neighbours or its ending tell. */
+const listedTag = remembered(MOST_WORDS, (lower): Tag | 'open' => {
+  if (/^\d/.test(lower) || NUMBER_WORDS.has(lower) || (lower.includes('-') && isMeasureWord(lower)))
+    return lower === 'oh' ? 'filler' : 'number';
+  if (lower === 'her' || lower === 'there') return 'open';
+  if (AUXILIARIES.has(lower)) return 'auxiliary';
+  if (POSSESSIVES.has(lower)) return 'possessive';
+  if (/(?:self|selves)$/.test(lower) && lower.length > 5) return 'adverb';
+  if (PRONOUNS.has(lower) && !DETERMINERS.has(lower)) return 'pronoun';
+  return DETERMINERS.has(lower) ? 'determiner' : 'open';
+});
+
+/** The same of words and marks that no way of standing together makes another; most of any talk is settled by it. */
+const fixedTag = remembered(MOST_WORDS, (lower): Tag | 'open' => {
+  if (/^[.!?…]/.test(lower)) return 'stop';
+  if (/^[,;:()—–-]$/.test(lower)) return 'comma';
+  if (/^["']$/.test(lower)) return 'filler';
+  if (/^(?:that|this|these|those|which|what|going|felt|feels|looks|smells|sounds)$/.test(lower))
+    return 'open';
+  if (BE.has(lower)) return 'be';
+  if (MODALS.has(lower)) return 'modal';
+  if (/^m\d+s?$/.test(lower)) return 'noun';
+  // A verb may be the first half of a compound.
+  if (lower.includes('-to-') || lower === 'one' || lower === 'ones' || VERBS.has(lower)) return 'open';
+  return listedTag(lower);
+});
+
 /** The part of speech of a word after `previous` and before `next` and `second`. */
 export function tagOf(
   lower: string,
@@ -261,33 +292,22 @@ export function tagOf(
   next: Raw | undefined,
   second: Raw | undefined,
 ): Tag {
-  if (/^[.!?…]/.test(lower)) return 'stop';
-  if (/^[,;:()—–-]$/.test(lower)) return 'comma';
-  if (/^["']$/.test(lower)) return 'filler';
+  const fixed = fixedTag(lower);
+  if (fixed !== 'open') return fixed;
   if (/^(?:that|this|these|those|which|what)$/.test(lower)) return tagDemonstrative(lower, next, second);
-  if (lower === "'s") return 'be';
   if (lower === 'going' && isOfStair(previous, next, second)) return 'noun';
   // "The eighteens felt bouncy": a verb, though there is felt on roofs.
   if (lower === 'felt' && /^(?:noun|pronoun|quantity)$/.test(previous?.tag ?? '') && isFelt(next))
     return 'verb';
   // "The floor feels dry": a verb, though a thing may have a feel.
   if (/^(?:feels|looks|smells|sounds)$/.test(lower) && previous?.tag === 'noun') return 'verb';
-  if (BE.has(lower)) return 'be';
-  if (MODALS.has(lower)) return 'modal';
-  if (/^m\d+s?$/.test(lower)) return 'noun';
   if (lower.includes('-to-')) return previous?.tag === 'quantity' ? 'dimension' : 'noun';
   if (lower === 'one' || lower === 'ones') return lower === 'one' && countsNoun(next) ? 'number' : 'pronoun';
   if (isCompound(lower, next)) return 'noun';
-  if (/^\d/.test(lower) || NUMBER_WORDS.has(lower) || (lower.includes('-') && isMeasureWord(lower)))
-    return lower === 'oh' ? 'filler' : 'number';
-  if (lower === 'can' && opensNounPhrase(previous?.tag)) return 'noun';
-  if (AUXILIARIES.has(lower)) return 'auxiliary';
-  if (POSSESSIVES.has(lower))
-    return lower === 'her' && !/^[\p{L}#]/u.test(next?.lower ?? '') ? 'pronoun' : 'possessive';
-  if (/(?:self|selves)$/.test(lower) && lower.length > 5) return 'adverb';
+  const listed = listedTag(lower);
+  if (listed !== 'open') return listed;
+  if (lower === 'her') return /^[\p{L}#]/u.test(next?.lower ?? '') ? 'possessive' : 'pronoun';
   if (lower === 'there') return BE.has(next?.lower ?? '') ? 'pronoun' : 'adverb';
-  if (PRONOUNS.has(lower) && !DETERMINERS.has(lower)) return 'pronoun';
-  if (DETERMINERS.has(lower)) return 'determiner';
   if (previous?.tag === 'number' && UNIT_WORDS.has(lower)) return 'unit';
   if (isDoneByThem(lower, previous, next)) return 'verb';
   if (opensNounPhrase(previous?.tag) && isTradeNoun(lower) && !isAdjective(lower)) return 'noun';

@@ -101,12 +101,19 @@ interface Start {
 }
 
 function startOf(scene: RecordScene, line: Line): Start | undefined {
-  if (line.asks || LONG_AGO.test(line.words)) return undefined;
+  if (line.asks) return undefined;
+  const start = productStart(scene, line) ?? verbThatNames(scene, line) ?? batchThatWas(scene, line);
+  return start && LONG_AGO.test(line.words) ? undefined : start;
+}
+
+/** "Mixed the epoxy", "rolled the primer on": the product is told beside its verb. */
+function productStart(scene: RecordScene, line: Line): Start | undefined {
   const products = productsIn(scene, line);
   for (const [verbs, mixed] of [
     [MIXED, true],
     [APPLIED, false],
   ] as const) {
+    if (!mixed && products.length === 0) continue;
     for (const verb of matches(scene, line, verbs)) {
       if (!isReported(scene, line, verb)) continue;
       if (!mixed && QUOTED.test(line.words)) continue;
@@ -119,17 +126,17 @@ function startOf(scene: RecordScene, line: Line): Start | undefined {
       return { product: productName(scene, phrase), verb, mixed, after: phrase.last };
     }
   }
-  return verbThatNames(scene, line) ?? batchThatWas(scene, line);
+  return undefined;
 }
 
 /** "Varnished the tiller": the verb names the product. */
 function verbThatNames(scene: RecordScene, line: Line): Start | undefined {
-  if (QUOTED.test(line.words)) return undefined;
   for (let k = line.first; k < line.endWord; k++) {
     const product = productOfVerb(wordAt(scene.parse, k)) ?? concreteOf(scene, k);
     // "The painted boards" names boards.
     if (!product || /^(?:determiner|possessive|adjective)$/.test(tagAt(scene.parse, k - 1) ?? '')) continue;
-    if (isReported(scene, line, k)) return { product, verb: k, mixed: false, after: k };
+    if (isReported(scene, line, k))
+      return QUOTED.test(line.words) ? undefined : { product, verb: k, mixed: false, after: k };
   }
   return undefined;
 }

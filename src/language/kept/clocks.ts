@@ -6,6 +6,7 @@ import type { Phrase } from '../items/noun-phrases.ts';
 import { phraseAt, wordAt } from '../items/parse.ts';
 import { isProduct, productOfVerb } from '../lexicon/batch-products.ts';
 import type { ClockAct, ClockNote, FigureNote, RecordNote } from '../notes.ts';
+import { callers } from './called.ts';
 import { thingDoneTo } from './coated-things.ts';
 import { mixesOther, mixesTheirOwn } from './mixes-other.ts';
 import {
@@ -25,21 +26,34 @@ const ON = '(?:on|down|in|over|round|onto)';
 /** What was done with it, in words between single spaces; each tells where its verb stands. */
 const MIXED =
   / (?:mixed|mixing|gauged|catalysed|catalyzed|(?:knocked|stirred|made|whipped) up|(?:have|'ve|got|has) [a-z ]{0,20}mixed up|activated) /g;
+/** A word of each way to tell that something was mixed. */
+const isMixing = (word: string): boolean =>
+  /^(?:mixed|mixing|gauged|catalysed|catalyzed|knocked|stirred|made|whipped|activated)$/.test(word);
 const LAID = new RegExp(
   ` (?:${COAT} (?:of (?:\\S+ ){1,3})?(?:has |have |'s |'ve |is |are |all |just |now |both )*(?:went|gone|got|going|is|are|was|'s|on) ?${ON}?|(?:put|putting|got|getting|gave|giving|slapped|rolled|rolling|brushed|brushing|sprayed|spraying|wiped|applied|applying|laid|laying|poured|pouring|spread|trowelled|troweled) (?:\\S+ ){0,5}?(?:${COAT}|${ON})|(?:it|they|that|this|paint|primer|epoxy|resin|glue|varnish|undercoat|topcoat|gelcoat|sealant|oil) (?:all )?(?:went|has gone|'s gone|is going|'s going|is|'s) (?:all )?${ON}|re-?coated|over-?coated|(?:'s|has|have|'ve|is|are) (?:just |now |already )?(?:had|got|getting|having) (?:its|it 's|their|another|the|a) (?:\\S+ )?${COAT}|(?:first|second|third|next|last|final|top) coat (?:on|down|done)) `,
   'g',
 );
-const USED =
-  / (?:still|'m|am|'re|are|was|were|been|carried on|kept|keep) (?:still |just |now )?(?:brushing|rolling|spreading|wetting|laying|pouring|working|using|trowelling|troweling|applying|laminating|squeezing|dabbing|slapping|fairing) /g;
+const USING =
+  '(?:brushing|rolling|spreading|wetting|laying|pouring|working|using|trowelling|troweling|applying|laminating|squeezing|dabbing|slapping|fairing)';
+const USED = new RegExp(
+  ` (?:still|'m|am|'re|are|was|were|been|carried on|kept|keep) (?:still |just |now )?${USING} `,
+  'g',
+);
+const USING_WORD = new RegExp(`^${USING}$`);
+const isUsing = (word: string): boolean => USING_WORD.test(word);
 const HOLDS =
   '(?:clamps?|cramps?|props?|weights?|straps?|strapping|shuttering|formwork|shutters|moulds?|wedges|ratchets)';
 const TAKES =
   '(?:took|taken|taking|pulled|had|got|knocked|struck|stripped|removed|undid|undone|loosened|released|popped|whipped|slackened)';
+const UNCLAMPED = '(?:unclamped|uncramped|de-?moulded|demolded)';
 /** "The clamps are off", "took the clamps off", "struck the formwork", "unclamped it". */
 const FREED = new RegExp(
-  ` (?:${HOLDS} (?:\\S+ ){0,2}?(?:are|is|'re|'s|came|come|have come|has come|went|off) ?(?:all |now |both |already |come |just )*(?:off|out|away|gone|undone|released|struck)|${HOLDS} off|${TAKES} (?:(?:all|both|the|my|those|its|his|our|off|out) )+${HOLDS} ?(?:off|out|away)?|(?:unclamped|uncramped|de-?moulded|demolded)) `,
+  ` (?:${HOLDS} (?:\\S+ ){0,2}?(?:are|is|'re|'s|came|come|have come|has come|went|off) ?(?:all |now |both |already |come |just )*(?:off|out|away|gone|undone|released|struck)|${HOLDS} off|${TAKES} (?:(?:all|both|the|my|those|its|his|our|off|out) )+${HOLDS} ?(?:off|out|away)?|${UNCLAMPED}) `,
   'g',
 );
+const FREED_WORD = new RegExp(`^(?:${HOLDS}|${UNCLAMPED})$`);
+const isFreed = (word: string): boolean => FREED_WORD.test(word);
+
 /** Verbs that name their product, and glue that joins. */
 const QUOTED =
   / (?:says|said|sheet|datasheet|label|instructions|recommends?|recommended|supposed|should|must|at least|no less|no more|up to|within|after \S+ hours|wants|needs|tin says|window) /;
@@ -75,10 +89,9 @@ export function readClocks(scene: RecordScene, recordedAt: string): readonly Clo
   for (const line of scene.lines) {
     if (notes.length >= MOST) break;
     const named = productIn(scene, line);
-    const acts =
-      line.asks || LONG_AGO.test(line.words) ? [] : actsIn(scene, line, named ?? product, notes.length > 0);
+    const acts = line.asks ? [] : actsIn(scene, line, named ?? product, notes.length > 0);
     product = named ?? product;
-    if (acts.length === 0) continue;
+    if (acts.length === 0 || LONG_AGO.test(line.words)) continue;
     const times = timesSaid(scene.text.slice(line.start, line.end), recordedAt);
     for (const [index, { act, at, product: of }] of acts.entries()) {
       const from = scene.parse.words[at]?.span.start ?? line.start;
@@ -160,8 +173,8 @@ export function productIn(scene: RecordScene, line: Line): string | undefined {
 }
 
 function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: boolean): readonly Act[] {
-  if (QUOTED.test(line.words)) return [];
   const acts: Act[] = [];
+  const called = wordsOfActs(scene, line);
   const add = (act: ClockAct, at: number) => {
     if (acts.some((one) => Math.abs(one.at - at) < 3)) return;
     // "It can be recoated", "to put the first coat on".
@@ -170,17 +183,17 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
   };
   const hasCoat = / (?:coats?|re-?coated|over-?coated) /.test(line.words);
   const isNamed = product !== '';
-  if (isNamed || / (?:batch|mix|pot) /.test(line.words))
+  if (called & MIXES && (isNamed || / (?:batch|mix|pot) /.test(line.words)))
     for (const at of verbsOf(line, MIXED))
       if (!mixesOther(scene, at) && !mixesTheirOwn(scene, at)) add('mixed', at);
-  if (isNamed || isGoingOn) for (const at of verbsOf(line, USED)) add('used', at);
+  if (called & USES && (isNamed || isGoingOn)) for (const at of verbsOf(line, USED)) add('used', at);
   // What holds it is no product: whose clock it is, the glue that was spoken of tells.
-  for (const at of verbsOf(line, FREED)) add('freed', at);
+  if (called & FREES) for (const at of verbsOf(line, FREED)) add('freed', at);
   if (!TO_COME.test(line.words)) {
     if ((isNamed || hasCoat) && !LIKE_A_COAT.test(line.words))
       for (const at of verbsOf(line, LAID))
         if (hasCoat || !(FASTENED.test(line.words) || putsThing(scene, at))) add('laid', at);
-    for (let k = line.first; k < line.endWord; k++) {
+    for (let k = line.first; called & LAYS && k < line.endWord; k++) {
       const word = wordAt(scene.parse, k);
       const before = wordAt(scene.parse, k - 1);
       // "Laid the screed at eight", "sprayed two coats of primer".
@@ -191,7 +204,8 @@ function actsIn(scene: RecordScene, line: Line, product: string, isGoingOn: bool
       add('laid', k);
     }
   }
-  return acts.sort((a, b) => a.at - b.at);
+  // Last, as most sentences tell of nothing that the words of a tin could speak of.
+  return acts.length === 0 || QUOTED.test(line.words) ? [] : acts.sort((a, b) => a.at - b.at);
 }
 
 /** Whether the words before a verb put it off: "the full bill when it's painted". */
@@ -217,6 +231,12 @@ const FASTENED =
 
 const PUT_ON =
   /^(?:laid|applied|sprayed|spread|poured|brushed|rolled|trowelled|troweled|bedded|pumped|cast)$/;
+
+/** A verb that may lay a product on, or that names it. */
+const isLaying = (word: string): boolean => PUT_ON.test(word) || productOfVerb(word) !== undefined;
+
+const wordsOfActs = callers([isMixing, isUsing, isFreed, isLaying]);
+const [MIXES, USES, FREES, LAYS] = [1, 2, 4, 8] as const;
 
 const POURED = /^(?:slabs?|footings?|pads?|foundations?|plinths?|lintels?|ring-?beam|oversite)$/;
 

@@ -206,7 +206,8 @@ const BEGINS: ReadonlySet<string> = new Set([
   ...['into', 'for', 'a', 'an', 'couple', 'half', 'hundred', 'point', 'to', 'too'],
 ]);
 
-function mayBegin(token: Token): boolean {
+/** Whether a number may begin with a token: most words of any talk begin none. */
+export function mayBegin(token: Token): boolean {
   if (token.kind === 'word') return BEGINS.has(token.word);
   return token.kind === 'number' || FRACTION_SIGNS.has(token.text);
 }

@@ -147,7 +147,8 @@ function isSameBreath(room: Room, rejected: Amount, other: Amount): boolean {
   const [first, second] = [rejected, other].map(({ from }) => room.tokens[from]?.sentence ?? 0);
   if (first === second) return true;
   if (first === undefined || second !== first + 1) return false;
-  const opens = room.tokens.findIndex(({ sentence }) => sentence === second);
+  let opens = other.from;
+  while (room.tokens[opens - 1]?.sentence === second) opens--;
   return (
     /^(?:it|that|this|she|he|they|those|these)$/.test(wordAt(room, opens)) &&
     /^(?:'s|'re|is|are|was|were|measures?|comes?|reads?)$/.test(wordAt(room, opens + 1)) &&

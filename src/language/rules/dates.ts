@@ -150,6 +150,7 @@ function yearOfThing(room: Room, at: number, to: number, value: number): boolean
 /** "He started her in ninety one", "back in ninety-eight": a year of the last century by its two figures. */
 export const shortYears: AmountRule = {
   name: 'a year by two figures',
+  atNumber: true,
   read(room, at) {
     if (wordAt(room, at - 1) !== 'in') return undefined;
     const number = readNumber(room.tokens, at);

@@ -27,6 +27,7 @@ function countsSomething(room: Room, at: number): boolean {
 /** "7 foot 4", "four foot 2 and 3/8", "8 feet, six inches", 7'4", "five foot nothing": one length in inches. */
 export const feetAndInches: AmountRule = {
   name: '<feet> foot <inches>',
+  atNumber: true,
   read(room, at) {
     const { tokens } = room;
     const article = wordAt(room, at) === 'a' && wordAt(room, at + 1) === 'foot';

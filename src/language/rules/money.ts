@@ -68,6 +68,7 @@ function overThousands(room: Room, at: number): { readonly to: number; readonly 
 /** "three grand", "two grand four hundred": thousands of the money of the region. */
 export const grand: AmountRule = {
   name: '<number> grand',
+  atNumber: true,
   read(room, at) {
     const article = wordAt(room, at) === 'a';
     if (article && wordAt(room, at + 1) !== 'grand') return undefined;

@@ -11,6 +11,7 @@ import { amountOf, wordAt } from './rule.ts';
 /** "760 mil", "twelve inches", "18mm", "2 and 5/8 inch", "40 amp". */
 export const numberAndUnit: AmountRule = {
   name: '<number> <unit>',
+  atNumber: true,
   read(room, at) {
     const number = readNumber(room.tokens, at, room.decimalComma);
     const unit = number && readUnit(room.tokens, number.to);
@@ -29,7 +30,19 @@ function isInwards(room: Room, number: NumberReading, unit: UnitMention): boolea
   if (room.house !== 'metric' || number.value <= INCHES_SAID_IN) return false;
   if (wordAt(room, unit.from) !== 'in' || unit.to !== unit.from + 1) return false;
   if (!room.tokens[unit.from]?.spaced || wordAt(room, unit.to) !== 'from') return false;
-  return !room.tokens.some(({ word }) => /^(?:inch|inches|"|foot|feet)$/.test(word));
+  return !hasInches(room);
+}
+
+const withInches = new WeakMap<Room, boolean>();
+
+/** Whether a text names inches or feet anywhere: looked for once, however often it is asked. */
+function hasInches(room: Room): boolean {
+  let found = withInches.get(room);
+  if (found === undefined) {
+    found = room.tokens.some(({ word }) => /^(?:inch|inches|"|foot|feet)$/.test(word));
+    withInches.set(room, found);
+  }
+  return found;
 }
 
 /** "The tank holds 180 litres and I've put 80 in": into it. */
@@ -70,6 +83,7 @@ export const hundredOfUnit: AmountRule = {
 /** "forty-odd mil", "sixty-ish kilos": a hedge between number and unit. */
 export const roughNumberAndUnit: AmountRule = {
   name: '<number> odd <unit>',
+  atNumber: true,
   read(room, at) {
     const number = readNumber(room.tokens, at, room.decimalComma);
     if (!number) return undefined;
@@ -104,6 +118,7 @@ function pairBefore(room: Room, from: number, to: number): number {
  */
 export const countOfUnitSize: AmountRule = {
   name: '<count> <size> <unit> <things>',
+  atNumber: true,
   read(room, at) {
     const number = readNumber(room.tokens, at);
     if (!number?.splitAfter || number.fraction || number.decimals) return undefined;
@@ -144,6 +159,7 @@ function electricBefore(room: Room, at: number): boolean {
 /** "thirty five square", "two point five squared": a cable by its section, the unit swallowed. */
 export const bareSection: AmountRule = {
   name: '<number> squared',
+  atNumber: true,
   read(room, at) {
     const number = readNumber(room.tokens, at, room.decimalComma);
     if (!number || number.value > 400 || !/^squared?$/.test(wordAt(room, number.to))) return undefined;
@@ -159,6 +175,7 @@ export const bareSection: AmountRule = {
 /** "two eighteens": that many of one size. */
 export const countOfSize: AmountRule = {
   name: '<count> <size>s',
+  atNumber: true,
   read(room, at) {
     const split = tensAndPlural(room, at + 1);
     const count = readNumber(split ? room.tokens.slice(at, at + 1) : room.tokens, split ? 0 : at);
@@ -232,6 +249,7 @@ function isSpread(room: Room, at: number, to: number): boolean {
 /** A number alone. What it means is settled by its neighbours, or it is dropped. */
 export const numberAlone: AmountRule = {
   name: '<number>',
+  atNumber: true,
   read(room, at) {
     const token = room.tokens[at];
     const number = readNumber(room.tokens, at, room.decimalComma);

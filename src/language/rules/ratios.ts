@@ -13,6 +13,7 @@ const ratio = (rule: string, number: NumberReading, from: number, to: number, va
 /** "five to one", "3:1", "two parts sand to one of cement". A chance of rain is none. */
 export const mixes: AmountRule = {
   name: '<number> to one',
+  atNumber: true,
   read(room, at) {
     const first = readNumber(room.tokens, at);
     if (!first || readUnit(room.tokens, first.to)) return undefined;
@@ -139,6 +140,7 @@ const saidToBe = (room: Room, at: number): boolean =>
  */
 export const slopes: AmountRule = {
   name: '<rise> in <run>',
+  atNumber: true,
   read(room, at) {
     const rise = readNumber(room.tokens, at);
     if (!rise || rise.splitAfter) return undefined;

@@ -65,6 +65,8 @@ export type AmountRead = { readonly amount: Amount } | { readonly skip: NotQuant
 /** Reads one way of speaking at one token. Rules stand in a list; the first that answers wins. */
 export interface AmountRule {
   readonly name: string;
+  /** It reads nothing but what begins with a number, or with the article of one. */
+  readonly atNumber?: true;
   read(room: Room, at: number): AmountRead | undefined;
 }
 

@@ -19,6 +19,7 @@ const GAUGE_REACH = 28;
  */
 export const gaugesAlone: AmountRule = {
   name: 'a gauge without its word',
+  atNumber: true,
   read(room, at) {
     const number = readNumber(room.tokens, at);
     if (!number || !isGauge(room, at)) return undefined;

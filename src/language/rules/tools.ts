@@ -9,6 +9,7 @@ const DRIVE = /^(?:drive|socket)$/;
 /** "my 13 mil spanner", "a half inch chisel", "a three eighths drive": the size of a tool, no figure of the build. */
 export const toolSizes: AmountRule = {
   name: 'the size of a tool',
+  atNumber: true,
   read(room, at) {
     const number = readNumber(room.tokens, at, room.decimalComma);
     if (!number) return undefined;

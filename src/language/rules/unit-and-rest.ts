@@ -148,6 +148,7 @@ function joinedRest(room: Room, at: number): { readonly to: number; readonly met
 /** "four pound fifty", "twelve euro fifty": the rest is hundredths. Pounds with a rest are money. */
 export const moneyAndRest: AmountRule = {
   name: '<money> <hundredths>',
+  atNumber: true,
   read(room, at) {
     const head = headAt(room, at);
     if (!head) return undefined;
@@ -192,6 +193,7 @@ const PAIRS: readonly (readonly [string, string, number])[] = [
 /** "two metres and ten mil", "four pounds six ounces", "an hour and twenty minutes". */
 export const largerAndSmaller: AmountRule = {
   name: '<larger unit> and <smaller unit>',
+  atNumber: true,
   read(room, at) {
     const head = headAt(room, at);
     if (!head) return undefined;
@@ -248,6 +250,7 @@ const WORKED_IN =
 /** "an inch", "a metre", "a kilo": one of them. */
 export const oneOfUnit: AmountRule = {
   name: 'a <unit>',
+  atNumber: true,
   read(room, at) {
     const head = headAt(room, at);
     if (!head?.article) return undefined;

@@ -61,7 +61,7 @@ export function phrase(source: string): Phrase {
   let made: RegExp | undefined;
   return {
     pattern: () => {
-      made ??= new RegExp(parts.map(compiled).join(''), 'd');
+      made ??= new RegExp(patternOf(parts), 'd');
       return made;
     },
     needs: [...needsOf(parts)].sort((a, b) => commonness(a) - commonness(b)).map(needNumber),
@@ -80,18 +80,51 @@ const TOKENS = /\(\?(?::|!|=|<[a-z]+>)|\(|\)|\||\^|\$|\{\d*,?\d*\}|[?*+]|!?<[a-z
 /** Whether a part stands for a word; TOKENS makes nothing else but brackets and marks. */
 const isWord = (part: string) => !'()|^${?*+'.includes(part.charAt(0));
 
-function compiled(part: string): string {
+/**
+ * The pattern of a phrase. Plain words that may stand for one another become one word of many spellings, which is quicker
+ * to compile and to match.
+ */
+function patternOf(parts: readonly string[]): string {
+  const rest = parts.some((part) => part.startsWith('!') || part === '(?!') ? TO_END : LETTERS;
+  let pattern = '';
+  for (let at = 0; at < parts.length; at++) {
+    const words = [parts[at] as string];
+    while (isChoice(parts, at) && parts[at + 1] === '|' && isChoice(parts, at + 2)) {
+      at += 2;
+      words.push(parts[at] as string);
+    }
+    pattern += words.length > 1 ? anyOf(words, rest) : compiled(words[0] as string, rest);
+  }
+  return pattern;
+}
+
+/** The rest of a word's classes. Nothing that comes behind can match inside of a word, so that none of them is given back. */
+const LETTERS = '[A-Za-z]*';
+/** But what must not come behind is not there inside of a word either: then the word has to be taken to its last letter. */
+const TO_END = `${LETTERS}(?![A-Za-z])`;
+
+/** Whether a plain word is all of what stands between two strokes, or between one and its bracket. */
+function isChoice(parts: readonly string[], at: number): boolean {
+  const part = parts[at] ?? '(';
+  const isAlone = /^(?:\(.*|\|)$/.test(parts[at - 1] ?? '|') && /^[|)]$/.test(parts[at + 1] ?? '|');
+  return isAlone && isWord(part) && !/^[!<]/.test(part);
+}
+
+const anyOf = (words: readonly string[], rest: string): string => `(?: (?:${words.join('|')})/${rest})`;
+
+function compiled(part: string, rest: string): string {
   if (!isWord(part)) return part;
   const bare = part.replace(/^!/, '');
-  const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1)) : `(?: ${bare}/[A-Za-z]*(?![A-Za-z]))`;
+  const pattern = bare.startsWith('<') ? atom(bare.slice(1, -1), rest) : `(?: ${bare}/${rest})`;
   return part.startsWith('!') ? `(?!${pattern})` : pattern;
 }
 
-function atom(name: string): string {
+function atom(name: string, rest: string): string {
   if (name === 'any') return '(?: [^ ]+)';
   if (name === 'plain') return '(?: [^ /]+/(?![A-Za-z]*[SHMV])[A-Za-z]*)';
-  // To the word's last letter: a lookahead after it must not see the rest of its classes.
-  return `(?: [^ /]+/[A-Za-z]*${letterOf(name)}[A-Za-z]*(?![A-Za-z]))`;
+  const letter = letterOf(name);
+  // Up to the letter itself: where what follows fails, nothing is left to try over.
+  return `(?: [^ /]+/[^ ${letter}]*${letter}${rest})`;
 }
 
 function letterOf(name: string): string {
@@ -125,7 +158,7 @@ function needsOf(parts: readonly string[]): readonly (readonly string[])[] {
       if (branches.some((branch) => branch.length === 0)) return [];
       return [branches.flatMap((branch) => branch.reduce((a, b) => (b.length < a.length ? b : a)))];
     }
-    if (part.startsWith('!<')) atom(part.slice(2, -1));
+    if (part.startsWith('!<')) atom(part.slice(2, -1), LETTERS);
     if (!isWord(part) || part.startsWith('!') || part === '<any>' || part === '<plain>') return [];
     return [[part.startsWith('<') ? `<${letterOf(part.slice(1, -1))}` : part]];
   };
@@ -179,10 +212,12 @@ function needsOfAny(members: readonly string[]): Needs {
 
 function addNeeds(met: Needs, numbers: readonly number[] | undefined): void {
   if (!numbers) return;
-  for (const number of numbers) {
-    const at = number >>> 5;
-    met[at] = (met[at] as number) | (1 << (number & 31));
-  }
+  for (const number of numbers) addBit(met, number);
+}
+
+function addBit(bits: Uint32Array, number: number): void {
+  const at = number >>> 5;
+  bits[at] = (bits[at] as number) | (1 << (number & 31));
 }
 
 /** What words of some classes meet: there are few sets of classes, and each of them meets many needs. */
@@ -201,10 +236,12 @@ function addLetters(met: Needs, letters: string): void {
   for (let at = 0; at < met.length; at++) met[at] = (met[at] as number) | (needs[at] as number);
 }
 
+const NONE_MET: Needs = new Uint32Array(0);
+
 /** Which needs the words of a clause meet: found out when a phrase first asks, and again where one was made since. */
 export class NeedsMet {
   readonly #words: readonly Word[];
-  #bits: Needs = new Uint32Array(0);
+  #bits: Needs = NONE_MET;
   #known = 0;
 
   constructor(words: readonly Word[]) {
@@ -241,24 +278,42 @@ const mayMatch = ({ needs }: Phrase, { met }: Said): boolean => hasAll(met.bits(
 
 /**
  * Finds those of some rules that may read a clause, in their order: of the rules that look for a phrase most are left out.
- * The first need of each stands in a table, since that of nearly all is not met.
+ * They are found from the needs that the clause meets, as there are far fewer of those than rules.
  */
 export function rulesByNeed<R extends { readonly pattern?: Phrase }>(
   rules: readonly R[],
 ): (said: Said) => readonly R[] {
-  const first = Int32Array.from(rules.map(({ pattern }) => pattern?.needs[0] ?? -1));
+  const size = (rules.length >>> 5) + 1;
+  const always = new Uint32Array(size);
+  const byFirst = new Map<number, number[]>();
+  rules.forEach(({ pattern }, place) => {
+    const first = pattern?.needs[0];
+    if (first === undefined) addBit(always, place);
+    else byFirst.set(first, [...(byFirst.get(first) ?? []), place]);
+  });
+  const firsts = new Uint32Array((needCount >>> 5) + 1);
+  for (const need of byFirst.keys()) addBit(firsts, need);
+  // One bit for each rule: in this way they come out in their order.
+  const asked = new Uint32Array(size);
   return ({ met }) => {
     const bits = met.bits();
-    const found: R[] = [];
-    for (let k = 0; k < first.length; k++) {
-      const number = first[k] as number;
-      if (number >= 0 && !has(bits, number)) continue;
-      const rule = rules[k] as R;
-      if (rule.pattern === undefined || hasAll(bits, rule.pattern.needs)) found.push(rule);
+    asked.set(always);
+    for (let at = 0; at < firsts.length; at++) {
+      for (let both = (firsts[at] as number) & (bits[at] as number); both !== 0; both &= both - 1)
+        for (const place of byFirst.get((at << 5) | lowestBit(both)) as number[])
+          if (hasAll(bits, rules[place]?.pattern?.needs ?? NO_NEEDS)) addBit(asked, place);
     }
+    const found: R[] = [];
+    for (let at = 0; at < size; at++)
+      for (let left = asked[at] as number; left !== 0; left &= left - 1)
+        found.push(rules[(at << 5) | lowestBit(left)] as R);
     return found;
   };
 }
+
+const NO_NEEDS: readonly number[] = [];
+
+const lowestBit = (word: number): number => 31 - Math.clz32(word & -word);
 
 /** Words of a clause that a phrase matched. */
 export interface Found {

@@ -1,5 +1,5 @@
 import { LIMIT_RULES } from './broken-limits.ts';
-import { neighbour, type StatementRule } from './draft.ts';
+import { neighbour, type Scene, type StatementRule } from './draft.ts';
 import { GAVE_OUT_RULES } from './gave-out.ts';
 import { HARM_RULES } from './harm-done.ts';
 import { MADE_IN_VAIN_RULES } from './made-in-vain.ts';
@@ -330,9 +330,7 @@ const FAULT_RULES: readonly StatementRule[] = [
       const before = scene.said[said.index - 1];
       if (!before || scene.unreal.has(before.index)) return undefined;
       if (/^(?: \S+\/\w*L\w*)* nope\//.test(said.code) && !has(before.words, 'Q')) return undefined;
-      const first = scene.said.find((clause) => clause.sentence === before.sentence) as Said;
-      const from =
-        before.sentence === said.sentence ? before : before.index - first.index <= 2 ? first : before;
+      const from = before.sentence === said.sentence ? before : (openingNear(before, scene) ?? before);
       return { kind: 'problem', from: from.index, to: said.index, start: from.start, end: said.end };
     },
   },
@@ -475,6 +473,16 @@ const FAULT_RULES: readonly StatementRule[] = [
 /** "Can't go lower than 25": a bound that is told. */
 const BOUNDED =
   / not\/\S* (?:go|be|come|take|open|run|work)\/\S* (?:any\/\S* )?(?:lower|higher|wider|taller|longer|deeper|closer|nearer|steeper|shallower|over|under|above|below|more|less|past|beyond)\/\S*(?: than\/\S*)?(?: \S+){0,2} \S+\/\S*Q/;
+
+/** What a verdict says is wrong begins no further back than this, in clauses. */
+const MOST_BEFORE_VERDICT = 2;
+
+/** The clause that opens the sentence of another, where it stands near. */
+function openingNear({ index, sentence }: Said, { said }: Scene): Said | undefined {
+  let first = index;
+  while (said[first - 1]?.sentence === sentence && index - first <= MOST_BEFORE_VERDICT) first--;
+  return index - first <= MOST_BEFORE_VERDICT ? said[first] : undefined;
+}
 
 /** Plain faults first: the looser readings of sizes and mishaps come after. */
 export const PROBLEM_RULES: readonly StatementRule[] = [

@@ -76,7 +76,11 @@ const RULES: readonly { readonly kind: StatementKind; readonly rules: readonly S
 ];
 
 /** By kind, those that may read a clause. */
-const RULES_FOR = RULES.map(({ kind, rules }) => ({ kind, rulesFor: rulesByNeed(rules) }));
+const RULES_FOR = RULES.map(({ kind, rules }) => ({
+  rulesFor: rulesByNeed(rules),
+  /** Where evidence keeps the kind; it weighs no corrections. */
+  column: kind === 'correction' ? undefined : KINDS.indexOf(kind),
+}));
 
 /** Log odds of the words below which no rule of a kind is asked: what it read would hardly stand. */
 const SPARED = -5.5;
@@ -220,14 +224,17 @@ const NEAR_TASKS = 6;
 function readClause(clause: Said, scene: Scene, scores: WordScores | undefined): readonly Draft[] {
   // Bare numbers and marks between commas state nothing.
   if (isBlank(clause)) return [];
-  return RULES_FOR.flatMap(({ kind, rulesFor }) => {
-    if (scores && kind !== 'correction' && scores.of(clause.index, KINDS.indexOf(kind)) < SPARED) return [];
+  const drafts: Draft[] = [];
+  for (const { rulesFor, column } of RULES_FOR) {
+    if (scores && column !== undefined && scores.of(clause.index, column) < SPARED) continue;
     for (const { name, read } of rulesFor(clause)) {
       const found = read(clause, scene);
-      if (found) return [{ ...found, rule: name }];
+      if (!found) continue;
+      drafts.push({ ...found, rule: name });
+      break;
     }
-    return [];
-  });
+  }
+  return drafts;
 }
 
 function notesFrom(drafts: readonly Draft[], scene: Scene): StatementNotes {

@@ -27,8 +27,18 @@ export function findUnreal(said: readonly Said[]): ReadonlySet<number> {
     }
     if (matches(SUPPOSED, clause)) unreal.add(clause.index);
     if (matches(STRUCK, clause)) {
-      for (const other of said) if (other.sentence === clause.sentence) unreal.add(other.index);
+      for (const other of sentenceAround(said, clause.index)) unreal.add(other.index);
     }
   }
   return unreal;
+}
+
+/** The clauses of one sentence: those beside a clause, and no look through the whole memo for each. */
+function sentenceAround(said: readonly Said[], at: number): readonly Said[] {
+  const isSame = (k: number) => said[k] !== undefined && said[k]?.sentence === said[at]?.sentence;
+  let from = at;
+  while (isSame(from - 1)) from--;
+  let to = at + 1;
+  while (isSame(to)) to++;
+  return said.slice(from, to);
 }

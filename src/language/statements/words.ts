@@ -13,6 +13,8 @@ export interface Word extends Span {
   readonly classes: string;
   /** Letters of its classes of meaning. */
   readonly meanings: string;
+  /** All three as they stand in the code of a clause: " word/CLASSES". */
+  readonly code: string;
 }
 
 /** A clause with its words; `code` is what phrases are matched against. */
@@ -127,8 +129,22 @@ function parts(lower: string): readonly string[] {
 const MOST_WORDS = 20_000;
 /** What a word stands for, with its classes. The same words come back in any talk. */
 const partsOf = remembered(MOST_WORDS, (lower): readonly Omit<Word, keyof Span>[] =>
-  parts(lower).map((part) => ({ lower: part, classes: classesOf(part), meanings: meaningsOf(part) })),
+  parts(lower).map((part) => coded(part, classesOf(part), meaningsOf(part))),
 );
+
+const coded = (lower: string, classes: string, meanings: string): Omit<Word, keyof Span> => ({
+  lower,
+  classes,
+  meanings,
+  code: ` ${lower}/${classes}${meanings}`,
+});
+
+/** A word that its neighbours show to be another, or of other classes, than it would be alone. */
+const settledAs = ({ start, end }: Word, lower: string, classes: string, meanings: string): Word => ({
+  start,
+  end,
+  ...coded(lower, classes, meanings),
+});
 
 const TOKEN = /[\p{L}\p{N}$£€][^\s,;:—–!?…()"“”]*/gu;
 
@@ -177,7 +193,9 @@ function markPreamble(words: readonly Word[]): readonly Word[] {
   if (!found) return words;
   const to = from + found.split(' ').length;
   if (to >= words.length - 1) return words;
-  return words.map((word, k) => (k >= from && k < to ? { ...word, classes: 'L' } : word));
+  return words.map((word, k) =>
+    k >= from && k < to ? settledAs(word, word.lower, 'L', word.meanings) : word,
+  );
 }
 
 /** Settles words that only their neighbours explain: whose "'s", "done cut", "before and after". */
@@ -186,7 +204,7 @@ function settleWords(words: readonly Word[]): readonly Word[] {
     const next = words[k + 1];
     const lost = lostVerb(words, k);
     if (lost) return lost;
-    if (word.lower === "'s" && isPossessive(words, k)) return { ...word, lower: "'s_", classes: '' };
+    if (word.lower === "'s" && isPossessive(words, k)) return settledAs(word, "'s_", '', word.meanings);
     // "I done cut the boards", "my back done voted"
     if (
       word.lower === 'done' &&
@@ -195,10 +213,10 @@ function settleWords(words: readonly Word[]): readonly Word[] {
       /P/.test(next.classes) &&
       !/[SHM]/.test(words[k - 1]?.classes ?? '')
     ) {
-      return { ...word, lower: "'ve", classes: classesOf("'ve") };
+      return settledAs(word, "'ve", classesOf("'ve"), word.meanings);
     }
     if (word.lower === 'after' && words[k - 1]?.lower === 'and' && words[k - 2]?.lower === 'before') {
-      return { ...word, classes: 'E' };
+      return settledAs(word, word.lower, 'E', word.meanings);
     }
     return word;
   });
@@ -209,7 +227,7 @@ function lostVerb(words: readonly Word[], k: number): Word | undefined {
   const word = words[k] as Word;
   const next = words[k + 1];
   if (!next) return undefined;
-  const be = (lower: string): Word => ({ ...word, lower, classes: classesOf(lower), meanings: '' });
+  const be = (lower: string): Word => settledAs(word, lower, classesOf(lower), '');
   if (
     word.lower === 'its' &&
     (/^(?:a|an|the|gonna|going|not|been|too|only|just|now|getting|gone|got|like|all|my|our|no)$/.test(
@@ -257,19 +275,21 @@ function saidOf(
   place: Pick<Said, 'index' | 'sentence' | 'asks'>,
 ): Said {
   const codeStarts: number[] = [];
-  let code = '';
+  let length = 0;
   for (const word of words) {
-    codeStarts.push(code.length);
-    code += ` ${word.lower}/${word.classes}${word.meanings}`;
+    codeStarts.push(length);
+    length += word.code.length;
   }
   return {
-    ...place,
+    index: place.index,
+    sentence: place.sentence,
+    asks: place.asks,
     start: words[0]?.start ?? clause.bodyStart,
     end: words.at(-1)?.end ?? clause.end,
     opener: clause.opener,
     afterPause: clause.afterPause,
     words,
-    code,
+    code: words.map(({ code }) => code).join(''),
     codeStarts,
     met: new NeedsMet(words),
   };

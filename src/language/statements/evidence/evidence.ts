@@ -12,7 +12,6 @@ import { fieldsOf } from './fields.ts';
 import { joinAdded } from './join-added.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { RULE } from './rule-name.ts';
-import { readTable } from './table-text.ts';
 import { tableOf, tellWords, type WordScores, type WordWeights } from './word-scores.ts';
 import { WORD_BIAS, WORD_TABLE } from './word-table.ts';
 
@@ -32,7 +31,7 @@ export interface Evidence {
 let fitted: Evidence | undefined;
 /** The committed weights, unpacked when the first memo is read. */
 export function fittedEvidence(): Evidence {
-  fitted ??= { words: tableOf(WORD_BIAS, readTable(WORD_TABLE, KINDS.length)), kinds: CUE_WEIGHTS };
+  fitted ??= { words: tableOf(WORD_BIAS, WORD_TABLE), kinds: CUE_WEIGHTS };
   return fitted;
 }
 

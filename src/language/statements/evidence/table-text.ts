@@ -26,18 +26,27 @@ export function writeTable(rows: readonly Row[]): string {
 
 /** `columns` weights follow each number. Throws where the text was cut. */
 export function readTable(text: string, columns: number): Row[] {
-  const length = NUMBER_LETTERS + columns;
+  const rows: Row[] = [];
+  eachRow(text, columns, (number, at) => {
+    rows.push([number, Array.from({ length: columns }, (_, k) => stepsAt(text, at + k) * STEP)]);
+  });
+  return rows;
+}
+
+/** Gives the number of each row and where its weights stand in the text: no row is made of what is only passed on. */
+export function eachRow(text: string, columns: number, take: (number: number, at: number) => void): void {
+  const length = rowLength(columns);
   if (text.length % length !== 0)
     throw new Error(`a table of evidence has rows of ${length} letters, got ${text.length} letters in all`);
-  const rows: Row[] = [];
   for (let at = 0; at < text.length; at += length) {
     let number = 0;
     for (let k = 0; k < NUMBER_LETTERS; k++)
       number = (number << 6) | (VALUES[text.charCodeAt(at + k)] as number);
-    const weights: number[] = [];
-    for (let k = 0; k < columns; k++)
-      weights.push(((VALUES[text.charCodeAt(at + NUMBER_LETTERS + k)] as number) - 32) * STEP);
-    rows.push([number, weights]);
+    take(number, at + NUMBER_LETTERS);
   }
-  return rows;
 }
+
+export const rowLength = (columns: number): number => NUMBER_LETTERS + columns;
+
+/** The weight that a letter of the text stands for, in steps. */
+export const stepsAt = (text: string, at: number): number => (VALUES[text.charCodeAt(at)] as number) - 32;

@@ -4,7 +4,7 @@ import type { Said } from '../words.ts';
 import type { Atom } from './atoms.ts';
 import { featureNumber, features, featureText, type Place } from './features.ts';
 import { KINDS } from './kinds.ts';
-import { STEP } from './table-text.ts';
+import { eachRow, rowLength, STEP, stepsAt } from './table-text.ts';
 
 /** Weights by feature number, one for each kind. */
 export interface WordWeights {
@@ -23,23 +23,18 @@ const COLUMNS = KINDS.length;
 /** Log odds of a clause without any word: numbers and marks state nothing. */
 const BLANK = -9;
 
-/** An open table for features and their weights, the weights of one feature side by side. */
-export function tableOf(
-  bias: readonly number[],
-  rows: readonly (readonly [number, readonly number[]])[],
-): WordWeights {
+/** An open table for features and their weights, the weights of one feature side by side. Unpacks what `writeTable` wrote. */
+export function tableOf(bias: readonly number[], text: string): WordWeights {
   let size = 1024;
-  while (size < rows.length * 2.5) size *= 2;
+  while (size < (text.length / rowLength(COLUMNS)) * 2.5) size *= 2;
   const numbers = new Int32Array(size);
   const weights = new Int8Array(size * COLUMNS);
-  for (const [number, row] of rows) {
+  eachRow(text, COLUMNS, (number, at) => {
     let slot = number & (size - 1);
     while (numbers[slot] !== 0) slot = (slot + 1) & (size - 1);
     numbers[slot] = number;
-    row.forEach((weight, k) => {
-      weights[slot * COLUMNS + k] = Math.round(weight / STEP);
-    });
-  }
+    for (let k = 0; k < COLUMNS; k++) weights[slot * COLUMNS + k] = stepsAt(text, at + k);
+  });
   return { bias, numbers, weights };
 }
 
