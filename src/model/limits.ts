@@ -145,7 +145,10 @@ function breachAmong(
   const broken = limits
     .filter((limit) => limit.id !== claim.id)
     .filter(
-      (limit) => goesTogether(limit.attribute, claim.attribute) || (isOwned && claim.dimension === 'length'),
+      (limit) =>
+        goesTogether(limit.attribute, claim.attribute) ||
+        (isOwned && claim.dimension === 'length') ||
+        (claim.dimension === 'length' && isDistanceFrom(limit, arriving)),
     )
     .filter((limit) => !isLetPass(limit, claim, settings.region))
     .flatMap((limit) => {
@@ -305,6 +308,28 @@ function goesTogether(limit: Attribute, claim: Attribute): boolean {
   return KIN.some((group) => group.includes(limit) && group.includes(claim));
 }
 
+/** What a limit keeps its thing away from, as a stem: "at least 150 from any timber". */
+const keptFrom = ({ sentence, source }: LimitRow): string => {
+  const behind = sentence.slice(sentence.indexOf(source.quote) + source.quote.length);
+  return stemOf(
+    /^[^.,;]{0,20}?\b(?:from|of|off|to) (?:any|all|every|anything|the) (?:bit of )?(\p{L}+)/iu.exec(
+      behind,
+    )?.[1] ?? '',
+  );
+};
+
+/** "At least 150 from any timber, and I've got a joist at 120 from it": how far off a member of the class is. */
+function isDistanceFrom(
+  { attribute, dimension }: LimitRow,
+  { note, place }: Pick<Arriving, 'note' | 'place'>,
+): boolean {
+  if (dimension !== 'length' || !DISTANCES.has(attribute)) return false;
+  // A quote may reach up to what it is measured from: "35 from the".
+  const behind = `${note.quote}${place.sentence.slice(place.until.length)}`;
+  return /^[^,;]{0,24}? (?:away )?(?:from|off)\b/i.test(behind);
+}
+const DISTANCES: ReadonlySet<Attribute> = new Set(['clearance', 'gap', 'offset']);
+
 /** Of two things, only plain measures compare: another thing's gap or spacing is its own affair. */
 function isSameMeasure(limit: Attribute, claim: Attribute): boolean {
   if (limit === claim) return limit !== 'other' && limit !== 'offset' && limit !== 'gap';
@@ -333,7 +358,14 @@ const CLASSES: ReadonlyMap<string, ReadonlySet<string>> = new Map(
         'appliance',
         'fridge freezer washer dishwasher oven stove hob cooker dryer heater boiler cooktop microwave',
       ],
-      ['timber', 'plank board beam joist post rafter sheet batten'],
+      [
+        'timber',
+        'plank board beam joist post rafter sheet batten stud lintel purlin truss noggin bearer plate',
+      ],
+      [
+        'combustible',
+        'plank board beam joist post rafter sheet batten stud lintel purlin truss noggin bearer curtain ply lining shelf',
+      ],
       ['panel', 'sheet board door plywood ply plasterboard drywall glass pane'],
       ['vehicle', 'van truck trailer car bus lorry caravan'],
       ['furniture', 'table bench bed sofa cabinet wardrobe chair desk bunk'],
@@ -406,7 +438,8 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
   if (isUniversal) evidence += 0.3;
   if (needNotPass(limit, { item, place })) return 0;
   const classes = [...stemsOf(`${limit.said} ${limit.about} ${limit.source.quote}`)];
-  const isMember = classes.some((name) => CLASSES.get(name)?.has(head));
+  const isMember =
+    classes.some((name) => CLASSES.get(name)?.has(head)) || CLASSES.get(keptFrom(limit))?.has(head) === true;
   if (isMember) evidence += 0.4;
   // A fridge or a lathe is not built where it stands: it has to come through.
   if (isUniversal && through && IS_BROUGHT.has(head)) evidence += 0.4;
@@ -416,7 +449,9 @@ function bindingOf(limit: LimitRow, edge: number, { note, item, place }: Arrivin
   if (isTotal) evidence += 0.3;
   // What is said of one thing binds another only where the words reach that far, and for the same measure of it.
   if (!isUniversal && !isMember && !isTotal) return 0;
-  if (limit.dimension === 'time' || !isSameMeasure(limit.attribute, note.attribute)) return 0;
+  if (limit.dimension === 'time') return 0;
+  const isKeptOff = isMember && limit.bound === 'at-least' && isDistanceFrom(limit, { note, place });
+  if (!isKeptOff && !isSameMeasure(limit.attribute, note.attribute)) return 0;
   if (BROKEN.test(`${here} ${behind}`)) evidence += 0.2;
   return evidence + closeness(edge, limit.unit, note);
 }

@@ -14,6 +14,7 @@ describe('a task begins with its work', () => {
     ["Can't cut the roof hole till I have the fan in hand.", 'Cut the roof hole'],
     ['I gotta call the glazier about the rooflight.', 'Call the glazier about the rooflight'],
     ['Next job is bedding the cleats.', 'Bed the cleats'],
+    ['Nothing goes down till the pipes have been tested.', 'Whatever goes down'],
     ["I won't coat the rail until it's above twelve degrees.", 'Coat the rail'],
     ["I'm not sealing the seam until the moisture's down to 12 percent.", 'Seal the seam'],
     ['We will not close the wall until the wiring has passed.', 'Close the wall'],

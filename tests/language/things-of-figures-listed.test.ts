@@ -26,6 +26,17 @@ describe('things that are listed with their numbers', () => {
       ['treads: thickness 32 mm', 'risers: thickness 18 mm'],
     ],
     ['Screws, two per joist, fifty mil.', ['screws: length 50 mm']],
+    [
+      "Floor joists. They're at 400 centres, 47 by 200, spanning 3.6. I've got fourteen up and there's four to go.",
+      [
+        'floor joists: other 400 mm',
+        'floor joists: size 47 mm',
+        'floor joists: size 200 mm',
+        'floor joists: length 3.6 m',
+        'floor joists: count 14 1',
+        'floor joists: count 4 1',
+      ],
+    ],
     ['Pintles go in 120 from the top.', ['pintles from top: offset 120 mm']],
   ])('"%s"', (text, read) => expect(figuresOf(text)).toEqual(read));
 
@@ -99,4 +110,9 @@ describe('how much a size changes by', () => {
     const { figures } = readMemo('The tiller fouls the pushpit by about forty.', CONTEXT).notes;
     expect(figures.map(({ attribute, value }) => [attribute, value])).toEqual([['offset', 40]]);
   });
+});
+
+test('goods that are supposed to come are no job', () => {
+  const { tasks } = readMemo('Ordered eight sheets of ply, supposed to turn up Friday.', CONTEXT).notes;
+  expect(tasks).toEqual([]);
 });

@@ -301,6 +301,8 @@ export function tagOf(
     return 'verb';
   // "The floor feels dry": a verb, though a thing may have a feel.
   if (/^(?:feels|looks|smells|sounds)$/.test(lower) && previous?.tag === 'noun') return 'verb';
+  // "At 400 centres": how far apart, and no thing.
+  if (/^cent(?:res|ers)$/.test(lower) && previous?.tag === 'quantity') return 'dimension';
   if (lower.includes('-to-')) return previous?.tag === 'quantity' ? 'dimension' : 'noun';
   if (lower === 'one' || lower === 'ones') return lower === 'one' && countsNoun(next) ? 'number' : 'pronoun';
   if (isCompound(lower, next)) return 'noun';

@@ -130,13 +130,21 @@ const isBeforeGauge = (room: Room, amount: Amount, next: Amount | undefined): bo
 
 const HAVE = /^(?:'ve|have|has|had|got|there|there's|'s|are|only)$/;
 
+/** More are seldom counted as they go up: forty in is a measure. */
+const MOST_PLACED = 30;
+
 /** "I've got two", "there's four", said at the end of a sentence: so many of something named before. */
 function leftOpen(room: Room, amount: Amount): boolean {
-  if (amount.value > 12 || !Number.isInteger(amount.value)) return false;
+  if (amount.value > MOST_PLACED || !Number.isInteger(amount.value)) return false;
+  // "I've got fourteen up and there's four to go": so many are in their place.
+  const isPlaced =
+    /^(?:up|in|down|done|to)$/.test(wordAt(room, amount.to)) &&
+    /^(?:|[.,;!?]|and|so|but|go|do)$/.test(wordAt(room, amount.to + 1));
+  if (amount.value > 12 && !isPlaced) return false;
   const last = wordAt(room, amount.from - 1);
   const before = wordAt(room, amount.from - 2);
   const have = /^(?:got|have|'ve|has|had)$/.test(last) || (HAVE.test(last) && before === 'there');
-  return have && /^[.,;!?]?$/.test(wordAt(room, amount.to));
+  return have && (isPlaced || /^[.,;!?]?$/.test(wordAt(room, amount.to)));
 }
 
 /** "Balusters, I need thirty one": the things stand first, and how many of them is wanted or had. */

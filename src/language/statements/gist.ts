@@ -94,12 +94,15 @@ function ownWords(draft: Draft, scene: Scene): string {
   return draft.kind === 'task' && draft.waitsFor?.length
     ? words
         .replace(HELD, '')
+        .replace(NOTHING_GOES, 'whatever ')
         .replace(
           NOT_YET,
           (_, who: string, will: string) => `${who}${MEANT[will.toLowerCase().replace('’', "'")] ?? ''}`,
         )
     : words;
 }
+/** "Nothing goes down till the pipes are tested": what goes down then. */
+const NOTHING_GOES = /^nothing (?:else )?(?=(?:goes|gets|comes) (?:down|up|in|on|back|near|over)\b)/i;
 /** "I won't coat it until ...", "I'm not sealing that until ...": the work itself is meant to be done. */
 const NOT_YET =
   /^((?:(?:and|so|but)[,\s]+)*(?:(?:i|we)(?= |['’]))?)( won['’]t| will not|['’]ll not|['’]m not| am not|['’]re not| are not)(?= )/i;

@@ -174,6 +174,8 @@ function waitedFor(said: Said, scene: Scene): Pick<Draft, 'waitsFor' | 'end'> | 
   return { waitsFor: [scene.text.slice(gate.start, said.end)], end: last.end };
 }
 
+const COMES_BY_ITSELF = /^(?:turn|come|arrive|land|show|be)$/;
+
 export const TASK_RULES: readonly StatementRule[] = [
   task(
     'need to <do>',
@@ -191,6 +193,8 @@ export const TASK_RULES: readonly StatementRule[] = [
       if (who === 'viewer' || has(found.part('subject'), 'E')) return false;
       if (isPassage(found)) return false;
       const have = found.part('have').map(({ lower }) => lower);
+      // "Eight sheets, supposed to turn up Friday": goods on their way.
+      if (who === 'none' && have[0] === 'supposed' && COMES_BY_ITSELF.test(verb?.lower ?? '')) return false;
       if (/^(?:want|wants)$/.test(have[0] ?? '')) {
         // "they want to come back to 2,276"; wanting alone is no plan yet.
         if (who === 'thing') return isDoneToThing(verb, object, said, scene);

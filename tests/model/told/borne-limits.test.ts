@@ -22,6 +22,24 @@ test.each([
 });
 
 test.each([
+  ["The hearth needs to be at least 150 from any timber, and I've got a joist at 120 from it.", ''],
+  ['Keep all timber at least 50 from the flue.', "The rafter's 35 from the flue."],
+  ['The flue has to be at least 50 from anything combustible.', "The rafter's 35 from the flue."],
+])('what must be kept away: %s %s', (limit, told) => {
+  const found = new ToldStory().hear(...[limit, told].filter(Boolean)).found();
+  expect(found).toEqual([expect.stringMatching(/^limit: .*clearance/)]);
+});
+
+test.each([
+  ['far enough', "The rafter's 60 from the flue."],
+  ['nothing that burns', "The copper pipe's 35 from the flue."],
+  ['another measure', "The rafter's 45 wide."],
+])('%s is let be', (_, told) => {
+  const limit = 'The flue has to be at least 50 from anything combustible.';
+  expect(new ToldStory().hear(limit, told).found()).toEqual([]);
+});
+
+test.each([
   ['what it carries', WINCH, "The keel block weighs 420 kilos, I'll lift it with the winch."],
   ['what nobody lifts with it', WINCH, 'The keel block weighs 520 kilos.'],
   ['what another thing lifts', WINCH, "The keel block weighs 520 kilos, I'll lift it with the crane."],
