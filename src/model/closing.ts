@@ -327,9 +327,27 @@ function isBarred(deed: Described, task: Described, match: Match): boolean {
     match.common === 0
   )
     return true;
+  // "The new flashing's ordered": the wrong one has not gone back yet.
+  if (isSendingBack(task) && !WENT_BACK.some((word) => deed.words.has(word))) return true;
   // What was glued is not sanded yet.
   return clash && [...deed.actions, ...task.actions].every((way) => STAGES.has(way));
 }
+const isSendingBack = ({ words }: Described): boolean =>
+  words.has('return') ||
+  (words.has('back') && ['send', 'take', 'bring', 'post'].some((word) => words.has(word)));
+const WENT_BACK = [
+  'back',
+  'sent',
+  'return',
+  'returned',
+  'posted',
+  'collected',
+  'swapped',
+  'gone',
+  'went',
+  'took',
+];
+
 /** Ways of doing that follow each other on one thing. */
 const STAGES: ReadonlySet<string> = new Set([
   'cut',

@@ -375,7 +375,8 @@ function carriesSoMuch(room: Room, amount: Amount): boolean {
   return isCarriedBy(room, amount);
 }
 
-const CALLS_FOR = /^(?:needs|need|require|requires|insist|insists|demand|demands|specify|specifies)$/;
+const CALLS_FOR =
+  /^(?:needs|need|wants|want|require|requires|insist|insists|demand|demands|specify|specifies)$/;
 const CLEAR_AFTER = /^(?:clear|clearance|headroom)$/;
 
 /** "it needs twelve inches clear": room that is asked for may be more, never less. */

@@ -16,6 +16,7 @@ test.each([
   ['two seven fifty all up at the very most', '2750 mm at-most'],
   ['the flue has to clear the beam by 50', '50 mm at-least'],
   ['the boom must clear the wheelhouse by 200 mm', '200 mm at-least'],
+  ['I want two inches clear all round', '2 in at-least'],
   ['the rating on that winch is 450 kilos', '450 kg at-most'],
   ['the shelf brackets hold 40 kilos each', '40 kg at-most'],
   ['the biggest thing I can get through the door is 740 mil', '740 mm at-most'],

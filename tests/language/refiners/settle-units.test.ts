@@ -30,6 +30,7 @@ test.each([
   ["I can't roof it until it's above ten degrees", '10 degC at-least'],
   ["no slating till it's back over five degrees", '5 degC at-least'],
   ['the roof is at ten degrees', '10 deg'],
+  ['the kit is for pitches from 5 to 30 degrees', '5-30 deg between'],
   ["I'm planing the rafter until the roof is over ten degrees", '10 deg at-least'],
 ])('degrees: "%s" is %s', (said, figures) => {
   expect(figuresSaid(said)).toBe(figures);

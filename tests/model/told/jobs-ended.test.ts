@@ -59,3 +59,12 @@ describe('work that is put off', () => {
     ).toHaveLength(2);
   });
 });
+
+describe('what is to go back', () => {
+  const back = "The flashing kit is the wrong one, I'll send it back.";
+  test.each(["The flashing kit's gone back.", 'Sent the flashing kit back.'])('%s', (deed) =>
+    expect(openAfter(back, deed)).toEqual([]),
+  );
+  test('is not gone when another one is ordered', () =>
+    expect(openAfter(back, "New flashing's ordered.")).toEqual(['Send the flashing kit back']));
+});
