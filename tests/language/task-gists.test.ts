@@ -174,3 +174,8 @@ test.each([
 ])('"%s" is so many jobs', (said, jobs) => {
   expect(notesOf(said).tasks.map(({ gist }) => gist)).toEqual(jobs);
 });
+
+test('a first job and what comes after it are two', () => {
+  const { tasks } = notesOf("First job's rip the old ply out, then seal the roof hatch.");
+  expect(tasks.map(({ gist }) => gist)).toEqual(['Rip the old ply out', 'Seal the roof hatch']);
+});

@@ -174,6 +174,7 @@ function waitedFor(said: Said, scene: Scene): Pick<Draft, 'waitsFor' | 'end'> | 
   return { waitsFor: [scene.text.slice(gate.start, said.end)], end: last.end };
 }
 
+const OBJECT_OPENS = /^(?:the|that|those|my|our|all|both|up|out|off)$/;
 const COMES_BY_ITSELF = /^(?:turn|come|arrive|land|show|be)$/;
 
 export const TASK_RULES: readonly StatementRule[] = [
@@ -658,8 +659,12 @@ export const TASK_RULES: readonly StatementRule[] = [
   task(
     'next up is <thing>',
     "^<lead>* (?: the )? (?: next | first | last ) (?: up | job | jobs | thing | task | step | on the list )? <day>? <day>? (?: is | are | 's ) (?<object> <any>+ )",
-    (found, said) =>
-      / (?:video|film|episode|week|one)\//.test(said.code) || has(found.words, 'E') ? false : { weak: true },
+    (found, said) => {
+      if (/ (?:video|film|episode|week|one)\//.test(said.code) || has(found.words, 'E')) return false;
+      // "First job's rip the old ply out": work of its own, whatever the next clause orders.
+      const [verb, next] = found.part('object');
+      return verb && isTaskVerb(verb, next) && OBJECT_OPENS.test(next?.lower ?? '') ? true : { weak: true };
+    },
   ),
   task(
     'somebody <do> <thing>',

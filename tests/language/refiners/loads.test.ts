@@ -14,6 +14,10 @@ test.each([
   ['The hoist will take 500.', ['hoist weight 500 kg']],
   ['The brackets hold 40 each.', ['brackets weight 40 kg']],
   ['The trailer carries 750 tops.', ['trailer weight 750 kg']],
+  [
+    'The plate says 1600 kilos and she weighs 1120 empty so that is 480 to play with.',
+    ['plate weight 1600 kg', 'plate weight 1120 kg', 'plate weight 480 kg'],
+  ],
   // No weight: other kinds of rating, and what is put on it.
   ["The breaker's rated at 16.", ['breaker current 16 A']],
   ['The shelf is good for 80 litres.', ['shelf volume 80 L']],

@@ -34,9 +34,15 @@ export function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Me
 const AS_LOADED = /^(?:gross|tare|laden|unladen)$/;
 const CLOSES = /^(?:|[.,;:!?]|and|so|but|for|with|on)$/;
 
+/** "So that's 480 to play with". */
+const isSpare = (room: Room, { from, to }: Amount): boolean =>
+  /^(?:'s|is|leaves|have|'ve|got)$/.test(wordAt(room, from - 1)) &&
+  ((wordAt(room, to) === 'to' && /^(?:play|spare|go|work)$/.test(wordAt(room, to + 1))) ||
+    /^(?:spare|left)$/.test(wordAt(room, to)));
+
 /** A mass told by the word behind it, and what is left of a mass in the same breath: "so that leaves eight twenty". */
 export function asLoad(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
-  if (sizedAfter(room, amount)) return undefined;
+  if (sizedAfter(room, amount) && !isSpare(room, amount)) return undefined;
   const last = out.at(-1);
   const isLoaded = AS_LOADED.test(wordAt(room, amount.to)) && CLOSES.test(wordAt(room, amount.to + 1));
   const isLeft =
@@ -44,8 +50,9 @@ export function asLoad(room: Room, amount: Amount, out: readonly Amount[]): Mean
     room.tokens[last.from]?.sentence === room.tokens[amount.from]?.sentence &&
     amount.value < last.value &&
     amount.value >= last.value / 20 &&
-    CLOSES.test(wordAt(room, amount.to)) &&
-    [1, 2].some((back) => /^(?:leaves|leaving)$/.test(wordAt(room, amount.from - back)));
+    ((CLOSES.test(wordAt(room, amount.to)) &&
+      [1, 2].some((back) => /^(?:leaves|leaving)$/.test(wordAt(room, amount.from - back)))) ||
+      isSpare(room, amount));
   if (!isLoaded && !isLeft) return undefined;
   const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
   const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
