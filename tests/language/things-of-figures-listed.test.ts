@@ -32,7 +32,7 @@ describe('things that are listed with their numbers', () => {
         'floor joists: other 400 mm',
         'floor joists: size 47 mm',
         'floor joists: size 200 mm',
-        'floor joists: length 3.6 m',
+        'floor joist: length 3.6 m',
         'floor joists: count 14 1',
         'floor joists: count 4 1',
       ],

@@ -95,11 +95,18 @@ function withSide(site: Site, name: Name): Name {
   return kindsOf(name).has('space') || name.includes('wall') ? name : [side, ...name];
 }
 
+/** "Joists at 400 centres, spanning 3.6": only the spacing is of the centres, the span is the joists'. */
+const withoutCentres = ({ parse, at }: Site, name: Name): Name =>
+  name.length > 1 && /^cent(?:res|ers)$/.test(name.at(-1) ?? '') && !/^cent/.test(wordAt(parse, at + 1))
+    ? name.slice(0, -1)
+    : name;
+
 /** The whole name of a figure's thing. Known gap: a fall in mm2 of a duct is no cable. */
 export function completedName(site: Site, name: Name): Name {
   if (site.dimension === 'torque') return withFastener(site, name);
   if (site.quantity.unit === 'mm2' && !kindsOf(name).has('cable') && !kindsOf(name).has('opening'))
     return joinNames(name, ['cable']);
-  if (site.dimension === 'length') return withSide(site, withLap(site, name));
+  if (site.dimension === 'length') return withSide(site, withLap(site, withoutCentres(site, name)));
+  if (site.dimension === 'count') return withoutCentres(site, name);
   return withMoisture(site, name);
 }

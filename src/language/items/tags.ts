@@ -303,8 +303,6 @@ export function tagOf(
   if (/^(?:feels|looks|smells|sounds)$/.test(lower) && previous?.tag === 'noun') return 'verb';
   // "480 to play with": what is spare, and no play in a joint.
   if (lower === 'play' && previous?.lower === 'to') return 'verb';
-  // "At 400 centres": how far apart, and no thing.
-  if (/^cent(?:res|ers)$/.test(lower) && previous?.tag === 'quantity') return 'dimension';
   if (lower.includes('-to-')) return previous?.tag === 'quantity' ? 'dimension' : 'noun';
   if (lower === 'one' || lower === 'ones') return lower === 'one' && countsNoun(next) ? 'number' : 'pronoun';
   if (isCompound(lower, next)) return 'noun';

@@ -375,16 +375,18 @@ function carriesSoMuch(room: Room, amount: Amount): boolean {
   return isCarriedBy(room, amount);
 }
 
-const CALLS_FOR =
-  /^(?:needs|need|wants|want|require|requires|insist|insists|demand|demands|specify|specifies)$/;
+const CALLS_FOR = /^(?:needs|need|require|requires|insist|insists|demand|demands|specify|specifies)$/;
 const CLEAR_AFTER = /^(?:clear|clearance|headroom)$/;
 
 /** "it needs twelve inches clear": room that is asked for may be more, never less. */
 function clearanceAskedFor(room: Room, amount: Amount): boolean {
   const near = [0, 1, 2].some((step) => CLEAR_AFTER.test(wordAt(room, amount.to + step)));
   if (!near) return false;
+  // "I want two inches clear all round"; "the book wants two hundredths of clearance" is a fit.
+  const isKeptClear = [0, 1, 2].some((step) => wordAt(room, amount.to + step) === 'clear');
   for (let index = amount.from - 1; index >= amount.from - 4; index--) {
     if (CALLS_FOR.test(wordAt(room, index))) return true;
+    if (isKeptClear && /^wants?$/.test(wordAt(room, index))) return true;
     if (
       wordAt(room, index) === 'have' &&
       /^(?:to|must)$/.test(wordAt(room, index - 1) || wordAt(room, index + 1))
