@@ -9,12 +9,13 @@ import { type CheckScene, checkNote, figuresOf, input, wordOfFigure, written } f
 
 const TOGETHER =
   / (?:build ?up|build-up|buildup|sandwich|stack|stack-up|stackup|layers|all of (?:that|it|them)|together|altogether|plus|in total|the lot|all told|make-up|makeup|all up) /;
-/** What there is for it: "I've only got 45", "it has to go in 45". */
 /** A word of each of these. */
 export const tellsTogether = (word: string): boolean =>
   /^(?:build|build-?up|sandwich|stack|stack-?up|layers|all|together|altogether|plus|total|lot|make-?up)$/.test(
     word,
   );
+
+/** What there is for it: "I've only got 45", "it has to go in 45". */
 const ROOM_FOR_IT =
   / (?:only (?:got|have|has)|(?:has|have|'s got|'ve got|got|needs|need) to (?:go|fit|sit|get) (?:in|into|inside|under|within)(?: the| a| that)?) (?:about )?$/;
 const MOST_LAYERS = 12;

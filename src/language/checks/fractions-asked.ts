@@ -22,12 +22,13 @@ const TO_INCHES =
   / (?:in|into|to|as|on) (?:the |a |an )?(?:nearest |closest )?(?:inches|inch|sixteenths?|16ths?|1\/16|thirty seconds?|thirty-seconds?|32nds?|feet and inches|foot and inches|imperial|fractions?|inch tape|old money|inches tape)(?: of an inch| inch)? /;
 const TO_MM =
   / (?:in|into|to|as) (?:the |a )?(?:nearest )?(?:mil|mils|mm|millimetres?|millimeters?|metric|milli ?metres) /;
-/** What a person measures in, and what was so. */
 /** A word of each measure that is asked for. */
 export const namesTape = (word: string): boolean =>
   /^(?:inch|inches|sixteenths?|16ths?|1\/16|thirty|thirty-seconds?|32nds?|imperial|fractions?|old|mils?|mm|millimet(?:re|er)s?|metric|milli)$/.test(
     word,
   );
+
+/** What a person measures in, and what was so. */
 const LEFT =
   / (?:if|unless|was|were|had|did|n't|[a-z]+n't|not|never|tape 's|drawn|dimensioned|marked|printed|comes in|came in|sold|work in|working in|works in|think in|thinking in|everything) /;
 

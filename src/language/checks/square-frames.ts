@@ -10,10 +10,11 @@ import { type CheckScene, checkNote, figuresOf, input, written } from './spoken-
 
 const DIAGONALS =
   / (?:diagonals?|corner to corner|corner-to-corner|cross corners?|across (?:the|its) corners|opposite corners) /;
-/** How far out it may be: "within two mil", "no more than an eighth out". */
 /** A word of each way to name them. */
 export const namesDiagonal = (word: string): boolean =>
   /^(?:diagonals?|corners?|corner-to-corner)$/.test(word);
+
+/** How far out it may be: "within two mil", "no more than an eighth out". */
 const WITHIN = / (?:within|no more than|not more than|less than|under|inside|at most) $/;
 const SQUARE = / (?:out|square|of square|difference|of each other) /;
 

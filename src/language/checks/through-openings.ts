@@ -42,13 +42,13 @@ const RUNS: ReadonlySet<NounKind> = new Set(['cable', 'pipe', 'fastener']);
 const ONLY_WAY =
   / only way (?:in|out|through|down|up|on|aboard|inside)(?: and out)? for (?:\S+ ){1,5}(?:is|'s|'ll be|will be) (?:through |down |by |up |via |out of )?/;
 
-/** The passages that one sentence asks for. */
 /** A verb of a demand or an errand, or the "only way". */
 const PASSING_WORD = new RegExp(
   `^(?:way|${BRING}|(?:go|come|travel|get)|(?:carried|brought|got|taken|passed|moved|lifted|craned|slid))$`,
 );
 export const namesPassing = (word: string): boolean => PASSING_WORD.test(word);
 
+/** The passages that one sentence asks for. */
 export function passagesIn(scene: CheckScene, line: Line): readonly CheckNote[] {
   return onlyWayIn(scene, line) ?? demandedIn(scene, line);
 }

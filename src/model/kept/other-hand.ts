@@ -47,8 +47,10 @@ function sideOf(item: ItemRow, pairs: readonly PairRow[]): Side | undefined {
   return undefined;
 }
 
-/** The bare name of a side is the part's: "knees" are each a knee. */
-/** Whether a name without its side is that of the part. A longer name will do where the part's own tells enough: the kitchen door need not be the door that was told of. */
+/**
+ * Whether a name without its side is that of the part. A longer name will do where the part's own tells enough: the kitchen
+ * door need not be the door that was told of.
+ */
 export const isPart = (bare: string, part: string) =>
   nameKey(bare) === nameKey(part) ||
   (nameStems(part).length > 1 && kinship(bare, part) === 'longer') ||
