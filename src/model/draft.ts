@@ -136,7 +136,7 @@ export class Draft implements ModelReader {
     return this.#many(
       'tasks',
       this.#base.gatedTasks(),
-      (task) => task.status === 'open' && task.gates !== undefined,
+      (task) => task.status === 'open' && (task.gates !== undefined || task.before !== undefined),
     );
   }
   measuringTasks(): readonly TaskRow[] {

@@ -50,7 +50,7 @@ export class OpenTasks {
         this.#words.add(stem);
       }
     }
-    if (row.gates) this.#gated.add(held);
+    if (row.gates || row.before !== undefined) this.#gated.add(held);
     if (isToMeasure(row)) this.#measuring.add(held);
   }
 
@@ -72,7 +72,7 @@ export class OpenTasks {
     return [...found].sort(byOrd).map(({ row }) => row);
   }
 
-  /** Those that wait for something. */
+  /** Those that wait for something, or that something waits for. */
   gated(): readonly TaskRow[] {
     return [...this.#gated].sort(byOrd).map(({ row }) => row);
   }

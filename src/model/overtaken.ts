@@ -1,6 +1,6 @@
 /** Open tasks that were to come before work that is done now: the wall is boarded, and the sockets are not in. */
 import { answersGate, gateWords } from './gate-words.ts';
-import { tellingStems } from './open-tasks.ts';
+import { withMore } from './with-more.ts';
 import type { Working } from './working.ts';
 
 /**
@@ -8,13 +8,12 @@ import type { Working } from './working.ts';
  * What was overtaken once stays so until it is done.
  */
 export function markOvertaken(work: Working): void {
-  for (const note of work.memo.notes.done) {
-    const text = `${note.gist} ${note.quote}`;
-    const words = gateWords(text);
-    for (const task of work.draft.openTasksSharing(tellingStems(text))) {
-      if (task.before === undefined || task.overtakenBy || task.source.memoId === work.memo.id) continue;
-      if (!answersGate(words, gateWords(task.before))) continue;
-      work.draft.put({ table: 'tasks', row: { ...task, overtakenBy: work.source(note) } });
-    }
+  const { done } = work.memo.notes;
+  if (done.length === 0) return;
+  for (const task of work.draft.gatedTasks()) {
+    if (task.before === undefined || task.overtakenBy || task.source.memoId === work.memo.id) continue;
+    const held = gateWords(task.before);
+    const note = done.find(({ gist, quote }) => answersGate(gateWords(`${gist} ${quote}`), held));
+    if (note) work.draft.put({ table: 'tasks', row: withMore(task, { overtakenBy: work.source(note) }) });
   }
 }

@@ -416,7 +416,7 @@ export interface ModelReader {
   openTasks(): readonly TaskRow[];
   /** Open tasks that hold one of these stems or a compound of it; others may be among them. */
   openTasksSharing(stems: readonly string[]): readonly TaskRow[];
-  /** Open tasks that wait or waited for something. */
+  /** Open tasks that wait or waited for something, or that something has to wait for. */
   gatedTasks(): readonly TaskRow[];
   /** Open tasks of measuring something: few, where every figure asks whether it answers one. */
   measuringTasks(): readonly TaskRow[];

@@ -43,6 +43,14 @@ test('open tasks are found by their words, in the order of first writing', () =>
   expect(tasks.gated()).toEqual([]);
 });
 
+test('tasks that wait, and those that something waits for, are kept by themselves', () => {
+  const tasks = new OpenTasks();
+  tasks.put(task('a', 'Paint the hatch'));
+  tasks.put({ ...task('b', 'Run the wires'), before: 'the wall is closed' });
+  tasks.put({ ...task('c', 'Hang the door'), gates: [{ kind: 'event', words: 'the frame is in' }] });
+  expect(tasks.gated().map(({ id }) => id)).toEqual(['b', 'c']);
+});
+
 test('tasks of measuring are kept by themselves while they are open', () => {
   const tasks = new OpenTasks();
   for (const row of [task('a', 'Measure the hatch'), task('b', 'Oil the hatch'), task('c', 'Weigh the tank')])
