@@ -188,4 +188,6 @@ const shareIn = (words: string): RegExp | undefined => SHARES.find((share) => wo
 
 /** Stems of the things that words name, without what tells an amount or what is read of them. */
 const thingsIn = (words: string, share: RegExp | undefined): readonly string[] =>
-  nameStems(words.replace(AMOUNT, ' ').replace(share ?? AMOUNT, ' ')).filter((stem) => stem.length > 2);
+  nameStems((share ? words.replace(share, ' ') : words).replace(AMOUNT, ' ')).filter(
+    (stem) => stem.length > 2,
+  );

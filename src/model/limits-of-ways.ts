@@ -45,7 +45,7 @@ const ALL_BEFORE = new RegExp(
  */
 export function fileLimitOfWay(work: Working, arriving: Arriving, claim: ClaimRow): void {
   const { note, item, place } = arriving;
-  if ((note.dimension !== 'length' && note.dimension !== 'mass') || note.bound !== 'exact') return;
+  if (note.dimension !== 'length' && note.dimension !== 'mass') return;
   const told = limitTold(arriving);
   if (!told) return;
   const about = `anything ${told.passing} ${note.item}`;

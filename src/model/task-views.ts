@@ -51,8 +51,11 @@ function tasksThen(rows: ProjectRows, day: string): readonly TaskRow[] {
   const isLater = (source: Source | undefined) => source !== undefined && source.recordedAt > end;
   return tasksOfMonth(rows.all('tasks'), day.slice(0, MONTH))
     .filter((task) => !isLater(task.source))
+    .map((task): TaskRow => (isLater(task.overtakenBy) ? notOvertaken(task) : task))
     .map((task): TaskRow => (isLater(task.closedBy) ? { ...task, status: 'open' } : task));
 }
+
+const notOvertaken = ({ overtakenBy: _later, ...task }: TaskRow): TaskRow => task;
 
 /** Characters of "2026-03". */
 const MONTH = 7;

@@ -16,6 +16,7 @@ import {
 import { figureText, ofThing } from './quantity-text.ts';
 import { isSettledByTalk } from './settled-words.ts';
 import { age, clipTime, clockTime, counted, dayOf, duration, memoName, placeOf } from './source-text.ts';
+import { overtaken } from './task-list.ts';
 import { oneLine } from './words.ts';
 
 /** Level of a day's own headings: 2 on a page of its own, 3 under the day on a page of many. */
@@ -192,17 +193,25 @@ function promises(day: DayView, level: Level): string[] {
 /** More would bury the day; all of them stand on the next steps. Common practice, no source. */
 export const MOST_CARRIED = 12;
 
-function carriedEntry({ gist, source, due, carriedDays }: TaskView): string {
+function carriedEntry(task: TaskView): string {
+  const { gist, source, due, carriedDays, before, overtakenBy } = task;
   const late = due ? `; due ${due}` : '';
+  const missed =
+    before && overtakenBy ? `; to be done before: ${escapeMarkdown(before)}${overtaken(task)}` : '';
   return bullet(
-    `${statement(gist, placeOf(source))}${late}${carriedDays > 0 ? `; carried over ${age(carriedDays)}` : ''}`,
+    `${statement(gist, placeOf(source))}${late}${missed}${carriedDays > 0 ? `; carried over ${age(carriedDays)}` : ''}`,
   );
 }
 
 /** Tasks that were open before the day and still are at its end: words, date and age, without what they wait for. */
 export function carriedOver(day: DayView): string[] {
   const closed = new Set(day.tasksClosed.map((task) => task.id));
-  const open = day.openTasksBefore.filter((task) => !closed.has(task.id));
+  const carried = day.openTasksBefore.filter((task) => !closed.has(task.id));
+  // First what may have been left out for good.
+  const open = [
+    ...carried.filter(({ overtakenBy }) => overtakenBy),
+    ...carried.filter(({ overtakenBy }) => !overtakenBy),
+  ];
   const rest = open.length - MOST_CARRIED;
   return [
     ...open.slice(0, MOST_CARRIED).map(carriedEntry),

@@ -78,7 +78,8 @@ export function taskDetails(task: TaskView): readonly string[] {
   ];
 }
 
-const overtaken = ({ overtakenBy }: TaskView): string =>
+/** That what had to wait for a task was done first; nothing where it was not. */
+export const overtaken = ({ overtakenBy }: Pick<TaskView, 'overtakenBy'>): string =>
   overtakenBy ? `, which was said to be done first (${placeOf(overtakenBy)})` : '';
 
 interface Shown {

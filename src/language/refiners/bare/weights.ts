@@ -7,6 +7,11 @@ import type { Meaning } from './lengths.ts';
 import { REMEMBERED, subjectIsPronoun } from './neighbours.ts';
 import { sizedAfter } from './sized-after.ts';
 
+/** The unit of the weight before, else the house's own. */
+const unitOfWeight = (room: Room, out: readonly Amount[]) =>
+  out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit ??
+  (room.house === 'us' ? 'lb' : 'kg');
+
 /** Where something hangs or stands to be weighed. */
 const ON_THE_SCALES = new PhraseTable<true>(
   each(
@@ -25,8 +30,7 @@ export function asWeight(room: Room, amount: Amount, out: readonly Amount[]): Me
     subjectIsPronoun(room, amount);
   const scales = ON_THE_SCALES.startingAt(room.tokens, amount.to) !== undefined;
   if ((!weighs && !scale && !scales) || sizedAfter(room, amount)) return undefined;
-  const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
-  const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
+  const unit = unitOfWeight(room, out);
   return { value: amount.value, unit, dimension: 'mass', why: 'what something weighs' };
 }
 
@@ -54,8 +58,7 @@ export function asLoad(room: Room, amount: Amount, out: readonly Amount[]): Mean
       [1, 2].some((back) => /^(?:leaves|leaving)$/.test(wordAt(room, amount.from - back)))) ||
       isSpare(room, amount));
   if (!isLoaded && !isLeft) return undefined;
-  const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
-  const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
+  const unit = unitOfWeight(room, out);
   return {
     value: amount.value,
     unit,
@@ -73,7 +76,6 @@ export function asCarried(room: Room, amount: Amount, out: readonly Amount[]): M
   if (!/^(?:|[.,;:!?]|and|so|but|each|tops|max|maximum|at|all|easy|easily)$/.test(wordAt(room, amount.to)))
     return undefined;
   if (!isCarriedBy(room, amount) && !isCarrierRatedFor(room, amount)) return undefined;
-  const usual = out.slice(-REMEMBERED).findLast((other) => other.dimension === 'mass')?.unit;
-  const unit = usual ?? (room.house === 'us' ? 'lb' : 'kg');
+  const unit = unitOfWeight(room, out);
   return { value: amount.value, unit, dimension: 'mass', why: 'what a thing carries' };
 }
