@@ -53,8 +53,10 @@ const MOST_ROUNDS = 25;
 const ROUNDS_WITHOUT_GAIN = 4;
 
 const rows: Promised[] = [];
+/** Said at once as well: all of it takes a quarter of an hour, and what was measured is not to be lost with it. */
 function tell(what: string, limit: string, measured: string, kept: boolean): void {
   rows.push({ what, limit, measured, kept });
+  process.stderr.write(`${what}: ${measured} (${limit})\n`);
 }
 
 const short = talkOf(20_000);

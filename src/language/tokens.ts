@@ -25,8 +25,8 @@ export interface Token {
 const PIECE =
   /((?<![\p{L}\d.,])\.\d+|\d+(?:[.,]\d+)*)|(\p{L}[\p{L}\p{M}\d²³]*(?:['’][\p{L}]+)*)|(\s+)|(\.{2,}(?!\d)|[^\p{L}\d\s])/gu;
 const CLITIC = /^(.+?)(['’](?:s|ll|re|ve|d|m))$/iu;
-const AREA_WORD = /^(?:mm|cm|m|km|in|ft|yd)[23]$/i;
-const LETTERS = /^\p{L}+/u;
+const AREA_WORD = /(?:mm|cm|m|km|in|ft|yd)[23](?![\p{L}\p{M}\d²³]|['’]\p{L})/iuy;
+const LETTERS_THEN_DIGIT = /\p{L}+(?=[\p{L}\p{M}²³]*\d)/uy;
 const DOT_ABBREVIATION = /^(?:mr|mrs|ms|dr|st|no|approx|vs|etc|e\.g|i\.e)$/;
 
 /** More than any memo has that are not the same. */
@@ -50,7 +50,6 @@ interface Piece {
 function* piecesOf(text: string): Generator<Piece | undefined> {
   PIECE.lastIndex = 0;
   const pattern = new RegExp(PIECE.source, PIECE.flags);
-  let numberEnd = -1;
   for (let match = pattern.exec(text); match; match = pattern.exec(text)) {
     const [, number, word, space, mark] = match;
     const start = match.index;
@@ -60,16 +59,13 @@ function* piecesOf(text: string): Generator<Piece | undefined> {
       continue;
     }
     if (number !== undefined) {
-      numberEnd = start + number.length;
       yield { text: number, kind: 'number', start };
+      const end = start + number.length;
+      const letters = lettersBetweenDigits(text, end);
+      if (letters === '') continue;
+      pattern.lastIndex = end + letters.length;
+      yield { text: letters, kind: 'word', start: end };
     } else if (word !== undefined) {
-      // After a number only the letters belong together ("2x4" is three pieces), save for "m2" and its like.
-      const letters = LETTERS.exec(word)?.[0] ?? word;
-      if (start === numberEnd && letters.length < word.length && /\d/.test(word) && !AREA_WORD.test(word)) {
-        pattern.lastIndex = start + letters.length;
-        yield { text: letters, kind: 'word', start };
-        continue;
-      }
       const clitic = CLITIC.exec(word);
       if (clitic?.[1] && clitic[2]) {
         yield { text: clitic[1], kind: 'word', start };
@@ -77,6 +73,17 @@ function* piecesOf(text: string): Generator<Piece | undefined> {
       } else yield { text: word, kind: 'word', start };
     } else if (mark !== undefined) yield { text: mark, kind: 'mark', start };
   }
+}
+
+/**
+ * The letters right behind a number that more digits follow: they stand for themselves ("2x4" is three pieces), save in "m2" and
+ * its like. Asked before the word is read, for that may go on to the end of the text.
+ */
+function lettersBetweenDigits(text: string, at: number): string {
+  AREA_WORD.lastIndex = at;
+  if (AREA_WORD.test(text)) return '';
+  LETTERS_THEN_DIGIT.lastIndex = at;
+  return LETTERS_THEN_DIGIT.exec(text)?.[0] ?? '';
 }
 
 /** Cuts text into tokens. Time and memory are linear in its length; any string is taken. */

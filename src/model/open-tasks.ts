@@ -1,6 +1,7 @@
 /** The open tasks by the words in them: what a memo says is held only against tasks that share a word with it. */
 import { isToMeasure } from './measured-tasks.ts';
 import type { TaskRow } from './rows.ts';
+import { LONGEST_WORD } from './stems.ts';
 import { talkStems } from './talk-stems.ts';
 import { EMPTY, PART, STEM, undoubled } from './telling-words.ts';
 
@@ -98,6 +99,7 @@ export class Vocabulary {
   add(stem: string): void {
     if (this.#stems.has(stem)) return;
     this.#stems.add(stem);
+    if (stem.length > LONGEST_WORD) return;
     for (let length = PART - 1; length < stem.length; length++) put(this.#ending, stem.slice(-length), stem);
     for (let length = STEM; length < stem.length; length++) put(this.#beginning, stem.slice(0, length), stem);
   }
@@ -105,6 +107,7 @@ export class Vocabulary {
   /** The stem itself where it is known, and every known one that is a compound with it. */
   related(stem: string): readonly string[] {
     const found = new Set<string>(this.#stems.has(stem) ? [stem] : []);
+    if (stem.length > LONGEST_WORD) return [...found];
     if (stem.length >= PART) {
       for (const longer of this.#ending.get(stem) ?? []) found.add(longer);
       for (const longer of this.#ending.get(undoubled(stem)) ?? [])

@@ -142,8 +142,11 @@ function againOf(word: string): string | undefined {
   return rest && `re${rest}`;
 }
 
+/** No word has more letters; what does is one of nothing, and is neither stemmed nor taken apart: both cost its square. */
+export const LONGEST_WORD = 60;
+
 /** Returns the stem that a word shares with its other forms: "ordered" and "order", "rang" and "ring". */
 export const stemOf: (word: string) => string = remembered(20_000, (word) => {
   const base = BASE.get(word) ?? againOf(word) ?? word;
-  return /^[a-z]{3,}$/.test(base) ? porter.stem(base) : base;
+  return base.length <= LONGEST_WORD && /^[a-z]{3,}$/.test(base) ? porter.stem(base) : base;
 });

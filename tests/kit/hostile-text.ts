@@ -73,6 +73,8 @@ export const LONG_LINES: readonly (readonly [name: string, text: string])[] = [
   ['1.1.1', '1.'],
   ['quotes', '"'],
   ["n'n'n'", "n'"],
+  ["'s's's", "'s"],
+  ['1a1a1a', '1a'],
   ['the bench is 40 mm wide and', 'the bench is 40 mm wide and '],
   ['five by five by', 'five by '],
   ['no sorry no sorry', '40 mil no sorry '],

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { MemoNotes, ReadContext } from '../../src/language/notes.ts';
 import { readMemo } from '../../src/language/pipeline.ts';
+import { tokenise } from '../../src/language/tokens.ts';
 import { hostileText, LONG_LINES, OTHER_LANGUAGES } from '../kit/hostile-text.ts';
 
 const CONTEXT: ReadContext = { units: 'metric', region: 'GB', recordedAt: '2026-06-10T12:00:00+01:00' };
@@ -59,6 +60,39 @@ test.each(LONG_LINES)('a line of nothing but %s is read in seconds', (_, text) =
   const started = performance.now();
   read(text.slice(0, 30_000));
   expect(performance.now() - started).toBeLessThan(15_000);
+});
+
+test.each(['a', 'x', 'ing', 'er', 'est', 'teen', 's', "'s", "n't", "'ve", '-a', '_', 'é'])(
+  'one word of nothing but "%s" is read in proportion to its letters, wherever it stands',
+  (letters) => {
+    const word = letters.repeat(200_000 / letters.length);
+    const started = process.cpuUsage();
+    for (const said of [word, `I'm ${word}ing the shelf.`, `The ${word} is 40 mm wide.`]) read(said);
+    const { user, system } = process.cpuUsage(started);
+    // Quadratic work on so many letters takes half a minute at the least.
+    expect(user + system).toBeLessThan(20e6);
+  },
+  120_000,
+);
+
+test('digits and letters without a space between them are cut in one pass', () => {
+  const started = process.cpuUsage();
+  const tokens = tokenise('1a'.repeat(500_000));
+  expect(tokens.length).toBe(1e6);
+  const { user, system } = process.cpuUsage(started);
+  expect(user + system).toBeLessThan(15e6);
+}, 60_000);
+
+test.each([
+  ['2x4', ['2', 'x', '4']],
+  ['5m2', ['5', 'm2']],
+  ['5m22', ['5', 'm', '22']],
+  ['3M²x', ['3', 'M²x']],
+  ['12mm', ['12', 'mm']],
+  ['12mm by 3', ['12', 'mm', 'by', '3']],
+  ["5o'clock", ['5', "o'clock"]],
+])('%s is cut into %j', (said, pieces) => {
+  expect(tokenise(said).map(({ text }) => text)).toEqual(pieces);
 });
 
 test.each([

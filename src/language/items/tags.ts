@@ -153,7 +153,8 @@ const isDoneByIt = (lower: string, previous: Word | undefined, next: Raw | undef
 
 /** "I'm splurging on the thick one", "twenty for fiddling it in": an unknown word in -ing, and what somebody is doing. */
 const isBeingDone = (lower: string, previous: Word | undefined, next: Raw | undefined): boolean =>
-  /[aeiouy].*ing$/.test(lower) &&
+  lower.endsWith('ing') &&
+  /[aeiouy]/.test(lower.slice(0, -'ing'.length)) &&
   (previous?.tag === 'be' ||
     DETERMINERS.has(next?.lower ?? '') ||
     POSSESSIVES.has(next?.lower ?? '') ||

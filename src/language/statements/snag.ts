@@ -53,7 +53,7 @@ const PAST_DOING = / (?:was|were)\/\w* (?:\S+\/\w*A\w* )*\S+ing\//;
 const COULD_NOT_OF = / (?:that|which|who)\/\w* could\/\w* not\//;
 // "I couldn't shift the nut" is told of what was; "couldn't be better" is not.
 const SUPPOSED =
-  /(?<! you\/\w*) (?:(?:would|might|may|used)\/(?!\w* not\/\w*$)|could\/(?! not\/(?! (?:be|ask|have|wish|care)\/)))/;
+  /(?<! you\/[A-Za-z]{0,20}) (?:(?:would|might|may|used)\/(?!\w* not\/\w*$)|could\/(?! not\/(?! (?:be|ask|have|wish|care)\/)))/;
 
 /** "..., because there's an earth fault", "..., I reckon it's the bearing": what the speaker suspects. */
 function causeOf(said: Said, scene: Scene): string | undefined {

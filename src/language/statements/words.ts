@@ -115,14 +115,26 @@ const SPLIT = wordTable<readonly string[]>({
   couldnt: ['could', 'not'],
   wouldnt: ['would', 'not'],
 });
-const CONTRACTION = /^(.+)('s|'re|'ve|'ll|'d|'m)$/;
+const CONTRACTED = ["n't", "'s", "'re", "'ve", "'ll", "'d", "'m"];
+/** A longer word is no contraction of the list: it is not looked up, which costs a look at each of its letters. */
+const LONGEST_SPLIT = Math.max(...Object.keys(SPLIT).map((word) => word.length));
+
+/** "They'd've'nt" is as many as anyone runs together; a word of nothing but contractions is no talk. */
+const MOST_CONTRACTED = 4;
 
 function parts(lower: string): readonly string[] {
-  const fixed = SPLIT[lower];
-  if (fixed) return fixed;
-  if (lower.endsWith("n't") && lower.length > 3) return [...parts(lower.slice(0, -3)), 'not'];
-  const found = CONTRACTION.exec(lower);
-  return found ? [...parts(found[1] as string), found[2] as string] : [lower];
+  const behind: string[] = [];
+  let rest = lower;
+  for (;;) {
+    const fixed = rest.length <= LONGEST_SPLIT ? SPLIT[rest] : undefined;
+    if (fixed) return [...fixed, ...behind.reverse()];
+    const ending =
+      behind.length < MOST_CONTRACTED &&
+      CONTRACTED.find((each) => rest.length > each.length && rest.endsWith(each));
+    if (!ending) return [rest, ...behind.reverse()];
+    behind.push(ending === "n't" ? 'not' : ending);
+    rest = rest.slice(0, -ending.length);
+  }
 }
 
 /** More words than any memo has. */
