@@ -1,4 +1,4 @@
-import type { HouseUnits } from '../../src/language/notes.ts';
+import type { HouseUnits, ReadContext } from '../../src/language/notes.ts';
 import { readQuantities } from '../../src/language/quantities.ts';
 import { tokenise } from '../../src/language/tokens.ts';
 
@@ -6,8 +6,13 @@ import { tokenise } from '../../src/language/tokens.ts';
  * The figures of one sentence as short lines: "905 mm", "20-30 mm between", "2.5 m about", "1.22 m ±0.01 m".
  * Counts are left out. "none" when there is no figure.
  */
-export function figuresSaid(text: string, units: HouseUnits = 'metric', region = 'GB'): string {
-  const context = { units, region, recordedAt: '2026-03-07T18:40:00+00:00' };
+export function figuresSaid(
+  text: string,
+  units: HouseUnits = 'metric',
+  region = 'GB',
+  known: Pick<ReadContext, 'knownFigures'> = {},
+): string {
+  const context = { ...known, units, region, recordedAt: '2026-03-07T18:40:00+00:00' };
   const { quantities } = readQuantities(text, tokenise(text), context);
   const lines = quantities
     .filter((quantity) => quantity.role === 'figure')

@@ -28,6 +28,7 @@ import {
 } from './bare/neighbours.ts';
 import { asPitch } from './bare/pitches.ts';
 import { asPaidInAll } from './bare/prices.ts';
+import { goesOn } from './bare/readings-gone-on.ts';
 import { asBeside } from './bare/told-beside.ts';
 import { asRatedTurns, asTorqueAgain } from './bare/turning-and-tightening.ts';
 import { asWeighing, putRight } from './bare/weighing.ts';
@@ -120,6 +121,7 @@ function tooWeak(
 function plainMeaning(room: Room, amount: Amount, out: readonly Amount[]): Meaning | undefined {
   if (amount.group || amount.number.loose) return undefined;
   return (
+    goesOn(room, amount, out) ??
     asPlainHeat(room, amount, out) ??
     asPitch(room, amount) ??
     asWeighing(room, amount, out) ??

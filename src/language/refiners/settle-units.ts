@@ -4,15 +4,8 @@ import type { Amount, Refiner, Room } from '../rules/rule.ts';
 import { tidy, wordAt } from '../rules/rule.ts';
 import { CONDUCTOR_SIZES } from '../units/conductor-sizes.ts';
 import { nearestOf } from '../units/surroundings.ts';
-
-interface Settled {
-  readonly unit: string;
-  readonly dimension: Dimension;
-  readonly factor?: number;
-  readonly alternatives?: readonly { readonly value: number; readonly unit: string }[];
-  readonly why: string;
-  readonly quoteTo?: number;
-}
+import { type DegreesTold, degreesTold, settleDegrees } from './degrees.ts';
+import type { Settled } from './settled.ts';
 
 const imperialHouse = (room: Room) => room.house === 'us' || (room.house === 'mixed' && room.region === 'US');
 
@@ -82,61 +75,6 @@ function settlePounds(room: Room, amount: Amount, alsoInKilos: boolean): Settled
   return { ...money, alternatives: [other], why: 'pounds without a word of weight are money here' };
 }
 
-/** Degrees of heat that a workshop, an oven or a resin sees; beyond it an angle is as likely. */
-function settleDegrees(room: Room, amount: Amount): Settled {
-  const { from, to, value } = amount;
-  const fahrenheit = room.region === 'US' || (room.region === '' && room.house === 'us');
-  const heat = nearestOf(room, 'heat', from, to);
-  const angle = nearestOf(room, 'angle', from, to);
-  const process = nearestOf(room, 'process', from, to);
-  const turn: Settled = { unit: 'deg', dimension: 'angle', why: 'degrees of an angle' };
-  const warmth: Settled = {
-    unit: fahrenheit ? 'degF' : 'degC',
-    dimension: 'temperature',
-    why: `degrees of heat, ${fahrenheit ? 'Fahrenheit' : 'Celsius'} here`,
-  };
-  const next = wordAt(room, to);
-  if (
-    /^(?:angle|bevel|mitre|miter|pitch|cut|bend|elbow|corner|lean|tilt|off|from|slope|each|either|rake)$/.test(
-      next,
-    ) ||
-    toSide(room, to)
-  )
-    return turn;
-  if (/^(?:outside|inside|overnight|today|warmer|colder|or)$/.test(next) || inHere(room, to)) return warmth;
-  if (waitedForWarmth(room, from)) return warmth;
-  const warm = heat ?? (process === undefined ? undefined : process + 4);
-  if (warm !== undefined && (angle === undefined || warm <= angle)) return warmth;
-  if (angle !== undefined) return turn;
-  const plain = value === 45 || value === 90 || value === 30 || value === 22.5 || value % 1 !== 0;
-  const other = plain ? warmth : turn;
-  return { ...(plain ? turn : warmth), alternatives: [{ value, unit: other.unit }], why: 'degrees alone' };
-}
-
-/** "I can't roof it until it's above ten degrees": what is waited for of no thing is the weather. */
-function waitedForWarmth(room: Room, at: number): boolean {
-  let verb = at - 1;
-  if (!PASSES.test(wordAt(room, verb))) return false;
-  while (PASSES.test(wordAt(room, verb)) || /^(?:back|well|properly|safely|steady)$/.test(wordAt(room, verb)))
-    verb--;
-  return (
-    /^(?:'s|is|gets?|goes|stays|stopped|comes)$/.test(wordAt(room, verb)) &&
-    wordAt(room, verb - 1) === 'it' &&
-    /^(?:until|till|til|'til|unless|once|when|if|before)$/.test(wordAt(room, verb - 2))
-  );
-}
-const PASSES = /^(?:above|over|below|under|past|at|least|up|to)$/;
-
-/** "92 degrees to port", "12 to the vertical": towards a side, or counted from a line. */
-const toSide = (room: Room, at: number) =>
-  wordAt(room, at) === 'to' &&
-  /^(?:port|starboard|horizontal|vertical|perpendicular|plumb|level|left|right)$/.test(
-    wordAt(room, at + 1) === 'the' ? wordAt(room, at + 2) : wordAt(room, at + 1),
-  );
-
-const inHere = (room: Room, at: number) =>
-  wordAt(room, at) === 'in' && /^(?:here|there|the)$/.test(wordAt(room, at + 1));
-
 function settleTon(room: Room, amount: Amount): Settled {
   if (room.region === 'US') {
     const alternatives = [{ value: amount.value, unit: 't' }];
@@ -155,14 +93,20 @@ function inKilos(room: Room, amount: Amount, amounts: readonly Amount[]): boolea
   );
 }
 
-function settleOne(room: Room, amount: Amount, amounts: readonly Amount[]): Settled | undefined {
+interface Beside {
+  readonly amounts: readonly Amount[];
+  /** What the words about each figure in degrees say that they are. */
+  readonly degrees: DegreesTold;
+}
+
+function settleOne(room: Room, amount: Amount, { amounts, degrees }: Beside): Settled | undefined {
   switch (amount.unit) {
     case 'mil':
       return settleMil(room, amount);
     case 'pounds':
       return settlePounds(room, amount, inKilos(room, amount, amounts));
     case 'degrees':
-      return settleDegrees(room, amount);
+      return settleDegrees(room, amount, degrees);
     case 'ton':
       return settleTon(room, amount);
     case 'local-money':
@@ -196,13 +140,13 @@ function settleReplaced(
   room: Room,
   amount: Amount,
   settled: Settled | undefined,
-  amounts: readonly Amount[],
+  beside: Beside,
 ): Pick<Amount, 'replaces'> | undefined {
   const { replaces } = amount;
   if (!replaces) return undefined;
   const same = settled && replaces.unit === amount.unit ? settled : undefined;
   const own =
-    same ?? settleOne(room, { ...amount, ...replaces }, amounts) ?? settlePint({ ...amount, ...replaces });
+    same ?? settleOne(room, { ...amount, ...replaces }, beside) ?? settlePint({ ...amount, ...replaces });
   return own && { replaces: { value: tidy(replaces.value * (own.factor ?? 1)), unit: own.unit } };
 }
 
@@ -222,14 +166,14 @@ function settleSpread(
   room: Room,
   amount: Amount,
   settled: Settled | undefined,
-  amounts: readonly Amount[],
+  beside: Beside,
 ): Pick<Amount, 'plusMinus' | 'plusMinusUnit'> | undefined {
   const { plusMinus: value, plusMinusUnit: unit } = amount;
   if (value === undefined || unit === undefined) return undefined;
   if (settled && unit === amount.unit)
     return { plusMinus: tidy(value * (settled.factor ?? 1)), plusMinusUnit: settled.unit };
   const spread: Amount = { ...amount, value, unit };
-  const own = settleOne(room, spread, amounts) ?? settlePint(spread);
+  const own = settleOne(room, spread, beside) ?? settlePint(spread);
   if (!own) return undefined;
   const dimension = settled?.dimension ?? amount.dimension ?? (unit === 'mil' ? 'length' : own.dimension);
   if (own.dimension === dimension)
@@ -243,10 +187,11 @@ function settleSpread(
 export const settleUnits: Refiner = {
   name: 'a unit of several meanings',
   refine(amounts, room) {
+    const beside: Beside = { amounts, degrees: degreesTold(room, amounts) };
     return amounts.map((amount) => {
-      const settled = settleOne(room, amount, amounts) ?? settlePint(amount);
-      const replaced = settleReplaced(room, amount, settled, amounts);
-      const spread = settleSpread(room, amount, settled, amounts);
+      const settled = settleOne(room, amount, beside) ?? settlePint(amount);
+      const replaced = settleReplaced(room, amount, settled, beside);
+      const spread = settleSpread(room, amount, settled, beside);
       if (!settled) return replaced || spread ? { ...amount, ...replaced, ...spread } : amount;
       room.note({
         ...amount,

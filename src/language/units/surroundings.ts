@@ -18,7 +18,7 @@ export type Subject =
   | 'fluidFlow';
 
 const WORDS: Readonly<Record<Subject, string>> = {
-  heat: 'warm warmer warms warmed cold colder cool cooler cools hot hotter heat heater heating heats freezing freeze frost thermometer temperature temp temps weather oven kiln forge furnace boil boiling sweat sweating baking bake chilly tarp sun sunny roasting boiler thermostat celsius fahrenheit radiator shade',
+  heat: 'cook cooks cooked chill chills chilled chiller warm warmer warms warmed cold colder cool cooler cools hot hotter heat heater heating heats freezing freeze frost thermometer temperature temp temps weather oven kiln forge furnace boil boiling sweat sweating baking bake chilly tarp sun sunny roasting boiler thermostat celsius fahrenheit radiator shade',
   moisture: 'moisture damp dampness humidity humid wet wetter meter dry drier dryer',
   turning:
     'rpm revs rev speed speeds spins spin spinning spun tach tacho tachometer idle idles spindle countershaft lathe',
@@ -32,7 +32,7 @@ const WORDS: Readonly<Record<Subject, string>> = {
     'hardener resin epoxy catalyst thinner thinners solvent oil paint varnish glue water cup syringe pump pumps mix mixed mixing litre litres bottle coolant fluid fuel petrol diesel primer dose squirt',
   film: 'vapor-barrier barrier pond underlay wax powder foil poly polythene plastic sheeting film vapor vapour membrane coating coat coats paint shim tape visqueen feeler clearance plastigauge liner tarp galvanizing anodizing',
   angle:
-    'slate slates shingles thatch steep steeper ladder vents angle angles mitre mitres mitred miter miters mitered bevel bevels beveled bevelled pitch pitches slope slopes sloped square tilt tilted tilts tilting lean leans leaning rake raked splay splayed cant heel flare degree compound roof leading tipped tip tips rotate rotated turn turned rafter rafters blade deadrise chine protractor corner corners cut incline quadrant crank timing countersink bend bends bent elbow elbows sweep taper tapered chamfer chamfered deflects swing swings',
+    'slate slates shingles thatch steep steeper ladder vents angle angles mitre mitres mitred miter miters mitered bevel bevels beveled bevelled pitch pitches slope slopes sloped sloping flatten flattened canted raking square tilt tilted tilts tilting lean leans leaning rake raked splay splayed cant heel flare degree compound roof leading tipped tip tips rotate rotated turn turned rafter rafters blade deadrise chine protractor corner corners cut incline quadrant crank timing countersink bend bends bent elbow elbows sweep taper tapered chamfer chamfered deflects swing swings',
   pressure:
     'pressure pressures pressurise pressurised pump pumped tyre tyres tire tires gauge regulator compressor inflate inflated vacuum blast hydraulic accumulator bottle',
   process:
