@@ -20,6 +20,7 @@ import { breachOf, fileLimit, isLimiting } from './limits.ts';
 import { fileLimitOfWay } from './limits-of-ways.ts';
 import { itemFor } from './naming.ts';
 import { meantInstead, nearCounterpart, oldValueWeight } from './near-counterpart.ts';
+import { tellOldSize } from './old-size.ts';
 import { otherRating } from './ratings.ts';
 import { recompute } from './recompute.ts';
 import type { ClaimRow, FindingRow, Slot, StandingRow } from './rows.ts';
@@ -105,6 +106,7 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
     const claim = claimOf(work, arriving, slot, 'standing');
     accept(work, claim, 'first said');
     breachOf(work, claim, arriving);
+    tellOldSize(work, arriving, claim);
     // A formula may have waited for it.
     recompute(work, slot);
     return claim;
@@ -245,8 +247,8 @@ function settleDoubts(work: Working, standing: StandingRow): void {
 }
 
 /** The work that a figure is said with is done: made or measured so, or a deed told in the same sentence. */
-function isMadeAnew(work: Working, claim: ClaimRow, place: Place): boolean {
-  if (claim.state !== undefined && SURVEYED.has(claim.state)) return true;
+function isMadeAnew(work: Working, { state }: Pick<ClaimRow, 'state'>, place: Place): boolean {
+  if (state !== undefined && SURVEYED.has(state)) return true;
   return work.memo.notes.done.some((note) => place.sentence.includes(note.quote));
 }
 const SURVEYED: ReadonlySet<string> = new Set(['made', 'measured', 'received']);
@@ -292,7 +294,7 @@ function contradict(
     if (SUMMED.has(note.dimension)) breachOf(work, aside, arriving);
     return aside;
   }
-  if (isAltered(work, arriving, standing)) {
+  if (isAltered(work, arriving, standing) || isAsItShould(work, arriving, standing, tolerance)) {
     const altered = claimOf(work, arriving, standing.slot, 'standing');
     accept(work, altered, 'altered, as was to be done', tolerance);
     settleStale(work, standing);
@@ -344,6 +346,21 @@ function contradict(
   recompute(work, standing.slot);
   return claim;
 }
+
+/** "I cut the slate again at 900": the size that a part should have had when it was made before. */
+const isAsItShould = (
+  work: Working,
+  { note, place }: Arriving,
+  { slot }: StandingRow,
+  tolerance: Tolerance,
+): boolean =>
+  isMadeAnew(work, note, place) &&
+  work.draft
+    .findingsOn(slot)
+    .some(
+      ({ kind, status, now }) =>
+        kind === 'stale' && status === 'open' && agree(note, now, tolerance, work.settings.region) === true,
+    );
 
 /** What a figure is told with that makes it no new size: a load, a use of what was ordered, a place. */
 function isBeside(work: Working, { note, item, place, cue }: Arriving, standing: StandingRow): boolean {

@@ -92,7 +92,9 @@ function sidesOf(work: Working, finding: FindingRow): Sides | undefined {
   const claims = items.flatMap((item) => work.draft.claimsOf(item.id));
   const old = claims.find((claim) => isSide(claim, finding.was));
   const young = claims.find((claim) => isSide(claim, finding.now));
-  const place = young ?? old ?? placeOf(work, finding);
+  // A part made to the old size of another thing is the one that is asked about, and not that thing.
+  const part = finding.kind === 'stale' && old?.slot === finding.slot ? old : undefined;
+  const place = part ?? young ?? old ?? placeOf(work, finding);
   const item = place && work.draft.item(place.itemId);
   return place && item ? { item, place, old, young } : undefined;
 }
