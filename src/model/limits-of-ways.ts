@@ -47,7 +47,7 @@ export function fileLimitOfWay(work: Working, arriving: Arriving, claim: ClaimRo
   const { note, item, place } = arriving;
   if (note.dimension !== 'length' && note.dimension !== 'mass') return;
   const told = limitTold(arriving);
-  if (!told) return;
+  if (!told || isOfLater(work, arriving, told)) return;
   const about = `anything ${told.passing} ${note.item}`;
   work.draft.put({
     table: 'limits',
@@ -73,6 +73,19 @@ interface Told {
   /** How things pass: "comes up", "through". */
   readonly passing: string;
   readonly words: string;
+}
+
+/** "The hearth's to be 840. The door's 765, nothing wider than that comes in": told of the later size, that of another thing. */
+function isOfLater(work: Working, { note, place }: Arriving, { words }: Told): boolean {
+  if (place.until.includes(words)) return false;
+  const end = note.span.end + words.length;
+  return work.memo.notes.figures.some(
+    (other) =>
+      other.item !== note.item &&
+      other.dimension === note.dimension &&
+      other.span.start >= note.span.end &&
+      other.span.end <= end,
+  );
 }
 
 /** The words that make a limit of the size, behind it or before it. */

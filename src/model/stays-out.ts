@@ -5,7 +5,8 @@ import { stemOf } from './stems.ts';
 const NEVER_CARRIED = new Set(
   `shed house home hull garden yard van boat trailer car bus lorry caravan barn garage cabin workshop room kitchen hall
   landing loft cellar roof wall floor ceiling deck ground slab fence drive driveway path road lawn patio pond terrace porch
-  bay plot site field street pavement keel chassis`
+  bay plot site field street pavement keel chassis hearth chimney fireplace footing foundation plinth screed partition pier
+  slipway jetty pit well trench ditch gable ridge valley eaves`
     .split(/\s+/)
     .map(stemOf),
 );

@@ -23,10 +23,13 @@ describe('a misfit', () => {
     ['That leaves only 40, the pump needs 60.', ['That leaves only 40']],
     ['The fuse is only good for ten amps.', ['The fuse is only good for ten amps']],
     ['The pump gives no pressure.', ['The pump gives no pressure']],
+    ["The sill should be level but it's 4 out.", ["The sill should be level but it's 4 out"]],
     ["It's 40 amps on a cable that's only rated for 30.", ["that's only rated for 30"]],
   ])('"%s" is read', (text, read) => expect(notesOf(text).problems.map(({ quote }) => quote)).toEqual(read));
 
   test.each([
+    "The flue's at 45 degrees as it should be. The treads are 225 deep.",
+    "It's where it should be. The gap is only 40 mil.",
     'Leave 3 mil of play in the bearing.',
     'The frame I cut should be blue.',
     'The doors are copied from the old size.',

@@ -20,6 +20,9 @@ function following(said: Said, scene: Scene): Said | undefined {
   return next && next.sentence - said.sentence <= 1 ? next : undefined;
 }
 
+/** "It's at 45 degrees, as it should be": nothing differs. */
+const AS_IT_SHOULD =
+  / (?:as|like|where|how|what)\/\w* (?:it|they|that|this|she|he|everything|all)\/\w* (?:should|ought)\//;
 /** "should be", "supposed to be", "I wanted": what the thing ought to be. */
 const OUGHT = phrase(
   '(?: (?: should | ought to | was to | were to | has to | have to ) (?: have )? (?: be | been ) | (?: supposed | meant | designed ) to (?: be | have | take | go | fit | do | sit | come | line | hold | give | run | read ) | <any>? (?: drawing | drawings | plan | plans | label | box | carton | sheet | spec | plate | catalogue | catalog | website | site | manual | book | listing | ticket | sticker | advert | ad | tag | packet | tin | datasheet | paper | papers | invoice | template | kit ) (?: says | said | say | shows | showed | has | had | gives | gave | calls for | called for | reads | claims | claimed | promised ) | (?: i | we ) (?: ordered | asked for | paid for | specified | drew | allowed | measured | wrote down ) | (?: it | they ) (?: says | say | said ) <any>{0,2}? <number> )',
@@ -269,7 +272,8 @@ export const MISFIT_RULES: readonly StatementRule[] = [
     name: 'it should be <this>, but it is <that>',
     read: (said, scene) => {
       const ought = find(OUGHT, said);
-      if (!ought || scene.unreal.has(said.index) || said.asks) return undefined;
+      if (!ought || scene.unreal.has(said.index) || said.asks || AS_IT_SHOULD.test(said.code))
+        return undefined;
       const next = following(said, scene);
       if (!next || next.asks || scene.unreal.has(next.index)) return undefined;
       const found = turnsOutLater(said, scene);

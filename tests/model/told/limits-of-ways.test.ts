@@ -26,3 +26,19 @@ test.each([
   expect(story.limits()).toEqual([]);
   expect(story.found()).toEqual([]);
 });
+
+test('a limit is of the size right before it, and not of another thing told earlier', () => {
+  const story = new ToldStory().hear(
+    'The shelf wants to be 690 square. The door opening is 765 by 1980, nothing wider than that comes in.',
+  );
+  expect(story.hear("The fridge came, it's 740 wide.").found()).toEqual([]);
+  expect(story.hear("The dresser came, it's 800 wide.").found()).toEqual([
+    expect.stringContaining('765 mm -> 800 mm'),
+  ]);
+});
+
+test('what is built where it stands is not carried in', () => {
+  const way = 'The door from the nave is only 765 wide so nothing bigger than that comes through.';
+  expect(new ToldStory().hear(way).hear('The hearth is 900 wide.').found()).toEqual([]);
+  expect(new ToldStory().hear(way).hear('The dresser is 900 wide.').found()).toHaveLength(1);
+});
