@@ -32,12 +32,25 @@ export function withHeatClearances(text: string, figures: readonly FigureNote[])
     // What stands behind the next figure is told of that one.
     const end = Math.min(figure.span.end + REACH, figures[at + 1]?.span.start ?? text.length);
     const told = text.slice(figure.span.start, end);
-    return isFromHeat(text, figure, told) ? { ...figure, attribute: 'clearance' as const } : figure;
+    if (!isFromHeat(text, figure, told)) return figure;
+    const isLeast = figure.bound === 'exact' && isDemanded(text, figure, told);
+    return { ...figure, attribute: 'clearance' as const, ...(isLeast ? { bound: 'at-least' as const } : {}) };
   });
 }
 
+const ALL_THAT_BURNS =
+  /\b(?:any(?:thing)?|all|every) (?:timber|wood|woodwork|ply|joists?|framing|cables?|wires?|wiring|soft|wooden|flammable|combustible|(?:that|which) (?:burns|melts|catches))\b|\bcombustibles?\b/i;
+const DEMANDS =
+  /\b(?:says?|said|wants?|needs?|asks? for|calls? for|requires?|must|has to|have to|got to|gotta|keep|kept|leave|allow|give it|should|ought to|rule|regs?|regulations?|code|minimum)\b[^.;!?]*$/i;
+
+/** "Book says 12 inches to anything that burns": what a sheet asks for all that burns is the least, and a measured gap is not. */
+function isDemanded(text: string, { span, state }: FigureNote, told: string): boolean {
+  if (state === 'measured' || state === 'made') return false;
+  return ALL_THAT_BURNS.test(told) && DEMANDS.test(text.slice(Math.max(0, span.start - BEFORE), span.start));
+}
+
 function isFromHeat(text: string, { dimension, attribute, span, item }: FigureNote, told: string): boolean {
-  if (dimension !== 'length' || !TAKEN.has(attribute)) return false;
+  if (dimension !== 'length' || !(TAKEN.has(attribute) || attribute === 'clearance')) return false;
   // The quote may go on to the thing: "a hundred mil off anything that melts".
   if (!TO_IT.test(told)) return false;
   return HOT.test(item) || HOT.test(text.slice(Math.max(0, span.start - BEFORE), span.start));

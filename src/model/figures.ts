@@ -16,7 +16,7 @@ import { type Cue, cueOf, isToldMade } from './cues.ts';
 import { actsOn, sourced } from './finding.ts';
 import { isOfAnother, likeliestChange } from './likeliest-change.ts';
 import { likenessOf } from './likeness.ts';
-import { breachOf, fileLimit, isLimiting } from './limits.ts';
+import { breachOf, fileLimit, fileLimitAgain, isLimiting } from './limits.ts';
 import { fileLimitOfWay } from './limits-of-ways.ts';
 import { itemFor } from './naming.ts';
 import { meantInstead, nearCounterpart, oldValueWeight } from './near-counterpart.ts';
@@ -39,6 +39,8 @@ export function fileFigure(work: Working, note: Kept<FigureNote>): ClaimRow {
   if (isLimiting(note)) return fileLimit(work, arriving);
   if (isDeviation(note.quote, place)) return fileAside(work, arriving, 'by how much it is out');
   if (isTried(note, place)) return fileAside(work, arriving, 'what it did while it was tried');
+  const again = fileLimitAgain(work, arriving);
+  if (again) return again;
   const claim = fileClaim(work, arriving);
   fileLimitOfWay(work, arriving, claim);
   return claim;

@@ -26,6 +26,24 @@ export function isLimiting(note: Pick<FigureNote, 'bound' | 'limit'>): boolean {
 const isSided = (bound: FigureNote['bound']): bound is LimitRow['bound'] =>
   bound === 'at-least' || bound === 'at-most' || bound === 'between';
 
+/** States of a figure that tell what is asked for, and not what there is. */
+const ASKED: ReadonlySet<string> = new Set(['quoted', 'copied', 'target']);
+
+/**
+ * "It's 31 from the panelling, and the sticker says 36": a limit that stands, told again by its number alone. Kept as said
+ * beside it; nothing where the figure is none.
+ */
+export function fileLimitAgain(work: Working, arriving: Arriving): ClaimRow | undefined {
+  const { note, item } = arriving;
+  if (note.bound !== 'exact' || note.change !== undefined || !ASKED.has(note.state ?? '')) return undefined;
+  const slot = `${slotOf(item.id, note.attribute, note.dimension)}${LIMIT_MARK}`;
+  const old = work.draft.limitsIn(note.dimension).find((limit) => limit.active && limit.slot === slot);
+  if (old?.high !== undefined || !old || difference(note, old, work.settings.region) !== 0) return undefined;
+  const claim = claimOf(work, arriving, slot, 'superseded');
+  work.draft.put({ table: 'claims', row: claim });
+  return claim;
+}
+
 /** Files a limit and holds it against the one that stood in its place. */
 export function fileLimit(work: Working, arriving: Arriving): ClaimRow {
   const { note, item, place } = arriving;

@@ -19,11 +19,11 @@ const LEAST_METRES = 0.05;
 const SIDES: ReadonlySet<Attribute> = new Set(['size', 'width', 'height', 'length', 'depth']);
 
 /** Tells of a part that was made or ordered to the size that the thing it is for had before. */
-export function tellOldSize(work: Working, { note, item, cue }: Arriving, claim: ClaimRow): void {
+export function tellOldSize(work: Working, { note, item }: Arriving, claim: ClaimRow): void {
   if ((note.state !== 'made' && note.state !== 'ordered') || note.bound !== 'exact') return;
   const size = exactQuantity(note, work.settings.region);
   if (note.dimension !== 'length' || !size || size.base.valueOf() < LEAST_METRES) return;
-  if (cue.change !== undefined || note.replaces) return;
+  if (note.change !== undefined || note.replaces) return;
   const found = thingsOf(work, item)
     .flatMap((thing) => work.draft.standingOf(thing.id).map((row) => ({ thing, row })))
     .find(({ row }) => isSizeOf(row, note.attribute) && hadThatSize(work, claim, row));

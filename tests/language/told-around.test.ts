@@ -106,3 +106,17 @@ test('"it" behind work on a top is the top', () => {
 test('how late a delivery was is no figure', () => {
   expect(sizesOf('The top turned up a day late.')).toEqual([]);
 });
+
+test.each([
+  ['The stove book says 300 mm to anything that burns.', 'at-least'],
+  ['The stove wants 300 mm off any timber.', 'at-least'],
+  ['Stove is in. The manual wants 300 mm to all combustibles.', 'at-least'],
+  // What there is, and what is asked for one thing, bind nothing.
+  ['The stove sits 300 mm from anything that burns.', 'exact'],
+  ['I measured 300 mm from the stove to anything that burns.', 'exact'],
+  ['The stove wants glass. It sits 300 mm from anything that burns.', 'exact'],
+  ['The stove wants 300 mm off the ply.', 'exact'],
+])('what is asked for between heat and all that burns is the least: "%s" is %s', (said, bound) => {
+  const { figures } = readMemo(said, CONTEXT).notes;
+  expect(figures).toMatchObject([{ attribute: 'clearance', value: 300, bound }]);
+});

@@ -1,7 +1,7 @@
 import type { ChangeCue } from '../notes.ts';
 import { each, PhraseTable } from '../phrases.ts';
 import type { Amount, Refiner, Room } from '../rules/rule.ts';
-import { wordAt } from '../rules/rule.ts';
+import { tidy, wordAt } from '../rules/rule.ts';
 import { SIZE_AFTER } from '../rules/size-words.ts';
 import { withUnitOf } from './lists.ts';
 
@@ -291,6 +291,12 @@ function inFeet(old: Amount, amount: Amount): Amount | undefined {
 const isBareMillimetres = ({ value }: Amount, { unit }: Amount): boolean =>
   (unit === 'm' && value >= 100) || (unit === 'in' && value >= 480) || (unit === 'ft' && value >= 100);
 
+/** "It's 21 and 3/8, not five eighths": only the part of the inch is told, of the same whole. */
+const withItsWhole = (old: Amount, amount: Amount): number =>
+  old.number.fraction && old.value < 1 && amount.number.fraction && amount.value > 1
+    ? tidy(Math.floor(amount.value) + old.value)
+    : old.value;
+
 /** The value that holds instead, measured as the one given up was where it has no unit: "it isn't 900 litres, it's 600". */
 function inPlaceOf(old: Amount, amount: Amount, change: ChangeCue): Amount {
   const lent = inFeet(old, amount) ?? (amount.unit ? amount : withUnitOf(amount, old));
@@ -299,7 +305,7 @@ function inPlaceOf(old: Amount, amount: Amount, change: ChangeCue): Amount {
     ...((isNear && lent.unit === old.unit) || lent.unit === 'in' ? lent : amount),
     change,
     replaces: {
-      value: old.value,
+      value: withItsWhole(old, amount),
       unit: old.unit ?? (isBareMillimetres(old, amount) ? 'mm' : amount.unit) ?? '',
     },
   };

@@ -41,6 +41,10 @@ test.each([
   ["thirty inches is wrong, it's for children, I'm going 34 inches", 34, 'in', 30, 'in'],
   ["three eighths won't hold a peg, so final answer half an inch", 0.5, 'in', 0.375, 'in'],
   ["I'm making it 60 millimetres, 75 millimetres is too open", 60, 'mm', 75, 'mm'],
+  // Only the part of the inch is told of the old one: it is of the same whole.
+  ['the sash is 21 and 3/8 inches, not five eighths', 21.375, 'in', 21.625, 'in'],
+  ['the sash is 21 and 3/8 inches, not 20 and 5/8', 21.375, 'in', 20.625, 'in'],
+  ['the gap is five eighths of an inch, not a half', 0.625, 'in', 0.5, 'in'],
 ] as const)('"%s": what is replaced is in a unit of its own as well', (said, value, unit, was, wasUnit) => {
   const [figure] = readMemo(said, CONTEXT).notes.figures;
   expect(figure).toMatchObject({ value, unit, replaces: { value: was, unit: wasUnit } });

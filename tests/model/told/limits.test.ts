@@ -95,3 +95,25 @@ test.each([
 ])('what need not come in breaks none: %s', (said) => {
   expect(new ToldStory().hear(DOORWAY, said).open()).toEqual([]);
 });
+
+test('a limit that is told again by its number alone takes the place of no figure', () => {
+  const story = new ToldStory('us', 'US')
+    .hear('Wood stove came, it needs 36 inches to anything that burns.')
+    .hear(
+      'I set the stove where I want it and its 31 inches from the paneling thats 31 the sticker says 36 so no.',
+    );
+  expect(story.found()).toEqual([expect.stringMatching(/^limit: wood stove clearance.*36 in -> 31 in/)]);
+  story.hear('The stove now sits 38 inches from the wood.');
+  expect(story.found().filter((line) => line.includes('36 in -> 38 in'))).toEqual([]);
+});
+
+test.each([
+  ['another number', 'The book says 30 to anything that burns.'],
+  ['the same number measured', 'I measured it, the wood stove is 36 inches from the paneling.'],
+])('%s is a figure of its own', (_, again) => {
+  const story = new ToldStory('us', 'US').hear('Wood stove came, it needs 36 inches to anything that burns.');
+  const before = story.project.rows.all('claims').length;
+  story.hear(again);
+  expect(story.project.rows.all('claims').length).toBe(before + 1);
+  expect(story.project.rows.all('claims').at(-1)?.status).toBe('standing');
+});
