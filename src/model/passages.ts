@@ -2,7 +2,7 @@
 import { stemOf } from './stems.ts';
 
 const PASSAGES = new Set(
-  'door doorway opening hatch window gap gate alcove hole aperture room wall floor entrance frame arch passage stair staircase'
+  'door doorway opening hatch hatchway companionway gangway trapdoor manhole corridor hallway stairwell tunnel chute window gap gate alcove hole aperture room wall floor entrance frame arch passage stair staircase'
     .split(' ')
     .map(stemOf),
 );

@@ -10,6 +10,7 @@ test.each([
   ["The stair's 740 wide so that's the biggest thing that comes up.", '740 mm -> 780 mm'],
   ['The hatch is 740 wide, and whatever I buy has to go down it.', '740 mm -> 780 mm'],
   ['The biggest thing I can get through the door is 740.', '740 mm -> 780 mm'],
+  ["The companionway's 590 clear and everything comes in through it.", '590 mm -> 780 mm'],
 ])('"%s" is one', (way, broken) => {
   const story = new ToldStory().hear(way).hear("The fridge came, it's 780 wide.");
   expect(story.found()).toEqual([expect.stringContaining(broken)]);

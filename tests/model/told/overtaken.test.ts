@@ -29,6 +29,14 @@ test('work on something else overtakes nothing', () => {
   expect(overtaken(story, 2)).toEqual([['Put the sockets in', undefined]]);
 });
 
+test.each([
+  ['Cut the bunk base at 640.', undefined],
+  ['The foam was cut this morning.', 'm2'],
+])('before they cut it: of the foam, and not of whatever is cut: %s', (deed, by) => {
+  const story = new ToldStory().hear('Need to ring the foam place before they cut it.', deed);
+  expect(overtaken(story, 2).map(([, memoId]) => memoId)).toEqual([by]);
+});
+
 test('it is told until it is done', () => {
   const story = new ToldStory().hear(SOCKETS, 'Boarded the back wall.', 'Put the sockets in.');
   expect(overtaken(story, 3)).toEqual([['Put the sockets in', undefined]]);
