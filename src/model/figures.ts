@@ -121,8 +121,11 @@ function fileClaim(work: Working, arriving: Arriving): ClaimRow {
   if (values.some((value) => agree(note, value, tolerance, work.settings.region) === true)) {
     return confirm(work, arriving, standing, tolerance);
   }
-  if (isPartlyGuessed(note) && !sideBeside(work, note) && isOfAnother(work, arriving, standing))
-    return fileAside(work, arriving, 'said of another thing of the same name');
+  if (isPartlyGuessed(note) && !sideBeside(work, note) && isOfAnother(work, arriving, standing)) {
+    const aside = fileAside(work, arriving, 'said of another thing of the same name');
+    tellOldSize(work, arriving, aside);
+    return aside;
+  }
   return contradict(work, arriving, standing, tolerance);
 }
 

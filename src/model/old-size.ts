@@ -24,7 +24,8 @@ export function tellOldSize(work: Working, { note, item }: Arriving, claim: Clai
   const size = exactQuantity(note, work.settings.region);
   if (note.dimension !== 'length' || !size || size.base.valueOf() < LEAST_METRES) return;
   if (note.change !== undefined || note.replaces) return;
-  const found = thingsOf(work, item)
+  // Its own other side may be what it stands beside: "1900 by 640", then 600 wide, and cut at 640.
+  const found = [item, ...thingsOf(work, item)]
     .flatMap((thing) => work.draft.standingOf(thing.id).map((row) => ({ thing, row })))
     .find(({ row }) => isSizeOf(row, note.attribute) && hadThatSize(work, claim, row));
   if (!found) return;
@@ -42,7 +43,7 @@ export function tellOldSize(work: Working, { note, item }: Arriving, claim: Clai
       ...(stands ? { source: stands.source } : {}),
     }),
     tolerance: toleranceBetween(row, note, work.settings.tolerances, work.settings.region),
-    why: `it is the size that ${thing.name} had before`,
+    why: `it is the size that ${thing.id === item.id ? 'it' : thing.name} had before`,
   });
 }
 
@@ -79,6 +80,7 @@ function hadThatSize(work: Working, made: ClaimRow, row: StandingRow): boolean {
       (claim) =>
         claim.slot === row.slot &&
         claim.status === 'superseded' &&
+        claim.id !== made.id &&
         claim.bound === 'exact' &&
         Math.abs(difference(claim, made, region) ?? 1) <= Math.abs(claim.value) * SAME_SHARE,
     );

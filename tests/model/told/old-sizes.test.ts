@@ -45,6 +45,15 @@ test.each([
   expect(ofOldSize(heard(...memos))).toEqual([]);
 });
 
+test('the old size of one side is told where the other side stands beside it', () => {
+  const changed = ['Bunk base is 1900 by 640.', 'The bunk base is going 600 wide, not 640.'];
+  expect(ofOldSize(heard(...changed, 'Cut the bunk base at 640.'))).toMatchObject([
+    { item: 'bunk base', was: { value: 640 }, now: { value: 600 }, why: 'it is the size that it had before' },
+  ]);
+  expect(ofOldSize(heard(...changed, 'Cut the bunk base at 600.'))).toEqual([]);
+  expect(ofOldSize(heard(...changed, 'Cut the bunk base at 1900.'))).toEqual([]);
+});
+
 test('the part made anew to what it should be answers it, and nothing more is asked', () => {
   const story = heard(...WINDOW, 'I cut the east window sill at 1210.');
   expect(ofOldSize(story)).toMatchObject([{ status: 'open' }]);
