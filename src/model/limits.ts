@@ -38,7 +38,7 @@ export function fileLimitAgain(work: Working, arriving: Arriving): ClaimRow | un
   if (note.bound !== 'exact' || note.change !== undefined || !ASKED.has(note.state ?? '')) return undefined;
   const slot = `${slotOf(item.id, note.attribute, note.dimension)}${LIMIT_MARK}`;
   const old = work.draft.limitsIn(note.dimension).find((limit) => limit.active && limit.slot === slot);
-  if (old?.high !== undefined || !old || difference(note, old, work.settings.region) !== 0) return undefined;
+  if (!old || old.high !== undefined || difference(note, old, work.settings.region) !== 0) return undefined;
   const claim = claimOf(work, arriving, slot, 'superseded');
   work.draft.put({ table: 'claims', row: claim });
   return claim;

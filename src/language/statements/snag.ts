@@ -51,7 +51,8 @@ const OF_BODY =
 const PAST_DOING = / (?:was|were)\/\w* (?:\S+\/\w*A\w* )*\S+ing\//;
 /** "A lorry that couldn't get down the lane": told beside the matter. */
 const COULD_NOT_OF = / (?:that|which|who)\/\w* could\/\w* not\//;
-// "I couldn't shift the nut" is told of what was; "couldn't be better" is not.
+// "I couldn't shift the nut" is told of what was; "couldn't be better" is not. The look behind is asked at every letter, so
+// it goes no further back than the classes of a word are long.
 const SUPPOSED =
   /(?<! you\/[A-Za-z]{0,20}) (?:(?:would|might|may|used)\/(?!\w* not\/\w*$)|could\/(?! not\/(?! (?:be|ask|have|wish|care)\/)))/;
 

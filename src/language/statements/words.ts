@@ -119,7 +119,7 @@ const CONTRACTED = ["n't", "'s", "'re", "'ve", "'ll", "'d", "'m"];
 /** A longer word is no contraction of the list: it is not looked up, which costs a look at each of its letters. */
 const LONGEST_SPLIT = Math.max(...Object.keys(SPLIT).map((word) => word.length));
 
-/** "They'd've'nt" is as many as anyone runs together; a word of nothing but contractions is no talk. */
+/** "Shouldn't've" has two, and nobody runs more than a few together; a word of nothing but contractions is no talk. */
 const MOST_CONTRACTED = 4;
 
 function parts(lower: string): readonly string[] {
